@@ -100,11 +100,20 @@ class PatternProblem:
 
     def most_in(self, slot: str) -> int:
         """The most of a slot, in ten-thousandths of a portion for the whole dish: the pattern's, or a last pack."""
-        asked = self.pattern.slots[slot]
-        most = round(asked.portions[2] * PORTION) * self.wanted.people
-        if asked.role != "protein":
-            return most
-        return max([most, *(option.most * option.portion_units for _, option in self.in_slot(slot))])
+        most = self.most_by_pattern(slot)
+        return max([most, *(most + more for more in self.more_with(slot).values())])
+
+    def most_by_pattern(self, slot: str) -> int:
+        """The most of a slot that its pattern allows, in ten-thousandths of a portion for the whole dish."""
+        return round(self.pattern.slots[slot].portions[2] * PORTION) * self.wanted.people
+
+    def more_with(self, slot: str) -> dict[int, int]:
+        """By option: what a slot may hold beyond that when this one is in it, a pack in its last days."""
+        if self.pattern.slots[slot].role != "protein":
+            return {}
+        most = self.most_by_pattern(slot)
+        more = {number: option.most * option.portion_units - most for number, option in self.in_slot(slot)}
+        return {number: beyond for number, beyond in more.items() if beyond > 0}
 
     @property
     def fillable(self) -> bool:
