@@ -72,8 +72,8 @@ _NO_FOOD = re.compile(
 # `bait - squid - not food`: whatever it is called, it is not there to be eaten.
 _SAID_NO_FOOD = re.compile(
     r"[^,;&+]*[,;(]? ?\b(?:(?:is |are )?not|isn'?t|aren'?t|no) (?:a |for |any )?(?:food|eating|edible"
-    r"|human consumption)\b[ ).!]*|(?:[\w,.-]+ )*?\(?(?:cosmetics?|eye ?drops|insulin|face masks?|nail (?:varnish|polish)|fishing bait"
-    r"|medicines?|medication|camera film|ice ?packs?|ice ?cubes)\b.*"
+    r"|human consumption)\b[ ).!]*|(?:[\w,.-]+ )*?\(?(?:cosmetics?|eye ?drops|insulin|face masks?"
+    r"|nail (?:varnish|polish)|fishing bait|medicines?|medication|camera film|ice ?packs?|ice ?cubes)\b.*"
 )
 
 
