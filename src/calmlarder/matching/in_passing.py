@@ -23,6 +23,7 @@ _ICE = re.compile(
 # `rice? no scratch that its couscous`: what was written first is taken back.
 _TAKEN_BACK = re.compile(r"^.*\b(?:scratch that|wait,? no|no,? wait)[,.:]? (?:it'?s|they'?re|its|theyre) (?=[a-z\d])")
 _WHOLE_CHICKEN = re.compile(r"\(?\bchicken\)?,? whole\b(?! (?:breast|leg|thigh|wing))")
+_SCRAPINGS = re.compile(r"\bscrapin'?s?\b")
 _DAYS_GOOD = re.compile(r"\b(?:last |only |for )?(\d{1,2}) days? good\b")
 
 
@@ -34,6 +35,7 @@ def said_in_passing(text: str) -> str:
     text = _TURNING_SOUR.sub("on the turn", text) if "sour" in text else text
     if "plantain" in text and _IS_RIPE.search(text):
         text = _PLANTAIN.sub("ripe plantain", text, count=1)
+    text = _SCRAPINGS.sub("scraping", text) if "scrapin" in text else text
     text = _ICE.sub(r"\1\2", text) if "ice" in text or "gelato" in text else text
     text = _TAKEN_BACK.sub("", text) if "scratch" in text or "wait" in text else text
     text = _WHOLE_CHICKEN.sub("whole chicken", text) if "whole" in text else text

@@ -27,6 +27,7 @@ from calmlarder.matching.words import words_of
 from calmlarder.tables.allergens import told_by
 from calmlarder.tables.rows import Food
 
+_KEPT_IN_TINS = frozenset({"leaf", "brassica", "root", "stem", "pod", "shoot", "fruit-vegetable"})
 _SEASONED = frozenset({"seasoned", "seasoning"})
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
@@ -46,6 +47,16 @@ def left_over(reading: Reading, words: Words) -> frozenset[str]:
         {*_states_left(reading, food, words), *_words_left(reading, food, words), *_denied(food, words)}
         | _made(reading, words)
     )
+
+
+def _says_canned(reading: Reading, food: Food, words: Words) -> bool:
+    """Whether a tin is told of a vegetable that no entry has canned: counted as fresh, which holds no less."""
+    lexicon = words.lexicon
+    foods = lexicon.tables.food_by_id
+    others = [
+        foods[one].state for one in (*lexicon.kin(food.id), *lexicon.named(frozenset(reading.takes - FITS.keys())))
+    ]
+    return food.kind in _KEPT_IN_TINS and food.state == "raw" and not any(is_state_of("canned", one) for one in others)
 
 
 def _denied(food: Food, words: Words) -> Iterator[str]:
@@ -68,6 +79,8 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             continue
         if word in {"canned", "tin", "can"} and reading.takes & DISHES:
             continue  # a soup comes in a tin as well
+        if word in {"canned", "tin", "can"} and _says_canned(reading, food, words):
+            continue
         if not goes_without_saying(word, food.state, food.kind) and word not in words.soft - {"tin", "can"}:
             yield word
     if _jarred(reading, food, words):

@@ -158,7 +158,9 @@ def _is_another(best: Reading, words: Words) -> bool:
     if sum(taken) == 1 and any(strange[at - 1 : at + 2] == [True, False, True] for at in range(1, len(strange) - 1)):
         return True  # in the middle of what nobody knows: `moreton bay bugs`
     food = words.lexicon.tables.food_by_id[best.food]
-    if any(beside) and food.kind in KINDS_OF_MANY:
+    is_whole = food.kind == "pulse" and best.takes <= {*words_of(food.name), *words.soft}  # `falafel fertig`
+    follows = taken.index(True) + 1 if any(taken) else 0
+    if any(beside) and food.kind in KINDS_OF_MANY and not (is_whole and strange[follows : follows + 1] == [True]):
         return True
     if any(beside) and food.kind in _SORTS and _by_another_name(best, food):
         return True
@@ -245,7 +247,7 @@ def _decided(best: Reading, close: list[Reading], candidates: tuple[Candidate, .
             return Named("ask", (), best.takes, (), candidates)
         assumed = tuple(one.default for one in parts)
         return Named("matched", tuple(one.food for one in parts), best.takes, assumed, candidates)
-    assumed: tuple[str, ...] = ()
+    assumed = ()
     if best.default and not _says(told, food[best.food].state):
         assumed = (best.default,)
     elif best.missing:

@@ -69,8 +69,6 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
     if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
         several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
-    if len(brackets) == 1 and whole.named.outcome == "matched" and set(bare_words(brackets[0])) <= lexicon.shapes:
-        return [whole]  # the shape of it: `gf pasta (penne)`
     if whole.named.partly and several:
         return several  # `tomatoes and basil` are no sauce of them
     if whole.named.outcome == "matched":
@@ -165,6 +163,8 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         if found and _only_amounts(piece, lexicon):
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
             continue
+        if len(pieces) == 2 and found and _is_shape_of_it(piece, found[-1], lexicon):
+            continue
         if found and own_kind(piece):
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
             continue
@@ -186,6 +186,13 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         return []  # one of a list is not known: it is asked about
     bare = without_heading(pepper_of_spices(found, hints, lexicon), hints, lexicon)
     return bare if len(found) > 1 or own_kind(pieces[-1]) else []
+
+
+def _is_shape_of_it(piece: str, before: Part, lexicon: Lexicon) -> bool:
+    """Whether a piece only tells the shape of the pasta before it, and how much: `gf pasta, third of a bag (penne)`."""
+    words = set(bare_words(piece))
+    kinds = {lexicon.tables.food_by_id[food].kind for food in before.named.foods}
+    return bool(words) and words <= lexicon.shapes and kinds == {"pasta"} and before.amount.how == "none"
 
 
 def _with_their_tins(pieces: list[str], lexicon: Lexicon) -> list[str]:
