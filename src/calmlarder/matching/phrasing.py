@@ -80,6 +80,12 @@ _OF_EACH = re.compile(
     r"([a-z][a-z ]+(?:(?:, | and | & | \+ )[a-z][a-z ]+)+),? "
     r"(\d{1,4}(?:\.\d)?(?: ?(?:kg|g|kilos?|lbs?|oz|ml|l|tins?|bags?|packs?|jars?))?) (?:of )?each"
 )
+# Money off and what was taken off it: nothing has gone off.
+_NOT_GONE_OFF = re.compile(
+    r"(?:\b\d{1,2} ?(?:%|per ?cent)|[£$€]\d+(?:\.\d+)?|\b(?:half|third)(?: price)?) off\b"
+    r"|\b(?:with )?(?:the )?(?:tops?|rinds?|skins?|crusts?|stalks?|heads?|tails?|shells?|lids?|labels?)"
+    r" (?:cut |taken |trimmed |chopped |peeled )?off\b"
+)
 _GREENS_ONLY = re.compile(
     r"(?<=\()(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?)(?: only)?(?=\))"
     r"|(?<=[a-z] )(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?) only\b"
@@ -164,6 +170,7 @@ def plainly_put(text: str) -> str:
     if "free" in text:
         text = _FREE_FROM.sub(lambda found: f"no {found[1]}" + (f" or {found[2]}" if found[2] else ""), text)
     text = _VAC_PACK.sub("vac pack", text) if "vac" in text else text
+    text = _NOT_GONE_OFF.sub(" ", text) if "off" in text else text
     text = _DWARF.sub("small ", text) if _DWARF.search(text) else text
     if not re.search(r"\d|\b(?:few|couple|some|half|one|two|three|four)\b", text):
         text = _IN_PIECES.sub("", text)
