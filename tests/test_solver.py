@@ -42,7 +42,7 @@ def test_ctrl_c_after_a_solve_is_heard(solver: str) -> None:
     assert done.stdout == "heard\n", done.stderr
 
 
-def test_a_dish_that_is_not_proven_at_once_is_as_good_after_presolving(
+def test_a_dish_that_is_not_proven_at_once_is_as_good_by_each_way(
     tables: Tables,
     patterns: tuple[Pattern, ...],
     lots_of: Callable[[Sequence[str]], list[Lot]],
@@ -59,8 +59,10 @@ def test_a_dish_that_is_not_proven_at_once_is_as_good_after_presolving(
 
     at_once = found()
     assert "best" in [kind for kind, _ in at_once]
-    monkeypatch.setattr(module, "_AT_ONCE", 1e-6)
-    assert found() == at_once
+    hurried = [one._replace(most=one.most and 1e-6) for one in module._TRIES]
+    for tries in (hurried, hurried[2:], *([one._replace(most=None)] for one in module._TRIES[:2])):
+        monkeypatch.setattr(module, "_TRIES", tries)
+        assert found() == at_once
 
 
 def test_a_search_that_ended_at_once_knows_no_bound() -> None:

@@ -2,7 +2,7 @@
 
 import time
 from collections.abc import Sequence
-from typing import Literal, NamedTuple
+from typing import Any, Literal, NamedTuple
 
 from ortools.sat.python import cp_model
 
@@ -37,7 +37,16 @@ WISHES: tuple[Wish, ...] = (
 )  # fmt: skip
 
 
-_AT_ONCE = 0.03  # of the solver's own time, which is the same on each machine: about a tenth of a second
+class _Try(NamedTuple):
+    """How long a dish is worked on in one way, in the solver's own time, which is the same on each machine."""
+
+    most: float | None
+    presolves: bool
+
+
+# Most dishes are so small that presolving costs more than it saves. Of the few that are not proven at once (several
+# people's limits with little between them) most are when the search begins where it ended, and some only by presolving.
+_TRIES = (_Try(0.03, False), _Try(0.15, False), _Try(None, True))
 
 
 class Use(NamedTuple):
@@ -96,11 +105,11 @@ def solve(
         draft.model.add(score >= better_than + 1 - constant(problem))
     draft.model.maximize(score)
     end, best = time.monotonic() + seconds, None
-    for presolves in (False, True):
+    for one in _TRIES:
         left = end - time.monotonic()
-        if presolves and (left <= 0 or (stop is not None and stop.over)):
+        if one is not _TRIES[0] and (left <= 0 or (stop is not None and stop.over)):
             break
-        solver = _solver_of_dish(left, stop, presolves)
+        solver = _solver_of_dish(left, stop, one)
         status = solver.solve(draft.model)
         if status == cp_model.INFEASIBLE:
             return Outcome("none", None)
@@ -109,20 +118,25 @@ def solve(
             if status == cp_model.OPTIMAL:
                 return Outcome("best", best)
             draft.model.add(score >= round(solver.objective_value))
+            _begin_there(draft.model, solver)
     return Outcome("open" if best is None else "found", best)
 
 
-def _solver_of_dish(seconds: float, stop: Stop | None, presolves: bool) -> cp_model.CpSolver:
-    """One for one dish: most are so small that presolving costs more than it saves, and every row is in the programme.
-
-    Of the few that are not proven at once (several people's limits with little between them) most are by presolving.
-    """
+def _solver_of_dish(seconds: float, stop: Stop | None, one: _Try) -> cp_model.CpSolver:
+    """One for one dish, with every row in the programme."""
     solver = solver_of(seconds, stop)
-    solver.parameters.cp_model_presolve = presolves
+    solver.parameters.cp_model_presolve = one.presolves
     solver.parameters.add_lp_constraints_lazily = False
-    if not presolves:
-        solver.parameters.max_deterministic_time = _AT_ONCE
+    if one.most is not None:
+        solver.parameters.max_deterministic_time = one.most
     return solver
+
+
+def _begin_there(model: Any, solver: cp_model.CpSolver) -> None:
+    """The next search of the model begins where this one ended."""
+    model.clear_hints()
+    for number, value in enumerate(solver.response_proto.solution):
+        model.add_hint(model.get_int_var_from_proto_index(number), value)
 
 
 def solver_of(seconds: float, stop: Stop | None) -> cp_model.CpSolver:

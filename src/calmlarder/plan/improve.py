@@ -13,6 +13,7 @@ from collections.abc import Callable, Iterator, Sequence
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT
+from calmlarder.kitchen.schedule import NoOrder
 from calmlarder.plan.columns import Dish, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint, Priced, Solved
 from calmlarder.plan.lot_prices import PriceSearch
@@ -36,7 +37,7 @@ def minutes_of(dish: Dish, tables: Tables) -> int | None:
     """How long the timeline of a dish is; None where its tasks could not be put in any order."""
     try:
         return dinner_of(dish.plan, False, tables).minutes
-    except ValueError:
+    except NoOrder:
         return None
 
 

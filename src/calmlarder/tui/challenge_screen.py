@@ -16,11 +16,11 @@ from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import standing
-from calmlarder.reintroduction.entry import QUESTIONS, bars
+from calmlarder.reintroduction.entry_questions import QUESTIONS, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
 from calmlarder.render import course_history, course_text
 from calmlarder.render.challenge_names import CARE, name_of
-from calmlarder.render.entry_text import ABOUT, IF_UNSURE, begun_text
+from calmlarder.render.entry_questions_text import ABOUT, IF_UNSURE, begun_text
 from calmlarder.render.signs_text import felt_answer, see_a_doctor
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay
