@@ -144,7 +144,7 @@ class PlanView(VerticalScroll):
     def show(self, outcome: Outcome, pinned: frozenset[int], name_of: Callable[[str], str]) -> None:
         """`pinned` are the indexes of meals that stay."""
         from calmlarder.plan.planned import Planned
-        from calmlarder.render.text import CAUTION
+        from calmlarder.render.caution import CAUTION
 
         plan = outcome.plan
         sittings = self._sittings = self.manner.sittings(plan.sittings)

@@ -171,7 +171,7 @@ class TonightScreen(AsksOfDinner):
         from calmlarder.render.own_text import own_text
         from calmlarder.render.stacked import before_words, held_g
         from calmlarder.render.style import Style
-        from calmlarder.render.text import notes_text, tonight_text
+        from calmlarder.render.tonight_text import notes_text, tonight_text
 
         composed, view = self._composed, self.query_one(DinnerView)
         style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)
