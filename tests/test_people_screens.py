@@ -171,7 +171,7 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, EntryForm)
-        app.screen.on_button_pressed()
+        app.screen.action_go_on()
         await pilot.pause()
         assert isinstance(app.screen, Choice)  # whether a day to compare comes first
         await pilot.press("enter")
@@ -211,7 +211,7 @@ def test_a_yes_bars_a_challenge_with_whom_to_see(play: Callable[..., None], home
         await pilot.press("space")  # the first question
         await pilot.pause()
         assert isinstance(app.screen, EntryForm)
-        app.screen.on_button_pressed()
+        app.screen.action_go_on()
         await pilot.pause()
         assert isinstance(app.screen, Page)
         assert "Please see a doctor soon" in app.screen.query_one(Hanging).content
@@ -232,7 +232,7 @@ def test_four_numbers_in_the_line_are_four_scores(play: Callable[..., None], hom
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, EntryForm)
-        app.screen.on_button_pressed()
+        app.screen.action_go_on()
         await pilot.pause()
         await pilot.press("enter")  # no day to compare
         await pilot.pause()
@@ -256,7 +256,7 @@ def test_a_day_is_put_off_and_a_page_written(
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, EntryForm)
-        app.screen.on_button_pressed()
+        app.screen.action_go_on()
         await pilot.pause()
         await pilot.press("enter")  # no day to compare
         await pilot.pause()

@@ -8,8 +8,8 @@ from textual.binding import Binding, BindingType
 from textual.message import Message
 
 from calmlarder.household.household import Household
-from calmlarder.household.kept_plan import Changes, KeptPlan, keep, kept_plan
-from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, plan, plan_asked, still_holds
+from calmlarder.household.kept_plan import Changes, KeptPlan, keep, kept_plan, unfit_meals
+from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, checked_again, plan, plan_asked
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
@@ -63,9 +63,9 @@ class PlanScreen(TurnsWithDay[None]):
             self.outcome, self.done = outcome, done
 
     class Again(Message):
-        """The plan kept before, or None where it holds no longer; `asked` is the round it stands for."""
+        """The plan kept before, checked again; `asked` is the round it stands for."""
 
-        def __init__(self, asked: PlanAsked, outcome: Outcome | None) -> None:
+        def __init__(self, asked: PlanAsked, outcome: Outcome) -> None:
             super().__init__()
             self.asked, self.outcome = asked, outcome
 
@@ -148,10 +148,8 @@ class PlanScreen(TurnsWithDay[None]):
         """In a thread of its own; messages, as they never wait for the screen."""
         if again is not None:
             dishes = self._last[0].dishes if self._last and self._last[0].plan == again.planned else ()
-            held = still_holds(again.asked_again(asked), again.planned, dishes)
-            self.post_message(self.Again(asked, held))
-            if held is not None:
-                return
+            self.post_message(self.Again(asked, checked_again(again.asked_again(asked), again.planned, dishes)))
+            return
         outcome = plan(
             asked,
             lambda better: self.post_message(self.Found(better, done=False)),
@@ -161,15 +159,24 @@ class PlanScreen(TurnsWithDay[None]):
 
     @on(Again)
     def found_again(self, event: Again) -> None:
-        """The plan of before stands; or it is said why there is another."""
+        """The plan of before stands, and meals that no longer fit are marked: only who asks for it has another."""
         if event.asked is not self._round:
             return
-        if event.outcome is None:
-            self._pins = frozenset()
-            self.notify("the larder or what is settled has changed: the plan that was kept is planned anew")
-            return
         self._round, self._outcome, self._finished = event.outcome.asked, event.outcome, True
+        self._pins = frozenset() if event.outcome.faults else self._pins
         self._write()
+
+    @property
+    def _unfit(self) -> dict[int, str]:
+        """Meals of the plan shown that no longer fit, with why."""
+        return unfit_meals(self._outcome) if self._outcome is not None and self._outcome.faults else {}
+
+    def _is_of_before(self) -> bool:
+        """Whether the plan shown no longer fits; it is said what to do about it, then."""
+        if self._outcome is None or not self._outcome.faults:
+            return False
+        self.notify("this plan was made before and no longer fits: n plans anew")
+        return True
 
     @on(Found)
     def found(self, event: Found) -> None:
@@ -218,10 +225,11 @@ class PlanScreen(TurnsWithDay[None]):
         keys = [key_of(one.at, one.sitting) for one in self._outcome.plan.sittings]
         pinned = frozenset(number for number, key in enumerate(keys) if key in self._pins)
         self.query_one(PlanView).manner = self._kitchen.manner
-        self.query_one(PlanView).show(self._outcome, pinned, self._kitchen.name_of)
+        self.query_one(PlanView).show(self._outcome, pinned, self._kitchen.name_of, self._unfit)
         if self._outcome.asked is self._round:
             plan = self._outcome.plan
             good = how_good(plan) if isinstance(plan, Planned) else "planning…"
+            good = "planned before, n plans anew" if self._outcome.faults else good
             self.query_one(TopLine).say(good)
 
     @property
@@ -244,7 +252,7 @@ class PlanScreen(TurnsWithDay[None]):
     def action_pin(self) -> None:
         """Keep the chosen dish in the next round, or no longer."""
         chosen = self._chosen
-        if chosen is not None and chosen[1].dinner is not None:
+        if chosen is not None and chosen[1].dinner is not None and not self._is_of_before():
             if self._finished and self._outcome is not None and not self._outcome.dishes:
                 self.notify("planned before the program was last started: n plans again, then a dish can be pinned")
                 return
@@ -294,7 +302,7 @@ class PlanScreen(TurnsWithDay[None]):
     def action_exclude(self) -> None:
         """Not this dish at this meal; the others may change with it."""
         chosen = self._chosen
-        if chosen is not None and chosen[1].dinner is not None:
+        if chosen is not None and chosen[1].dinner is not None and not self._is_of_before():
             self._note()
             self._excluded |= self._put_aside(*chosen)
             self._go()
@@ -302,7 +310,7 @@ class PlanScreen(TurnsWithDay[None]):
     def action_replace(self) -> None:
         """Another dish for this meal, this once; all others stay."""
         chosen = self._chosen
-        if chosen is not None and self._outcome is not None:
+        if chosen is not None and self._outcome is not None and not self._is_of_before():
             self._note()
             aside = self._put_aside(*chosen)
             others = tuple(dish for dish in self._outcome.dishes if chosen[0] not in dish.column.covers)
@@ -340,6 +348,8 @@ class PlanScreen(TurnsWithDay[None]):
 
     def action_keep(self) -> None:
         """End the search; the best so far is the plan until it is planned anew or its days are past."""
+        if self._is_of_before():
+            return
         self._is_asked_to_keep = True
         self.action_stop()
         if self._finished:
@@ -352,6 +362,8 @@ class PlanScreen(TurnsWithDay[None]):
         from calmlarder.tui.sharing import offer
 
         outcome = self._outcome
+        if self._is_of_before():
+            return
         if outcome is None or not isinstance(outcome.plan, Planned) or outcome.plan.status == "none":
             self.notify("there is no finished plan yet; . ends the search and keeps the best so far")
             return
@@ -386,7 +398,10 @@ class PlanScreen(TurnsWithDay[None]):
         assert one.dinner is not None
         assert shared.stacking is not None
         request = wanted_at(shown.sittings[number], shared, shared.stacking, number == 0)
-        first = number == 0 and one.day == self._kitchen.today
+        is_first = number == 0 and one.day == self._kitchen.today
+        waits = "" if is_first else "only tonight's dinner is cooked from here: this one waits for its day"
+        if number in self._unfit:
+            waits = f"it no longer fits, {self._unfit[number]}: Esc, then n plans anew"
         heading = f"{kind_of(one)}, {one.at:%a %d %b %H:%M}"
 
         def done(cooked: bool | None) -> None:
@@ -394,4 +409,4 @@ class PlanScreen(TurnsWithDay[None]):
                 self.action_forget()
 
         box = box_words(one, self._outcome.plan.sittings)
-        self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, first, box), done)
+        self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, waits, box), done)
