@@ -208,6 +208,9 @@ def test_pin_exclude_replace_and_days(play: Callable[..., None]) -> None:
         await settled(app, pilot)
         assert [one.title for one in meals(app)] == [one.title for one in without]
         assert "pinned" in meals(app)[0].notes
+        await pilot.press("ctrl+y")
+        await settled(app, pilot)
+        assert meals(app) == replaced
         await pilot.press("plus")
         await settled(app, pilot)
         assert len(meals(app)) == 5

@@ -13,7 +13,9 @@ from calmlarder.history.felt import Felt
 from calmlarder.household import challenge_status, challenges, going_on
 from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.household.household import Household
+from calmlarder.household.people import change, person_of
 from calmlarder.intake.eaten import ME
+from calmlarder.matching.dates import parse_day
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry import QUESTIONS, SEEN, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
@@ -43,6 +45,7 @@ class EntryForm(Modal[tuple[str, ...]]):
     """The questions that come before a challenge; gives the keys of those answered with yes."""
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "go_on", "Go on")]
+    AUTO_FOCUS = ""  # it would scroll past what is said first
 
     def compose(self) -> ComposeResult:
         """Every question whole, and a way on."""
@@ -75,6 +78,7 @@ class ChallengeScreen(TurnsWithDay[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("s", "score", "Score today"),
         Binding("n", "start", "Start one"),
+        Binding("b", "since", "When it began", tooltip="When elimination began"),
         Binding("c", "compare", "A day to compare"),
         Binding("k", "skip", "Not today"),
         Binding("x", "stop", "Stop it"),
@@ -133,6 +137,9 @@ class ChallengeScreen(TurnsWithDay[None]):
             return not self._goes_on()
         if action == "compare":
             return self._may_compare()
+        if action == "since":
+            who = person_of(self._kitchen, ME)
+            return who.phase == "elimination" and who.since is None
         if action == "write":
             return bool(going_on.courses(self._kitchen, ME))
         return self._goes_on() if action in {"score", "skip", "stop"} else True
@@ -182,6 +189,25 @@ class ChallengeScreen(TurnsWithDay[None]):
 
         question = f"Which group? They stand in the order in which they are usually tried. {CARE}"
         self.app.push_screen(Choice(question, list(names)), picked)
+
+    def action_since(self) -> None:
+        """The first day of elimination, in the words for days that the larder takes."""
+        today = self._kitchen.today
+
+        def problem(text: str) -> str:
+            try:
+                return "that day is still to come" if parse_day(text, today) > today else ""
+            except ValueError as error:
+                return f"{error}: write it like 2026-03-12, or 3 weeks ago"
+
+        @told
+        def said(_: ChallengeScreen, text: str | None) -> None:
+            if text is not None:
+                change(self._kitchen, ME, {"since": parse_day(text, today)})
+                self._show()
+
+        question = "When did elimination begin? A day, such as 1 March, or 3 weeks ago"
+        self.app.push_screen(Ask(question, problem=problem), lambda text: said(self, text))
 
     def action_compare(self) -> None:
         """First a day with the dish and without the dose."""

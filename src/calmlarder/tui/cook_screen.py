@@ -49,7 +49,7 @@ class CookScreen(Screen[bool]):
         self._kitchen = kitchen
         self._dinner, self._counted = at.dinner, at.counted
         self._read = kitchen.manner.dinner(at.dinner)  # in the words of this home: what is logged is the other
-        self._step = max(0, min(len(at.dinner.steps) - 1, at.step))
+        self._step = max(0, min(len(steps_of(self._read)) - 1, at.step))
         self._weighed: dict[str, int] = dict(at.weighed or {})
         self._began_s, self._ends_s = at.began_s, dict(at.timers_s or {})
 

@@ -45,6 +45,7 @@ class PlanScreen(TurnsWithDay[None]):
         Binding("x", "exclude", "Not this"),
         Binding("r", "replace", "Another"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of the plan back"),
+        Binding("ctrl+y", "redo", "Redo", tooltip="Redo: the change of the plan that was taken back", show=False),
         Binding("plus,equals_sign", "days(1)", "A day more"),
         Binding("minus", "days(-1)", "Fewer"),
         Binding("escape", "leave", "Larder"),
@@ -85,6 +86,7 @@ class PlanScreen(TurnsWithDay[None]):
         self._pins: frozenset[Key] = frozenset()
         self._excluded: frozenset[tuple[Key, str]] = frozenset()
         self._before: list[_Before] = []
+        self._undone: list[_Before] = []
         self._round: PlanAsked | None = None
         self._outcome: Outcome | None = None
         self._finished = False
@@ -267,26 +269,41 @@ class PlanScreen(TurnsWithDay[None]):
         self._pins -= eaters
         return frozenset((key, one.dinner.pattern) for key in eaters) if one.dinner else frozenset()
 
-    def _note(self) -> None:
+    def _now(self) -> _Before:
         """What is asked and shown now, to come back to."""
         dishes = self._outcome.dishes if self._outcome else ()
         finished = self._outcome if self._finished else None
-        self._before.append(_Before(self._days, self._pins, self._excluded, tuple(dishes), finished))
+        return _Before(self._days, self._pins, self._excluded, tuple(dishes), finished)
+
+    def _note(self) -> None:
+        """Before a change: undo comes back to here, and nothing is left to redo."""
+        self._before.append(self._now())
+        self._undone.clear()
         self.refresh_bindings()
 
     def action_undo(self) -> None:
         """The plan before the last change, its dishes as they were."""
         if self._before:
-            self._days, self._pins, self._excluded, dishes, finished = self._before.pop()
-            self.refresh_bindings()
-            if finished is None or not self._stands(finished):
-                self._go(dishes)
-                return
-            self.action_stop()
-            self._round, self._outcome, self._finished = finished.asked, finished, True
-            self.sub_title = f"plan, {asked_line(finished.asked.sittings)}"
-            self._keep()
-            self._write()
+            self._undone.append(self._now())
+            self._come_back(self._before.pop())
+
+    def action_redo(self) -> None:
+        """The plan after the change that was taken back."""
+        if self._undone:
+            self._before.append(self._now())
+            self._come_back(self._undone.pop())
+
+    def _come_back(self, then: _Before) -> None:
+        self._days, self._pins, self._excluded, dishes, finished = then
+        self.refresh_bindings()
+        if finished is None or not self._stands(finished):
+            self._go(dishes)
+            return
+        self.action_stop()
+        self._round, self._outcome, self._finished = finished.asked, finished, True
+        self.sub_title = f"plan, {asked_line(finished.asked.sittings)}"
+        self._keep()
+        self._write()
 
     def _stands(self, outcome: Outcome) -> bool:
         """Whether all that a plan rests on is still so."""
@@ -296,8 +313,8 @@ class PlanScreen(TurnsWithDay[None]):
         return (now.evening.lots, now.sittings) == (outcome.asked.evening.lots, outcome.asked.sittings)
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
-        """There is a way back where something was changed."""
-        return bool(self._before) if action == "undo" else True
+        """There is a way back where something was changed, and on again where that was taken back."""
+        return bool({"undo": self._before, "redo": self._undone}.get(action, True))
 
     def action_exclude(self) -> None:
         """Not this dish at this meal; the others may change with it."""
@@ -318,7 +335,7 @@ class PlanScreen(TurnsWithDay[None]):
 
     def draw_new_day(self) -> None:
         """The meals of the kept plan from today on; without one, plan from today, with nothing pinned or excluded."""
-        self._before, self._pins, self._excluded = [], frozenset(), frozenset()
+        self._before, self._undone, self._pins, self._excluded = [], [], frozenset(), frozenset()
         self._begin()
 
     def action_days(self, by: int) -> None:
