@@ -17,7 +17,7 @@ from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
 from calmlarder.household.people import add, change, people, person_of
 from calmlarder.intake.eaten import ME
-from calmlarder.reintroduction.entry import QUESTIONS
+from calmlarder.reintroduction.entry_questions import QUESTIONS
 from calmlarder.render.course_text import status_text
 from calmlarder.render.portions_text import steps_of
 from calmlarder.tables.book import Tables

@@ -5,16 +5,16 @@ from decimal import Decimal
 
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open
-from calmlarder.adapt.choices import open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
+from calmlarder.adapt.open_lines import open_lines
 from calmlarder.adapt.reasons import at_heat, how_to, not_browned, not_soaked, share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.triggers import with_triggers
 from calmlarder.cookbook.recipe import IngredientRead
-from calmlarder.intake.eaters import allergens_met
+from calmlarder.intake.diet_and_allergens import allergens_met
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import ALLERGENS

@@ -9,7 +9,7 @@ from typing import NamedTuple
 from calmlarder.adapt.model import Amount, Eaters, Unread
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.amounts import Tolerance
-from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.intake.plate import Item, exact_grams, rows_of
 from calmlarder.intake.profile import Profile

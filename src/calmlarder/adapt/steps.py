@@ -27,10 +27,10 @@ from calmlarder.adapt.step_notes import (
     told_where_used,
 )
 from calmlarder.adapt.written import written
+from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 
-MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
 _AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
 _LEFT_OUT = "left out"
 # A sentence that does nothing but put in what is left out: `Add the snow peas.`
@@ -140,7 +140,7 @@ def _notes(
 
 def within(steps: Sequence[str]) -> Iterator[str]:
     """The steps as far as they are looked at."""
-    left = MOST_SIGNS
+    left = MOST_SIGNS_OF_STEPS
     for step in steps:
         left -= len(step)
         if left < 0:

@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from typing import Literal, NamedTuple
 
 from calmlarder.adapt.names import Names, foods_in, names_of, with_last_words
+from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import plain, words_of
 from calmlarder.swaps.candidates import same_thing
@@ -13,7 +14,6 @@ from calmlarder.tables.book import Tables
 Use = Literal["raw", "cooked"]
 # Last words of names that title a dish for something else: an oil, a sauce.
 _EVERYWHERE = frozenset(words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick"))
-_MOST_SIGNS = 100_000  # of all steps together; beyond any recipe
 _SENTENCES = re.compile(r"[.;!?]|,? (?:then|while|until)\b")
 _HEAT = re.compile(
     r"\b(?:fry|fried|frying|saute\w*|brown|boil\w*|simmer\w*|bak(?:e|ed|ing)|roast\w*|grill\w*|soften|sweat|cook\w*|heat"
@@ -88,7 +88,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     """What title and steps tell. A dish in which nothing is heated is raw; what is stirred into one that is, cooked."""
     own = {read.food for read in reads if read.food}
     names = names_of(own, tables)
-    whole = plain(" . ".join(recipe.steps)[:_MOST_SIGNS])
+    whole = plain(" . ".join(recipe.steps)[:MOST_SIGNS_OF_STEPS])
     stuffed = {
         food
         for clause in _STUFFED.findall(whole)

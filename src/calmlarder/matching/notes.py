@@ -32,7 +32,7 @@ HARMLESS = frozenset({
 })  # fmt: skip
 # Nouns that say what a thing is when they stand last: another food than what stands before them.
 PRODUCTS = frozenset({
-    "batter", "jerky",
+    "batter", "jerky", "creamer",
     "powder", "oil", "milk", "sauce", "juice", "paste", "puree", "flour", "starch", "butter", "cheese", "cream",
     "bread", "drink", "water", "syrup", "sugar", "vinegar", "seed", "nut", "flake", "chip", "crisp", "cake",
     "biscuit",
@@ -86,6 +86,19 @@ COLOURS = frozenset({
     "red", "green", "yellow", "orange", "purple", "white", "black", "brown", "pink", "blue", "golden", "gold",
     "rainbow",
 })  # fmt: skip
+# The same in other tongues; `amarillo` is a chilli of its own.
+COLOURS_ELSEWHERE = frozenset({
+    "braun", "brauner", "braune", "weiss", "weisse", "rot", "rote", "roter", "grun", "grune", "gruner", "gelb", "gelbe",
+    "schwarz", "schwarze", "bruin", "bruine", "witte", "rode", "groene", "gele", "zwarte", "brun", "brune", "hvid",
+    "hvide", "hvit", "hvite", "vit", "vita", "rod", "gron", "gronne", "gul", "gule", "sort", "sorte",
+    "blanco", "blanca", "blancos", "blancas", "rojo", "roja", "rojos", "rojas", "verde", "verdes",
+    "amarilla", "amarillos", "amarillas", "negro", "negra", "negros", "negras", "morado", "morada", "branco", "branca",
+    "brancos", "brancas", "vermelho", "vermelha", "roxo", "roxa", "amarelo", "amarela", "preto", "preta", "claro",
+    "clara", "escuro", "escura", "bianco", "bianca", "bianchi", "bianche", "rosso", "rossa", "rossi", "rosse", "verdi",
+    "giallo", "gialla", "gialli", "gialle", "nero", "nera", "neri", "nere", "blanc", "blanche", "rouge", "vert",
+    "verte", "jaune", "noir", "noire", "bialy", "biala", "biale", "czerwony", "czerwona", "czerwone", "zielony",
+    "zielona", "zielone", "zolty", "zolta", "czarny", "czarna",
+})  # fmt: skip
 # Of breads, pastas and the like these tell which grain it is of.
 GRAINS = frozenset({
     "wholemeal", "wholegrain", "wholewheat", "brown", "granary", "multigrain", "seeded", "malted", "rye", "spelt",
@@ -122,6 +135,9 @@ NOTES = frozenset({
     "still", "stuff", "sure", "than", "that", "the", "their", "them", "then", "there", "theyre", "they", "this",
     "though", "too", "total", "two", "type", "under", "up", "used", "usual", "version", "very", "was", "way", "we",
     "weird", "well", "were", "what", "when", "where", "which", "will", "wonky", "would", "yes", "yet", "you", "your",
+    "himself", "herself", "myself", "yourself", "themselves",
+    "cocinar", "zum", "zur", "sul", "sulla", "nel", "nella", "num", "numa", "cucinare", "cucina", "cuisiner",
+    "cozinhar", "kochen", "plana", "plano", "planas", "planos", "brick",
     "market", "supermarket", "farm", "local", "leftover", "abit", "bout", "nearly", "ish", "tho",
     "gerieben", "geriebener", "geriebene", "festkochend", "mehligkochend", "mehlig", "jung", "reif", "offen",
     "geoffnet",

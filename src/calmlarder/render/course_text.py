@@ -7,7 +7,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.clock import why_early
 from calmlarder.reintroduction.course import Tried
-from calmlarder.reintroduction.entry import ADULT_YEARS
+from calmlarder.reintroduction.entry_questions import ADULT_YEARS
 from calmlarder.reintroduction.ladders import group_of
 from calmlarder.reintroduction.retest import RETEST_MONTHS
 from calmlarder.reintroduction.signs import URGENCY

@@ -62,7 +62,7 @@ _LOADED_LATER = (
     "calmlarder.checks.plan",
     "calmlarder.household.checked",
     "calmlarder.render.plan_text",
-    "calmlarder.render.json",
+    "calmlarder.render.dinner_json",
 )
 
 

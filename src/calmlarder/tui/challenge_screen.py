@@ -17,11 +17,11 @@ from calmlarder.household.people import change, person_of
 from calmlarder.intake.eaten import ME
 from calmlarder.matching.dates import parse_day
 from calmlarder.reintroduction.course import standing
-from calmlarder.reintroduction.entry import QUESTIONS, SEEN, bars
+from calmlarder.reintroduction.entry_questions import QUESTIONS, SEEN, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
 from calmlarder.render import course_history, course_text
 from calmlarder.render.challenge_names import CARE, name_of
-from calmlarder.render.entry_text import ABOUT, BEFORE_SCOFF, IF_UNSURE, begun_text
+from calmlarder.render.entry_questions_text import ABOUT, BEFORE_SCOFF, IF_UNSURE, begun_text
 from calmlarder.render.signs_text import felt_answer, see_a_doctor
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay

@@ -25,7 +25,7 @@ from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.near import is_near
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.written import tail_of
-from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.candidates import listed, same_thing
 from calmlarder.swaps.model import MOST_GRAMS, Asked, Candidate
