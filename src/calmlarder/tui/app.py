@@ -26,7 +26,7 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.render.plain_signs import is_unicode
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
-from calmlarder.tui.asked import TonightOnly
+from calmlarder.tui.asked_for_tonight import TonightOnly
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.errors import tell

@@ -7,7 +7,7 @@ from calmlarder.history.variety import Declined, kept_declined
 from calmlarder.household.household import Household
 from calmlarder.household.request import Evening, evening
 from calmlarder.larder.lot import why_unfit
-from calmlarder.tui.asked import Asked, TonightOnly, as_settled
+from calmlarder.tui.asked_for_tonight import Asked, TonightOnly, as_settled
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.sources import ask_sources
