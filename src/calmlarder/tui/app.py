@@ -2,7 +2,7 @@
 
 import os
 import sys
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import date
 from importlib import import_module
 from pathlib import Path
@@ -12,6 +12,7 @@ from textual import events, work
 from textual.actions import ActionParseResult
 from textual.app import SystemCommand
 from textual.binding import Binding, BindingType
+from textual.command import CommandPalette, Provider
 from textual.dom import DOMNode
 from textual.filter import LineFilter
 from textual.geometry import Size
@@ -29,7 +30,7 @@ from calmlarder.tui.asked import TonightOnly
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
 from calmlarder.tui.errors import tell
-from calmlarder.tui.keys_line import commands_of
+from calmlarder.tui.keys_line import KeysByWords, commands_of
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.plain_terminal import AsciiSigns, NoColour
 from calmlarder.tui.runtime import (
@@ -75,6 +76,7 @@ class LarderApp(SurvivesFaults):
     TITLE = "calmlarder"
     CSS_PATH = "app.tcss"
     ENABLE_COMMAND_PALETTE = True
+    COMMANDS: ClassVar[set[type[Provider] | Callable[[], type[Provider]]]] = {KeysByWords}
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("ctrl+q", "quit", "Leave", show=False, priority=True),  # from any question too
         Binding("f2", "limits", "People and limits", show=False),
@@ -296,6 +298,11 @@ class LarderApp(SurvivesFaults):
             from calmlarder.tui.adapt_screen import AdaptScreen
 
             self.push_screen(AdaptScreen(self._kitchen))
+
+    def action_command_palette(self) -> None:
+        """Every key of the screen in one list."""
+        if not isinstance(self.screen, CommandPalette):
+            self.push_screen(CommandPalette(placeholder="what do you want to do? type a word of it"))
 
     def action_sources(self) -> None:
         """Where the figures of a food on this screen come from; where there is none, those of the limits."""

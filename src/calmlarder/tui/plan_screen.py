@@ -8,8 +8,8 @@ from textual.binding import Binding, BindingType
 from textual.message import Message
 
 from calmlarder.household.household import Household
-from calmlarder.household.kept_plan import Changes, KeptPlan, keep, kept_plan
-from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, plan, plan_asked, still_holds
+from calmlarder.household.kept_plan import Changes, KeptPlan, keep, kept_plan, unfit_meals
+from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, checked_again, plan, plan_asked
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.keys_line import KeysLine
@@ -45,6 +45,7 @@ class PlanScreen(TurnsWithDay[None]):
         Binding("x", "exclude", "Not this"),
         Binding("r", "replace", "Another"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of the plan back"),
+        Binding("ctrl+y", "redo", "Redo", tooltip="Redo: the change of the plan that was taken back", show=False),
         Binding("plus,equals_sign", "days(1)", "A day more"),
         Binding("minus", "days(-1)", "Fewer"),
         Binding("escape", "leave", "Larder"),
@@ -63,9 +64,9 @@ class PlanScreen(TurnsWithDay[None]):
             self.outcome, self.done = outcome, done
 
     class Again(Message):
-        """The plan kept before, or None where it holds no longer; `asked` is the round it stands for."""
+        """The plan kept before, checked again; `asked` is the round it stands for."""
 
-        def __init__(self, asked: PlanAsked, outcome: Outcome | None) -> None:
+        def __init__(self, asked: PlanAsked, outcome: Outcome) -> None:
             super().__init__()
             self.asked, self.outcome = asked, outcome
 
@@ -85,6 +86,7 @@ class PlanScreen(TurnsWithDay[None]):
         self._pins: frozenset[Key] = frozenset()
         self._excluded: frozenset[tuple[Key, str]] = frozenset()
         self._before: list[_Before] = []
+        self._undone: list[_Before] = []
         self._round: PlanAsked | None = None
         self._outcome: Outcome | None = None
         self._finished = False
@@ -148,10 +150,8 @@ class PlanScreen(TurnsWithDay[None]):
         """In a thread of its own; messages, as they never wait for the screen."""
         if again is not None:
             dishes = self._last[0].dishes if self._last and self._last[0].plan == again.planned else ()
-            held = still_holds(again.asked_again(asked), again.planned, dishes)
-            self.post_message(self.Again(asked, held))
-            if held is not None:
-                return
+            self.post_message(self.Again(asked, checked_again(again.asked_again(asked), again.planned, dishes)))
+            return
         outcome = plan(
             asked,
             lambda better: self.post_message(self.Found(better, done=False)),
@@ -161,15 +161,24 @@ class PlanScreen(TurnsWithDay[None]):
 
     @on(Again)
     def found_again(self, event: Again) -> None:
-        """The plan of before stands; or it is said why there is another."""
+        """The plan of before stands, and meals that no longer fit are marked: only who asks for it has another."""
         if event.asked is not self._round:
             return
-        if event.outcome is None:
-            self._pins = frozenset()
-            self.notify("the larder or what is settled has changed: the plan that was kept is planned anew")
-            return
         self._round, self._outcome, self._finished = event.outcome.asked, event.outcome, True
+        self._pins = frozenset() if event.outcome.faults else self._pins
         self._write()
+
+    @property
+    def _unfit(self) -> dict[int, str]:
+        """Meals of the plan shown that no longer fit, with why."""
+        return unfit_meals(self._outcome) if self._outcome is not None and self._outcome.faults else {}
+
+    def _is_of_before(self) -> bool:
+        """Whether the plan shown no longer fits; it is said what to do about it, then."""
+        if self._outcome is None or not self._outcome.faults:
+            return False
+        self.notify("this plan was made before and no longer fits: n plans anew")
+        return True
 
     @on(Found)
     def found(self, event: Found) -> None:
@@ -218,10 +227,11 @@ class PlanScreen(TurnsWithDay[None]):
         keys = [key_of(one.at, one.sitting) for one in self._outcome.plan.sittings]
         pinned = frozenset(number for number, key in enumerate(keys) if key in self._pins)
         self.query_one(PlanView).manner = self._kitchen.manner
-        self.query_one(PlanView).show(self._outcome, pinned, self._kitchen.name_of)
+        self.query_one(PlanView).show(self._outcome, pinned, self._kitchen.name_of, self._unfit)
         if self._outcome.asked is self._round:
             plan = self._outcome.plan
             good = how_good(plan) if isinstance(plan, Planned) else "planning…"
+            good = "planned before, n plans anew" if self._outcome.faults else good
             self.query_one(TopLine).say(good)
 
     @property
@@ -244,7 +254,7 @@ class PlanScreen(TurnsWithDay[None]):
     def action_pin(self) -> None:
         """Keep the chosen dish in the next round, or no longer."""
         chosen = self._chosen
-        if chosen is not None and chosen[1].dinner is not None:
+        if chosen is not None and chosen[1].dinner is not None and not self._is_of_before():
             if self._finished and self._outcome is not None and not self._outcome.dishes:
                 self.notify("planned before the program was last started: n plans again, then a dish can be pinned")
                 return
@@ -259,26 +269,41 @@ class PlanScreen(TurnsWithDay[None]):
         self._pins -= eaters
         return frozenset((key, one.dinner.pattern) for key in eaters) if one.dinner else frozenset()
 
-    def _note(self) -> None:
+    def _now(self) -> _Before:
         """What is asked and shown now, to come back to."""
         dishes = self._outcome.dishes if self._outcome else ()
         finished = self._outcome if self._finished else None
-        self._before.append(_Before(self._days, self._pins, self._excluded, tuple(dishes), finished))
+        return _Before(self._days, self._pins, self._excluded, tuple(dishes), finished)
+
+    def _note(self) -> None:
+        """Before a change: undo comes back to here, and nothing is left to redo."""
+        self._before.append(self._now())
+        self._undone.clear()
         self.refresh_bindings()
 
     def action_undo(self) -> None:
         """The plan before the last change, its dishes as they were."""
         if self._before:
-            self._days, self._pins, self._excluded, dishes, finished = self._before.pop()
-            self.refresh_bindings()
-            if finished is None or not self._stands(finished):
-                self._go(dishes)
-                return
-            self.action_stop()
-            self._round, self._outcome, self._finished = finished.asked, finished, True
-            self.sub_title = f"plan, {asked_line(finished.asked.sittings)}"
-            self._keep()
-            self._write()
+            self._undone.append(self._now())
+            self._come_back(self._before.pop())
+
+    def action_redo(self) -> None:
+        """The plan after the change that was taken back."""
+        if self._undone:
+            self._before.append(self._now())
+            self._come_back(self._undone.pop())
+
+    def _come_back(self, then: _Before) -> None:
+        self._days, self._pins, self._excluded, dishes, finished = then
+        self.refresh_bindings()
+        if finished is None or not self._stands(finished):
+            self._go(dishes)
+            return
+        self.action_stop()
+        self._round, self._outcome, self._finished = finished.asked, finished, True
+        self.sub_title = f"plan, {asked_line(finished.asked.sittings)}"
+        self._keep()
+        self._write()
 
     def _stands(self, outcome: Outcome) -> bool:
         """Whether all that a plan rests on is still so."""
@@ -288,13 +313,13 @@ class PlanScreen(TurnsWithDay[None]):
         return (now.evening.lots, now.sittings) == (outcome.asked.evening.lots, outcome.asked.sittings)
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
-        """There is a way back where something was changed."""
-        return bool(self._before) if action == "undo" else True
+        """There is a way back where something was changed, and on again where that was taken back."""
+        return bool({"undo": self._before, "redo": self._undone}.get(action, True))
 
     def action_exclude(self) -> None:
         """Not this dish at this meal; the others may change with it."""
         chosen = self._chosen
-        if chosen is not None and chosen[1].dinner is not None:
+        if chosen is not None and chosen[1].dinner is not None and not self._is_of_before():
             self._note()
             self._excluded |= self._put_aside(*chosen)
             self._go()
@@ -302,7 +327,7 @@ class PlanScreen(TurnsWithDay[None]):
     def action_replace(self) -> None:
         """Another dish for this meal, this once; all others stay."""
         chosen = self._chosen
-        if chosen is not None and self._outcome is not None:
+        if chosen is not None and self._outcome is not None and not self._is_of_before():
             self._note()
             aside = self._put_aside(*chosen)
             others = tuple(dish for dish in self._outcome.dishes if chosen[0] not in dish.column.covers)
@@ -310,7 +335,7 @@ class PlanScreen(TurnsWithDay[None]):
 
     def draw_new_day(self) -> None:
         """The meals of the kept plan from today on; without one, plan from today, with nothing pinned or excluded."""
-        self._before, self._pins, self._excluded = [], frozenset(), frozenset()
+        self._before, self._undone, self._pins, self._excluded = [], [], frozenset(), frozenset()
         self._begin()
 
     def action_days(self, by: int) -> None:
@@ -340,6 +365,8 @@ class PlanScreen(TurnsWithDay[None]):
 
     def action_keep(self) -> None:
         """End the search; the best so far is the plan until it is planned anew or its days are past."""
+        if self._is_of_before():
+            return
         self._is_asked_to_keep = True
         self.action_stop()
         if self._finished:
@@ -352,6 +379,8 @@ class PlanScreen(TurnsWithDay[None]):
         from calmlarder.tui.sharing import offer
 
         outcome = self._outcome
+        if self._is_of_before():
+            return
         if outcome is None or not isinstance(outcome.plan, Planned) or outcome.plan.status == "none":
             self.notify("there is no finished plan yet; . ends the search and keeps the best so far")
             return
@@ -386,7 +415,10 @@ class PlanScreen(TurnsWithDay[None]):
         assert one.dinner is not None
         assert shared.stacking is not None
         request = wanted_at(shown.sittings[number], shared, shared.stacking, number == 0)
-        first = number == 0 and one.day == self._kitchen.today
+        is_first = number == 0 and one.day == self._kitchen.today
+        waits = "" if is_first else "only tonight's dinner is cooked from here: this one waits for its day"
+        if number in self._unfit:
+            waits = f"it no longer fits, {self._unfit[number]}: Esc, then n plans anew"
         heading = f"{kind_of(one)}, {one.at:%a %d %b %H:%M}"
 
         def done(cooked: bool | None) -> None:
@@ -394,4 +426,4 @@ class PlanScreen(TurnsWithDay[None]):
                 self.action_forget()
 
         box = box_words(one, self._outcome.plan.sittings)
-        self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, first, box), done)
+        self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, waits, box), done)

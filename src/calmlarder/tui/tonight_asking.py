@@ -31,6 +31,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         self._kitchen, self._again, self._only = kitchen, again, only
         self._asked = only.again(kitchen)
         self._before: list[Asked] = []  # what was asked for before each change of mind
+        self._undone: list[Asked] = []  # and what was taken back of those
         self._place = 0
         self._failed = 0  # dinners that did not hold: as many more are asked for
         self._composed: Composed | None = None
@@ -46,6 +47,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         """Look again with this; Ctrl+Z goes back to what was asked for before."""
         if asked != self._asked:
             self._before.append(self._asked)
+            self._undone.clear()
             self._asked = asked
             self._only.keep(self._kitchen, asked)
             self.refresh_bindings()
@@ -54,10 +56,20 @@ class AsksOfDinner(TurnsWithDay[None]):
     def action_undo(self) -> None:
         """One change of mind back."""
         if self._before:
-            self._asked = self._before.pop()
-            self._only.keep(self._kitchen, self._asked)
-            self.refresh_bindings()
-            self._again()
+            self._undone.append(self._asked)
+            self._come_back(self._before.pop())
+
+    def action_redo(self) -> None:
+        """The change of mind that was taken back, after all."""
+        if self._undone:
+            self._before.append(self._asked)
+            self._come_back(self._undone.pop())
+
+    def _come_back(self, asked: Asked) -> None:
+        self._asked = asked
+        self._only.keep(self._kitchen, asked)
+        self.refresh_bindings()
+        self._again()
 
     def action_forget(self) -> None:
         """Forget all that was asked for tonight: foods, people, minutes, diet, limits, kind of meal."""
@@ -67,7 +79,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         """There is a way back where something was changed; people who are named have diets and limits of their own."""
         if action in {"diet", "profile"}:
             return not self._asked.is_seated
-        return bool(self._before) if action == "undo" else True
+        return bool({"undo": self._before, "redo": self._undone}.get(action, True))
 
     def _evening(self) -> Evening:
         """What is asked now. Reads the store."""

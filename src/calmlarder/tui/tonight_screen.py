@@ -42,6 +42,7 @@ class TonightScreen(AsksOfDinner):
         Binding("N,left", "back", "Back", key_display="N", tooltip="The dinner shown before"),
         Binding("x", "without", "Not this", tooltip="A food to leave out tonight, or this dish"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of mind back"),
+        Binding("ctrl+y", "redo", "Redo", tooltip="Redo: the change of mind that was taken back", show=False),
         Binding("f", "seats", "For whom", tooltip="Who eats tonight: people of the home, guests"),
         Binding("escape", "app.pop_screen", "Larder", tooltip="Back to the larder"),
         Binding("u", "use", "Use", tooltip="A food that must be in it"),
@@ -171,7 +172,7 @@ class TonightScreen(AsksOfDinner):
         from calmlarder.render.own_text import own_text
         from calmlarder.render.stacked import before_words, held_g
         from calmlarder.render.style import Style
-        from calmlarder.render.text import notes_text, tonight_text
+        from calmlarder.render.tonight_text import notes_text, tonight_text
 
         composed, view = self._composed, self.query_one(DinnerView)
         style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)
@@ -194,7 +195,7 @@ class TonightScreen(AsksOfDinner):
 
     def draw_new_day(self) -> None:
         """What was proposed yesterday may be past its day now, and what was for that evening only is over."""
-        self._asked, self._before = self._only.again(self._kitchen), []
+        self._asked, self._before, self._undone = self._only.again(self._kitchen), [], []
         self.refresh_bindings()
         self._start_again()
 
