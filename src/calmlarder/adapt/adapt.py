@@ -43,9 +43,11 @@ def adapt(
         status = "fits"
     else:
         opened = open_lines(lines.counted, serves, eaters, tables, told)
-        solved = solve(opened, serves, limits)
-        if solved.kind == "none":
-            solved = solve(opened, serves, limits, prices.MOST_AT_ALL)
+        # What is filled is counted out one a serving: it is not served smaller where anything else does.
+        for times in (*((1,) if told.stuffed else ()), prices.MOST_SERVINGS, prices.MOST_AT_ALL):
+            solved = solve(opened, serves, limits, times)
+            if solved.kind != "none":
+                break
         answers: dict[str, Status] = {
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip
