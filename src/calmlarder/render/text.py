@@ -9,7 +9,7 @@ from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS, in_words
 from calmlarder.render.caution import CAUTION as CAUTION
-from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
+from calmlarder.render.nourishment import energy_words, protein_words, short_of_filling, short_of_protein
 from calmlarder.render.of_limit import as_held, of_limit, of_limits
 from calmlarder.render.portions_text import dose_words, portion_lines, weighed_parts
 from calmlarder.render.stacked import day_lines, filled_words, held_g, stacked_lines
@@ -82,6 +82,7 @@ def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, styl
     cautions = [line for caution in dinner.cautions for line in _wrapped(caution, style)]
     parts = [
         "\n".join(_wrapped(short_of_protein(dinner), style)),
+        "\n".join(_wrapped(short_of_filling(dinner), style)),
         "\n".join(cautions),
         "\n".join(_stacked(composed, wanted, style)),
         "\n".join(_wrapped(_from_memory(dinner), style)),
@@ -95,6 +96,7 @@ def planned_notes_text(dinner: Dinner, style: Style) -> str:
     """The same of a dinner that is planned, and what of the larder it uses up in time."""
     parts = [
         "\n".join(_wrapped(short_of_protein(dinner), style)),
+        "\n".join(_wrapped(short_of_filling(dinner), style)),
         "\n".join(line for caution in dinner.cautions for line in _wrapped(caution, style)),
         "\n".join(_rescued(dinner, style)),
         "\n".join(_wrapped(_from_memory(dinner), style)),
@@ -116,6 +118,7 @@ def _dinner(dinner: Dinner, wanted: DinnerRequest, style: Style, number: int | N
     for dose in dinner.doses:
         yield from _wrapped(dose_words(dose), style)
     yield from _wrapped(short_of_protein(dinner), style)
+    yield from _wrapped(short_of_filling(dinner), style)
     yield from _wrapped(filled_words(wanted), style)
     yield from _wrapped(glance(dinner, held_g(wanted)), style)
     yield ""
