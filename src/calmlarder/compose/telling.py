@@ -29,6 +29,7 @@ from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.trimmed import MOULDY_CORNER, TRIM
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.cap_rows import Cap
@@ -315,6 +316,8 @@ def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
         cautions.append(
             f"{food.name.capitalize()}, past its best ({lot.days_from}): {look}; if in doubt, throw it away."
         )
+    elif lot.condition == MOULDY_CORNER:
+        cautions.append(f"{food.name.capitalize()} ({lot.condition}): {TRIM}.")
     elif lot.condition and (sprouts(food, lot.condition) or "sprout" not in lot.condition):
         cautions.append(
             f"{food.name.capitalize()} ({lot.condition}): cut away what is bad; if in doubt, throw it away."
