@@ -11,7 +11,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped

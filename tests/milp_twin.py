@@ -427,10 +427,12 @@ def _slots(
     for name, slot in problem.pattern.slots.items():
         inside = [n for n, o in enumerate(problem.options) if o.slot == name]
         low, usual, high = (round(share * PORTION) * people for share in slot.portions)
-        if slot.role == "protein":  # a pack in its last days may go whole
-            high = max([high, *(problem.options[n].most * problem.options[n].portion_units for n in inside)])
-        filled = {used[n]: 1.0 for n in inside}
         held = {units[n]: float(problem.options[n].portion_units) for n in inside}
+        if slot.role == "protein":  # a pack in its last days may go whole, where it is in
+            whole = {n: problem.options[n].most * problem.options[n].portion_units for n in inside}
+            p.at_most({**held, **{used[n]: -float(most - high) for n, most in whole.items() if most > high}}, high)
+            high = max([high, *whole.values()])
+        filled = {used[n]: 1.0 for n in inside}
         p.at_most(filled, slot.items[1])
         p.at_most({z: slot.items[0], **dict.fromkeys(filled, -1.0)}, 0)
         p.at_most(held, high)

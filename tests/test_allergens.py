@@ -17,10 +17,10 @@ from calmlarder.checks.dinner import verify
 from calmlarder.checks.tables import foods_of, mixtures
 from calmlarder.cli import main
 from calmlarder.compose.compose import compose
-from calmlarder.intake.eaters import allergens_met
+from calmlarder.intake.diet_and_allergens import allergens_met
 from calmlarder.larder.lot import Lot
 from calmlarder.matching.foods import FoodMatcher
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.allergens import said
 from calmlarder.tables.book import Tables
 from calmlarder.tables.check import check_tables

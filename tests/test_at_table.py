@@ -24,7 +24,7 @@ from calmlarder.intake.stacking import rooms
 from calmlarder.intake.table import Eater, equal_shares_of, table_profile
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from conftest import TODAY
 from how_much import some

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from calmlarder.cli import main
-from calmlarder.reintroduction.entry import QUESTIONS, said_yes
+from calmlarder.reintroduction.entry_questions import QUESTIONS, said_yes
 from test_reintroduction_safety import DAY, Home
 
 

@@ -25,7 +25,7 @@ from calmlarder.larder.box import Box, with_boxes
 from calmlarder.larder.freezing import frozen, thawed, why_not_frozen
 from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped

@@ -26,7 +26,7 @@ from calmlarder.intake.own_profile import own_profile
 from calmlarder.intake.profile import profile_named
 from calmlarder.reintroduction.clock import clock
 from calmlarder.reintroduction.course import Standing, standing
-from calmlarder.reintroduction.entry import QUESTIONS, SCOFF, bars
+from calmlarder.reintroduction.entry_questions import QUESTIONS, SCOFF, bars
 from calmlarder.reintroduction.events import Course, Eaten
 from calmlarder.reintroduction.foods import challenge_food, foods_for, grams_for
 from calmlarder.reintroduction.ladders import CHALLENGES, Challenge, ladder_of, order

@@ -16,7 +16,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calmlarder.checks.loads import _before
+from calmlarder.checks.within_limits import _before
 from calmlarder.cli import main
 from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.stacking import Stacking, still_counted

@@ -33,6 +33,29 @@ async def _cook_what_keeps(app: LarderApp, pilot: Pilot[None]) -> None:
     assert isinstance(app.screen, CookScreen)
 
 
+def test_where_nothing_is_boxed_the_last_step_is_asked_too(play: Callable[..., LarderApp]) -> None:
+    """Cooked food on its last day is not kept: `c` alone takes nothing out, and the Enter after it answers that."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await _cook_the_demo(app, pilot)
+        cook, before = app.screen, foods_kept(app)
+        await pilot.press("c", "down", "enter")
+        await pilot.pause()
+        assert app.screen is cook
+        assert foods_kept(app) == before
+        await pilot.press("c", "enter")
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        assert foods_kept(app) != before
+        assert "nothing to box" in str(app.screen.query_one("#meaning", Static).content)
+
+    play(act)
+
+
+def foods_kept(app: LarderApp) -> list[tuple[str, float]]:
+    return [(one.lot.id, one.lot.grams) for one in app._kitchen.lots()]
+
+
 def test_the_scale_takes_numbers_at_once_and_names_the_cap(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, "ate 45 g tinned chickpeas")  # on top of that something must be weighed

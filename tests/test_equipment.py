@@ -12,7 +12,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.kitchen.equipment import THINGS, Equipment
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 

@@ -18,7 +18,7 @@ from calmlarder.larder.freezing import freeze_today, why_not_frozen, why_not_tha
 from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.larder.reading import LarderReader
 from calmlarder.plan.shelf import shelves_of
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from conftest import TODAY

@@ -9,17 +9,10 @@ from typing import Any
 
 import pytest
 
-from calmlarder.checks.loads import (
-    Part,
-    _near_faults,
-    limit_faults,
-    limits_of,
-    plate_of,
-    protein_faults,
-    sum_of,
-    sure_of,
-    whole_grams,
-)
+from calmlarder.checks.limits import limits_of
+from calmlarder.checks.loads import Part, plate_of, sum_of, sure_of, whole_grams
+from calmlarder.checks.shown_loads import _near_faults
+from calmlarder.checks.within_limits import limit_faults, protein_faults
 from calmlarder.tables.places import shipped
 
 NONE = {"g_per_100g": "0", "high": "", "basis": "analysed", "source": "made up"}

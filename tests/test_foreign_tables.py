@@ -214,3 +214,10 @@ def test_a_made_food_is_bounded(tables) -> None:  # type: ignore[no-untyped-def]
         made_food("much kale", [part], None, "paste", "sauce", tables)
     with pytest.raises(CannotGoOn):
         made_food("kale", [Part(tables.food_by_id["kale"], Decimal(1))], Decimal("Infinity"), "paste", "sauce", tables)
+
+
+@pytest.mark.parametrize("grams", ["10", "-4"])
+def test_a_mixture_of_water_alone_is_refused(grams: str, tmp_path: Path) -> None:
+    foods(tmp_path, ["nothing-much"])
+    (tmp_path / "mixtures.csv").write_text(f"{HEADER}nothing-much,water,{grams},own_recipe,\n", encoding="utf-8")
+    assert told(tmp_path) == ["mixtures.csv:2:2: nothing-much is made of water alone. List the foods that go into it."]

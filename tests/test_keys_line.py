@@ -117,6 +117,25 @@ def test_what_has_no_room_below_is_in_the_list_of_all_keys(play: Callable[..., L
     play(act, (80, 24))
 
 
+def test_all_keys_are_found_by_their_words_and_not_by_letters_that_stand_apart(
+    play: Callable[..., LarderApp],
+) -> None:
+    """`redo` offered "A recipe that somebody else wrote"."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+p")
+        await pilot.pause()
+        app.screen.query_one(Input).value = "redo"
+        listed = app.screen.query_one(OptionList)
+        for _ in range(200):
+            await pilot.pause(0.02)
+            if listed.option_count == 1:
+                break
+        assert [one.hit.text for one in listed.options] == ["Redo"]  # type: ignore[attr-defined]
+
+    play(act, (80, 24))
+
+
 def test_what_opens_over_a_screen_is_put_away_by_a_click_beside_it_or_on_its_key(
     play: Callable[..., LarderApp],
 ) -> None:

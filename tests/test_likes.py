@@ -14,7 +14,7 @@ from calmlarder.compose.search import search
 from calmlarder.compose.solve import upper_bound
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from larders import larder_lines

@@ -12,6 +12,7 @@ from typing import Any
 import pytest
 
 from calmlarder.checks import loads as checked
+from calmlarder.checks.limits import limits_of
 from calmlarder.checks.tables import error
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.eaten import Eaten, Load, Portion, loads_of
@@ -197,9 +198,9 @@ def test_caps_of_before_are_read(tmp_path: Path) -> None:
     for sitting in ("dinner", "breakfast"):  # a row for all sittings takes the place of those for some
         total = [cap for cap in profile_named("elimination", tables).at(sitting).sitting_caps if cap.key == "total"]
         assert [(float(cap.typical_g), float(cap.at_most_g or 0)) for cap in total] == [(0.4, 0.64)]
-        twice = [one for one in checked.limits_of(folders, "elimination", sitting) if one.scope == "sitting"]
+        twice = [one for one in limits_of(folders, "elimination", sitting) if one.scope == "sitting"]
         assert [(float(one.typical), float(one.most or 0)) for one in twice if one.group == "total"] == [(0.4, 0.64)]
-    assert [one.key for one in checked.limits_of(folders, "mine", "snack")] == ["oligosaccharides:core"]
+    assert [one.key for one in limits_of(folders, "mine", "snack")] == ["oligosaccharides:core"]
 
 
 def test_wide_is_roomy(tables: Tables) -> None:

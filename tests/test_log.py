@@ -29,7 +29,7 @@ from calmlarder.compose.weighed import passed_caps
 from calmlarder.intake.eaten import EVERYONE, Eaten, Load
 from calmlarder.intake.profile import profile_named
 from calmlarder.intake.stacking import Stacking, held_ug, rooms, still_counted
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.store.home import COPY_NAME, FILE_NAME
 from calmlarder.store.schema import STEPS
 from calmlarder.store.store import Store

@@ -24,7 +24,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.grammar import read_sittings
 from calmlarder.plan.plan_days import Asked, How, plan_days
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from conftest import TODAY

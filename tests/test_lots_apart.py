@@ -18,7 +18,7 @@ from calmlarder.compose.cooked import share_eaten
 from calmlarder.compose.dinner import Dinner, PlateUse, weigh_list
 from calmlarder.compose.weighed import passed_caps
 from calmlarder.household.cooking_session import AtStove
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.store.documents import PROPOSED
 from calmlarder.store.store import Store
 from calmlarder.tables.places import shipped

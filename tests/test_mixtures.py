@@ -23,7 +23,7 @@ from calmlarder.intake.groups import food_figures
 from calmlarder.intake.load import load_of_group, load_profile_of
 from calmlarder.larder.reading import LarderReader
 from calmlarder.problems import CannotGoOn
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.check import check_tables
 from calmlarder.tables.load import load_tables

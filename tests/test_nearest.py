@@ -29,7 +29,7 @@ from calmlarder.compose.stop import Stop
 from calmlarder.intake.limit import limit_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from calmlarder.tables.vocabulary import Allergen, Diet

@@ -16,7 +16,8 @@ from hypothesis import given
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
-from calmlarder.checks.loads import Limit, pasts_of
+from calmlarder.checks.limits import Limit
+from calmlarder.checks.within_limits import pasts_of
 from calmlarder.cli import main
 from calmlarder.household.settings import settled
 from calmlarder.intake.eaten import EVERYONE, Eaten, Load

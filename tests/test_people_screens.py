@@ -15,14 +15,15 @@ from calmlarder.history.felt import Scores
 from calmlarder.household.challenge_status import status
 from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
-from calmlarder.household.people import add, change, people
+from calmlarder.household.people import add, change, people, person_of
 from calmlarder.intake.eaten import ME
+from calmlarder.reintroduction.entry_questions import QUESTIONS
 from calmlarder.render.course_text import status_text
 from calmlarder.render.portions_text import steps_of
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.challenge_screen import ChallengeScreen, EntryForm
-from calmlarder.tui.choice import Choice
+from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.larder_log import four_of
 from calmlarder.tui.larder_screen import LarderScreen
@@ -33,6 +34,7 @@ from calmlarder.tui.score_form import ScoreForm
 from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.pick import Pick
+from calmlarder.tui.widgets.tick_rows import TickRows
 from how_much import some
 from programs import SIZES, TODAY, type_line
 
@@ -171,7 +173,7 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, EntryForm)
-        app.screen.on_button_pressed()
+        app.screen.action_go_on()
         await pilot.pause()
         assert isinstance(app.screen, Choice)  # whether a day to compare comes first
         await pilot.press("enter")
@@ -202,6 +204,43 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         )
 
 
+def test_the_page_of_challenges_asks_when_elimination_began(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f4", "b")
+        await pilot.pause()
+        for words, there in (("some day", Ask), ("tomorrow", Ask), ("3 weeks ago", ChallengeScreen)):
+            app.screen.query_one(Input).value = words
+            await pilot.press("enter")
+            await pilot.pause()
+            assert isinstance(app.screen, there)
+        assert person_of(app._kitchen, ME).since == TODAY - timedelta(weeks=3)
+        assert "When did it begin" not in str(app.screen.query_one("#challenge", Static).render())
+        await pilot.press("b")  # it is said, and asked no more
+        await pilot.pause()
+        assert isinstance(app.screen, ChallengeScreen)
+
+    play(act)
+
+
+def test_every_question_is_ticked_by_arrows_and_space(play: Callable[..., None]) -> None:
+    """Down goes on from one list to the next, and a long question is whole on a narrow screen."""
+    said: list[tuple[str, ...] | None] = []
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        app.push_screen(EntryForm(), said.append)
+        await pilot.pause()
+        rows = list(app.screen.query(TickRows))
+        drawn = " ".join(" ".join(line.split()) for one in rows for line in one.draw(30).plain.splitlines())
+        assert all(one.words in drawn for one in QUESTIONS)
+        assert all(len(line) <= 30 for one in rows for line in one.draw(30).plain.splitlines())
+        await pilot.press(*["space", "down"] * len(QUESTIONS))
+        await pilot.press("ctrl+s")
+        await pilot.pause()
+
+    play(act)
+    assert said == [tuple(one.key for one in QUESTIONS)]
+
+
 def test_a_yes_bars_a_challenge_with_whom_to_see(play: Callable[..., None], home: Path, tables: Tables) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("shift+f4", "n")
@@ -211,7 +250,7 @@ def test_a_yes_bars_a_challenge_with_whom_to_see(play: Callable[..., None], home
         await pilot.press("space")  # the first question
         await pilot.pause()
         assert isinstance(app.screen, EntryForm)
-        app.screen.on_button_pressed()
+        app.screen.action_go_on()
         await pilot.pause()
         assert isinstance(app.screen, Page)
         assert "Please see a doctor soon" in app.screen.query_one(Hanging).content
@@ -232,7 +271,7 @@ def test_four_numbers_in_the_line_are_four_scores(play: Callable[..., None], hom
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, EntryForm)
-        app.screen.on_button_pressed()
+        app.screen.action_go_on()
         await pilot.pause()
         await pilot.press("enter")  # no day to compare
         await pilot.pause()
@@ -256,7 +295,7 @@ def test_a_day_is_put_off_and_a_page_written(
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, EntryForm)
-        app.screen.on_button_pressed()
+        app.screen.action_go_on()
         await pilot.pause()
         await pilot.press("enter")  # no day to compare
         await pilot.pause()

@@ -32,7 +32,7 @@ from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.plan.unreached import grams_worth
 from calmlarder.plan.weights import EMPTY_SITTING, EMPTY_SOONER, WASTED_PORTION
 from calmlarder.problems import CannotGoOn
-from calmlarder.render.json import plan_object
+from calmlarder.render.dinner_json import plan_object
 from calmlarder.render.plan_text import plan_text
 from calmlarder.render.style import Style
 from calmlarder.tables.book import Tables

@@ -20,7 +20,7 @@ from calmlarder.plan.grammar import read_sittings
 from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.plan.planned import Planned
 from calmlarder.plan.shelf import shelves_of
-from calmlarder.render.json import plan_object
+from calmlarder.render.dinner_json import plan_object
 from calmlarder.render.plan_text import plan_text
 from calmlarder.render.style import Style
 from calmlarder.tables.book import Tables

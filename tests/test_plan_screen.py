@@ -117,7 +117,7 @@ def test_it_can_be_left_and_stopped_at_any_moment(play: Callable[..., None], mon
 
 @pytest.mark.usefixtures("quick_plans")
 def test_a_plan_that_is_kept_is_there_again(play: Callable[..., None]) -> None:
-    """With its days and changes, after leaving the screen and the program; what no longer holds is planned anew."""
+    """With its days and changes, after leaving the screen and the program; what no longer fits is marked, and stays."""
     kept: list[Card] = []
 
     async def first(app: LarderApp, pilot: Pilot[None]) -> None:
@@ -142,12 +142,13 @@ def test_a_plan_that_is_kept_is_there_again(play: Callable[..., None]) -> None:
         await settled(app, pilot)
         assert meals(app) == kept
 
-    async def again(app: LarderApp, pilot: Pilot[None]) -> None:
+    async def again(app: LarderApp, pilot: Pilot[None], marked: bool = False) -> None:
         await pilot.press("ctrl+n")
         await settled(app, pilot)
         await settled(app, pilot)
         assert len(kept) == 3
-        assert meals(app) == kept
+        assert (meals(app) == kept) is not marked
+        assert [one.title for one in meals(app)] == [one.title for one in kept]
         assert "2 days" in app.screen.sub_title
 
     async def other_larder(app: LarderApp, pilot: Pilot[None]) -> None:
@@ -157,8 +158,21 @@ def test_a_plan_that_is_kept_is_there_again(play: Callable[..., None]) -> None:
         await pilot.press("ctrl+n")
         await settled(app, pilot)
         await settled(app, pilot)
-        assert meals(app) != kept
-        assert "planned anew" in str(app.screen.query_one(Said).content)
+        assert [one.title for one in meals(app)] == [one.title for one in kept]
+        first = meals(app)[0]
+        assert first.notes[0].startswith("no longer fits, gone: ")
+        assert "n plans all meals anew" in app.screen.query_one(PlanView).content
+        await pilot.press("p", "x", "r", "full_stop")  # nothing of it is changed or kept
+        await settled(app, pilot)
+        assert meals(app)[0] == first
+        await pilot.press("home", "enter", "enter")
+        await pilot.pause()
+        assert isinstance(app.screen, PlannedDinner)  # and nothing cooked
+        await pilot.press("escape", "escape")
+        await again(app, pilot, marked=True)
+        await pilot.press("n")
+        await settled(app, pilot)
+        assert not any("no longer fits" in note for one in meals(app) for note in one.notes)
 
     play(first)
     play(again, keys=())
@@ -194,6 +208,9 @@ def test_pin_exclude_replace_and_days(play: Callable[..., None]) -> None:
         await settled(app, pilot)
         assert [one.title for one in meals(app)] == [one.title for one in without]
         assert "pinned" in meals(app)[0].notes
+        await pilot.press("ctrl+y")
+        await settled(app, pilot)
+        assert meals(app) == replaced
         await pilot.press("plus")
         await settled(app, pilot)
         assert len(meals(app)) == 5

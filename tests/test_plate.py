@@ -17,9 +17,11 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
 
-from calmlarder.checks.loads import Part, apart, limit_faults, limits_of
+from calmlarder.checks.limits import limits_of
+from calmlarder.checks.loads import Part, apart
 from calmlarder.checks.plate import verify
 from calmlarder.checks.tables import figures_of, mixtures, rows, within
+from calmlarder.checks.within_limits import limit_faults
 from calmlarder.cli import main
 from calmlarder.compose.less import smallest_change
 from calmlarder.household.household import Household

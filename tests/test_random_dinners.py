@@ -11,7 +11,7 @@ import pytest
 from answers import answers, check, dinners_of, lots_read
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from how_much import WHOLE
 from mutations import SPOILS, spoilt

@@ -13,7 +13,7 @@ import pytest
 
 from calmlarder.cli import main
 from calmlarder.reintroduction.course import standing
-from calmlarder.reintroduction.entry import bars
+from calmlarder.reintroduction.entry_questions import bars
 from calmlarder.reintroduction.events import Course, Eaten
 from calmlarder.reintroduction.foods import challenge_food, foods_for
 from calmlarder.reintroduction.ladders import CHALLENGES, group_of, ladder_of

@@ -186,3 +186,20 @@ def test_another_food_is_never_read_in_silence(line: str, food: str, reader: Lar
 def test_what_comes_out_of_the_freezer_thaws(reader: LarderReader) -> None:
     out = lot("out the freezer this morning cod 2", reader)
     assert (out.place, [(one.kind, one.on) for one in out.dates]) == ("fridge", [("opened", TODAY)])
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "prawns 1kg, neighbour dropped em off",
+        "chicken thighs 20% off",
+        "lamb £2 off",
+        "carrots with tops off",
+        "cheddar, rind off",
+    ],
+)
+def test_what_was_taken_off_or_dropped_off_has_not_gone_off(line: str, reader: LarderReader) -> None:
+    reading = reader.read(line, "test")
+    assert reading is not None
+    assert reading.lots
+    assert not any(lot.to_bin for lot in reading.lots)

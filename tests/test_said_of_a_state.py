@@ -75,12 +75,13 @@ def test_what_only_looks_like_such_a_word(tables: Tables, line: str) -> None:
     ("line", "days"),
     [
         ("half an avocado", 2), ("half melon", 2), ("1/2 peach", 2), ("wedge of watermelon", 2),
+        ("half a butternut squash", 4), ("half a cut squash", 4), ("1 butternut squash", None),
         ("2 avocados", 8), ("half a punnet of strawberries", 6), ("quinoa pouch 250g", None),
         ("cooked quinoa 250g", 2), ("half a pouch of cooked rice", 1),
     ],
 )  # fmt: skip
 def test_what_is_cut_goes_fast_and_what_is_sealed_keeps(tables: Tables, line: str, days: int | None) -> None:
-    """Days of ingredient_tables/keeping.csv: cut fruit and avocado two, whole ones more; a sealed pouch has no day."""
+    """Days of ingredient_tables/keeping.csv: cut fruit and avocado two, squash four; a sealed pouch has no day."""
     assert lot_of(tables, line).days_left == days
 
 

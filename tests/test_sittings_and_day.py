@@ -22,7 +22,7 @@ from calmlarder.history.log_entry import Meal, eaten_of
 from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.json import dinner_object, tonight_object
+from calmlarder.render.dinner_json import dinner_object, tonight_object
 from calmlarder.render.nourishment import protein_words, short_of_protein
 from calmlarder.render.stacked import day_lines
 from calmlarder.tables.book import Tables

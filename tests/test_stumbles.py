@@ -133,7 +133,7 @@ def test_a_meal_out_of_a_box_says_so_and_has_nothing_to_cook(
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         assert isinstance(app._kitchen, Household)
-        screen = PlannedDinner(app._kitchen, "packed lunch, Sat 14 Mar 12:00", dinner, wanted, False, how)
+        screen = PlannedDinner(app._kitchen, "packed lunch, Sat 14 Mar 12:00", dinner, wanted, "", how)
         app.push_screen(screen)
         await pilot.pause()
         words = screen.query_one(DinnerView).content

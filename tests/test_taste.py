@@ -141,6 +141,10 @@ def test_measures_a_cook_has(tables: Tables) -> None:
 
     assert said("paprika-smoked", 2) == "about 1 tsp"
     assert said("tomato-canned", 400) == "about 1 tin"
+    # 15 g a floret (ingredient_tables/measures.csv): nobody looks for half of one.
+    assert [said("broccoli", grams) for grams in (15, 112, 157, 165)] == [
+        f"about {count} floret{'s' * (count > 1)}" for count in (1, 7, 10, 11)
+    ]
 
 
 def test_plain_tofu_is_not_left_plain(cook: Cook) -> None:

@@ -16,7 +16,7 @@ from calmlarder.intake.limit import limit_of
 from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from how_much import some

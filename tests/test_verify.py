@@ -9,7 +9,7 @@ import pytest
 
 from calmlarder.checks.dinner import verify
 from calmlarder.compose.compose import compose
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.places import shipped
 
 LINES = [

@@ -7,6 +7,7 @@ from textual.widgets import Input, OptionList
 
 from calmlarder.household import people
 from calmlarder.household.cooking import boxable
+from calmlarder.render.portions_text import steps_of
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
@@ -72,6 +73,10 @@ def test_where_every_portion_is_somebodys_no_box_is_asked_for(play: Callable[...
         await settled(app, pilot)
         assert "dinner for you and kit" in asked(app)
         await pilot.press("enter", "c")
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)  # only whether it is cooked
+        assert "Nothing is boxed" in app.screen._question
+        await pilot.press("enter")
         await settled(app, pilot)
         assert isinstance(app.screen, LarderScreen)
         said = shown(app, "#meaning")
@@ -160,6 +165,8 @@ def test_rice_on_its_last_day_is_warmed_tonight_and_nothing_of_it_is_kept(play: 
         await pilot.pause()
         assert isinstance(app.screen, CookScreen)
         await pilot.press("c")
+        await pilot.pause()
+        await pilot.press("enter")  # it is asked all the same whether it is cooked
         await settled(app, pilot)
         assert isinstance(app.screen, LarderScreen)
         assert "nothing to box" in shown(app, "#meaning")
@@ -178,5 +185,6 @@ def test_the_page_says_how_a_dish_is_shared_by_appetite(play: Callable[..., Lard
         assert screen._dinner is not None
         # 1 and 1.5 of 2.5
         assert "shared by appetite: you 40 %, kit 60 %" in " ".join(shown(app, "#dinner").split())
+        assert steps_of(screen._dinner)[-1].startswith("Shared by appetite: you 40 %, kit 60 % of what is cooked")
 
     play(act)

@@ -28,7 +28,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.plan.sittings import PlannedSitting
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from households.by_hand import by_hand
 from households.recounted import over_caps, protein_g

@@ -5,8 +5,10 @@ from decimal import Decimal
 from functools import cache
 from typing import Any
 
-from calmlarder.checks.loads import TO_GRAMS, apart, limit_faults, limits_of, plate_of, sum_of, sure_of
+from calmlarder.checks.limits import limits_of
+from calmlarder.checks.loads import apart, plate_of, sum_of, sure_of
 from calmlarder.checks.tables import Row, figures_of, mixtures, rows
+from calmlarder.checks.within_limits import TO_GRAMS, limit_faults
 from calmlarder.tables.places import shipped
 
 

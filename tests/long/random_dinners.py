@@ -21,7 +21,7 @@ from calmlarder.household.checked import faults_of
 from calmlarder.household.request import Evening
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from random_larders import TODAY, larder, over_limits, recount, rich_larder

@@ -3,9 +3,9 @@
 import pytest
 
 from adapt_twin import lowest_price, made_up_recipe
-from calmlarder.adapt.choices import open_lines
 from calmlarder.adapt.counted import counted
 from calmlarder.adapt.model import Eaters
+from calmlarder.adapt.open_lines import open_lines
 from calmlarder.adapt.solve import solve
 from calmlarder.intake.profile import profile_named
 from calmlarder.tables.book import Tables

@@ -5,16 +5,16 @@ from decimal import Decimal
 
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open
-from calmlarder.adapt.choices import open_lines
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
+from calmlarder.adapt.open_lines import open_lines
 from calmlarder.adapt.reasons import at_heat, how_to, not_browned, not_soaked, share_of, why_line, why_serving
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.triggers import with_triggers
 from calmlarder.cookbook.recipe import IngredientRead
-from calmlarder.intake.eaters import allergens_met
+from calmlarder.intake.diet_and_allergens import allergens_met
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import ALLERGENS
@@ -43,9 +43,11 @@ def adapt(
         status = "fits"
     else:
         opened = open_lines(lines.counted, serves, eaters, tables, told)
-        solved = solve(opened, serves, limits)
-        if solved.kind == "none":
-            solved = solve(opened, serves, limits, prices.MOST_AT_ALL)
+        # What is filled is counted out one a serving: it is not served smaller where anything else does.
+        for times in (*((1,) if told.stuffed else ()), prices.MOST_SERVINGS, prices.MOST_AT_ALL):
+            solved = solve(opened, serves, limits, times)
+            if solved.kind != "none":
+                break
         answers: dict[str, Status] = {
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip

@@ -9,7 +9,7 @@ from typing import NamedTuple
 from calmlarder.adapt.model import Amount, Eaters, Unread
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.amounts import Tolerance
-from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.intake.plate import Item, exact_grams, rows_of
 from calmlarder.intake.profile import Profile
@@ -117,11 +117,14 @@ def with_usual_amounts(
     return tuple(_usual(read, serves, limits, tables) for read in reads)
 
 
+def _comes_cooked(food: Food) -> bool:
+    """Whether it is a base that is cooked already (`hot cooked rice`): without an amount it goes beside the dish."""
+    return food.roles[0] == "base" and food.state == "cooked"
+
+
 def _usual(read: IngredientRead, serves: int, limits: Profile, tables: Tables) -> IngredientRead:
     food = tables.food_by_id.get(read.food or "")
     if food is None or read.grams is not None or tables.unknown_of(food.id):
-        return read
-    if food.kind not in _KINDS and not _TO_SERVE.search(read.text.casefold()):
         return read
     most = _A_SPRINKLE if food.kind == "spice" else _A_GARNISH if _GARNISH.search(read.text.casefold()) else None
     portion = Decimal(food.portion_g) if most is None else min(Decimal(food.portion_g), most)
@@ -129,7 +132,8 @@ def _usual(read: IngredientRead, serves: int, limits: Profile, tables: Tables) -
     rows = rows_of([Item(food.id, profile, Fraction(2 * portion), False)], limits)
     served = _TO_SERVE.search(read.text.casefold())
     much = any(_OF_A_LIMIT * exact_grams(row.sum.likely) > row.cap.typical_g for row in rows)
-    if not profile.anything or (much and not served):
+    seasons = food.kind in _KINDS
+    if not profile.anything or (not served and (much or (not seasons and not _comes_cooked(food)))):
         return read
     grams = float(portion * serves)
     told = f"taken as {float(portion):g} g a serving"

@@ -6,7 +6,7 @@ from typing import NamedTuple
 from calmlarder.adapt import prices
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.told import Told
-from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Candidate

@@ -8,7 +8,7 @@ from ortools.sat.python import cp_model
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.loads import RowKey, Under, under_each
-from calmlarder.compose.budget import largest_two
+from calmlarder.compose.largest_two import largest_two
 from calmlarder.intake.load import at_most_of
 from calmlarder.intake.profile import Profile, at_most_room, typical_room
 from calmlarder.solver import plain_solver

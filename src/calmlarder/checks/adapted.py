@@ -9,16 +9,11 @@ from pathlib import Path
 from typing import Any
 
 from calmlarder.checks.allergens import held_by
-from calmlarder.checks.loads import (
-    Part,
-    apart,
-    error_of,
-    limit_faults,
-    shown_faults,
-    typical_of,
-)
+from calmlarder.checks.loads import Part, apart, error_of, typical_of
 from calmlarder.checks.own_limits import limits_for
+from calmlarder.checks.shown_loads import shown_faults
 from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, mixtures
+from calmlarder.checks.within_limits import limit_faults
 
 _COMPONENTS = 7
 

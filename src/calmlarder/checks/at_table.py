@@ -9,21 +9,11 @@ from pathlib import Path
 from typing import Any, NamedTuple
 
 from calmlarder.checks.allergens import held_by
-from calmlarder.checks.loads import (
-    Figures,
-    Limit,
-    Part,
-    Sum,
-    apart,
-    passes,
-    pasts_of,
-    plate_of,
-    sum_of,
-    sure_of,
-    whole_grams,
-)
+from calmlarder.checks.limits import Limit
+from calmlarder.checks.loads import Figures, Part, Sum, apart, plate_of, sum_of, sure_of, whole_grams
 from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.tables import DIETS, Row
+from calmlarder.checks.within_limits import passes, pasts_of
 
 _ZERO = Fraction(0)
 _SHOWN = Fraction("0.0002")  # of loads shown, g

@@ -15,23 +15,19 @@ from typing import Any
 from calmlarder.checks.allergens import held_by
 from calmlarder.checks.at_table import Read as Table
 from calmlarder.checks.at_table import table_faults
+from calmlarder.checks.dinner_read import Read
 from calmlarder.checks.dose import dose_faults, exempted
-from calmlarder.checks.loads import (
-    Figures,
-    Limit,
-    Part,
-    apart,
-    limit_faults,
-    plate_of,
-    protein_faults,
-    shown_faults,
-)
+from calmlarder.checks.limits import Limit
+from calmlarder.checks.loads import Figures, Part, apart, plate_of
 from calmlarder.checks.lots import amount_faults, lot_faults
 from calmlarder.checks.minutes import minute_faults
 from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.patterns import pattern_of
-from calmlarder.checks.shown import Read, is_about, words_faults
+from calmlarder.checks.shown import words_faults
+from calmlarder.checks.shown_cautions import is_about
+from calmlarder.checks.shown_loads import shown_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
+from calmlarder.checks.within_limits import limit_faults, protein_faults
 
 _PINCHES_IN_A_GRAM = 2  # a spice of which a gram is more than two portions goes in by the pinch: ours
 _LAST_DAYS, _MOST_OF_A_LAST_PACK = {0, 1}, Fraction("1.75")  # portions of fish, meat or tofu in its last days: ours

@@ -1,27 +1,19 @@
-"""Loads and limits recomputed from the CSV rows: likely, and at most by sorting what may be off.
+"""Loads recomputed from the CSV rows: likely, and at most by sorting what may be off.
 
 All in fractions, so that a share by seven people that is just at its limit is not over it. Only roots are rounded,
-down. Nothing of calmlarder is imported here but the second reading of the tables, which imports nothing itself.
+down. Nothing of calmlarder is imported here but the other checks.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from datetime import datetime, timedelta
+from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
-from itertools import zip_longest
 from math import ceil, isqrt
-from pathlib import Path
 from typing import Any, NamedTuple
 
-from calmlarder.checks.tables import Row, cells_of, error, taken_apart
+from calmlarder.checks.limits import Limit
+from calmlarder.checks.tables import Row, error, taken_apart
 
 _ZERO = Fraction(0)
-TO_GRAMS = Fraction("0.005")  # limits hold to so much, and so much may come where one is used up
-_NEARLY = Fraction("0.00002")  # what rounding of the log to micrograms may make of a limit that is just used up
-_OLD_FACTOR = Fraction("1.6")  # at most, where a row of before holds as planned only
 _EXCESS_SHARE = Fraction("0.08")
-_LIMIT_KEY = ("profile", "scope", "group", "applies_to", "sittings")
-_NEAR = Fraction("0.9")  # of its own cut-off: from there on a food is named
-_ROUNDED = Fraction("0.0001")  # of numbers shown
 _PARTS = {
     "oligosaccharides": ("fructans", "gos"),
     "lactose": ("lactose",),
@@ -35,49 +27,6 @@ _PARTS = {
 }
 GROUPS = tuple(_PARTS)
 Figures = Mapping[tuple[str, ...], Row]
-
-
-class Limit(NamedTuple):
-    """One limit in g for one person; no classes are all classes, `most` is None where nothing says so."""
-
-    scope: str
-    group: str
-    classes: tuple[str, ...]
-    typical: Fraction
-    most: Fraction | None
-
-    @property
-    def key(self) -> str:
-        return f"{self.group}:{';'.join(self.classes)}" if self.classes else self.group
-
-
-def limits_of(folders: Sequence[Path], profile: str, sitting: str) -> list[Limit]:
-    """What holds of a profile at a kind of sitting; later folders go before earlier ones."""
-    found: dict[tuple[str, ...], Row] = {}
-    for folder in folders:
-        path = folder / "caps.csv"
-        if not path.exists():
-            continue
-        header, lines = cells_of(path.read_bytes())
-        here = [dict(zip_longest(header, (cell.strip() for cell in cells), fillvalue="")) for cells in lines]
-        keyed = {tuple(row.get(name, "") for name in _LIMIT_KEY): row for row in here}
-        for_all = {key[:4] for key in keyed if not key[4]}
-        found = {key: row for key, row in found.items() if key[:4] not in for_all} | keyed
-    return [
-        _limit(row)
-        for row in found.values()
-        if row["profile"] == profile and (not row.get("sittings") or sitting in row["sittings"].split(";"))
-    ]
-
-
-def _limit(row: Row) -> Limit:
-    classes = tuple(part for part in row["applies_to"].split(";") if part)
-    if "grams" in row:
-        grams = Fraction(row["grams"])
-        most: Fraction | None = grams if row["holds"] == "worst" else grams * _OLD_FACTOR
-        return Limit(row["scope"], row["group"], classes, grams, most)
-    most = Fraction(row["at_most_g"]) if row["at_most_g"] else None
-    return Limit(row["scope"], row["group"], classes, Fraction(row["typical_g"]), most)
 
 
 def typical_of(figures: Figures, food: str, group: str) -> Fraction:
@@ -224,163 +173,3 @@ def sum_of(
         if not part.weighed and part.off is None:
             by_eye[part.item] = by_eye.get(part.item, _ZERO) + load * _eye(part, sure)
     return Sum(likely, off, by_eye)
-
-
-class Past(NamedTuple):
-    """What one person ate before and still counts under a limit: likely, and by how much each item may be more."""
-
-    likely: Fraction = _ZERO
-    off: tuple[Fraction, ...] = ()
-
-
-def pasts_of(request: Mapping[str, Any], limit: Limit, food: str | None) -> list[Past]:
-    """Of each person whose past counts; nothing where nobody's does."""
-    found: dict[str, Past] = {}
-    for who, share, loads in _before(request):
-        past, off = found.get(who, Past()), dict[str, Fraction]()
-        likely = past.likely
-        for load in loads:
-            if load["group"] != limit.group or (limit.classes and load["cutoff_class"] not in limit.classes):
-                continue
-            if food is not None and load["food"] != food:
-                continue
-            likely += share * Fraction(load["likely_ug"]) / 1_000_000
-            off[load["item"]] = off.get(load["item"], _ZERO) + share * Fraction(load["off_ug"]) / 1_000_000
-        found[who] = Past(likely, (*past.off, *off.values()))
-    return list(found.values()) or [Past()]
-
-
-def _before(request: Mapping[str, Any]) -> Iterator[tuple[str, Fraction, Sequence[Mapping[str, Any]]]]:
-    """For each person at the table: which share of an entry in their own window still counts, and its loads."""
-    stacking = request.get("stacking")
-    if not stacking:
-        return
-    now = datetime.fromisoformat(stacking["at"])
-    entries = request.get("eaten") or ()
-    owns = {own["who"]: own for own in stacking.get("own") or ()}
-    for who in stacking["who"] or {"everyone", *owns, *(entry["who"] for entry in entries)}:
-        own = owns.get(who, {})
-        hours = stacking["window_hours"] if own.get("window_hours") is None else own["window_hours"]
-        fade = stacking["fade"] if own.get("fade") is None else own["fade"]
-        window = Fraction(str(hours)) * 3600
-        for entry in entries:
-            gap = (now - datetime.fromisoformat(entry["at"])) // timedelta(seconds=1)
-            clocks = [60 * (a - b) for a in entry.get("offsets_min") or () for b in stacking.get("offsets_min") or ()]
-            seconds = Fraction(min((gap + ahead for ahead in clocks or [0] if gap + ahead >= 0), default=-1))
-            if entry["who"] in (who, "everyone") and 0 <= seconds < window:
-                yield who, 1 - seconds / window if fade else Fraction(1), entry["loads"]
-
-
-def passes(brought: Sum, limit: Limit, past: Past) -> str:
-    """How a plate passes a limit with what was eaten before; empty where it does not."""
-    before = sorted(past.off)[-2:]
-    used_up = past.likely + _NEARLY >= limit.typical
-    if limit.most is not None and past.likely + sum(before, _ZERO) + _NEARLY >= limit.most:
-        used_up = True
-    if used_up:
-        return f"{_told(brought.likely)} g where the limit is used up" if brought.likely > TO_GRAMS else ""
-    likely, room = past.likely + brought.likely, limit.typical + TO_GRAMS
-    if likely > room:
-        return f"likely {_told(likely)} g, the limit is {_told(limit.typical)} g"
-    most = past.likely + brought.at_most(past.off)
-    if limit.most is not None and most > limit.most + TO_GRAMS:
-        return f"at most {_told(most)} g, it may be {_told(limit.most)} g"
-    for item, load in brought.by_eye.items():
-        if likely + load > room:
-            return f"{item} must be weighed: likely {_told(likely)} g of {_told(limit.typical)} g"
-    return ""
-
-
-def _told(grams: Fraction) -> str:
-    return f"{float(grams):.4f}"
-
-
-def limit_faults(
-    plate: Sequence[Part],
-    limits: Iterable[Limit],
-    people: int | Fraction,
-    request: Mapping[str, Any],
-    read: tuple[Mapping[str, Row], Figures],
-) -> list[str]:
-    """Every limit of a sitting or of one food that a plate passes; `read` are foods and figures."""
-    sure, faults = sure_of(request["tolerance"]), []
-    for limit in limits:
-        if limit.scope == "sitting":
-            brought = sum_of(plate, limit, read, people, sure)
-            told = {passes(brought, limit, past) for past in pasts_of(request, limit, None)}
-            faults += [f"{limit.key} a person: {one}" for one in sorted(told - {""})]
-        elif limit.scope == "food":
-            for food in dict.fromkeys(part.food for part in plate):
-                mine = [part for part in plate if part.food == food]
-                brought = sum_of(mine, limit, read, people, sure)
-                told = {passes(brought, limit, past) for past in pasts_of(request, limit, food)}
-                if brought.likely or brought.at_most():
-                    faults += [f"{food} alone, {limit.key}: {one}" for one in sorted(told - {""})]
-    return faults
-
-
-def shown_faults(
-    shown: Mapping[str, Any],
-    plate: Sequence[Part],
-    limits: Sequence[Limit],
-    people: int,
-    request: Mapping[str, Any],
-    read: tuple[Mapping[str, Row], Figures],
-) -> list[str]:
-    """Numbers shown are never below the recomputed ones, and above them by rounding only."""
-    sure, faults = sure_of(request["tolerance"]), []
-    # Figures are rounded up to a milligram in 100 g, likely and off, each food by itself.
-    slack = _ROUNDED + Fraction("0.00003") * whole_grams(plate) / people
-    for limit in limits:
-        if limit.scope != "sitting":
-            continue
-        brought = sum_of(plate, limit, read, people, sure)
-        for name, truth in (("loads_g", brought.likely), ("at_most_g", brought.at_most())):
-            told = Fraction(str(shown[name][limit.key]))
-            if not truth - _ROUNDED <= told <= truth + slack:
-                faults.append(f"{name} of {limit.key} is shown as {_told(told)}, it is {_told(truth)}")
-        if "limits_g" in shown:
-            told_limit = [None if one is None else Fraction(str(one)) for one in shown["limits_g"][limit.key]]
-            same = [one for one in limits if one.scope == "sitting" and one.key == limit.key]
-            most = min((one.most for one in same if one.most is not None), default=None)
-            if told_limit != [min(one.typical for one in same), most]:
-                faults.append(f"the limit of {limit.key} is shown as {shown['limits_g'][limit.key]}")
-    if "foods_near" in shown:
-        faults += _near_faults(
-            shown["foods_near"], plate, limits, lambda part, limit: sum_of(part, limit, read, people, sure).likely
-        )
-    return faults
-
-
-def _near_faults(
-    near: Sequence[Mapping[str, Any]],
-    plate: Sequence[Part],
-    limits: Sequence[Limit],
-    likely: Callable[[Sequence[Part], Limit], Fraction],
-) -> list[str]:
-    """Whatever comes within a tenth of its own cut-off is named; `likely` is what a part of the plate brings each."""
-    named = {(one["food"], one["group"]) for one in near}
-    return [
-        f"{food} is near its own limit of {limit.key} and not named"
-        for limit in limits
-        if limit.scope == "food"
-        for food in dict.fromkeys(part.food for part in plate)
-        if (food, limit.group) not in named
-        and likely([part for part in plate if part.food == food], limit) >= _NEAR * limit.typical
-    ]
-
-
-def protein_faults(
-    dinner: Mapping[str, Any], plate: Iterable[Part], request: Mapping[str, Any], foods: Mapping[str, Row]
-) -> list[str]:
-    """Protein and lysine under the floors asked for; unknown is none."""
-    faults, plate = [], list(plate)
-    for name, floor, unit in (
-        ("protein_g", Fraction(str(request["protein_floor_g"])), "g of protein"),
-        ("lysine_mg", Fraction(str(request.get("lysine_mg", 0))), "mg of lysine"),
-    ):
-        total = sum((Fraction(foods[part.food][name] or 0) * part.grams for part in plate), _ZERO)
-        each = total / 100 / dinner["people"]
-        if each < floor:
-            faults.append(f"{float(each):.2f} {unit} a person, the floor is {float(floor):g}")
-    return faults

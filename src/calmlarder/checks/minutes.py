@@ -88,7 +88,7 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
         food, slot = foods.get(use["food"]), pattern["slots"][use["slot"]]
         method = slot["method"]
         # In the microwave it depends on how much there is; what is cooked goes into a cold box as it is. Of eggs
-        # `checks/shown.py` wants the sign that they are set: stirred into a soup they are sooner than boiled whole.
+        # `shown_cautions.py` wants the sign that they are set: stirred into a soup they are sooner than boiled whole.
         if food is None or method in {"raw", "microwave"} or (eaten_cold and food["state"] in COOKED):
             continue
         if slot["role"] in _COOKS_ON or food["kind"] == "egg":

@@ -5,7 +5,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from calmlarder.checks.loads import Limit, limits_of
+from calmlarder.checks.limits import Limit, limits_of
 
 _CLASSES = ("core", "fresh", "other")
 _CUT_OFF = {

@@ -10,9 +10,11 @@ from typing import Any
 
 from calmlarder.checks.allergens import held_by
 from calmlarder.checks.dose import dose_faults, exempted
-from calmlarder.checks.loads import Figures, Part, apart, limit_faults, plate_of, shown_faults
+from calmlarder.checks.loads import Figures, Part, apart, plate_of
 from calmlarder.checks.own_limits import limits_for
+from calmlarder.checks.shown_loads import shown_faults
 from calmlarder.checks.tables import figures_of, mixtures, rows, within
+from calmlarder.checks.within_limits import limit_faults
 
 
 def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders: Sequence[Path]) -> tuple[str, ...]:

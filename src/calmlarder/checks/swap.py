@@ -9,20 +9,11 @@ from pathlib import Path
 from typing import Any
 
 from calmlarder.checks.allergens import held_by
-from calmlarder.checks.loads import (
-    Figures,
-    Limit,
-    Part,
-    Past,
-    Sure,
-    apart,
-    passes,
-    sum_of,
-    sure_of,
-    typical_of,
-)
+from calmlarder.checks.limits import Limit
+from calmlarder.checks.loads import Figures, Part, Sure, apart, sum_of, sure_of, typical_of
 from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, mixtures
+from calmlarder.checks.within_limits import Past, passes
 
 # Figures are rounded up to a milligram in 100 g, likely and off; shown loads up and shown room down to a milligram.
 _ROUNDED, _SHOWN = Fraction("0.00003"), Fraction("0.001")

@@ -15,7 +15,7 @@ from calmlarder.household import challenge_status, challenges, going_on
 from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.course import standing
-from calmlarder.reintroduction.entry import KEYS, QUESTIONS, SEEN, Question, said_yes
+from calmlarder.reintroduction.entry_questions import KEYS, QUESTIONS, SEEN, Question, said_yes
 from calmlarder.reintroduction.events import LeftOut
 from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, ChallengeGroup
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
@@ -24,7 +24,14 @@ from calmlarder.render import course_history, course_text
 from calmlarder.render.challenge_day import passed_words, today_text
 from calmlarder.render.challenge_names import CARE, name_of
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text
-from calmlarder.render.entry_text import ABOUT, BEFORE_SCOFF, IF_UNSURE, IF_UNSURE_SEEN, bars_object, begun_text
+from calmlarder.render.entry_questions_text import (
+    ABOUT,
+    BEFORE_SCOFF,
+    IF_UNSURE,
+    IF_UNSURE_SEEN,
+    bars_object,
+    begun_text,
+)
 from calmlarder.render.signs_text import felt_answer, see_a_doctor
 
 _COUNTED = (

@@ -72,7 +72,7 @@ def _show(outcome: "Outcome", as_json: bool, manner: "Manner") -> int:
     assert isinstance(planned, Planned)  # what `plan` gives back is done
     from_home = outcome.asked.evening.from_home
     if as_json:
-        from calmlarder.render.json import plan_object
+        from calmlarder.render.dinner_json import plan_object
 
         told = {**plan_object(planned, outcome.asked.sittings), "from_settings": list(from_home)}
         print(json.dumps(told, ensure_ascii=False, indent=2))

@@ -145,7 +145,7 @@ def _show(
     composed, request, from_home = answer.composed, answer.evening.request, answer.evening.from_home
     if as_json:
         from calmlarder.render.answer_text import answer_objects
-        from calmlarder.render.json import tonight_object
+        from calmlarder.render.dinner_json import tonight_object
 
         shown = tonight_object(composed, request, readings) | {"from_settings": list(from_home)}
         shown |= {"answers": answer_objects(beside.answers)} if beside.answers else {}
@@ -160,7 +160,7 @@ def _show(
     else:
         from calmlarder.household.request import NOTHING_WITH
         from calmlarder.render.style import style_of_output
-        from calmlarder.render.text import tonight_text
+        from calmlarder.render.tonight_text import tonight_text
 
         if from_home:
             words = f"From what holds at home: {'; '.join(from_home)}."

@@ -12,7 +12,7 @@ from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.parts_offered import Choice, best_first, parts_of, share_of, to_serve
 from calmlarder.compose.portions import Apart, OnPlate
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.intake.eaters import suits_diet
+from calmlarder.intake.diet_and_allergens import suits_diet
 from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.plate import Item
 from calmlarder.intake.table import Eater

@@ -21,6 +21,7 @@ from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.intake.eaten import ME, Eaten
+from calmlarder.kitchen.schedule import NoOrder
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -203,7 +204,7 @@ def _told(plan: Plan, sure: bool, tables: Tables) -> Dinner | None:
     """The dinner, or None where its tasks fit no order in this kitchen."""
     try:
         return dinner_of(plan, sure, tables)
-    except ValueError:
+    except NoOrder:
         return None
 
 

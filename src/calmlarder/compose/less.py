@@ -7,7 +7,7 @@ from typing import Any, NamedTuple
 
 from ortools.sat.python import cp_model
 
-from calmlarder.compose.budget import largest_two
+from calmlarder.compose.largest_two import largest_two
 from calmlarder.compose.solve import solver_of
 from calmlarder.intake.load import Number
 from calmlarder.intake.meal import Less, Table

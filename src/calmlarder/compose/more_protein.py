@@ -8,8 +8,8 @@ from typing import Literal
 from calmlarder.compose.dinner import Dinner, MoreProtein
 from calmlarder.compose.market import Market, Ware
 from calmlarder.compose.offer import Offered
+from calmlarder.compose.per_person import items_of
 from calmlarder.compose.solve import Plan
-from calmlarder.compose.telling import items_of
 from calmlarder.intake.plate import Item, rows_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure

@@ -10,9 +10,10 @@ from heapq import heapify, heappop, heappush
 from typing import NamedTuple
 
 from calmlarder.compose.least_given import least_given, missing
+from calmlarder.compose.limit_rows import limit_rows
 from calmlarder.compose.market import Market
 from calmlarder.compose.offer import Offered
-from calmlarder.compose.problem import Option, PatternProblem, limit_rows, pattern_problem, with_more
+from calmlarder.compose.problem import Option, PatternProblem, pattern_problem, with_more
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.another import Another

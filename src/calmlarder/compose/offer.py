@@ -6,8 +6,8 @@ from typing import Literal, NamedTuple
 from calmlarder.compose.garlic_named import is_guesswork
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.shortlist import goes_first
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.dose import Dose, rest_of
-from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.tables.book import Tables

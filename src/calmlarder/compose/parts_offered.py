@@ -14,7 +14,7 @@ from calmlarder.compose import weights
 from calmlarder.compose.offer import Offered, offer
 from calmlarder.compose.portions import OnPlate
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.intake.eaters import suits_diet
+from calmlarder.intake.diet_and_allergens import suits_diet
 from calmlarder.intake.plate import Item
 from calmlarder.intake.table import Eater
 from calmlarder.larder.lot import Lot

@@ -5,23 +5,19 @@ import zlib
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
-from types import MappingProxyType
 from typing import NamedTuple
 
 from calmlarder.compose import weights
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.intake.load import LoadProfile, UseLoad, load_under
 from calmlarder.intake.profile import Profile
-from calmlarder.intake.stacking import Room, fits_within, rooms
 from calmlarder.kitchen.filling import is_small, sprouts
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
-from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.household import is_pinch
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import ALL_GROUPS, CANNED_STATES, Group
+from calmlarder.tables.vocabulary import CANNED_STATES
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
@@ -100,11 +96,20 @@ class PatternProblem:
 
     def most_in(self, slot: str) -> int:
         """The most of a slot, in ten-thousandths of a portion for the whole dish: the pattern's, or a last pack."""
-        asked = self.pattern.slots[slot]
-        most = round(asked.portions[2] * PORTION) * self.wanted.people
-        if asked.role != "protein":
-            return most
-        return max([most, *(option.most * option.portion_units for _, option in self.in_slot(slot))])
+        most = self.most_by_pattern(slot)
+        return max([most, *(most + more for more in self.more_with(slot).values())])
+
+    def most_by_pattern(self, slot: str) -> int:
+        """The most of a slot that its pattern allows, in ten-thousandths of a portion for the whole dish."""
+        return round(self.pattern.slots[slot].portions[2] * PORTION) * self.wanted.people
+
+    def more_with(self, slot: str) -> dict[int, int]:
+        """By option: what a slot may hold beyond that when this one is in it, a pack in its last days."""
+        if self.pattern.slots[slot].role != "protein":
+            return {}
+        most = self.most_by_pattern(slot)
+        more = {number: option.most * option.portion_units - most for number, option in self.in_slot(slot)}
+        return {number: beyond for number, beyond in more.items() if beyond > 0}
 
     @property
     def fillable(self) -> bool:
@@ -247,91 +252,7 @@ def _portion_units(food: Food, unit: int, people: int) -> int:
     return min(units, PORTION * people) if is_pinch(food) else units
 
 
-class LimitRow(NamedTuple):
-    """One limit of the request as numbers: what each option that counts under it brings, and the room there is.
-
-    `food` is the one it is for, None for the sitting. Loads are hundredths of a mg.
-    """
-
-    cap: Cap
-    food: str | None
-    uses: Mapping[int, UseLoad]
-    rooms: tuple[Room, ...]
-
-
-def limit_rows(problem: PatternProblem) -> Iterable[LimitRow]:
-    """Every limit of the request under which something may count, that of one food once for each food.
-
-    At a table of several, whose limits differ, those that follow from others are left out.
-    """
-    if not problem.wanted.table:
-        return _limit_rows(problem)
-    return without_implied(list(_limit_rows(problem)))
-
-
-def _limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:
-    counted, sure = problem.wanted.counted, problem.wanted.tolerance
-    profiles: dict[str, LoadProfile] = {}
-    numbers: dict[str, list[int]] = {}
-    for number, option in enumerate(problem.options):
-        profiles.setdefault(option.offered.food.id, option.offered.brings)
-        numbers.setdefault(option.offered.food.id, []).append(number)
-
-    def row(cap: Cap, food: str | None, items: Sequence[str]) -> Iterator[LimitRow]:
-        uses: dict[int, UseLoad] = {}
-        for item in items:
-            use = load_under(profiles[item] if food is None else profiles[item].only(food), cap, sure)
-            if use.likely or use.by_eye:
-                uses |= dict.fromkeys(numbers[item], use)
-        if uses:
-            yield LimitRow(cap, food, dict(sorted(uses.items())), rooms(counted, cap, food))
-
-    for cap in problem.limits.sitting_caps:
-        yield from row(cap, None, list(profiles))
-    holders: dict[str, list[str]] = {}
-    for item, profile in profiles.items():
-        for food in profile.foods:
-            holders.setdefault(food, []).append(item)
-    for cap in problem.limits.food_caps:
-        for food, items in holders.items():
-            yield from row(cap, food, items)
-
-
 def _pressing(lot: Lot) -> int | None:
     """Days that press: of an estimate only the last few."""
     days = lot.days_left
     return None if lot.days_estimated and days is not None and days > _ESTIMATE_PRESSES_DAYS else days
-
-
-# Every deviation of a sum is at least that of each of its parts: they are added by squares (intake/groups.py).
-_INSIDE: dict[Group, tuple[Group, ...]] = {
-    "oligosaccharides": ("fructans", "gos"),
-    "polyols": ("sorbitol", "mannitol"),
-}
-
-_AROUND = MappingProxyType({part: tuple(g for g, parts in _INSIDE.items() if part in parts) for part in ALL_GROUPS})
-
-
-def without_implied(rows: Sequence[LimitRow]) -> list[LimitRow]:
-    """The rows that bind by themselves, in their order."""
-    of_group: dict[tuple[Group, str | None], list[LimitRow]] = {}
-    for row in rows:
-        of_group.setdefault((row.cap.group, row.food), []).append(row)
-
-    def wider(row: LimitRow) -> Iterator[LimitRow]:
-        for group in (row.cap.group, *_AROUND.get(row.cap.group, ())):
-            for food in dict.fromkeys((None, row.food)):
-                yield from of_group.get((group, food), ())
-
-    return [row for row in rows if not any(_implies(other, row) for other in wider(row) if other is not row)]
-
-
-def _implies(wide: LimitRow, narrow: LimitRow) -> bool:
-    """Whether whatever keeps to the one keeps to the other; of two alike neither does."""
-    is_part = narrow.cap.group in _INSIDE.get(wide.cap.group, ())
-    is_food = wide.food is None and narrow.food is not None and wide.cap.group == narrow.cap.group
-    if not (is_part or is_food) or wide.food not in {None, narrow.food}:
-        return False
-    if wide.cap.applies_to and not (narrow.cap.applies_to and set(narrow.cap.applies_to) <= set(wide.cap.applies_to)):
-        return False
-    return all(any(fits_within(room, other) for room in wide.rooms) for other in narrow.rooms)

@@ -10,6 +10,7 @@ MOST_INGREDIENTS = 500
 MOST_STEPS = 1_000
 LONGEST_TITLE = 200
 LONGEST_STEP = 5_000
+MOST_SIGNS_OF_STEPS = 100_000  # of all steps together, where they are looked through for foods
 DEEPEST = 100  # JSON-LD of a page is about ten deep; the standard library's reader recurses
 WHERE = "the recipe"
 

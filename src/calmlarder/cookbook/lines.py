@@ -1,6 +1,8 @@
 """What an ingredient line of a recipe means: which food, how much, and what it leaves open."""
 
 import re
+from collections.abc import Sequence
+from itertools import pairwise
 
 from calmlarder.clean import clean_line
 from calmlarder.cookbook.citrus import citrus_of
@@ -13,7 +15,7 @@ from calmlarder.cookbook.notation import both_parts, freed, in_plain_words, spoo
 from calmlarder.cookbook.quantity import Found, Quantity, added, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead, Outcome
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
-from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed
+from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed, with_more
 from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail
 from calmlarder.matching.foods import UNKNOWN
@@ -36,6 +38,18 @@ _CLOSE = re.compile(r"\b(?:orzo|risoni|ditalini|stelline|pastina|acini di pepe|k
 _AGAINST_TUBES = Span(1.7, 2.0, 2.2)
 
 
+def with_headings(reads: Sequence[IngredientRead]) -> tuple[IngredientRead, ...]:
+    """The lines, of which a bare name without an amount is a heading where the next line measures that food."""
+    found = list(reads)
+    for place, (read, behind) in enumerate(pairwise(reads)):
+        bare = read.outcome == "read" and read.grams is None and not read.also and len(read.text.split()) == 1
+        words = words_of(read.text)
+        same = behind.outcome == "read" and behind.grams is not None and set(words) <= set(words_of(behind.text))
+        if bare and words and same:
+            found[place] = IngredientRead(text=read.text, outcome="heading")
+    return tuple(found)
+
+
 class LineReader:
     """Reads ingredient lines against the tables; built once, it may read any number."""
 
@@ -56,7 +70,7 @@ class LineReader:
         if is_heading(shown, bare) or (line.rstrip("*_ ").endswith(":") and not re.match(r"\W*\d", line)):
             return IngredientRead(text=shown, outcome="heading")
         try:
-            return self._best(shown, in_plain_words(without_verbs(line)))
+            return self._best(shown, in_plain_words(without_verbs(with_more(line))))
         except ValueError:
             return IngredientRead(text=shown, outcome="unknown")
 

@@ -32,7 +32,7 @@ from calmlarder.reintroduction.events import Event
 from calmlarder.store.copies import when_of
 from calmlarder.store.documents import PLACES, Place, Unreadable, upgraded, version_of
 from calmlarder.store.logs import content_of
-from calmlarder.store.restore import best_copy, restore
+from calmlarder.store.restore_from_copy import best_copy, restore
 from calmlarder.store.whole import replace_whole, whole
 from calmlarder.tables.load import TABLE_FILES, load_tables
 from calmlarder.tables.places import home_folder, shipped

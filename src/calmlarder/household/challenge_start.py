@@ -11,10 +11,10 @@ from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
 from calmlarder.household.person import Person
 from calmlarder.household.warning_signs import is_light, told_of
-from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.clock import Early, why_early
-from calmlarder.reintroduction.entry import DIETITIAN_FIRST, Bar, bars, has_one_worry
+from calmlarder.reintroduction.entry_questions import DIETITIAN_FIRST, Bar, bars, has_one_worry
 from calmlarder.reintroduction.events import Course, Event
 from calmlarder.reintroduction.foods import ChallengeFood, challenge_food, foods_for, grams_for
 from calmlarder.reintroduction.ladders import Challenge, group_of, ladder_of, order

@@ -9,7 +9,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.household.warning_signs import asks_for_weight, told_of
 from calmlarder.reintroduction.clock import Clock, clock
-from calmlarder.reintroduction.entry import Told
+from calmlarder.reintroduction.entry_questions import Told
 from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import Challenge, order
 from calmlarder.reintroduction.retest import retest_from, to_retest

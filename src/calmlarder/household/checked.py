@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.checks.dinner import verify
 from calmlarder.household.request import Evening
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.places import shipped
 
 if TYPE_CHECKING:
@@ -29,7 +29,7 @@ def plan_faults(planned: "Planned | PlanSoFar", asked: "Sequence[PlannedSitting]
     """
     from calmlarder.checks.plan import verify_plan
     from calmlarder.plan.planned import Planned
-    from calmlarder.render.json import freeze_objects, sittings_objects
+    from calmlarder.render.dinner_json import freeze_objects, sittings_objects
 
     request, lots = _plain(evening)
     plan: dict[str, Any] = {"sittings": sittings_objects(planned.sittings, asked)}

@@ -1,5 +1,6 @@
 """The last plan kept with what was asked of it, to be there again as long as its days are not past."""
 
+from collections.abc import Collection, Mapping
 from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.household.household import Household
@@ -10,6 +11,7 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.store.documents import PLANNED
 
 if TYPE_CHECKING:
+    from calmlarder.compose.dinner import Dinner
     from calmlarder.plan.planned import Planned
 
 
@@ -59,11 +61,47 @@ def kept_plan(household: Household) -> KeptPlan | None:
         excluded = frozenset((keys[day, kind], dish) for day, kind, dish in note["excluded"] if (day, kind) in keys)
     except (CannotGoOn, KeyError, TypeError, ValueError):
         return None
-    past = sum(one.day < household.today for one in sittings)
+    done = household.sittings_done()
+    past = next((n for n, one in enumerate(sittings) if not _is_over(one, household, done)), len(sittings))
     if past == len(sittings) or len(sittings) != len(planned.sittings):
         return None
     days = (sittings[-1].day - household.today).days + 1
     return KeptPlan(_without_past(planned, past), sittings[past:], Changes(pins, excluded), days)
+
+
+def unfit_meals(outcome: Outcome) -> dict[int, str]:
+    """The meals of a plan that the check is against, by their place, with why; empty where all of it holds.
+
+    A meal is checked as if those before it were eaten as planned. What is eaten from the box of such a meal goes with
+    it, and where more is to be thawed than is frozen, every meal that thaws something.
+    """
+    where = [f"{one.sitting} of {one.day}: " for one in outcome.plan.sittings]
+    at_large = any(not fault.startswith(tuple(where)) for fault in outcome.faults)
+    left_g = {lot.id: lot.grams for lot in outcome.asked.evening.lots}
+    unfit: dict[int, str] = {}
+    for number, one in enumerate(outcome.plan.sittings):
+        if one.dinner is None:
+            continue
+        is_at_fault = any(fault.startswith(where[number]) for fault in outcome.faults)
+        if is_at_fault or (at_large and one.from_freezer):
+            unfit[number] = _why_unfit(one.dinner, left_g)
+        elif one.leftover_of in unfit:
+            unfit[number] = "nor does the meal whose box it is"
+        elif one.leftover_of is None:
+            left_g |= {use.lot: left_g.get(use.lot, 0) - use.grams for use in one.dinner.uses}
+    return unfit
+
+
+def _why_unfit(dinner: "Dinner", left_g: Mapping[str, float]) -> str:
+    """What of its foods is gone, or no longer enough; else that it is another thing."""
+    gone = [use.name for use in dinner.uses if use.lot not in left_g]
+    short = [use.name for use in dinner.uses if use.lot in left_g and left_g[use.lot] + 1 <= use.grams]
+    words = [f"gone: {', '.join(gone)}"] * bool(gone) + [f"not enough left: {', '.join(short)}"] * bool(short)
+    return "; ".join(words) or "what is there, eaten or settled is another by now"
+
+
+def _is_over(one: PlannedSitting, household: Household, done: Collection[Key]) -> bool:
+    return one.day < household.today or key_of(one.at, one.sitting) in done
 
 
 def _without_past(planned: "Planned", past: int) -> "Planned":

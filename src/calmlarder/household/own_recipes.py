@@ -8,8 +8,8 @@ from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from calmlarder.household.household import Household
 from calmlarder.household.request import Evening
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.eaten import Portion
-from calmlarder.intake.eaters import allergens_met, suits_diet
 from calmlarder.larder.lot import Lot, why_unfit
 from calmlarder.problems import CannotGoOn, Problem
 

@@ -176,8 +176,12 @@ def plan(
     return outcome(with_parts(planned, asked.sittings, asked.evening))
 
 
-def still_holds(asked: PlanAsked, planned: "Planned", dishes: "tuple[Dish, ...]") -> Outcome | None:
-    """A plan made before, where the check finds nothing against it in the larder and the settings of now."""
+def checked_again(asked: PlanAsked, planned: "Planned", dishes: "tuple[Dish, ...]") -> Outcome:
+    """A plan made before, with what the check finds against it in the larder and the settings of now.
+
+    The dishes of a plan that holds no longer are not those of this larder: they are left out.
+    """
     from calmlarder.household.checked import plan_faults
 
-    return None if plan_faults(planned, asked.sittings, asked.evening) else Outcome(asked, planned, dishes, ())
+    faults = plan_faults(planned, asked.sittings, asked.evening)
+    return Outcome(asked, planned, () if faults else dishes, faults)

@@ -14,9 +14,9 @@ from calmlarder.household.household import Household
 from calmlarder.household.people import people
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.cap_words import component_words
+from calmlarder.intake.diet_and_allergens import allergens_met
 from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.eaten import ME, Eaten, Portion, loads_of
-from calmlarder.intake.eaters import allergens_met
 from calmlarder.intake.load import load_profile_of
 from calmlarder.intake.meal import Table, judged
 from calmlarder.intake.nourished import nourished_of

@@ -30,7 +30,7 @@ from calmlarder.household.diary import days
 from calmlarder.household.going_on import courses
 from calmlarder.household.people import people
 from calmlarder.household.write_out import write_out
-from calmlarder.intake.eaters import allergens_met
+from calmlarder.intake.diet_and_allergens import allergens_met
 from calmlarder.reintroduction.course import standing
 from calmlarder.render.dietitian_page import HTML_BEGINS, MARKDOWN_BEGINS, Page, html, markdown
 

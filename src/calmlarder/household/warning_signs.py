@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person, Weighed
-from calmlarder.reintroduction.entry import ADULT_YEARS, Told
+from calmlarder.reintroduction.entry_questions import ADULT_YEARS, Told
 from calmlarder.reintroduction.red_flags import RED_FLAG, red_flags
 from calmlarder.store.logs import events, felt_since
 

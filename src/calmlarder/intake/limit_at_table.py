@@ -6,7 +6,7 @@ from fractions import Fraction
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.intake.amounts import USUAL, Tolerance
-from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.limit import Limit, limit_of
 from calmlarder.intake.table import Eater
 from calmlarder.tables.book import Tables

@@ -32,6 +32,10 @@ class Task(NamedTuple):
     weight: int = 1
 
 
+class NoOrder(ValueError):
+    """These tasks fit no order in this kitchen: no fault of the program, another dinner may."""
+
+
 class Schedule(NamedTuple):
     """Start minute of each task, the length of the whole, and whether no shorter one exists."""
 
@@ -43,7 +47,8 @@ class Schedule(NamedTuple):
 def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float = 2.0) -> Schedule:
     """The shortest schedule; among those, the one that lets the least go cold or wait.
 
-    Raises ValueError when a task needs more than there is, two tasks have one name, or tasks wait for each other.
+    Raises NoOrder when a task needs more than there is or tasks wait for each other, ValueError when two tasks have one
+    name.
     """
     names = [task.name for task in tasks]
     if len(set(names)) < len(names):
@@ -51,7 +56,7 @@ def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float 
     for task in tasks:
         for resource, amount in task.needs.items():
             if amount > capacity.get(resource, 0):
-                raise ValueError(f"{task.name} needs {amount} of {resource}, there are {capacity.get(resource, 0)}")
+                raise NoOrder(f"{task.name} needs {amount} of {resource}, there are {capacity.get(resource, 0)}")
     horizon = sum(task.minutes for task in tasks)
     model = cp_model.CpModel()
     starts = {task.name: model.new_int_var(0, horizon, "") for task in tasks}
@@ -88,7 +93,7 @@ def schedule(tasks: Sequence[Task], capacity: Mapping[str, int], seconds: float 
         solver.parameters.stop_after_first_solution = True
         status = solver.solve(model)
     if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
-        raise ValueError("these tasks cannot be put in any order")
+        raise NoOrder("these tasks cannot be put in any order")
     return Schedule(
         {name: solver.value(start) for name, start in starts.items()},
         solver.value(end),

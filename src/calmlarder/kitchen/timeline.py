@@ -44,7 +44,7 @@ def told_twice(
 ) -> tuple[tuple[str, ...], Timeline]:
     """The steps, and the timeline: the shortest order of work for one cook with what the kitchen has.
 
-    Raises ValueError where the pattern needs an oven or a microwave that is not there.
+    Raises NoOrder where the pattern needs an oven or a microwave that is not there.
     """
     work = work_of(pattern, fillings, people)
     planned = schedule([one.task for one in work], _capacity(equipment))

@@ -287,9 +287,9 @@ def _what_is_open(line: LineRead, answers: Answers) -> LineRead:
 
 
 def _only_its_kind_is_open(part: Part) -> bool:
-    """Whether a part names a food that comes in several kinds, and no word of it is strange."""
+    """Whether a part names a food that comes in several kinds, and no word of it is strange; or can be but one."""
     named = part.named
-    return bool(named.takes and named.candidates) and not named.left
+    return bool(named.takes and named.candidates) and (not named.left or len(named.candidates) == 1)
 
 
 def _is_bad(part: Part) -> bool:

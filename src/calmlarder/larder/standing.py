@@ -19,8 +19,8 @@ _FRESH_KINDS = frozenset({
     "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "fruit-vegetable",
     "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
 })  # fmt: skip
-# Fruit that is cut open when some of it is gone, and goes fast from there; half a banana keeps its skin no better.
-_SOFT_FRUIT = frozenset({"fruit"})
+# What is cut open when some of it is gone, and goes fast from there; half a banana keeps its skin no better.
+_CUT_OPEN = frozenset({"fruit", "squash"})
 _SOFT_FOODS = frozenset({"avocado"})
 _CUT = frozenset({"wedge", "slice", "chunk", "piece"})
 # Cooked grain that is sold so, in what keeps it on the shelf until it is opened.
@@ -37,8 +37,8 @@ def is_opened(line: LineRead, amount: Amount) -> bool:
 
 
 def _is_cut(food: Food, amount: Amount) -> bool:
-    """Whether some of a soft fruit is gone, so that it is cut: `half an avocado`, and not half a punnet."""
-    if food.state != "raw" or not (food.kind in _SOFT_FRUIT or food.id in _SOFT_FOODS):
+    """Whether some of a fruit or squash is gone, so that it is cut: `half an avocado`, and not half a punnet."""
+    if food.state != "raw" or not (food.kind in _CUT_OPEN or food.id in _SOFT_FOODS):
         return False
     part = amount.measure is None and amount.grams is None and amount.number.typical < 1
     return part or amount.measure in _CUT

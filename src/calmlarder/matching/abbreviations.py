@@ -6,7 +6,7 @@ from types import MappingProxyType
 # What is written, and the words it stands for. A row is added when people write it of no other food.
 ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "chz": ("cheese",), "cheez": ("cheese",), "gf": ("gluten", "free"), "glutenfree": ("gluten", "free"),
-    "lf": ("lactose", "free"), "lacto": ("lactose",), "lactosefree": ("lactose", "free"),
+    "grinded": ("ground",), "lf": ("lactose", "free"), "lacto": ("lactose",), "lactosefree": ("lactose", "free"),
     "df": ("dairy", "free"), "dairyfree": ("dairy", "free"),
     **dict.fromkeys(("laktosefri", "laktosefritt", "laktosfri", "laktosfritt", "laktosefrei", "laktosefreie",
         "laktosefreier",

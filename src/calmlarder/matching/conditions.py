@@ -100,7 +100,10 @@ _GREEN_POTATOES = LatePattern(
 _POTATOES = re.compile(r"^[^,;&]*\b(?:potato(?:es)?|spuds?|tatties|tattie|taters?)\b")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
 _NOT_OFF = LatePattern(
-    r"\b(?:cut|half|price|money|best|bit|took|take|day|top|polish|left|going|goes|go|end|fresh|straight|just) off\b"
+    r"\b(?:cut|half|price|money|best|bit|took|take|day|polish|left|going|goes|go|fresh|straight|just) off\b"
+    r"|\b(?:drop|dropp?ed|dropping|brought|bought|taken|came|come|fell|broke|trimmed|sliced|chopped|scraped|pulled|picked)"
+    r"(?: (?:it|them|'?em|these|those|this|some|one))? off\b"
+    r"|\bends? off\b"
     r"|\boff[ -]cuts?\b|\boff (?:the |a )?(?:boat|bone|cob|vine|tree|bush|plant|market|shelf|quay|farm|grill)\b"
 )
 _NOT_MOULDY = LatePattern(

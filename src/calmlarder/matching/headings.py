@@ -4,7 +4,16 @@ from collections.abc import Iterable
 
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.name_index import expanded
-from calmlarder.matching.notes import COLOURS, DISH_WHEN_MADE, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH
+from calmlarder.matching.notes import (
+    COLOURS,
+    COLOURS_ELSEWHERE,
+    DISH_WHEN_MADE,
+    GENERIC,
+    HARMLESS,
+    NOTES,
+    PRODUCTS,
+    WITH,
+)
 from calmlarder.matching.part import WORD, Part, name_part
 from calmlarder.matching.pieces import ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.states import FITS
@@ -22,6 +31,8 @@ _SEASONINGS = frozenset({"spice", "herb", "salt"})
 def own_kind(piece: str) -> bool:
     """Whether a piece only says which of its kind the food before it is: `turnip (the big orange one)` is no orange."""
     words = WORD.findall(piece)
+    if words and COLOURS_ELSEWHERE.issuperset(words):
+        return True
     return (
         bool(words) and words[-1] in _ONES and all(word in COLOURS | HARMLESS | NOTES | SMALL | _ONES for word in words)
     )

@@ -6,9 +6,12 @@ from itertools import zip_longest
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.notes import (
     COLOURS,
+    COLOURS_ELSEWHERE,
     DECIDING,
+    DECIDING_ELSEWHERE,
     DISH_WHEN_MADE,
     DISHES,
     GRAIN_KINDS,
@@ -25,6 +28,8 @@ from calmlarder.matching.words import words_of
 from calmlarder.tables.allergens import told_by
 from calmlarder.tables.rows import Food
 
+_KEPT_IN_TINS = frozenset({"leaf", "brassica", "root", "stem", "pod", "shoot", "fruit-vegetable"})
+_SEASONED = frozenset({"seasoned", "seasoning"})
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
 _HEADS = frozenset({"pasta", "rice", "bread", "cheese", "noodle"})
@@ -43,6 +48,16 @@ def left_over(reading: Reading, words: Words) -> frozenset[str]:
         {*_states_left(reading, food, words), *_words_left(reading, food, words), *_denied(food, words)}
         | _made(reading, words)
     )
+
+
+def _says_canned(reading: Reading, food: Food, words: Words) -> bool:
+    """Whether a tin is told of a vegetable that no entry has canned: counted as fresh, which holds no less."""
+    lexicon = words.lexicon
+    foods = lexicon.tables.food_by_id
+    others = [
+        foods[one].state for one in (*lexicon.kin(food.id), *lexicon.named(frozenset(reading.takes - FITS.keys())))
+    ]
+    return food.kind in _KEPT_IN_TINS and food.state == "raw" and not any(is_state_of("canned", one) for one in others)
 
 
 def _denied(food: Food, words: Words) -> Iterator[str]:
@@ -65,6 +80,8 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             continue
         if word in {"canned", "tin", "can"} and reading.takes & DISHES:
             continue  # a soup comes in a tin as well
+        if word in {"canned", "tin", "can"} and _says_canned(reading, food, words):
+            continue
         if not goes_without_saying(word, food.state, food.kind) and word not in words.soft - {"tin", "can"}:
             yield word
     if _jarred(reading, food, words):
@@ -83,7 +100,11 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
     """Words that say what a thing is, or that stand in another food's name."""
     first = min((token.piece for token in words.tokens if set(token.words) & reading.takes), default=0)
     own = frozenset(words_of(food.name))
-    for token, after in zip_longest(words.tokens, words.tokens[1:]):
+    for before, token, after in zip_longest((None, *words.tokens), words.tokens, words.tokens[1:]):
+        if token is None:
+            continue
+        if token.typed == "thing" and before and before.typed in MEASURE_WORDS:
+            continue  # a bottle thing is a bottle; a lentil thing may be anything with lentils
         is_whey = token.typed == "brown" and food.kind == "cheese" and "brown" not in reading.takes
         if is_whey and after and set(after.words) & reading.takes:
             yield "brown"  # brown cheese is boiled whey, and no cheese that has browned
@@ -98,6 +119,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue
             if _is_part_of_it(word, food, words) or (token.added and _is_seasoning(word, words.lexicon)):
                 continue  # `granola w almonds`, `salmon with dill`
+            if own & _SEASONED and (word in DISHES or word in {"flavour", "flavoured"}):
+                continue  # its seasoning is one of the figures: `noodle pot, curry`
             if word == food.kind and word in _HEADS:
                 continue  # what it is goes without saying: `gf penne pasta`
             if word == "gluten" and "free" in words.known and food.gluten == "no":
@@ -134,7 +157,7 @@ def _is_seasoning(word: str, lexicon: Lexicon) -> bool:
 
 def _decides(word: str, food: Food) -> bool:
     """Whether a word makes another food of this one, whatever the tables hold."""
-    if word in DISHES or word in DECIDING:
+    if word in DISHES or word in DECIDING or word in DECIDING_ELSEWHERE:
         return True
     if word == "chocolate" and food.kind in _FLAVOURED:
         return True
@@ -156,6 +179,8 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
         return False  # `cod fish` is cod
     if not lexicon.called(word).isdisjoint({reading.food, *_other_states(reading.food, lexicon)}):
         return False  # two names of one thing: `kale (couve)`
+    if word in COLOURS_ELSEWHERE:
+        return _tells_apart(word, reading, lexicon)
     if together and _of_another_tongue(word, token, reading, words):
         return True
     if word in COLOURS and token.raw == word:

@@ -10,7 +10,7 @@ from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.name_index import NameIndex, NamesOf, index_of
-from calmlarder.matching.notes import NO_SLIPS, NOTES
+from calmlarder.matching.notes import COLOURS_ELSEWHERE, NO_SLIPS, NOTES
 from calmlarder.matching.plain_words import PLAIN_WORDS
 from calmlarder.matching.states import FITS
 from calmlarder.matching.tongues import meanings
@@ -25,7 +25,7 @@ _LONG_SLIP = 8  # and two letters off from this: a truffle is no trifle
 _DRY_PASTA = "pasta-dry"  # what a shape of pasta by itself is
 _PASTA = frozenset({_DRY_PASTA, "pasta-cooked", "pasta-fresh"})
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
-_NO_SLIPS = NO_SLIPS | NOTES | PLAIN_WORDS | frozenset(FITS)
+_NO_SLIPS = NO_SLIPS | NOTES | COLOURS_ELSEWHERE | PLAIN_WORDS | frozenset(FITS)
 # Short forms of one word, written out; of two of the same the later.
 _FULL = {
     written: full
@@ -203,7 +203,8 @@ class Lexicon:
         if len(word) <= _SHORTEST_SLIP + 1 and len(word) == len(known):
             return False  # another vowel makes another word of it: posto is no pesto
         if known not in self.at_home:
-            return distance == 1 and alike and len(word) >= _LONG_SLIP - 1
+            is_shorter = len(word) + 1 == len(known) and len(word) >= _SURE_LENGTH  # `arugla`
+            return distance == 1 and alike and (is_shorter or len(word) >= _LONG_SLIP - 1)
         if distance == 1:
             dropped = len(word) + 1 == len(known)  # a letter was left out
             return len(word) >= _SURE_LENGTH or ((alike or dropped) and len(word) > _SHORTEST_SLIP)

@@ -179,6 +179,9 @@ def _named(name: str, food: str, default: str, state: str) -> NamedFood:
 
 _DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
 _A_LITTLE = re.compile(r"\bthod[iae](?: s[iae])?\b")  # Hindi and Urdu
+_HALF_DOZEN = re.compile(
+    r"\b(?:meia|media|mezza|demi|une demi|halbes|pol|halvt|halv|et halvt|ett halvt)[ -](?:dozen|tuzina|dusin|dussin)\b"
+)
 _DOZEN = re.compile(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
 # Free of lactose or gluten, in the tongues in which packs say it.
 _LACTOSE_FREE = re.compile(
@@ -201,6 +204,7 @@ def as_one(text: str) -> str:
     Garlic in oil is no garlic oil, and 2% milk is another milk.
     """
     bare = _A_LITTLE.sub("little bit", _DOZEN.sub("dozen", plain(text)))
+    bare = _HALF_DOZEN.sub("half dozen", bare) if "do" in bare or "du" in bare or "tu" in bare else bare
     bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
     bare = _GREEN.sub("green ", _GLUTEN_FREE.sub("gluten free", _LACTOSE_FREE.sub("lactose free", bare)))
     return one_word(bare)

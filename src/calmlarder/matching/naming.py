@@ -8,7 +8,7 @@ from calmlarder.matching.foods import Candidate
 from calmlarder.matching.left_over import left_over
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.name_index import NamedFood
-from calmlarder.matching.notes import COLOURS, GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KINDS, PRODUCTS, is_note
+from calmlarder.matching.notes import COLOURS, GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KINDS, PRODUCTS, WITHOUT, is_note
 from calmlarder.matching.plain_words import IN_NAMES_ONLY
 from calmlarder.matching.readings import WORD, Reading, readings_of
 from calmlarder.matching.states import FITS, is_state_of
@@ -44,6 +44,11 @@ _OF_PLANTS = frozenset({"vegan", "plant", "dairy", "meatless"})
 _STAND_INS = frozenset({"cheese", "yoghurt", "cream", "butter", "soya", "seitan", "milk", "plant-drink"})
 # Plants that come as milk, oil, butter and flour at least as often as by themselves.
 _STEMS = frozenset({"soya", "coconut", "oat", "almond", "peanut", "sesame", "cashew", "hazelnut", "hemp"})
+# Tongues in which a word behind the name of a food says how it is, and those that write two nouns as one word.
+_JOIN_NOUNS = frozenset({"de", "nl", "da", "no", "sv"})
+_NOTES_BEHIND = _JOIN_NOUNS | {"es", "pt", "it", "fr", "pl", "el"}
+_SORTS = frozenset({"bread", "cheese"})  # of which there are so many that a word behind tells one: `pane carasau`
+_BOUGHT_IN = frozenset({"tin", "can", "carton", "packet", "pouch"})
 _SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
 
 
@@ -83,7 +88,9 @@ def name(words: Words) -> Named:
     unsure = any(token.slip and not token.sure and set(token.words) & best.takes for token in words.tokens)
     if unsure and not _borne_out(best, words):
         return Named("ask", (), best.takes, (), candidates, left)
-    return _decided(best, close, candidates, words)
+    named = _decided(best, close, candidates, words)
+    noted = named.outcome == "matched" and not named.assumed and _beside_a_note(best, words)
+    return named._replace(assumed=(lexicon.tables.food_by_id[best.food].name,)) if noted else named
 
 
 def _same_words(best: Reading, other: Reading, words: Words) -> bool:
@@ -106,17 +113,27 @@ def _of_plants(best: Reading, words: Words) -> tuple[Candidate, ...]:
     return tuple(_candidate(one.id, 90.0, words.lexicon) for one in same if one.state == "as sold")[:_MOST_CANDIDATES]
 
 
-def _is_another(best: Reading, words: Words) -> bool:
-    """Whether a strange word may be the food, or say which food it is.
-
-    `congee leftover` and `injera 6 rolls` are named by the strange word; gungo peas are peas of a kind not known here.
-    """
-    strange = [
+def _strange(best: Reading, words: Words) -> list[bool]:
+    """Of each word, whether nobody knows it: neither a name, nor a note, nor how much or in which state."""
+    return [
         not (token.typed[0].isdigit() or token.typed in words.soft or is_note(token.typed))
         and (not token.words or (token.slip and not token.sure and not set(token.words) & best.takes))
         and not (after and after.typed == "style")
         for token, after in itertools.zip_longest(words.tokens, words.tokens[1:])
     ]
+
+
+def _beside_a_note(best: Reading, words: Words) -> bool:
+    """Whether a food by another name was taken for all that a strange word says of it: that is shown."""
+    return any(_strange(best, words)) and _by_another_name(best, words.lexicon.tables.food_by_id[best.food])
+
+
+def _is_another(best: Reading, words: Words) -> bool:
+    """Whether a strange word may be the food, or say which food it is.
+
+    `congee leftover` and `injera 6 rolls` are named by the strange word; gungo peas are peas of a kind not known here.
+    """
+    strange = _strange(best, words)
     if not any(strange):
         return False
     if best.takes <= _SAYS_NO_FOOD | words.soft:
@@ -141,7 +158,13 @@ def _is_another(best: Reading, words: Words) -> bool:
     if sum(taken) == 1 and any(strange[at - 1 : at + 2] == [True, False, True] for at in range(1, len(strange) - 1)):
         return True  # in the middle of what nobody knows: `moreton bay bugs`
     food = words.lexicon.tables.food_by_id[best.food]
-    if any(beside) and (food.kind in KINDS_OF_MANY or _by_another_name(best, food)):
+    is_whole = food.kind == "pulse" and best.takes <= {*words_of(food.name), *words.soft}  # `falafel fertig`
+    follows = taken.index(True) + 1 if any(taken) else 0
+    if any(beside) and food.kind in KINDS_OF_MANY and not (is_whole and strange[follows : follows + 1] == [True]):
+        return True
+    if any(beside) and food.kind in _SORTS and _by_another_name(best, food):
+        return True
+    if any(beside) and _by_another_name(best, food) and not _takes_notes(best, strange, words):
         return True
     return any(
         before and set(token.words) & best.takes & MANY_KINDS and len(best.takes - frozenset(FITS)) == 1
@@ -158,6 +181,25 @@ def _borne_out(best: Reading, words: Words) -> bool:
 def _by_another_name(best: Reading, food: Food) -> bool:
     """Whether one word that is not in the food's own name stands for it: `rapa` is a turnip, `cime di rapa` is none."""
     return len(best.takes - frozenset(FITS)) == 1 and best.takes.isdisjoint(words_of(food.name))
+
+
+def _takes_notes(best: Reading, strange: list[bool], words: Words) -> bool:
+    """Whether a strange word beside an exact name of another tongue only says how it is: `huevos de corral`.
+
+    In the tongues of Europe it does behind the name; before it only where nouns are joined in one word (`nye
+    kartofler`). Elsewhere the food stands last, or a dish has two names: `gajar halwa` is no carrot.
+    """
+    at = next(index for index, token in enumerate(words.tokens) if set(token.words) & best.takes)
+    token, before = (
+        words.tokens[at],
+        at > 0 and strange[at - 1] and words.tokens[at - 1].piece == words.tokens[at].piece,
+    )
+    if token.slip or best.missing:
+        return False
+    tongues = {row[-1] for row in words.lexicon.tongues.names.get(token.raw, ())}
+    if before:
+        return bool(tongues) and tongues <= _JOIN_NOUNS
+    return not tongues or bool(tongues & _NOTES_BEHIND)
 
 
 def _close(readings: list[Reading], best: Reading) -> list[Reading]:
@@ -192,6 +234,12 @@ def _decided(best: Reading, close: list[Reading], candidates: tuple[Candidate, .
         preserved = [one for one in close if food[one.food].state != "raw"]
         if len(preserved) == 1 and any(token.raw in {"jar", "jars"} for token in words.tokens):
             return Named("matched", (preserved[0].food,), best.takes, (), candidates)
+        bought = any(token.typed in _BOUGHT_IN for token in words.tokens)
+        holding = [one for one in close if WITHOUT.isdisjoint(words_of(food[one.food].name))]
+        is_told = bool(words.known & {"onion", "garlic"})
+        if len(holding) == 1 and (is_told or (bought and told.isdisjoint({"cooked", "leftover"}))):
+            # Bought and not said to lack it, it holds onion: `carton of veg soup`.
+            return Named("matched", (holding[0].food,), best.takes, (food[holding[0].food].name,), candidates)
         parts = [one for one in close if one.default]
         if not parts:
             return Named("ask", (), best.takes, (), candidates)

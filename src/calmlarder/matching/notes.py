@@ -32,7 +32,7 @@ HARMLESS = frozenset({
 })  # fmt: skip
 # Nouns that say what a thing is when they stand last: another food than what stands before them.
 PRODUCTS = frozenset({
-    "batter", "jerky",
+    "batter", "jerky", "creamer",
     "powder", "oil", "milk", "sauce", "juice", "paste", "puree", "flour", "starch", "butter", "cheese", "cream",
     "bread", "drink", "water", "syrup", "sugar", "vinegar", "seed", "nut", "flake", "chip", "crisp", "cake",
     "biscuit",
@@ -58,6 +58,31 @@ QUALITIES = frozenset({
     "veggie", "refried", "mushy",
 })  # fmt: skip
 DECIDING = PRODUCTS | QUALITIES
+# The same in other tongues, where a strange word beside a name is else a note: what is seasoned may hold garlic.
+DECIDING_ELSEWHERE = frozenset({
+    "temperado", "temperada", "temperados", "temperadas", "adobado", "adobada", "adobados", "adobadas", "marinado",
+    "marinada", "marinados", "marinadas", "mariniert", "mariniertes", "marinierte", "gewurzt", "gewurzte", "kryddad",
+    "kryddade", "krydret", "marinert", "marinerad", "marinerade", "gekruid", "gekruide", "gemarineerd",
+    "gemarineerde", "condito", "condita", "marinato", "marinata", "assaisonne", "assaisonnee", "marine", "marinee",
+    "przyprawiony", "marynowany", "marynowana", "relleno", "rellena", "rellenos", "rellenas", "gefullt", "gefullte",
+    "gevuld", "gevulde", "fylld", "fyllda", "fylt", "fyldt", "ripieno", "ripiena", "ripieni", "ripiene", "farci",
+    "farcie", "farcis", "farcies", "recheado", "recheada", "recheados", "recheadas", "nadziewany", "empanado",
+    "empanados", "empanadas", "rebozado", "rebozada", "panado", "panados", "paniert", "panierte", "paniertes",
+    "gepaneerd", "gepaneerde", "panerad", "panerade", "panert", "paneret", "pane", "panee", "impanato", "impanata",
+    "impanati", "impanate", "panierowany", "ahumado", "ahumada", "ahumados", "ahumadas", "fumado", "fumada",
+    "affumicato", "affumicata", "gerauchert", "geraucherte", "geraucherter", "gerookt", "gerookte", "rokt", "rokte",
+    "roget", "fume", "fumee", "wedzony", "wedzona", "encurtido", "encurtida", "encurtidos", "encurtidas", "eingelegt",
+    "eingelegte", "ingelegd", "ingelegde", "inlagd", "inlagda", "syltet", "syltede", "sottaceto", "sottolio",
+    "marynowane", "frito", "frita", "fritos", "fritas", "gebraten", "gebratene", "gebakken", "stekt", "stegt",
+    "fritto", "fritta", "fritti", "fritte", "frit", "frite", "frits", "frites", "smazony", "smazona", "asado",
+    "asada", "asados", "asadas", "assado", "assada", "assados", "assadas", "arrosto", "arrosta", "geroosterd",
+    "rostet", "roti", "rotie", "pieczony", "pieczona", "confitado", "confitada", "caramelizado", "caramelizada",
+    "caramelise", "candito", "candita", "kandiert", "polvo", "pulver", "poudre", "poeder", "polvere", "proszek",
+    "zumo", "saft", "jus", "sap", "succo", "suco", "sok", "harina", "farinha", "farine", "mehl", "meel", "mjol",
+    "sopa", "soupe", "suppe", "soep", "zuppa", "zupa", "molho", "sosse", "saus", "sugo", "ensalada", "salade",
+    "salat", "insalata", "salatka", "mermelada", "marmelade", "marmellata", "confiture", "sylt", "syltetoj", "geleia",
+    "torta", "tarte", "kuchen", "taart", "kaka", "kake", "kage", "bolo", "gateau", "ciasto",
+})  # fmt: skip
 # A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
 DISHES = frozenset({
     "bite", "nibble", "popper", "skewer", "gefilte", "dosa", "dosai", "idli", "uttapam", "vada", "upma", "pongal",
@@ -85,6 +110,19 @@ DISHES = frozenset({
 COLOURS = frozenset({
     "red", "green", "yellow", "orange", "purple", "white", "black", "brown", "pink", "blue", "golden", "gold",
     "rainbow",
+})  # fmt: skip
+# The same in other tongues; `amarillo` is a chilli of its own.
+COLOURS_ELSEWHERE = frozenset({
+    "braun", "brauner", "braune", "weiss", "weisse", "rot", "rote", "roter", "grun", "grune", "gruner", "gelb", "gelbe",
+    "schwarz", "schwarze", "bruin", "bruine", "witte", "rode", "groene", "gele", "zwarte", "brun", "brune", "hvid",
+    "hvide", "hvit", "hvite", "vit", "vita", "rod", "gron", "gronne", "gul", "gule", "sort", "sorte",
+    "blanco", "blanca", "blancos", "blancas", "rojo", "roja", "rojos", "rojas", "verde", "verdes",
+    "amarilla", "amarillos", "amarillas", "negro", "negra", "negros", "negras", "morado", "morada", "branco", "branca",
+    "brancos", "brancas", "vermelho", "vermelha", "roxo", "roxa", "amarelo", "amarela", "preto", "preta", "claro",
+    "clara", "escuro", "escura", "bianco", "bianca", "bianchi", "bianche", "rosso", "rossa", "rossi", "rosse", "verdi",
+    "giallo", "gialla", "gialli", "gialle", "nero", "nera", "neri", "nere", "blanc", "blanche", "rouge", "vert",
+    "verte", "jaune", "noir", "noire", "bialy", "biala", "biale", "czerwony", "czerwona", "czerwone", "zielony",
+    "zielona", "zielone", "zolty", "zolta", "czarny", "czarna",
 })  # fmt: skip
 # Of breads, pastas and the like these tell which grain it is of.
 GRAINS = frozenset({
@@ -122,6 +160,11 @@ NOTES = frozenset({
     "still", "stuff", "sure", "than", "that", "the", "their", "them", "then", "there", "theyre", "they", "this",
     "though", "too", "total", "two", "type", "under", "up", "used", "usual", "version", "very", "was", "way", "we",
     "weird", "well", "were", "what", "when", "where", "which", "will", "wonky", "would", "yes", "yet", "you", "your",
+    "himself", "herself", "myself", "yourself", "themselves",
+    "cocinar", "zum", "zur", "sul", "sulla", "nel", "nella", "num", "numa", "mediano", "mediana", "medianos",
+    "medianas", "medio",
+    "mellan", "cucinare", "cucina", "cuisiner",
+    "cozinhar", "kochen", "plana", "plano", "planas", "planos", "brick",
     "market", "supermarket", "farm", "local", "leftover", "abit", "bout", "nearly", "ish", "tho",
     "gerieben", "geriebener", "geriebene", "festkochend", "mehligkochend", "mehlig", "jung", "reif", "offen",
     "geoffnet",

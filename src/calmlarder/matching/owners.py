@@ -74,6 +74,7 @@ _HANDS_OFF = LatePattern(
 )
 _BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
 _POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
+_IS_THEIRS = LatePattern(r" (?:is|are|'?s)(?: all)? $")  # `rashers are mam's`
 _BRACKETS = LatePattern(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
 _DASHED = LatePattern(r"\s(?:[-=]+>?|//|~)\s*([a-z]{2,}(?:'?s)?)\s*$")
 _AMOUNT_ONLY = LatePattern(
@@ -191,7 +192,8 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     text = " ".join(_FOR_TONIGHT.sub(" ", _TODAY_ONLY.sub("", text)).split())
     found = _NOT_MINE.search(text)
     if found:
-        return "somebody else", None, _cut(text, found)
+        owner, kept, rest = _open(_cut(text, found).strip(" ,;-"), lexicon)
+        return owner or "somebody else", kept, rest
     found = _HANDS_OFF.search(text)
     if found:
         owner, kept, rest = _open(_cut(text, found).strip(), lexicon)
@@ -224,6 +226,8 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
             return f"{word}s", None, _cut(text, found)
         if _GIVEN_BY.search(text[: found.start()]):
             continue  # given, and not theirs any more
+        if _IS_THEIRS.search(text[: found.start()]) and (word in PEOPLE or is_given(word, lexicon)):
+            return word, None, _IS_THEIRS.sub("", text[: found.start()]) + text[found.end() :]
         if lexicon.beside(word) & {singular(one) for one in text[found.end() :].split()}:
             continue  # a name that a food bears: `jacob's cattle beans`
         if word in NOBODY or f"{word}s" in NOBODY:

@@ -2,6 +2,8 @@
 
 import re
 
+from calmlarder.matching.in_passing import said_in_passing
+
 PERCENT = "percent"
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d{1,2}))? ?%(?! (?:left|full|gone|used))")
 _PACKED_IN = re.compile(
@@ -78,6 +80,12 @@ _OF_EACH = re.compile(
     r"([a-z][a-z ]+(?:(?:, | and | & | \+ )[a-z][a-z ]+)+),? "
     r"(\d{1,4}(?:\.\d)?(?: ?(?:kg|g|kilos?|lbs?|oz|ml|l|tins?|bags?|packs?|jars?))?) (?:of )?each"
 )
+# Money off and what was taken off it: nothing has gone off.
+_NOT_GONE_OFF = re.compile(
+    r"(?:\b\d{1,2} ?(?:%|per ?cent)|[£$€]\d+(?:\.\d+)?|\b(?:half|third)(?: price)?) off\b"
+    r"|\b(?:with )?(?:the )?(?:tops?|rinds?|skins?|crusts?|stalks?|heads?|tails?|shells?|lids?|labels?)"
+    r" (?:cut |taken |trimmed |chopped |peeled )?off\b"
+)
 _GREENS_ONLY = re.compile(
     r"(?<=\()(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?)(?: only)?(?=\))"
     r"|(?<=[a-z] )(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?) only\b"
@@ -89,7 +97,7 @@ _PART_OF_PACK = re.compile(
     r"(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
 )
 # Whoever says tin means those in tomato sauce, unless another kind is told; a can of beans may be any.
-_TIN_OF_BEANS = re.compile(r"\b(tins?(?: of)?) beans\b|\bbeans\b(?=.*\btins?\b)")
+_TIN_OF_BEANS = re.compile(r"\b(tins?(?: of| ?[-:])?) beans\b|\bbeans\b(?=.*\btins?\b)")
 _OTHER_BEANS = re.compile(
     r"\b(?:kidney|black|butter|cannellini|haricot|pinto|borlotti|green|mixed|broad|white|red|chick|lima|navy|baked"
     r"|adzuki|refried|runner|french|dry|dried|water|brine|chilli|chili|fava|soya|garden|bean"
@@ -140,6 +148,7 @@ def one_word(text: str) -> str:
 
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
+    text = said_in_passing(text)
     held = "(" in text and (_IN_IT.search(text) or _DISH.search(text) or _MADE.search(text))
     text = _HELD.sub(r" with \1", text) if held else text
     text = _SPROUTED.sub(r"\1 sprouting", text) if "sprouted" in text else text
@@ -161,6 +170,7 @@ def plainly_put(text: str) -> str:
     if "free" in text:
         text = _FREE_FROM.sub(lambda found: f"no {found[1]}" + (f" or {found[2]}" if found[2] else ""), text)
     text = _VAC_PACK.sub("vac pack", text) if "vac" in text else text
+    text = _NOT_GONE_OFF.sub(" ", text) if "off" in text else text
     text = _DWARF.sub("small ", text) if _DWARF.search(text) else text
     if not re.search(r"\d|\b(?:few|couple|some|half|one|two|three|four)\b", text):
         text = _IN_PIECES.sub("", text)

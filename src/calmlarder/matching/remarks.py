@@ -12,12 +12,12 @@ from calmlarder.matching.words import singular
 _LEAD = (
     r"(?:(?:and|so|ok|okay|right|well|sorry|anyway|oh|um|erm|hmm|hi|hello|hey|hiya|please|pls|ps|nb|note)[ ,.!:-]+)*"
 )
-_I_THINK = r"(?:i (?:think|guess|reckon|believe|hope) )?"
+_I_THINK = r"(?:(?:i )?(?:think|guess|reckon|believe|hope) )?"
 _IN_HERE = r"(?:fridge|cupboard|freezer|larder|pantry|kitchen)s?"
 # How a remark begins; what stands behind it must name no food.
 _BEGINS = (
     rf"{_I_THINK}(?:that|this|it)(?:'?s| is| was| should be| must be)?"
-    r"(?: (?:about|pretty much|basically|really|more or less|probably|prob))?"
+    r"(?: (?:about|pretty much|basically|literally|honestly|really|more or less|probably|prob))?"
     r" (?:it|all|everything|the lot|your lot|us|the list|all there is)",
     r"(?:here(?:'?s| is| it| we| you)?|there) (?:goes|go|it is|it goes|you go|the list"
     r"|what (?:i|we)(?:'?ve)? (?:have got|have|got))",
@@ -69,6 +69,12 @@ _NO_FOOD = re.compile(
     r"|(?:[\w,.]+ )*?(?:cling ?film|tin ?foil|kitchen ?foil|bin ?(?:bags?|liners?)|washing up liquid|batteries|loo roll"
     r"|toilet (?:roll|paper)|kitchen ?roll|paper towels?|dishwasher tablets?|sandwich bags|freezer bags|candles)\b.*"
 )
+# `bait - squid - not food`: whatever it is called, it is not there to be eaten.
+_SAID_NO_FOOD = re.compile(
+    r"[^,;&+]*[,;(]? ?\b(?:(?:is |are )?not|isn'?t|aren'?t|no) (?:a |for |any )?(?:food|eating|edible"
+    r"|human consumption)\b[ ).!]*|(?:[\w,.-]+ )*?\(?(?:cosmetics?|eye ?drops|insulin|face masks?"
+    r"|nail (?:varnish|polish)|fishing bait|medicines?|medication|camera film|ice ?packs?|ice ?cubes)\b.*"
+)
 
 
 def refuse_remarks(text: str, lexicon: Lexicon) -> None:
@@ -80,7 +86,10 @@ def refuse_remarks(text: str, lexicon: Lexicon) -> None:
             "it is a heading and names no food",
             "each line is read by itself: write where a thing is, or whose, beside it",
         )
-    if bare not in lexicon.spelt and _NO_FOOD.fullmatch(bare) and not re.search(r"[,;&+]|\band\b", bare):
+    head, *more = re.split(r"[,;&+]|\band\b", bare)
+    alone = not any(_may_be_food(word, lexicon) for piece in more for word in WORD.findall(piece))
+    no_food = alone and _NO_FOOD.fullmatch(head)
+    if bare not in lexicon.spelt and (no_food or _SAID_NO_FOOD.fullmatch(bare)):
         raise NotThere("it names nothing that people eat", "nothing was added")
     said = _REMARK.match(bare)
     if said and not any(_may_be_food(word, lexicon) for word in WORD.findall(bare[said.end() :])):

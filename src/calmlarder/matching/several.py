@@ -163,6 +163,8 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         if found and _only_amounts(piece, lexicon):
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
             continue
+        if len(pieces) == 2 and found and _is_shape_of_it(piece, found[-1], lexicon):
+            continue
         if found and own_kind(piece):
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
             continue
@@ -184,6 +186,13 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         return []  # one of a list is not known: it is asked about
     bare = without_heading(pepper_of_spices(found, hints, lexicon), hints, lexicon)
     return bare if len(found) > 1 or own_kind(pieces[-1]) else []
+
+
+def _is_shape_of_it(piece: str, before: Part, lexicon: Lexicon) -> bool:
+    """Whether a piece only tells the shape of the pasta before it, and how much: `gf pasta, third of a bag (penne)`."""
+    words = set(bare_words(piece))
+    kinds = {lexicon.tables.food_by_id[food].kind for food in before.named.foods}
+    return bool(words) and words <= lexicon.shapes and kinds == {"pasta"} and before.amount.how == "none"
 
 
 def _with_their_tins(pieces: list[str], lexicon: Lexicon) -> list[str]:

@@ -5,7 +5,7 @@ import re
 from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import without_marks
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.notes import DISHES, NOTES, PRODUCTS
+from calmlarder.matching.notes import DISHES, HARMLESS, NOTES, PRODUCTS
 from calmlarder.matching.part import SOFT, Part, name_part
 from calmlarder.matching.pieces import ENDS, says_amount
 from calmlarder.matching.states import FITS
@@ -35,6 +35,7 @@ def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
         return []
     starts, leads = _starts(words, lexicon)
     best: list[list[Part] | None] = [[], *([None] * len(words))]
+    passed_over = [0] * (len(words) + 1)  # words of some name that no stretch takes: `sumac pul, biber cumin`
     for end in range(1, len(words) + 1):
         if end < len(words) and end not in starts:
             continue
@@ -48,11 +49,13 @@ def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
             if leads and _holds_amount(stretch, lexicon):
                 continue
             standing = best[end]
-            if standing is not None and len(standing) <= len(before) + 1:
+            if standing is not None and (passed_over[end], len(standing)) <= (passed_over[start], len(before) + 1):
                 continue
             part = name_part(" ".join(stretch), hints, lexicon, whole_name=True)
             if part.named.outcome == "matched" and not _guessed(part, stretch, lexicon):
-                best[end] = [*before, part]
+                over = passed_over[start] + _passed_over(part, stretch, lexicon)
+                if standing is None or (over, len(before) + 1) < (passed_over[end], len(standing)):
+                    best[end], passed_over[end] = [*before, part], over
     found = best[len(words)] or []
     return found if len(found) > 1 and _are_a_list(found, bool(leads), lexicon) else []
 
@@ -93,6 +96,13 @@ def _guessed(part: Part, stretch: list[str], lexicon: Lexicon) -> bool:
         )
         or not part.named.takes
     )
+
+
+def _passed_over(part: Part, stretch: list[str], lexicon: Lexicon) -> int:
+    """How many words of names a stretch has that its food does not take."""
+    words = (singular(word.strip(ENDS)) for word in stretch)
+    soft = SOFT | SMALL | NOTES | HARMLESS | part.named.takes
+    return sum(word in lexicon.words and word not in soft and word not in ABBREVIATIONS for word in words)
 
 
 def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:

@@ -48,6 +48,12 @@ _OF_SO_MANY = re.compile(
 _BOX = r"(?:carton|tray|box|pack|packet|crate|case|flat)s?"
 _SIZE_OF_BOX = LatePattern(rf"\b(?:{_BOX} of )?\d{{1,3}}(?:[ -]?(?:{_BOX}))?\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 
+# `packet of tortillas (opened, maybe 14 left)`: so many of them, and no packets.
+_LEFT_IN_BOX = LatePattern(
+    rf"^(?:an? |the )?(?:pkg|pkt|bag|{_BOX}) (?:of )?([a-z][a-z' -]*s\b[^\d]*?)"
+    r"(?:\b(?:maybe|about|only|around|with|like|has) |~ ?)*(?<![\d/.])(\d{1,2}) left\b",
+    needs=(" left",),
+)
 _BOX_ALONE = LatePattern(rf"\b{_BOX}\b(?: of\b)?")
 
 
@@ -72,6 +78,9 @@ def counted_inside(text: str) -> str:
     found = _OF_SO_MANY.search(text)
     if found and int(found[1]) < int(found[2]):
         return f"{text[: found.start()]}{found[1]}{text[found.end() :]}"
+    found = _LEFT_IN_BOX.search(text)
+    if found:
+        return f"{found[2]} {found[1]}{text[found.end() :]}"
     found = _INSIDE.search(text)
     if not found:
         return text

@@ -49,7 +49,9 @@ def words_of_food(tokens: Iterable[Token], hints: frozenset[str], soft: frozense
     """The words of one food; `hints` are words for a state that stand elsewhere in the line."""
     kept = tuple(tokens)
     known = frozenset(word for token in kept for word in token.words)
-    return Words(kept, known, hints | (known & frozenset(FITS)), soft, lexicon)
+    # `fred` may be a slip of fried, and is no state of anything
+    told = frozenset(word for token in kept if token.sure for word in token.words if word in FITS)
+    return Words(kept, known, hints | told, soft, lexicon)
 
 
 def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str] = frozenset()) -> tuple[Token, ...]:

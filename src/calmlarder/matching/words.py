@@ -39,11 +39,13 @@ SMALL = frozenset(
 
 
 def plain(text: str) -> str:
-    """Lower case, without accents, one kind of apostrophe and dash, single spaces."""
+    """Lower case, without accents, one kind of apostrophe, dash and digit, single spaces."""
     if text.isascii():
         return " ".join(text.casefold().split())
     decomposed = unicodedata.normalize("NFKD", _FRACTION.sub(r" \g<0>", text.casefold()).translate(_LETTERS))
     bare = "".join(sign for sign in decomposed if not unicodedata.combining(sign))
+    # Digits of every script count as `\d`, but what looks for a certain one looks for 0 to 9.
+    bare = "".join(str(unicodedata.decimal(sign, sign)) for sign in bare)
     for fancy, simple in (("’", "'"), ("‘", "'"), ("–", "-"), ("—", "-"), ("⁄", "/"), ("×", "x")):
         bare = bare.replace(fancy, simple)
     return " ".join(bare.split())

@@ -8,26 +8,27 @@ import math
 import random
 import threading
 import time
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT
+from calmlarder.kitchen.schedule import NoOrder
 from calmlarder.plan.columns import Dish, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint, Priced, Solved
 from calmlarder.plan.lot_prices import PriceSearch
 from calmlarder.plan.promising import promising
+from calmlarder.plan.turns import turns
 from calmlarder.tables.book import Tables
 
-# In the solver's own measure, ours: of two sittings, of three, and of all together at first, then ever more.
-_EFFORT_TWO, _EFFORT_THREE, _EFFORT_ALL = 0.3, 0.7, 1.0
+# In the solver's own measure, ours.
 _EFFORT_FEED, _EFFORT_IDEA = 4.0, 0.7  # to feed as many as can be; for amounts of chosen dishes
 _EFFORT_CLOSE = 6.0  # for all together, where prices of lots are known: ours
 _MOST_FEEDS = 6  # times that dishes which take too long are left out: ours
 _ROUNDS_FOR_IDEAS = 4  # of the search for prices, before its dishes give ideas: ours
-_MOST_THREES = 6  # between two looks at all together: ours
 _PRICES_SHARE = 0.7  # of the time for the bound, for prices of lots: ours
 _FEWER = 0.95  # of the columns, for prices to be looked for again: ours
+_MOST_WITHOUT_IDEAS = 3  # sittings that need none: ours
 _LOOK_S = 0.05
 _GRACE_S = 0.5  # for the bound to end, once it is stopped: ours
 
@@ -36,7 +37,7 @@ def minutes_of(dish: Dish, tables: Tables) -> int | None:
     """How long the timeline of a dish is; None where its tasks could not be put in any order."""
     try:
         return dinner_of(dish.plan, False, tables).minutes
-    except ValueError:
+    except NoOrder:
         return None
 
 
@@ -119,7 +120,7 @@ class Improver:
         return sum(map(len, self.avoid.values()))
 
     def _hungry(self, everything: set[int]) -> bool:
-        return not {number for dish in self.dishes for number in dish.column.covers} >= everything
+        return not self._filled() >= everything
 
     def _polish(self, dishes: Sequence[Dish]) -> bool:
         """The same dishes at the same sittings, with the lots and amounts that are best for all of them.
@@ -142,8 +143,9 @@ class Improver:
         """
         rng = random.Random(seed)
         everything = set(range(len(self.house.sittings)))
+        with_ideas = self._prices is not None and len(everything) > _MOST_WITHOUT_IDEAS
         left = itertools.count() if rounds is None else iter(range(rounds))
-        for free, effort, few in self._turns(rng, everything):
+        for free, effort, few in turns(len(everything), with_ideas, rng, self._filled):
             if self._stop.over or next(left, None) is None:
                 return
             self._try_idea()
@@ -174,26 +176,9 @@ class Improver:
             joint.fix(dish)
         return self.take(joint.solve(self._stop.left, _EFFORT_IDEA, self._stop))
 
-    def _turns(self, rng: random.Random, everything: set[int]) -> Iterator[tuple[set[int], float, bool]]:
-        with_ideas = self._prices is not None and len(everything) > 3
-        effort = _EFFORT_ALL
-        while True:
-            if not with_ideas:
-                yield everything, effort, True
-            if len(everything) > 2:
-                for number in range(1, len(everything)):
-                    yield {number - 1, number}, _EFFORT_TWO, True
-            if len(everything) > 3:
-                for free in self._threes(rng):
-                    yield free, _EFFORT_THREE, True
-            yield everything, effort, with_ideas  # among all dishes the other thread is at it
-            effort *= 2
-
-    def _threes(self, rng: random.Random) -> list[set[int]]:
-        """Some sets of three, those with an empty sitting first: nothing is worse."""
-        sets = [set(some) for some in itertools.combinations(range(len(self.house.sittings)), 3)]
-        filled = {number for dish in self.dishes for number in dish.column.covers}
-        return sorted(rng.sample(sets, min(len(sets), _MOST_THREES)), key=lambda some: some <= filled)
+    def _filled(self) -> set[int]:
+        """The sittings that have a dish."""
+        return {number for dish in self.dishes for number in dish.column.covers}
 
     def _replan(self, free: set[int], effort: float, few: bool) -> bool:
         """Plan these sittings anew, from the few most promising dishes or from all; whether it is proven the best."""

@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from typing import Any, NamedTuple
 
-from calmlarder.compose.budget import LoadTerm, largest_two, most_of
+from calmlarder.compose.largest_two import LoadTerm, largest_two, most_of
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.variables import DishVariables
 from calmlarder.intake.amounts import PER_MG

@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from decimal import ROUND_DOWN, Decimal
 from typing import NamedTuple
 
-from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.groups import food_figures
 from calmlarder.intake.profile import profile_named, typical_room
 from calmlarder.reintroduction.ladders import Challenge, group_of, ladder_of

@@ -7,7 +7,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.reintroduction.clock import why_early
 from calmlarder.reintroduction.course import Tried
-from calmlarder.reintroduction.entry import ADULT_YEARS
+from calmlarder.reintroduction.entry_questions import ADULT_YEARS
 from calmlarder.reintroduction.ladders import group_of
 from calmlarder.reintroduction.retest import RETEST_MONTHS
 from calmlarder.reintroduction.signs import URGENCY
@@ -122,7 +122,7 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
     if status.clock is not None and (who.since is not None or status.clock.weeks):
         lines.append(clock_text(status.clock, on_screen))
     if who.phase == "elimination" and who.since is None:
-        how = _IN_PEOPLE if on_screen else f"`calmlarder people set {who.name} --phase elimination --since DATE`"
+        how = "b says it." if on_screen else f"`calmlarder people set {who.name} --phase elimination --since DATE`"
         lines.append(f"When did it begin? {how}")
     if status.weight_due:
         how = _IN_PEOPLE if on_screen else f"`calmlarder people set {who.name} --weight KG`"

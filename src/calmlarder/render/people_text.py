@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Any
 
-from calmlarder.reintroduction.entry import ADULT_YEARS
+from calmlarder.reintroduction.entry_questions import ADULT_YEARS
 from calmlarder.render.challenge_names import limit_line
 
 _CHILD = "Under 18: limits like these only with a dietitian, who sees to it that growing goes on well."

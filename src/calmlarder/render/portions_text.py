@@ -95,7 +95,16 @@ def dose_words(dose: Dose) -> str:
 
 
 def steps_of(dinner: "Dinner") -> tuple[str, ...]:
-    """What is thawed first, then the steps; what is served apart and doses beside the dish before the last of them."""
+    """What is thawed first, then the steps; what is served apart and doses beside the dish before the last of them.
+
+    Where some eat more than others, last of all how the dish goes onto the plates.
+    """
     apart = [part.said for part in dinner.apart]
     apart += [f"Weigh {dose.grams:g} g {dose.name}. {dose_words(dose)}" for dose in dinner.doses if not dose.in_dish]
-    return (*filter(None, [thaw_first(dinner)]), *dinner.steps[:-1], *apart, *dinner.steps[-1:])
+    return (*filter(None, [thaw_first(dinner)]), *dinner.steps[:-1], *apart, *dinner.steps[-1:], *_sharing(dinner))
+
+
+def _sharing(dinner: "Dinner") -> tuple[str, ...]:
+    """The step that shares by appetite; none where the plates are alike."""
+    shares = shares_words(dinner)
+    return (f"{shares[:1].upper()}{shares[1:]} of what is cooked: each limit was counted so.",) if shares else ()

@@ -11,7 +11,7 @@ from calmlarder.compose.why.model import AloneOver, Bound, Difference, Does, Ins
 from calmlarder.intake.cap_words import CAP_WORDS, component_words, in_words
 from calmlarder.intake.limit import MOST_GRAMS
 from calmlarder.render.basis_words import in_plain_words
-from calmlarder.render.json import dinner_object
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.render.style import Style
 
 _SUMS = frozenset({"polyols", "total"})  # of other caps: told only where no other is passed

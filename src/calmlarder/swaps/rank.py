@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from decimal import Decimal
 
-from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.groups import food_figures
 from calmlarder.intake.plate import Row, Serving, exact_grams
 from calmlarder.swaps.candidates import computed, listed

@@ -24,6 +24,7 @@ _NO_HANDFUL = frozenset({"tofu", "tempeh", "rice", "potato", "sweetcorn"})
 _BY_SPOON_ONLY = frozenset({"spice"})  # nobody counts paprika
 _NO_COUNT = frozenset({"piece", "medium"})
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
+_NEVER_HALVED = frozenset({"floret"})  # nobody looks for half of one
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
 # Beyond this many nobody counts on.
 _MOST_COUNT = 12
@@ -92,7 +93,8 @@ def _general(food: Food) -> set[str]:
 
 
 def _whole(count: float, name: str, rounding: Rounding) -> str:
-    halves = math.floor(count * 2 + 0.02) if rounding == "down" else round(count * 2)
+    by = 1 if name in _NEVER_HALVED else 2
+    halves = (math.floor(count * by + 0.02) if rounding == "down" else round(count * by)) * (2 // by)
     whole, half = divmod(max(2, halves), 2)
     count_said = f"{whole}{'½' if half else ''}"
     if name == "piece":

@@ -77,7 +77,7 @@ def depths(mixtures: Parts) -> dict[str, int]:
 
 
 def mixture_faults(lines: Sequence[Line[MixtureRow]], foods: Iterable[str]) -> Iterator[Problem]:
-    """What stops a mixture from being a sum: a part that is no food, no weight, itself in it, nesting too deep."""
+    """What stops a mixture from being a sum: no food, water alone, no weight, itself in it, nested too deep."""
     known = {*foods, WATER}
     first: dict[str, str] = {}
     for line in lines:
@@ -90,12 +90,19 @@ def mixture_faults(lines: Sequence[Line[MixtureRow]], foods: Iterable[str]) -> I
     for food in _in_themselves(mixtures, deep):
         yield Problem(where=f"{first[food]}:2", what=f"{food} is in itself", remedy="list what goes into it")
     for food, parts in mixtures.items():
-        if weight(parts) <= 0:
-            what = f"nothing is left of {food}"
-            yield Problem(where=f"{first[food]}:3", what=what, remedy="let less water boil away")
+        yield from _weight_faults(food, parts, first[food])
         if deep.get(food) == DEEPEST + 1:  # what is made of this one is deeper still, and said with it
             what = f"{food} is mixtures within mixtures, more than {DEEPEST} deep"
             yield Problem(where=f"{first[food]}:2", what=what, remedy="list the foods that go into it")
+
+
+def _weight_faults(food: str, parts: Sequence[tuple[str, Decimal]], where: str) -> Iterator[Problem]:
+    if all(part == WATER for part, _ in parts):
+        what = f"{food} is made of water alone"
+        yield Problem(where=f"{where}:2", what=what, remedy="list the foods that go into it")
+    elif weight(parts) <= 0:
+        what = f"nothing is left of {food}"
+        yield Problem(where=f"{where}:3", what=what, remedy="let less water boil away")
 
 
 def _in_themselves(mixtures: Parts, deep: Mapping[str, int]) -> list[str]:

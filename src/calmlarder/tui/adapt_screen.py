@@ -153,8 +153,6 @@ class AdaptScreen(Screen[None]):
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """What can be done with a recipe that fits, where one is shown."""
-        if action == "kept":
-            return not self.query_one("#adapted-scroll").display
         if action in {"keep", "share"}:
             fits = self._answer is not None and self._answer.shared is not None
             return fits and self.query_one("#adapted-scroll").display
@@ -174,6 +172,7 @@ class AdaptScreen(Screen[None]):
             if name is not None:
                 self.query_one(TextArea).text = readable(names[name])
                 self.query_one("#serves", Input).value = str(names[name].serves)
+                self._turn(to_answer=False)
 
         self.app.push_screen(Choice("Which one?", list(names)), picked)
 

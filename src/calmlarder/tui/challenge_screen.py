@@ -3,24 +3,25 @@
 from pathlib import Path
 from typing import ClassVar
 
-from textual import events
+from textual import events, on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import Vertical, VerticalScroll
+from textual.containers import VerticalScroll
 from textual.widgets import Button, Static
-from textual.widgets.selection_list import Selection
 
 from calmlarder.history.felt import Felt
 from calmlarder.household import challenge_status, challenges, going_on
 from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.household.household import Household
+from calmlarder.household.people import change, person_of
 from calmlarder.intake.eaten import ME
+from calmlarder.matching.dates import parse_day
 from calmlarder.reintroduction.course import standing
-from calmlarder.reintroduction.entry import QUESTIONS, bars
+from calmlarder.reintroduction.entry_questions import QUESTIONS, SEEN, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
 from calmlarder.render import course_history, course_text
 from calmlarder.render.challenge_names import CARE, name_of
-from calmlarder.render.entry_text import ABOUT, IF_UNSURE, begun_text
+from calmlarder.render.entry_questions_text import ABOUT, BEFORE_SCOFF, IF_UNSURE, begun_text
 from calmlarder.render.signs_text import felt_answer, see_a_doctor
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay
@@ -29,38 +30,46 @@ from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.page import Page
 from calmlarder.tui.score_form import Score, ScoreForm
 from calmlarder.tui.widgets.modal import Modal
-from calmlarder.tui.widgets.pick import CheckList
+from calmlarder.tui.widgets.tick_rows import TickRows
 from calmlarder.tui.widgets.top_line import TopLine
 
 _LONGEST_WHY = 200
 _STOP, _GO_ON = "Stop it; nothing is concluded from it, and I may begin again", "Go on with it"
 _COMPARE = "A day to compare, with the dish and without the dose? About one person in four has symptoms then, too."
 _NO_CONTROL, _CONTROL = "No, the doses come at once", "Yes, first a day to compare"
-_QUESTIONS = (
-    f"{ABOUT} Space ticks what you say yes to. {IF_UNSURE} The last one only if you are sure. Five of them are "
-    "about how eating feels for you, and many people find those hard: Esc leaves, and a dietitian is there for it."
-)
+_HOW = f"{IF_UNSURE} Space ticks what you say yes to; Ctrl+S goes on."
+_IF_SURE = "The last one only if you are sure of it."
 
 
 class EntryForm(Modal[tuple[str, ...]]):
     """The questions that come before a challenge; gives the keys of those answered with yes."""
 
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "go_on", "Go on")]
+    AUTO_FOCUS = ""  # it would scroll past what is said first
+
     def compose(self) -> ComposeResult:
-        """Ticks, and a way on."""
-        with Vertical(id="page"):
-            yield Static(_QUESTIONS, markup=False)
-            yield CheckList[str](*(Selection(one.words, one.key) for one in QUESTIONS), id="entry")
-            yield Static("", id="whole-question", markup=False)
+        """Every question whole, and a way on."""
+        first = [one.words for one in QUESTIONS if not one.is_scoff and one.key != SEEN]
+        with VerticalScroll(id="page", can_focus=False):
+            yield Static("Before a challenge", classes="heading", markup=False)
+            yield Static(f"{ABOUT} {_HOW}", classes="about", markup=False)
+            yield TickRows(first, id="signs")
+            yield Static(BEFORE_SCOFF, classes="about", markup=False)
+            yield TickRows([one.words for one in QUESTIONS if one.is_scoff], id="worries")
+            yield Static(_IF_SURE, classes="about", markup=False)
+            yield TickRows([one.words for one in QUESTIONS if one.key == SEEN], id="seen")
             yield Button("Go on", compact=True, id="go-on")
         yield KeysLine()
 
-    def on_selection_list_selection_highlighted(self, event: CheckList.SelectionHighlighted[str]) -> None:
-        """The question one is at, whole: a narrow list cuts it."""
-        self.query_one("#whole-question", Static).update(QUESTIONS[event.selection_index].words)
+    def on_mount(self) -> None:
+        """The first question."""
+        self.query_one("#signs").focus(scroll_visible=False)
 
-    def on_button_pressed(self) -> None:
+    @on(Button.Pressed)
+    def action_go_on(self) -> None:
         """Give the answers."""
-        self.dismiss(tuple(self.query_one(CheckList).selected))
+        yes = {words for rows in self.query(TickRows) for words in rows.chosen}
+        self.dismiss(tuple(one.key for one in QUESTIONS if one.words in yes))
 
 
 class ChallengeScreen(TurnsWithDay[None]):
@@ -69,6 +78,7 @@ class ChallengeScreen(TurnsWithDay[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("s", "score", "Score today"),
         Binding("n", "start", "Start one"),
+        Binding("b", "since", "When it began", tooltip="When elimination began"),
         Binding("c", "compare", "A day to compare"),
         Binding("k", "skip", "Not today"),
         Binding("x", "stop", "Stop it"),
@@ -127,6 +137,9 @@ class ChallengeScreen(TurnsWithDay[None]):
             return not self._goes_on()
         if action == "compare":
             return self._may_compare()
+        if action == "since":
+            who = person_of(self._kitchen, ME)
+            return who.phase == "elimination" and who.since is None
         if action == "write":
             return bool(going_on.courses(self._kitchen, ME))
         return self._goes_on() if action in {"score", "skip", "stop"} else True
@@ -176,6 +189,25 @@ class ChallengeScreen(TurnsWithDay[None]):
 
         question = f"Which group? They stand in the order in which they are usually tried. {CARE}"
         self.app.push_screen(Choice(question, list(names)), picked)
+
+    def action_since(self) -> None:
+        """The first day of elimination, in the words for days that the larder takes."""
+        today = self._kitchen.today
+
+        def problem(text: str) -> str:
+            try:
+                return "that day is still to come" if parse_day(text, today) > today else ""
+            except ValueError as error:
+                return f"{error}: write it like 2026-03-12, or 3 weeks ago"
+
+        @told
+        def said(_: ChallengeScreen, text: str | None) -> None:
+            if text is not None:
+                change(self._kitchen, ME, {"since": parse_day(text, today)})
+                self._show()
+
+        question = "When did elimination begin? A day, such as 1 March, or 3 weeks ago"
+        self.app.push_screen(Ask(question, problem=problem), lambda text: said(self, text))
 
     def action_compare(self) -> None:
         """First a day with the dish and without the dose."""

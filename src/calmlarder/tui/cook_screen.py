@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from calmlarder.kitchen.timeline import Moment
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
+_EATEN, _NOT_YET = "Yes, it is all eaten", "Not yet, back to the stove"
 _TICK_S = 5  # the timeline is in whole minutes
 
 
@@ -48,7 +49,7 @@ class CookScreen(Screen[bool]):
         self._kitchen = kitchen
         self._dinner, self._counted = at.dinner, at.counted
         self._read = kitchen.manner.dinner(at.dinner)  # in the words of this home: what is logged is the other
-        self._step = max(0, min(len(at.dinner.steps) - 1, at.step))
+        self._step = max(0, min(len(steps_of(self._read)) - 1, at.step))
         self._weighed: dict[str, int] = dict(at.weighed or {})
         self._began_s, self._ends_s = at.began_s, dict(at.timers_s or {})
 
@@ -178,7 +179,7 @@ class CookScreen(Screen[bool]):
         self._kitchen.lots()  # a boxed dish in it is known by them
         may = boxable(self._kitchen, self._dinner)
         if not may.most:
-            self._cooked(0, f"; nothing to box, {may.why_not}")
+            self._ask_if_cooked(may.why_not)
             return
         words: dict[str, float] = {"none: it is all eaten": 0}
         words |= {_boxes_words(n, may.most, self._dinner): n for n in range(1, may.most + 1)}
@@ -189,6 +190,17 @@ class CookScreen(Screen[bool]):
                 self._cooked(words[answer])
 
         self.app.push_screen(Choice("What goes into boxes?", list(words)), picked)
+
+    def _ask_if_cooked(self, why_not_boxed: str) -> None:
+        """Where no box is asked for: the next Enter answers this, and does not go on in the larder unseen."""
+        from calmlarder.tui.choice import Choice
+
+        def picked(answer: str | None) -> None:
+            if answer == _EATEN:
+                self._cooked(0, f"; nothing to box, {why_not_boxed}")
+
+        question = f"Is it cooked? Then it leaves the larder and is logged. Nothing is boxed: {why_not_boxed}."
+        self.app.push_screen(Choice(question, [_EATEN, _NOT_YET]), picked)
 
     @told
     def _cooked(self, boxes: float, besides: str = "") -> None:

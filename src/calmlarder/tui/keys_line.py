@@ -6,6 +6,7 @@ from typing import Any, Protocol, cast, runtime_checkable
 
 from textual import events
 from textual.app import ComposeResult, SystemCommand
+from textual.command import DiscoveryHit, Hit, Hits, Provider
 from textual.screen import Screen
 from textual.widget import Widget
 from textual.widgets import Footer
@@ -124,4 +125,30 @@ def commands_of(screen: Screen[Any]) -> Iterator[SystemCommand]:
             continue
         seen.add(action)
         run = partial(app.run_action, binding.action, default_namespace=node)
-        yield SystemCommand(binding.tooltip or binding.description, f"key {app.get_key_display(binding)}", run)
+        yield SystemCommand(binding.tooltip or binding.description, _named(app.get_key_display(binding)), run)
+
+
+class KeysByWords(Provider):
+    """What the keys of a screen do, in their order; where words are typed, what has all of them.
+
+    Textual's own search takes letters that stand apart for a word: `redo` found "A *re*cipe that somebo*d*y wr*o*te".
+    """
+
+    async def discover(self) -> Hits:
+        """All of them."""
+        for one in self.app.get_system_commands(self.screen):
+            yield DiscoveryHit(one.title, one.callback, help=one.help)
+
+    async def search(self, query: str) -> Hits:
+        """What begins with the words first, then what has words that begin so, then what has them anywhere."""
+        sought = query.lower().split()
+        matcher = self.matcher(query)
+        for one in self.app.get_system_commands(self.screen):
+            title = one.title.lower()
+            everything = f"{title} {one.help.lower()}"
+            if not all(word in everything for word in sought):
+                continue
+            words = everything.replace(":", " ").split()
+            begins = all(any(there.startswith(word) for there in words) for word in sought)
+            score = 3 if title.startswith(query.lower().strip()) else 2 if begins else 1
+            yield Hit(score, matcher.highlight(one.title), one.callback, help=one.help)

@@ -2,28 +2,23 @@
 
 from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
-from textual import on, work
+from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.message import Message
 
 from calmlarder.household.household import Household
-from calmlarder.household.kept_plan import Changes, KeptPlan, keep, kept_plan
-from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, plan, plan_asked, still_holds
-from calmlarder.plan.sittings import Key, key_of
-from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.household.planning import Outcome, Which, plan_asked
+from calmlarder.plan.sittings import Key
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.page import Page
-from calmlarder.tui.plan_view import PlanView, asked_line, box_words, details, how_good, kind_of
+from calmlarder.tui.plan_rounds import PlanRounds
+from calmlarder.tui.plan_view import PlanView, asked_line, box_words, details, kind_of
 from calmlarder.tui.widgets.day_board import DayBoard
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.plan.columns import Dish
     from calmlarder.plan.planned import SittingPlanned
-
-
-_KEPT = "kept: it is here again with Ctrl+N, until n plans anew or its days are past"
 
 
 class _Before(NamedTuple):
@@ -36,8 +31,8 @@ class _Before(NamedTuple):
     finished: Outcome | None = None
 
 
-class PlanScreen(TurnsWithDay[None]):
-    """Plans in a thread; a pinned dish stays in the next round, an excluded one does not come again at its meal."""
+class PlanScreen(PlanRounds):
+    """The plan as a board of days, and the keys that change it."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "details", "Open"),
@@ -45,6 +40,7 @@ class PlanScreen(TurnsWithDay[None]):
         Binding("x", "exclude", "Not this"),
         Binding("r", "replace", "Another"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of the plan back"),
+        Binding("ctrl+y", "redo", "Redo", tooltip="Redo: the change of the plan that was taken back", show=False),
         Binding("plus,equals_sign", "days(1)", "A day more"),
         Binding("minus", "days(-1)", "Fewer"),
         Binding("escape", "leave", "Larder"),
@@ -55,40 +51,11 @@ class PlanScreen(TurnsWithDay[None]):
         Binding("i", "measure", "How good the plan is known to be", show=False),
     ]
 
-    class Found(Message):
-        """A plan, so far or at the end."""
-
-        def __init__(self, outcome: Outcome, done: bool) -> None:
-            super().__init__()
-            self.outcome, self.done = outcome, done
-
-    class Again(Message):
-        """The plan kept before, or None where it holds no longer; `asked` is the round it stands for."""
-
-        def __init__(self, asked: PlanAsked, outcome: Outcome | None) -> None:
-            super().__init__()
-            self.asked, self.outcome = asked, outcome
-
-    class Bound(Message):
-        """No plan can cost less than so many points."""
-
-        def __init__(self, asked: PlanAsked, points: float) -> None:
-            super().__init__()
-            self.asked, self.points = asked, points
-
     def __init__(self, kitchen: Household, last: list[Outcome]) -> None:
-        """`last` holds the plan that was finished last since the program began, with its dishes; it is kept there."""
-        super().__init__()
-        self._kitchen, self._last = kitchen, last
-        self._is_asked_to_keep = self._is_leaving = False
-        self._days = USUAL_DAYS
-        self._pins: frozenset[Key] = frozenset()
-        self._excluded: frozenset[tuple[Key, str]] = frozenset()
+        """`last` as in `PlanRounds`."""
+        super().__init__(kitchen, last)
         self._before: list[_Before] = []
-        self._round: PlanAsked | None = None
-        self._outcome: Outcome | None = None
-        self._finished = False
-        self._bound: float | None = None
+        self._undone: list[_Before] = []
 
     def compose(self) -> ComposeResult:
         """What is asked and how good it is, the meals, and what holds for all of them."""
@@ -102,127 +69,16 @@ class PlanScreen(TurnsWithDay[None]):
         self.query_one(DayBoard).focus()
         self.call_after_refresh(self._begin)  # the screen is drawn before the solver wants the time
 
-    def on_unmount(self) -> None:
-        """However it is left, the solver ends."""
-        self.action_stop()
-
-    def _begin(self) -> None:
-        kept = kept_plan(self._kitchen)
-        if kept is not None:
-            self._days, (self._pins, self._excluded) = kept.days, kept.changes
-        self._go(again=kept)
-
     def on_resize(self) -> None:
         """Wrap anew."""
         self.call_after_refresh(self._write)
 
-    def _go(
-        self,
-        kept: "tuple[Dish, ...] | None" = None,
-        excluded: frozenset[tuple[Key, str]] = frozenset(),
-        again: KeptPlan | None = None,
-    ) -> None:
-        """A new round with what is pinned, or with `kept`; `excluded` holds for this round only.
-
-        `again` is a plan kept before: it stands where it still holds.
-        """
-        from calmlarder.household.choices import Choices
-
-        self.action_stop()
-        before = self._round
-        asked = plan_asked(self._kitchen, Choices(), Which(self._days, barred=self._excluded | excluded))
-        kept = self._pinned_dishes() if kept is None else kept
-        if before is not None and kept and before.evening.lots != asked.evening.lots:
-            self.notify("the larder is another now: nothing is pinned any more")
-            kept, self._pins = (), frozenset()
-        self._round = asked._replace(kept=kept)
-        self._is_asked_to_keep = False
-        self._bound, self._finished = None, False
-        self.sub_title = f"plan, {asked_line(again.sittings if again else asked.sittings)}"
-        self.query_one(TopLine).say("planning…")
-        self._look(self._round, again)
-
-    # With words of its own: without them every lot and table that is handed over would be written out for a log.
-    @work(thread=True, exclusive=True, description="plan")
-    def _look(self, asked: PlanAsked, again: KeptPlan | None) -> None:
-        """In a thread of its own; messages, as they never wait for the screen."""
-        if again is not None:
-            dishes = self._last[0].dishes if self._last and self._last[0].plan == again.planned else ()
-            held = still_holds(again.asked_again(asked), again.planned, dishes)
-            self.post_message(self.Again(asked, held))
-            if held is not None:
-                return
-        outcome = plan(
-            asked,
-            lambda better: self.post_message(self.Found(better, done=False)),
-            lambda points: self.post_message(self.Bound(asked, points)),
-        )
-        self.post_message(self.Found(outcome, done=True))
-
-    @on(Again)
-    def found_again(self, event: Again) -> None:
-        """The plan of before stands; or it is said why there is another."""
-        if event.asked is not self._round:
-            return
-        if event.outcome is None:
-            self._pins = frozenset()
-            self.notify("the larder or what is settled has changed: the plan that was kept is planned anew")
-            return
-        self._round, self._outcome, self._finished = event.outcome.asked, event.outcome, True
-        self._write()
-
-    @on(Found)
-    def found(self, event: Found) -> None:
-        """Show a plan of this round; one that the check is against is not shown, and that is said."""
-        if event.outcome.asked is not self._round:
-            return
-        if event.outcome.faults:
-            # The last plan that held stays where there is one: it is still true.
-            words = "a plan did not pass its own check and is not shown"
-            self.notify(f"{words}: {event.outcome.faults[0]}", severity="error", timeout=20, markup=False)
-            if event.done:
-                self.query_one(TopLine).say("")
-                self.query_one(PlanView).say(f"{words} (calmlarder is at fault)")
-            return
-        self._outcome, self._finished = event.outcome, event.done
-        if event.done:
-            self._keep()
-        self._write()
-        if event.done and self._is_leaving:
-            self.app.pop_screen()
-
-    def _keep(self) -> None:
-        """A finished plan is kept with its changes, and said to be where that was asked for."""
-        from calmlarder.plan.planned import Planned
-
-        assert self._outcome is not None
-        self._last[:] = [self._outcome]
-        keep(self._kitchen, self._outcome, Changes(self._pins, self._excluded))
-        if self._is_asked_to_keep:
-            plan = self._outcome.plan
-            is_one = isinstance(plan, Planned) and plan.status != "none"
-            self.notify(_KEPT if is_one else "nothing to keep: no plan was found yet; n plans again")
-        self._is_asked_to_keep = False
-
-    @on(Bound)
-    def bound(self, event: Bound) -> None:
-        """The bound is a better one."""
-        if event.asked is self._round and not self._finished:
-            self._bound = event.points
-
-    def _write(self) -> None:
-        if not self.is_mounted or self._outcome is None:
-            return
-        from calmlarder.plan.planned import Planned
-
-        keys = [key_of(one.at, one.sitting) for one in self._outcome.plan.sittings]
-        pinned = frozenset(number for number, key in enumerate(keys) if key in self._pins)
-        self.query_one(PlanView).manner = self._kitchen.manner
-        self.query_one(PlanView).show(self._outcome, pinned, self._kitchen.name_of)
-        if self._outcome.asked is self._round:
-            plan = self._outcome.plan
-            good = how_good(plan) if isinstance(plan, Planned) else "planning…"
-            self.query_one(TopLine).say(good)
+    def _is_of_before(self) -> bool:
+        """Whether the plan shown no longer fits; it is said what to do about it, then."""
+        if self._outcome is None or not self._outcome.faults:
+            return False
+        self.notify("this plan was made before and no longer fits: n plans anew")
+        return True
 
     @property
     def _chosen(self) -> "tuple[int, SittingPlanned] | None":
@@ -230,21 +86,10 @@ class PlanScreen(TurnsWithDay[None]):
         marked = self.query_one(DayBoard).marked
         return (marked, self._outcome.plan.sittings[marked]) if self._outcome and marked is not None else None
 
-    def _eaters(self, number: int) -> frozenset[Key]:
-        """The meals that share the dish of one."""
-        assert self._outcome is not None
-        dishes, sittings = self._outcome.dishes, self._outcome.plan.sittings
-        covers = next((dish.column.covers for dish in dishes if number in dish.column.covers), (number,))
-        return frozenset(key_of(sittings[one].at, sittings[one].sitting) for one in covers)
-
-    def _pinned_dishes(self) -> "tuple[Dish, ...]":
-        dishes = self._outcome.dishes if self._outcome else ()
-        return tuple(dish for dish in dishes if not self._eaters(dish.column.covers[0]).isdisjoint(self._pins))
-
     def action_pin(self) -> None:
         """Keep the chosen dish in the next round, or no longer."""
         chosen = self._chosen
-        if chosen is not None and chosen[1].dinner is not None:
+        if chosen is not None and chosen[1].dinner is not None and not self._is_of_before():
             if self._finished and self._outcome is not None and not self._outcome.dishes:
                 self.notify("planned before the program was last started: n plans again, then a dish can be pinned")
                 return
@@ -259,26 +104,41 @@ class PlanScreen(TurnsWithDay[None]):
         self._pins -= eaters
         return frozenset((key, one.dinner.pattern) for key in eaters) if one.dinner else frozenset()
 
-    def _note(self) -> None:
+    def _now(self) -> _Before:
         """What is asked and shown now, to come back to."""
         dishes = self._outcome.dishes if self._outcome else ()
         finished = self._outcome if self._finished else None
-        self._before.append(_Before(self._days, self._pins, self._excluded, tuple(dishes), finished))
+        return _Before(self._days, self._pins, self._excluded, tuple(dishes), finished)
+
+    def _note(self) -> None:
+        """Before a change: undo comes back to here, and nothing is left to redo."""
+        self._before.append(self._now())
+        self._undone.clear()
         self.refresh_bindings()
 
     def action_undo(self) -> None:
         """The plan before the last change, its dishes as they were."""
         if self._before:
-            self._days, self._pins, self._excluded, dishes, finished = self._before.pop()
-            self.refresh_bindings()
-            if finished is None or not self._stands(finished):
-                self._go(dishes)
-                return
-            self.action_stop()
-            self._round, self._outcome, self._finished = finished.asked, finished, True
-            self.sub_title = f"plan, {asked_line(finished.asked.sittings)}"
-            self._keep()
-            self._write()
+            self._undone.append(self._now())
+            self._come_back(self._before.pop())
+
+    def action_redo(self) -> None:
+        """The plan after the change that was taken back."""
+        if self._undone:
+            self._before.append(self._now())
+            self._come_back(self._undone.pop())
+
+    def _come_back(self, then: _Before) -> None:
+        self._days, self._pins, self._excluded, dishes, finished = then
+        self.refresh_bindings()
+        if finished is None or not self._stands(finished):
+            self._go(dishes)
+            return
+        self.action_stop()
+        self._round, self._outcome, self._finished = finished.asked, finished, True
+        self.sub_title = f"plan, {asked_line(finished.asked.sittings)}"
+        self._keep()
+        self._write()
 
     def _stands(self, outcome: Outcome) -> bool:
         """Whether all that a plan rests on is still so."""
@@ -288,13 +148,13 @@ class PlanScreen(TurnsWithDay[None]):
         return (now.evening.lots, now.sittings) == (outcome.asked.evening.lots, outcome.asked.sittings)
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
-        """There is a way back where something was changed."""
-        return bool(self._before) if action == "undo" else True
+        """There is a way back where something was changed, and on again where that was taken back."""
+        return bool({"undo": self._before, "redo": self._undone}.get(action, True))
 
     def action_exclude(self) -> None:
         """Not this dish at this meal; the others may change with it."""
         chosen = self._chosen
-        if chosen is not None and chosen[1].dinner is not None:
+        if chosen is not None and chosen[1].dinner is not None and not self._is_of_before():
             self._note()
             self._excluded |= self._put_aside(*chosen)
             self._go()
@@ -302,7 +162,7 @@ class PlanScreen(TurnsWithDay[None]):
     def action_replace(self) -> None:
         """Another dish for this meal, this once; all others stay."""
         chosen = self._chosen
-        if chosen is not None and self._outcome is not None:
+        if chosen is not None and self._outcome is not None and not self._is_of_before():
             self._note()
             aside = self._put_aside(*chosen)
             others = tuple(dish for dish in self._outcome.dishes if chosen[0] not in dish.column.covers)
@@ -310,7 +170,7 @@ class PlanScreen(TurnsWithDay[None]):
 
     def draw_new_day(self) -> None:
         """The meals of the kept plan from today on; without one, plan from today, with nothing pinned or excluded."""
-        self._before, self._pins, self._excluded = [], frozenset(), frozenset()
+        self._before, self._undone, self._pins, self._excluded = [], [], frozenset(), frozenset()
         self._begin()
 
     def action_days(self, by: int) -> None:
@@ -333,13 +193,10 @@ class PlanScreen(TurnsWithDay[None]):
         self._pins, self._excluded = frozenset(), frozenset()
         self._go()
 
-    def action_stop(self) -> None:
-        """End the search; the best so far is kept."""
-        if self._round is not None:
-            self._round.stop.ask()
-
     def action_keep(self) -> None:
         """End the search; the best so far is the plan until it is planned anew or its days are past."""
+        if self._is_of_before():
+            return
         self._is_asked_to_keep = True
         self.action_stop()
         if self._finished:
@@ -352,6 +209,8 @@ class PlanScreen(TurnsWithDay[None]):
         from calmlarder.tui.sharing import offer
 
         outcome = self._outcome
+        if self._is_of_before():
+            return
         if outcome is None or not isinstance(outcome.plan, Planned) or outcome.plan.status == "none":
             self.notify("there is no finished plan yet; . ends the search and keeps the best so far")
             return
@@ -386,7 +245,10 @@ class PlanScreen(TurnsWithDay[None]):
         assert one.dinner is not None
         assert shared.stacking is not None
         request = wanted_at(shown.sittings[number], shared, shared.stacking, number == 0)
-        first = number == 0 and one.day == self._kitchen.today
+        is_first = number == 0 and one.day == self._kitchen.today
+        waits = "" if is_first else "only tonight's dinner is cooked from here: this one waits for its day"
+        if number in self._unfit:
+            waits = f"it no longer fits, {self._unfit[number]}: Esc, then n plans anew"
         heading = f"{kind_of(one)}, {one.at:%a %d %b %H:%M}"
 
         def done(cooked: bool | None) -> None:
@@ -394,4 +256,4 @@ class PlanScreen(TurnsWithDay[None]):
                 self.action_forget()
 
         box = box_words(one, self._outcome.plan.sittings)
-        self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, first, box), done)
+        self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, waits, box), done)

@@ -33,9 +33,10 @@ def asked_line(asked: Sequence[PlannedSitting]) -> str:
     return " · ".join([*words, *([f"{asked[0].minutes} min"] if asked[0].minutes else [])])
 
 
-def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", pinned: bool) -> Card:
-    """When, what, and which meal's leftovers they are or which they leave."""
-    notes = ["pinned"] if pinned else []
+def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", pinned: bool, unfit: str = "") -> Card:
+    """When, what, and which meal's leftovers they are or which they leave; `unfit` is why it is cooked no longer."""
+    notes = [f"no longer fits, {unfit}"] if unfit else []
+    notes += ["pinned"] if pinned else []
     title = one.dinner.title if one.dinner is not None else "nothing yet" if not one.why_empty else "none found yet"
     figure = ""
     if one.dinner is None:
@@ -77,6 +78,12 @@ def left_over_line(plan: "Planned", name_of: Callable[[str], str]) -> str:
     freeze = {one.lot for one in plan.freeze_today}
     saved = " · the freezer saves it" if all(one.lot in freeze for one in plan.wasted) else ""
     return f"left over on its last day: {named}{f' and {more} more' if more > 0 else ''}{saved}"
+
+
+def unfit_line(unfit: Mapping[int, str], meals: int) -> str:
+    """That a kept plan is of before, and what to do."""
+    those = f"{len(unfit)} of its {meals} meals no longer fit{'s' * (len(unfit) == 1)}"
+    return f"As it was planned before: {those}. n plans all meals anew, Esc leaves it as it is."
 
 
 def how_good(plan: "Planned") -> str:
@@ -141,17 +148,25 @@ class PlanView(VerticalScroll):
         """Notes beside each other, or below."""
         self.set_class(self.size.width >= _SIDE_BY_SIDE, "wide")
 
-    def show(self, outcome: Outcome, pinned: frozenset[int], name_of: Callable[[str], str]) -> None:
-        """`pinned` are the indexes of meals that stay."""
+    def show(
+        self,
+        outcome: Outcome,
+        pinned: frozenset[int],
+        name_of: Callable[[str], str],
+        unfit: Mapping[int, str] = MappingProxyType({}),
+    ) -> None:
+        """`pinned` are the indexes of meals that stay, `unfit` those of meals that fit no longer, with why."""
         from calmlarder.plan.planned import Planned
-        from calmlarder.render.text import CAUTION
+        from calmlarder.render.caution import CAUTION
 
         plan = outcome.plan
         sittings = self._sittings = self.manner.sittings(plan.sittings)
-        self.query_one(DayBoard).show([card_of(one, sittings, n in pinned) for n, one in enumerate(sittings)])
+        cards = [card_of(one, sittings, n in pinned, unfit.get(n, "")) for n, one in enumerate(sittings)]
+        self.query_one(DayBoard).show(cards)
         self.show_marked()
         done = plan if isinstance(plan, Planned) else None
-        self.query_one("#left-over", Static).update(left_over_line(done, name_of) if done else _BETTER)
+        about = unfit_line(unfit, len(sittings)) if unfit else left_over_line(done, name_of) if done else _BETTER
+        self.query_one("#left-over", Static).update(about)
         caution = "\n".join(wrap(CAUTION, max(40, min(100, self.size.width - 4))))
         self.query_one("#plan-caution", Static).update(caution if done else "")
         wasted = [Fact(one.grams, name_of(one.food), one.why) for one in done.wasted] if done else []

@@ -35,16 +35,18 @@ class PlannedDinner(Screen[bool]):
     ]
 
     def __init__(
-        self, kitchen: Household, heading: str, dinner: "Dinner", wanted: "DinnerRequest", first: bool, box: str = ""
+        self, kitchen: Household, heading: str, dinner: "Dinner", wanted: "DinnerRequest", waits: str, box: str = ""
     ) -> None:
-        """`box` says of what is eaten out of a box which one it is and how; there is nothing to cook then."""
+        """`waits` is why it is not cooked now, empty where it may be.
+
+        `box` says of what is eaten out of a box which one it is and how; there is nothing to cook then."""
         super().__init__()
         self._box = box
         self._kitchen = kitchen
         self._heading = heading
         self._dinner = dinner
         self._wanted = wanted
-        self._first = first
+        self._waits = waits
 
     def compose(self) -> ComposeResult:
         """When, and the dinner."""
@@ -66,7 +68,7 @@ class PlannedDinner(Screen[bool]):
             return
         from calmlarder.render.stacked import held_g
         from calmlarder.render.style import Style
-        from calmlarder.render.text import planned_notes_text
+        from calmlarder.render.tonight_text import planned_notes_text
 
         view = self.query_one(DinnerView)
         style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)
@@ -86,8 +88,8 @@ class PlannedDinner(Screen[bool]):
 
     def action_cook(self) -> None:
         """To the stove, where its turn has come."""
-        if not self._first:
-            self.notify("only tonight's dinner is cooked from here: this one waits for its day")
+        if self._waits:
+            self.notify(self._waits, markup=False)
             return
         from calmlarder.household.cooking_session import AtStove
         from calmlarder.tui.cook_screen import CookScreen

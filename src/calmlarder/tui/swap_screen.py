@@ -32,6 +32,7 @@ class SwapScreen(Screen[Swapped | None]):
     """The list; what is marked is told below it."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("enter", "take", "Into the dinner", priority=True),
         Binding("escape", "leave", "Back"),
     ]
 
@@ -87,6 +88,16 @@ class SwapScreen(Screen[Swapped | None]):
         place = self.query_one("#swap", Hanging)
         style = Style(False, True, max(_NARROWEST, min(READABLE, place.size.width)))
         place.update(substitute_text(index + 1, self._swaps.answer.substitutes[index], self._swaps.tables, style))
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """Something is taken where something is there to take."""
+        if action == "take":
+            return self._in_dinner and any(one.in_larder for one in self._swaps.answer.substitutes)
+        return True
+
+    def action_take(self) -> None:
+        """As Enter on the list does."""
+        self.query_one(OptionList).action_select()
 
     @on(OptionList.OptionSelected)
     def chosen(self, event: OptionList.OptionSelected) -> None:

@@ -5,9 +5,11 @@ from typing import TYPE_CHECKING
 
 from calmlarder.history.variety import Declined, kept_declined
 from calmlarder.household.household import Household
+from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.request import Evening, evening
 from calmlarder.larder.lot import why_unfit
-from calmlarder.tui.asked import Asked, TonightOnly, as_settled
+from calmlarder.tables.vocabulary import DIETS, SITTINGS
+from calmlarder.tui.asked_for_tonight import Asked, TonightOnly, as_settled
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.sources import ask_sources
@@ -31,6 +33,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         self._kitchen, self._again, self._only = kitchen, again, only
         self._asked = only.again(kitchen)
         self._before: list[Asked] = []  # what was asked for before each change of mind
+        self._undone: list[Asked] = []  # and what was taken back of those
         self._place = 0
         self._failed = 0  # dinners that did not hold: as many more are asked for
         self._composed: Composed | None = None
@@ -46,6 +49,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         """Look again with this; Ctrl+Z goes back to what was asked for before."""
         if asked != self._asked:
             self._before.append(self._asked)
+            self._undone.clear()
             self._asked = asked
             self._only.keep(self._kitchen, asked)
             self.refresh_bindings()
@@ -54,10 +58,20 @@ class AsksOfDinner(TurnsWithDay[None]):
     def action_undo(self) -> None:
         """One change of mind back."""
         if self._before:
-            self._asked = self._before.pop()
-            self._only.keep(self._kitchen, self._asked)
-            self.refresh_bindings()
-            self._again()
+            self._undone.append(self._asked)
+            self._come_back(self._before.pop())
+
+    def action_redo(self) -> None:
+        """The change of mind that was taken back, after all."""
+        if self._undone:
+            self._before.append(self._asked)
+            self._come_back(self._undone.pop())
+
+    def _come_back(self, asked: Asked) -> None:
+        self._asked = asked
+        self._only.keep(self._kitchen, asked)
+        self.refresh_bindings()
+        self._again()
 
     def action_forget(self) -> None:
         """Forget all that was asked for tonight: foods, people, minutes, diet, limits, kind of meal."""
@@ -67,7 +81,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         """There is a way back where something was changed; people who are named have diets and limits of their own."""
         if action in {"diet", "profile"}:
             return not self._asked.is_seated
-        return bool(self._before) if action == "undo" else True
+        return bool({"undo": self._before, "redo": self._undone}.get(action, True))
 
     def _evening(self) -> Evening:
         """What is asked now. Reads the store."""
@@ -191,3 +205,27 @@ class AsksOfDinner(TurnsWithDay[None]):
                 then(next(use.food for use in uses if use.name == name))
 
         self.app.push_screen(Choice(question, [*(use.name for use in uses), *([_THIS_DISH] if dish else [])]), picked)
+
+    def action_people(self, more: int) -> None:
+        """More or fewer eat, tonight only: what holds for good is settled in people and limits."""
+        asked = self._asked
+        if asked.is_seated:
+            guests = max(0 if asked.names else 1, min(MOST_PEOPLE - len(asked.names), asked.guests + more))
+            self.ask(asked._replace(guests=guests))
+        else:
+            self.ask(asked._replace(people=max(1, min(MOST_PEOPLE, asked.people + more))))
+
+    def action_sitting(self) -> None:
+        """The next kind of sitting."""
+        at = SITTINGS.index(self._asked.sitting)
+        self.ask(self._asked._replace(sitting=SITTINGS[(at + 1) % len(SITTINGS)]))
+
+    def action_diet(self) -> None:
+        """The next diet, tonight only."""
+        self.ask(self._asked._replace(diet=DIETS[(DIETS.index(self._asked.diet) + 1) % len(DIETS)]))
+
+    def action_profile(self) -> None:
+        """The next profile of limits, tonight only."""
+        profiles = self._kitchen.profiles
+        at = profiles.index(self._asked.profile)
+        self.ask(self._asked._replace(profile=profiles[(at + 1) % len(profiles)]))

@@ -4,7 +4,7 @@ from typing import get_args
 
 from calmlarder.commands.options import common
 from calmlarder.commands.options.ledger import scores
-from calmlarder.reintroduction.entry import QUESTIONS
+from calmlarder.reintroduction.entry_questions import QUESTIONS
 from calmlarder.reintroduction.events import LeftOut
 
 _GROUP = (

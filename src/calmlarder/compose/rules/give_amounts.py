@@ -1,6 +1,7 @@
 """Less in a slot than the pattern's least, at a price."""
 
 from calmlarder.compose.problem import PORTION
+from calmlarder.compose.rules.slots import more_in
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import GIVES_AT_ALL, MOST_PORTION_SHORT, POINT, PORTION_SHORT
 
@@ -18,6 +19,9 @@ class AmountsGive:
             model.add(used <= slot.items[1])
             model.add(used >= slot.items[0])
             model.add(portions <= draft.problem.most_in(name))
+            more = more_in(draft, name)
+            if more:
+                model.add(portions <= draft.problem.most_by_pattern(name) + sum(more))
             least = round(slot.portions[0] * PORTION) * people
             if slot.items[0] and least:
                 short = model.new_int_var(0, int(least * MOST_PORTION_SHORT), "")

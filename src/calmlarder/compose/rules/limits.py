@@ -5,8 +5,9 @@ from collections.abc import Callable, Mapping
 from functools import cached_property
 from typing import Any
 
-from calmlarder.compose.budget import LoadTerm, largest_two, most_of, total
-from calmlarder.compose.problem import LimitRow, PatternProblem, limit_rows
+from calmlarder.compose.largest_two import LoadTerm, largest_two, most_of, total
+from calmlarder.compose.limit_rows import LimitRow, limit_rows
+from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.variables import DishVariables
 from calmlarder.intake.load import UseLoad, at_most_of
 from calmlarder.intake.stacking import Room

@@ -1,5 +1,7 @@
 """Every slot holds its number of lots and its portions."""
 
+from typing import Any
+
 from calmlarder.compose.problem import PORTION
 from calmlarder.compose.variables import DishVariables
 
@@ -18,5 +20,13 @@ class Slots:
             model.add(used <= slot.items[1] * draft.active)
             model.add(used >= slot.items[0] * draft.active)
             model.add(portions <= draft.problem.most_in(name) * draft.active)
+            more = more_in(draft, name)
+            if more:
+                model.add(portions <= draft.problem.most_by_pattern(name) * draft.active + sum(more))
             if slot.items[0]:
                 model.add(portions >= round(slot.portions[0] * PORTION) * people * draft.active)
+
+
+def more_in(draft: DishVariables, slot: str) -> list[Any]:
+    """What a slot may hold beyond its pattern: only with the pack of the last days that is why."""
+    return [more * draft.used[number] for number, more in draft.problem.more_with(slot).items()]

@@ -6,7 +6,7 @@ from calmlarder.compose.offer import unit_grams
 from calmlarder.compose.problem import Option
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.why.model import AloneOver, PartThatFits
-from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.limit import limit_of
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.intake.plate import Item, Row, in_grams, rows_of, sum_under

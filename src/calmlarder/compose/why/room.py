@@ -3,7 +3,8 @@
 from collections.abc import Callable, Iterator
 from decimal import Decimal
 
-from calmlarder.compose.problem import PatternProblem, limit_rows
+from calmlarder.compose.limit_rows import limit_rows
+from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import How, Watch, search
 from calmlarder.compose.stop import Stop

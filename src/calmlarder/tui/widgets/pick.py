@@ -3,15 +3,10 @@
 from collections.abc import Sequence
 from typing import ClassVar
 
-from rich.segment import Segment
 from rich.text import Text
 from textual import events
 from textual.binding import Binding, BindingType
 from textual.message import Message
-from textual.strip import Strip
-from textual.widgets import SelectionList
-from textual.widgets.option_list import OptionDoesNotExist
-from textual.widgets.selection_list import SelectionType
 
 from calmlarder.tui.widgets.drawn import Drawn
 
@@ -154,19 +149,3 @@ class Pick(Drawn, can_focus=True):
     def on_blur(self) -> None:
         """The cursor goes."""
         self.refresh()
-
-
-class CheckList(SelectionList[SelectionType]):
-    """Textual draws the same sign in both cases, in two colours."""
-
-    def render_line(self, y: int) -> Strip:
-        """The sign only where it is ticked."""
-        line = super().render_line(y)
-        try:
-            one = self.get_option_at_index(self.scroll_offset.y + y)
-        except OptionDoesNotExist:
-            return line
-        if one.value in self.selected:
-            return line
-        left, sign, *rest = line
-        return Strip([left, Segment(" " * len(sign.text), sign.style, sign.control), *rest], line.cell_length)

@@ -19,7 +19,7 @@ class TopLine(Drawn):
         self.watch(self.screen, "sub_title", self.redraw, init=False)
 
     def say(self, now: str) -> None:
-        """What stands on the right; it gives way where there is no room for it."""
+        """What stands on the right; what follows a colon gives way where there is no room, then all of it."""
         self._now = now
         self.redraw()
 
@@ -36,6 +36,8 @@ class TopLine(Drawn):
         if about and len(name) + 2 + len(about) <= width:
             text.append(f"  {about}", style=self.tone("faint"))
         room = width - len(text.plain)
-        if self._now and len(self._now) + _BETWEEN <= room:
-            text.append(f"{self._now:>{room}}", style=self.tone("faint"))
+        for now in (self._now, self._now.partition(": ")[0]):
+            if now and len(now) + _BETWEEN <= room:
+                text.append(f"{now:>{room}}", style=self.tone("faint"))
+                break
         return text

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, Any
 
 from calmlarder.reintroduction.clock import OFFER_WEEK
-from calmlarder.reintroduction.entry import QUESTIONS, SCOFF, Bar
+from calmlarder.reintroduction.entry_questions import QUESTIONS, SCOFF, Bar
 from calmlarder.reintroduction.signs import ACUTE, URGENCY
 from calmlarder.render.challenge_names import name_of
 from calmlarder.render.challenge_text import light_words

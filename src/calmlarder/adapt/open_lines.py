@@ -25,7 +25,7 @@ from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.near import is_near
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.written import tail_of
-from calmlarder.intake.eaters import allergens_met, suits_diet
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.candidates import listed, same_thing
 from calmlarder.swaps.model import MOST_GRAMS, Asked, Candidate
@@ -52,6 +52,7 @@ _QUICK = ("quick in the pan", "a minute in the wok", "in the wok")  # what a tra
 _SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title says of it: dried mushrooms
 _SAVOURY = frozenset({"allium", "meat", "poultry", "fish", "pulse"})
 _BREAKFAST_FRUIT = frozenset({"blueberry", "banana-firm"})  # in a pilaf or a korma nobody wants them
+_THICKENS = frozenset({"potato", "squash"})
 _DRINKS = frozenset({"grain", "rice"})
 _BINDS = frozenset({"flour", "starch", "egg"})
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
@@ -211,7 +212,7 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
 def _thickening(candidates: list[Candidate]) -> list[Candidate]:
     """Of what may stand for a pulse in a broth no boiled grain, where something thickens as the pulse did."""
     other = [one for one in candidates if not any(part.food.kind in _DRINKS for part in one.parts)]
-    return other if any(part.food.kind == "potato" for one in other for part in one.parts) else candidates
+    return other if any(part.food.kind in _THICKENS for one in other for part in one.parts) else candidates
 
 
 def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:

@@ -1,0 +1,99 @@
+"""What to mind with a dish, its foods and its lots, each once, and who says so."""
+
+from collections.abc import Mapping
+
+from calmlarder.compose.garlic_named import says_garlic
+from calmlarder.compose.solve import Plan, Use
+from calmlarder.kitchen.filling import sprouts
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.trimmed import MOULDY_CORNER, TRIM
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import COOKED_STATES
+
+# Thawed in the fridge overnight or in the microwave: Food Standards Agency, "How to chill, freeze and defrost".
+_THAWED_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh", "seitan"})
+_COMMON_PRACTICE = "common_practice"
+# Chilled within one to two hours and eaten within two days: Food Standards Agency, chilling and leftovers.
+_ADVICE = "fsa_uk"
+_SPOILS_RAW = frozenset({"fish", "shellfish", "poultry", "meat"})
+_KEEPS_COOKED = frozenset({"tofu", "tempeh", "seitan"})  # on their last day, too
+_WORTH_COOKING_G = 15
+
+
+def thaws(lot: Lot, food: Food) -> bool:
+    """Whether a thing from the freezer is thawed first; what is sold frozen is cooked from frozen."""
+    return lot.place == "freezer" and food.kind in _THAWED_KINDS and food.state != "frozen"
+
+
+def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[str, ...]:
+    """What to mind with the dish and its foods, each once, and behind it who says so."""
+    cautions = list(plan.problem.pattern.cautions)
+    said_by: list[str] = []
+    for use in plan.uses:
+        food, lot = foods[use.option.offered.food.id], use.option.offered.lot
+        rows = tables.cautions_of(food)
+        cautions += [f"{row.caution}." for row in rows if row.caution]
+        said_by += [row.source for row in rows if row.source != _COMMON_PRACTICE]
+        cautions += _lot_cautions(lot, food, says_garlic(use.option.offered.food))
+        rest = _rest_of(use, food, plan)
+        if rest:
+            cautions.append(rest)
+            said_by.append(_ADVICE)
+    if said_by:
+        names = dict.fromkeys(tables.authority(source) for source in said_by)
+        cautions.append(f"Food safety as advised by: {'; '.join(names)}.")
+    return tuple(dict.fromkeys(cautions))
+
+
+# Fridge and microwave as the UK Food Standards Agency advises, cold water as the US Department of Agriculture does
+# (a pound an hour or less): both recalled. Minutes in the microwave: common practice, no source.
+_THAWING = (
+    "overnight in the fridge, in a sealed bag in cold water (an hour for 500 g), or on the microwave's thawing setting "
+    "(about 8 minutes for 500 g), and cook it at once"
+)
+
+
+def _rest_of(use: Use, food: Food, plan: Plan) -> str:
+    """What to do today with the rest of raw fish or meat in its last days, of tofu on its last.
+
+    At a table of several it may go apart.
+    """
+    lot, main = use.option.offered.lot, plan.problem.pattern.slots[use.option.slot].role == "protein"
+    rest = int(lot.grams) - use.grams
+    last = lot.days_left in {0, 1} and not lot.days_estimated and lot.place == "fridge"
+    spoils = food.kind in _SPOILS_RAW and food.state == "raw"
+    spoils |= food.kind in _KEEPS_COOKED and lot.days_left == 0
+    if plan.problem.wanted.table or not (main and last and spoils):
+        return ""
+    if rest < _WORTH_COOKING_G:
+        return ""
+    day = "today is its last day" if lot.days_left == 0 else "tomorrow is its last day"
+    return (
+        f"{food.name.capitalize()}: {rest} g is left, and {day}: cook it with the rest today, chill it within two "
+        "hours, and eat it within two days."
+    )
+
+
+def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
+    cautions = []
+    if lot.days_left is not None and lot.days_left < 0:
+        look = "cook white and yolk firm" if food.kind == "egg" else "look and smell"
+        cautions.append(
+            f"{food.name.capitalize()}, past its best ({lot.days_from}): {look}; if in doubt, throw it away."
+        )
+    elif lot.condition == MOULDY_CORNER:
+        cautions.append(f"{food.name.capitalize()} ({lot.condition}): {TRIM}.")
+    elif lot.condition and (sprouts(food, lot.condition) or "sprout" not in lot.condition):
+        cautions.append(
+            f"{food.name.capitalize()} ({lot.condition}): cut away what is bad; if in doubt, throw it away."
+        )
+    if food.state in COOKED_STATES and lot.days_left == 0:
+        cautions.append(f"{food.name.capitalize()}: today is its last day, so keep nothing of this dish for tomorrow.")
+    if thaws(lot, food):
+        cautions.append(f"{food.name.capitalize()}: thaw before you start, {_THAWING}.")
+    if garlic:
+        cautions.append(f"{food.name.capitalize()}: what it holds of garlic or onion is no more known than its label.")
+    if lot.owner:
+        cautions.append(f"{food.name.capitalize()} from {lot.owner}: say that you used it.")
+    return cautions

@@ -1,0 +1,42 @@
+"""What is said in passing of a food, written the way names have it: how it was washed, that it is ripe, its flavour."""
+
+import re
+
+_TIMES_WASHED = re.compile(r"\b(?:triple|double|pre|twice)[ -]?(?=(?:washed|rinsed)\b)")
+_GROUND_ON = re.compile(
+    r"\b(?:ground|soaked|fermented) "
+    r"(?=(?:and \w+ )?(?:yesterday|today|this morning|last night|on (?:mon|tue|wed|thu|fri|sat|sun)))"
+)
+# What is sour by its nature is not bad for turning so.
+_SOUR_BATTER = re.compile(r"[,;]? ?\b(?:(?:a )?bit |slightly |getting |turning |going |gone )+sour\b")
+_TURNING_SOUR = re.compile(r"\b(?:turning|starting to turn|starting to go|getting) sour\b")
+# A plantain that is ripe, or has turned yellow or black, is another food than a green one.
+_PLANTAIN = re.compile(r"\b(?<!green )(?<!ripe )plantains?\b")
+_IS_RIPE = re.compile(r"\b(?<!not )(?<!un)(?:over ?ripe|ripe|ripened|going black|gone black|all black|spotty)\b")
+# The flavour of an ice: it holds the milk and the sugar whichever it is.
+_ICE = re.compile(
+    r"\b(ice[ -]?cream|gelato)s?\b([^,;:(]*)(?:[,;:] ?| - | ?\()"
+    r"(?:butter pecan|(?:mint )?choc(?:olate)?(?: chips?)?(?: mint)?|vanilla|strawberry|rum (?:and|&|n) raisin"
+    r"|cookie dough|cookies (?:and|&|n) cream|(?:salted )?caramel|rocky road|neapolitan|coffee|pralines?(?: pecan)?"
+    r"|toffee|fudge|birthday cake|raspberry ripple|banana)\)?(?= ?(?:$|[,;(]|\d))"
+)
+# `rice? no scratch that its couscous`: what was written first is taken back.
+_TAKEN_BACK = re.compile(r"^.*\b(?:scratch that|wait,? no|no,? wait)[,.:]? (?:it'?s|they'?re|its|theyre) (?=[a-z\d])")
+_WHOLE_CHICKEN = re.compile(r"\(?\bchicken\)?,? whole\b(?! (?:breast|leg|thigh|wing))")
+_SCRAPINGS = re.compile(r"\bscrapin'?s?\b")
+_DAYS_GOOD = re.compile(r"\b(?:last |only |for )?(\d{1,2}) days? good\b")
+
+
+def said_in_passing(text: str) -> str:
+    """A plain line with such phrases put plainly."""
+    text = _TIMES_WASHED.sub("", text) if "washed" in text or "rinsed" in text else text
+    if "batter" in text:
+        text = _SOUR_BATTER.sub("", _GROUND_ON.sub("made ", text))
+    text = _TURNING_SOUR.sub("on the turn", text) if "sour" in text else text
+    if "plantain" in text and _IS_RIPE.search(text):
+        text = _PLANTAIN.sub("ripe plantain", text, count=1)
+    text = _SCRAPINGS.sub("scraping", text) if "scrapin" in text else text
+    text = _ICE.sub(r"\1\2", text) if "ice" in text or "gelato" in text else text
+    text = _TAKEN_BACK.sub("", text) if "scratch" in text or "wait" in text else text
+    text = _WHOLE_CHICKEN.sub("whole chicken", text) if "whole" in text else text
+    return _DAYS_GOOD.sub(r"\1 days left", text) if " good" in text else text

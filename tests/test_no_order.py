@@ -1,0 +1,34 @@
+"""What fits no order is passed over; a fault while a dinner is told stays a fault, and is never "no dinner"."""
+
+from typing import Any
+
+import pytest
+
+from calmlarder.compose import compose as module
+from calmlarder.compose.compose import best_dinners
+from calmlarder.kitchen.schedule import NoOrder
+
+LINES = ["tofu 200g", "rice 200g", "carrots 200g", "rapeseed oil"]
+
+
+def raising(error: Exception) -> Any:
+    def told(*_: object) -> None:
+        raise error
+
+    return told
+
+
+def test_what_fits_no_order_is_no_dinner(
+    monkeypatch: pytest.MonkeyPatch, lots_of: Any, wanting: Any, patterns: Any, tables: Any
+) -> None:
+    monkeypatch.setattr(module, "dinner_of", raising(NoOrder("these tasks cannot be put in any order")))
+    monkeypatch.setattr(module, "_MOST_TOO_LONG", 0)
+    assert best_dinners(lots_of(LINES), wanting(), patterns, tables)[1] == ()
+
+
+def test_a_fault_while_steps_are_written_is_told_as_one(
+    monkeypatch: pytest.MonkeyPatch, lots_of: Any, wanting: Any, patterns: Any, tables: Any
+) -> None:
+    monkeypatch.setattr(module, "dinner_of", raising(ValueError("no such word")))
+    with pytest.raises(ValueError, match="no such word"):
+        best_dinners(lots_of(LINES), wanting(), patterns, tables)
