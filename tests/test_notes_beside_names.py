@@ -81,3 +81,23 @@ def test_what_is_said_to_be_no_food_is_no_lot(line: str, reader: LarderReader) -
 @pytest.mark.parametrize(("line", "owner"), [("rashers are mam's, not mine", "mam"), ("the milk is dad's", "dad")])
 def test_whose_it_is_stands_behind_the_food(line: str, owner: str, reader: LarderReader) -> None:
     assert [lot.owner for lot in read(line, reader).lots] == [owner]
+
+
+def test_a_heading_holds_for_the_lines_below_it(reader: LarderReader) -> None:
+    lines = [
+        "milk",
+        "Freezer:",
+        "peas # last bag",
+        "bread",
+        "",
+        "eggs",
+        "NOT MINE",
+        "cheddar",
+        "our rice",
+        "mine:",
+        "tofu",
+    ]
+    lots = {lot.food: lot for reading in reader.read_all(lines, "list") for lot in reading.lots}
+    assert [food for food, lot in lots.items() if lot.place == "freezer"] == ["peas-frozen", "bread-wholemeal"]
+    assert [food for food, lot in lots.items() if lot.owner] == ["cheddar"]
+    assert lots["bread-wholemeal"].line == "bread, in the freezer"  # it says so by itself from now on

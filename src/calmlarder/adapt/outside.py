@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.names import foods_in, names_of, spans_in
-from calmlarder.adapt.steps import within
+from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.intake.load import load_profile_of

@@ -7,7 +7,7 @@ takes the place of those that no step names otherwise.
 """
 
 import re
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
@@ -26,8 +26,8 @@ from calmlarder.adapt.step_notes import (
     parts_of_how,
     told_where_used,
 )
+from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_shares import in_one_line, own_amounts, shared_out, twice
-from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 
@@ -44,10 +44,6 @@ _OWN_STEP = re.compile(
 _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
 _STAY = frozenset({"less", "weigh"})
 _BOILED_FOR = re.compile(r"cook .* for about \d+ minutes, in as much")
-_OWN_NUMBER = re.compile(r"\s*(?:step )?(\d{1,2})[.):]\s", re.IGNORECASE)
-_HEADING = re.compile(
-    r"\s*(?:the )?(?:method|instructions?|directions?|steps|preparation|how to make it)\s*:?\s*", re.IGNORECASE
-)
 # `the white [now] parts of the spring onions [now]` is one thing.
 _WHITES = re.compile(
     r"(\bwhites?)( \[[^\]]*\])( parts? of (?:the )?(?:spring onions?|scallions?|green onions?|leeks?))(?: \[[^\]]*\])?"
@@ -108,7 +104,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
     marked: list[str] = []
-    for place, ((number, step), _) in enumerate(zip(_numbered(steps), within(steps), strict=False)):
+    for place, ((number, step), _) in enumerate(zip(numbered(steps), within(steps), strict=False)):
         text, foods = _marked(step, "\n".join(steps[place + 1 :]), told)
         marked.append(text)
         for food in foods:
@@ -155,25 +151,6 @@ def _without_boiling(change: Change, told_in_step: bool) -> Change:
     """The change without how long its grain boils, where the step says that."""
     kept = [part for part in parts_of_how(change.how) if not (told_in_step and _BOILED_FOR.match(part))]
     return change.model_copy(update={"how": "; ".join(kept)})
-
-
-def within(steps: Sequence[str]) -> Iterator[str]:
-    """The steps as far as they are looked at."""
-    left = MOST_SIGNS_OF_STEPS
-    for step in steps:
-        left -= len(step)
-        if left < 0:
-            return
-        yield step
-
-
-def _numbered(steps: Sequence[str]) -> Iterator[tuple[int, str]]:
-    """Each step with the number that it bears, else its place; a heading is no step."""
-    place = 0
-    for step in steps:
-        own = _OWN_NUMBER.match(step)
-        place = int(own[1]) if own else place + (not _HEADING.fullmatch(step))
-        yield place, step
 
 
 def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:

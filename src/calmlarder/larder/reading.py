@@ -22,6 +22,7 @@ from calmlarder.matching.notes import NO_SLIPS
 from calmlarder.matching.numbers import ONE, Span
 from calmlarder.matching.part import Part
 from calmlarder.matching.renaming import with_name
+from calmlarder.matching.under_headings import under_headings
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -224,8 +225,9 @@ class LarderReader:
         return with_name(text, name, self._today, self._lexicon)
 
     def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
-        """Every line that says something."""
-        readings = (self.read(line, f"{source}:{number}", number) for number, line in enumerate(lines, start=1))
+        """Every line that says something, with what its heading says of it."""
+        told = enumerate(under_headings(lines), start=1)
+        readings = (self.read(line, f"{source}:{number}", number) for number, line in told)
         return tuple(reading for reading in readings if reading is not None)
 
     def _grams(self, part: Part, food: Food, answers: Answers) -> tuple[Span | None, str, tuple[str, ...]]:
