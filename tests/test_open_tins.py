@@ -40,8 +40,8 @@ def test_of_several_tins_and_of_dry_goods_nothing_is_known(
 def test_half_a_tin_was_opened_before(lots_of: Callable[[Sequence[str]], list[Lot]]) -> None:
     (lot,) = lots_of(["half a tin of chickpeas"])
     assert lot.place == "fridge"
-    assert lot.safety_days_left is not None
-    assert lot.safety_days_left < MOST_DAYS
+    assert lot.days_left is not None
+    assert lot.days_left < MOST_DAYS
 
 
 def test_what_was_cooked_of_a_tin_leaves_it_open_in_the_larder(tmp_path: Path, tables: Tables) -> None:
@@ -54,5 +54,5 @@ def test_what_was_cooked_of_a_tin_leaves_it_open_in_the_larder(tmp_path: Path, t
     finally:
         home.close()
     assert (left.lot.grams, left.lot.place) == (130, "fridge")
-    assert left.lot.safety_days_left is not None
-    assert 0 < left.lot.safety_days_left <= MOST_DAYS
+    assert left.lot.days_left is not None
+    assert 0 < left.lot.days_left <= MOST_DAYS
