@@ -585,3 +585,31 @@ def test_what_is_slit_and_filled_stays_whole(adapt: Adapt) -> None:
     written = " ".join(line for change in found["changes"] for line in change["written"])
     assert "in halves" in written
     assert "sliced" not in written
+
+
+def test_the_title_names_the_larger_part_and_a_dal_of_another_pulse_is_one(adapt: Adapt) -> None:
+    stew = adapt(
+        "Peanut and sweet potato stew", "900 g sweet potatoes, cubed", "200 g peanut butter", "400 g canned tomatoes",
+        steps="1. Simmer the sweet potatoes in the tomatoes. Stir in the peanut butter.", serves=6,
+    )  # fmt: skip
+    to = stew["changes"][0]["to"]
+    grams = {one["food"]: float(one["grams"]) for one in to}
+    larger = max(grams, key=lambda food: grams[food])
+    title = stew["recipe"].splitlines()[0].casefold()
+    assert larger.rstrip("s").split("-")[0] in title
+    assert "sweet potato" in title or "sweet-potato" not in grams
+
+
+def test_milk_for_buttermilk_stands_first_and_a_spoon_of_sauce_stays(adapt: Adapt) -> None:
+    """What sours milk takes ten minutes; a spoon of sauce for six fills a few hundredths of a limit."""
+    found = adapt(
+        "Pancakes", "300 ml buttermilk", "200 g gluten-free flour", "2 eggs",
+        steps="1. Whisk the buttermilk with the eggs and flour. Fry.",
+    )["recipe"]  # fmt: skip
+    assert "stirred together and left ten minutes first]" in found
+    pie = adapt(
+        "Beef pie", "500 g beef mince", "1 tbsp Worcestershire sauce", "1 onion, chopped", "1 kg potatoes",
+        steps="1. Fry the onion and beef. Stir in the Worcestershire sauce. Boil the potatoes.", serves=6,
+    )  # fmt: skip
+    assert "1 tbsp Worcestershire sauce" in pie["recipe"]
+    assert "brown onion" in " ".join(change["why"] for change in pie["changes"])

@@ -44,6 +44,7 @@ _MIXED = frozenset({
 _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
 _STAYS = frozenset({None, "less", "weigh"})
 _A_TRACE = Decimal("0.005")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
+_TRIFLING = Decimal("0.1")  # of any limit, of a sauce by the spoon: ours
 _WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _A_COATING = "as a coating"
@@ -132,8 +133,18 @@ def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Cho
         return [choice._replace(price=known) if choice.kind is None else choice for choice in choices]
     if dish.eaters.profile.name != "elimination" or not _swapped_allium(line, dish.tables) or not swaps:
         return choices
+    if _is_trifling(line, dish):
+        return choices
     dear = min(swaps) + round(prices.POINT * prices.LEFT_IN)
     return [choice._replace(price=dear) if choice.kind is None else choice for choice in choices]
+
+
+def _is_trifling(line: Counted, dish: Dish) -> bool:
+    """Whether a bought sauce with onion or garlic in it brings too little for its own figures to ask a swap."""
+    if _is_allium(line.food) or line.food.kind != "sauce" or line.amount is None or line.profile is None:
+        return False
+    own = LineLoad(line.food, line.amount, line.profile)
+    return share_filled(own, dish.serves, dish.eaters.limits) <= _TRIFLING
 
 
 def _unlike_title(choice: Choice, line: Counted, dish: Dish) -> float:

@@ -24,6 +24,7 @@ _TOPS = {
     "chives": "only a minute, off the heat",
 }
 _READY = frozenset({"cooked", "boiled"})
+_STANDS = "leave ten minutes"
 _AT_THE_END = "stir it in at the end"
 _SIMMERED_DOWN = frozenset({"squash", "potato", "root"})  # thickens as the pulse did
 _PODS_LATER = 3  # green beans are never eaten raw
@@ -144,6 +145,19 @@ def not_soaked(line: Open, choice: Choice) -> str:
         for one in choice.brings
         if choice.kind == "swap" and one.food.kind in _BOILED and _boils_otherwise(line.line.food, one.food)
     )
+
+
+def done_first(line: Open, choice: Choice) -> str:
+    """What has to happen before a stand-in goes in, without which the dish fails: raising agent, standing."""
+    if choice.candidate is None or choice.kind != "swap":
+        return ""
+    told = [
+        f"with {_spoons_of_powder(one.amount.grams)} tsp baking powder more sifted in"
+        for one in choice.brings
+        if is_unraised(line.line.read, one.food)
+    ]
+    told += ["stirred together and left ten minutes first"] if _STANDS in choice.candidate.when else []
+    return "; ".join(told)
 
 
 def not_browned(line: Open, choice: Choice) -> str:

@@ -184,6 +184,8 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
                 told.soaked.update(foods[:1])
             else:
                 how = late or treated(step, end, change, (text, behind), told.tables)
+            if change.first and foods[0] not in told.marked:
+                how = f"{how}; {change.first}" if how else f", {change.first}"
             now = f"{now}{how}"
             told.timed.update(foods[:1] if late else ())
         elif foods:

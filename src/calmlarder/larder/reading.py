@@ -9,7 +9,7 @@ from rapidfuzz import fuzz, process
 
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.standing import is_opened, noted, place_of
+from calmlarder.larder.standing import is_opened, noted, place_of, was_open
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
 from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge
 from calmlarder.larder.urgency import Kept, urgency_of
@@ -204,7 +204,7 @@ class LarderReader:
                 )  # fmt: skip
             lots.append(self._lot(line, part, food, span, f"{number}.{len(lots) + 1}"))
         assumed = tuple(dict.fromkeys(word for part in line.parts for word in part.named.assumed))
-        if any(one.on is None for one in line.dates):
+        if any(one.on is None for one in line.dates) or any(was_open(lot, self._today) for lot in lots):
             assumed += (_OPENED_YESTERDAY,)
         match = _match(tuple(food for _, food in foods), "matched", self._tables, line.candidates)
         return Reading(
