@@ -279,3 +279,24 @@ def test_any_line_is_read_without_raising(lines: LineReader) -> None:
             assert 0 <= read.grams_low <= read.grams <= read.grams_high
 
     check()
+
+
+def test_a_group_under_a_heading_of_the_same_level_belongs_to_the_list() -> None:
+    page = (
+        "<html><body><h1>Pancakes</h1><p>Serves 4</p><h3>Ingredients</h3><ul><li>200 g rice flour</li><li>2 eggs</li>"
+        "<li>300 ml milk</li></ul><h3>For the top</h3><ul><li>50 g pecan nuts</li><li>maple syrup</li></ul>"
+        "<h3>Method</h3><ol><li>Mix all.</li><li>Fry.</li></ol><h3>Three rules</h3><ol><li>Be patient.</li></ol>"
+        "</body></html>"
+    )
+    found = read_recipe(page)
+    assert found.ingredients[3:] == ("For the top:", "50 g pecan nuts", "maple syrup")
+    assert found.steps == ("Mix all.", "Fry.")
+
+
+def test_a_name_before_a_list_within_the_list_is_its_heading() -> None:
+    page = (
+        "<html><body><h1>Salad</h1><p>Serves 4</p><h3>Ingredients</h3><ul><li><b>Tofu</b><ul><li>400g firm tofu</li>"
+        "<li>1 tbsp soy sauce</li></ul></li><li><b>Salad</b><ul><li>1 cucumber</li><li>50g peanuts</li></ul></li></ul>"
+        "<h3>Method</h3><ol><li>Toss.</li></ol></body></html>"
+    )
+    assert read_recipe(page).ingredients[::3] == ("Tofu:", "Salad:")

@@ -2,7 +2,7 @@
 
 import pytest
 
-from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.lines import LineReader, with_headings
 from calmlarder.tables.book import Tables
 
 
@@ -307,3 +307,16 @@ def test_a_cup_of_close_pasta_weighs_more_than_one_of_tubes(lines: LineReader) -
     assert penne is not None
     assert 165 <= orzo <= 215
     assert 80 <= penne <= 120
+
+
+def test_more_of_the_same_for_another_use_and_cloves_behind_minced_garlic(tables: Tables) -> None:
+    reader = LineReader(tables)
+    both, alone = reader.read("2 tbsp oil + 1 tbsp for frying paneer"), reader.read("3 tbsp oil")
+    assert (both.outcome, both.food, both.grams) == ("read", alone.food, alone.grams)
+    assert reader.read("1 Tbsp minced garlic (about 3 cloves)").food == "garlic-paste"
+    assert reader.read("10 cashewnuts").food == "cashews"
+
+
+def test_a_bare_name_before_the_line_that_measures_it_is_a_heading(tables: Tables) -> None:
+    reads = with_headings([LineReader(tables).read(text) for text in ("Tofu", "400g firm tofu, cubed", "Carrots")])
+    assert [read.outcome for read in reads] == ["heading", "read", "read"]

@@ -13,7 +13,7 @@ from calmlarder.compose.portions import Apart
 from calmlarder.kitchen.timeline import Moment
 from calmlarder.render.manner import PLAIN
 from calmlarder.render.style import Style
-from calmlarder.render.text import tonight_text
+from calmlarder.render.tonight_text import tonight_text
 from calmlarder.tables.book import Tables
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp

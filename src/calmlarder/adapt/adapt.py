@@ -9,7 +9,16 @@ from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
 from calmlarder.adapt.open_lines import open_lines
-from calmlarder.adapt.reasons import at_heat, how_to, not_browned, not_soaked, share_of, why_line, why_serving
+from calmlarder.adapt.reasons import (
+    at_heat,
+    done_first,
+    how_to,
+    not_browned,
+    not_soaked,
+    share_of,
+    why_line,
+    why_serving,
+)
 from calmlarder.adapt.solve import Solved, solve
 from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.triggers import with_triggers
@@ -43,9 +52,11 @@ def adapt(
         status = "fits"
     else:
         opened = open_lines(lines.counted, serves, eaters, tables, told)
-        solved = solve(opened, serves, limits)
-        if solved.kind == "none":
-            solved = solve(opened, serves, limits, prices.MOST_AT_ALL)
+        # What is filled is counted out one a serving: it is not served smaller where anything else does.
+        for times in (*((1,) if told.stuffed else ()), prices.MOST_SERVINGS, prices.MOST_AT_ALL):
+            solved = solve(opened, serves, limits, times)
+            if solved.kind != "none":
+                break
         answers: dict[str, Status] = {
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip
@@ -99,6 +110,7 @@ def _changes(
                     heat=at_heat(line, choice),
                     not_soaked=not_soaked(line, choice),
                     not_browned=not_browned(line, choice),
+                    first=done_first(line, choice),
                 )
             )
     if solved.serves != serves:

@@ -9,9 +9,23 @@ from calmlarder.cookbook.quantity import take_quantity
 from calmlarder.cookbook.wording import without_prep, without_tail
 from calmlarder.matching.words import plain, words_of
 
+_LAST_WORD = re.compile(r"[^\W\d_]+(?=[ -]$)")
 _BRACKETS = re.compile(r"\([^()]*\)")
 _NAMELESS = frozenset({"paste", "seasoning", "stock", "broth", "rub", "chutney", "pickle", "cube", "granule", "yogurt"})
 _FEWEST, _MOST = 2, 4  # words of such a name; one word alone may be another food's too
+
+
+_BEFORE_ALONE = frozenset(
+    words_of("the this that your all remaining rest of reserved same spice curry half more some hot extra")
+)
+
+
+def is_another_one(words: tuple[str, ...], before: str) -> bool:
+    """Whether such a last word stands behind another's name in a step: no `cashew paste` is the curry paste."""
+    if len(words) != 1 or words[0] not in _NAMELESS:
+        return False
+    told = _LAST_WORD.search(before)
+    return told is not None and words_of(told[0])[:1] != () and words_of(told[0])[0] not in _BEFORE_ALONE
 
 
 def called_by_lines(parts: Sequence[Part]) -> Names:

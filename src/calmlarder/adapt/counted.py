@@ -13,6 +13,7 @@ from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.intake.plate import Item, exact_grams, rows_of
 from calmlarder.intake.profile import Profile
+from calmlarder.matching.words import plain
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -100,6 +101,8 @@ def _breaks(food: Food, eaters: Eaters) -> str:
 
 _KINDS = frozenset({"spice", "herb", "acid", "oil", "butter", "soy-sauce", "salad-leaf", "citrus"})
 _TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|topping|the table)\b")
+# A heading over what is put on each plate.
+_ON_TOP = re.compile(r"\b(?:to serve|(?:for|on) (?:the )?top|toppings?|garnish|to finish)\b")
 _A_SPRINKLE = Decimal("0.3")  # g a serving of a spice, a pinch: common practice, no source
 _GARNISH = re.compile(r"\b(?:garnish\w*|decorate)\b")
 _A_GARNISH = Decimal(3)  # g a serving: common practice, no source
@@ -114,22 +117,31 @@ def with_usual_amounts(
     Of seasonings where a portion brings little (`garlic powder` without an amount stays open), and of whatever is
     served beside the dish: that is swapped, or weighed, like all else.
     """
-    return tuple(_usual(read, serves, limits, tables) for read in reads)
+    found = []
+    on_top = False
+    for read in reads:
+        on_top = bool(_ON_TOP.search(plain(read.text))) if read.outcome == "heading" else on_top
+        found.append(_usual(read, serves, limits, tables, on_top))
+    return tuple(found)
 
 
-def _usual(read: IngredientRead, serves: int, limits: Profile, tables: Tables) -> IngredientRead:
+def _comes_cooked(food: Food) -> bool:
+    """Whether it is a base that is cooked already (`hot cooked rice`): without an amount it goes beside the dish."""
+    return food.roles[0] == "base" and food.state == "cooked"
+
+
+def _usual(read: IngredientRead, serves: int, limits: Profile, tables: Tables, on_top: bool) -> IngredientRead:
     food = tables.food_by_id.get(read.food or "")
     if food is None or read.grams is not None or tables.unknown_of(food.id):
-        return read
-    if food.kind not in _KINDS and not _TO_SERVE.search(read.text.casefold()):
         return read
     most = _A_SPRINKLE if food.kind == "spice" else _A_GARNISH if _GARNISH.search(read.text.casefold()) else None
     portion = Decimal(food.portion_g) if most is None else min(Decimal(food.portion_g), most)
     profile = load_profile_of(food, tables)
     rows = rows_of([Item(food.id, profile, Fraction(2 * portion), False)], limits)
-    served = _TO_SERVE.search(read.text.casefold())
+    served = on_top or bool(_TO_SERVE.search(read.text.casefold()))
     much = any(_OF_A_LIMIT * exact_grams(row.sum.likely) > row.cap.typical_g for row in rows)
-    if not profile.anything or (much and not served):
+    seasons = food.kind in _KINDS
+    if not profile.anything or (not served and (much or (not seasons and not _comes_cooked(food)))):
         return read
     grams = float(portion * serves)
     told = f"taken as {float(portion):g} g a serving"

@@ -62,7 +62,8 @@ class Change(_Kept):
     `unmeasured` are foods that take its place where the line says no amount; `how` says in parts divided by
     semicolons how what takes its place is treated, where that differs; `heat` says in a few words how long it is
     cooked, where the time that the steps give is of another food; `not_soaked` overrules a step that only pours hot
-    water over, `not_browned` one that fries onion until golden.
+    water over, `not_browned` one that fries onion until golden;
+    `first` says what is done with it before it goes in.
     """
 
     place: int | None
@@ -76,6 +77,7 @@ class Change(_Kept):
     heat: str = ""
     not_soaked: str = ""
     not_browned: str = ""
+    first: str = ""
 
 
 class Unread(_Kept):

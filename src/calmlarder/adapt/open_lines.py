@@ -44,6 +44,7 @@ _MIXED = frozenset({
 _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
 _STAYS = frozenset({None, "less", "weigh"})
 _A_TRACE = Decimal("0.005")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
+_TRIFLING = Decimal("0.1")  # of any limit, of a sauce by the spoon: ours
 _WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _A_COATING = "as a coating"
@@ -52,6 +53,7 @@ _QUICK = ("quick in the pan", "a minute in the wok", "in the wok")  # what a tra
 _SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title says of it: dried mushrooms
 _SAVOURY = frozenset({"allium", "meat", "poultry", "fish", "pulse"})
 _BREAKFAST_FRUIT = frozenset({"blueberry", "banana-firm"})  # in a pilaf or a korma nobody wants them
+_THICKENS = frozenset({"potato", "squash"})
 _DRINKS = frozenset({"grain", "rice"})
 _BINDS = frozenset({"flour", "starch", "egg"})
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
@@ -131,8 +133,18 @@ def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Cho
         return [choice._replace(price=known) if choice.kind is None else choice for choice in choices]
     if dish.eaters.profile.name != "elimination" or not _swapped_allium(line, dish.tables) or not swaps:
         return choices
+    if _is_trifling(line, dish):
+        return choices
     dear = min(swaps) + round(prices.POINT * prices.LEFT_IN)
     return [choice._replace(price=dear) if choice.kind is None else choice for choice in choices]
+
+
+def _is_trifling(line: Counted, dish: Dish) -> bool:
+    """Whether a bought sauce with onion or garlic in it brings too little for its own figures to ask a swap."""
+    if _is_allium(line.food) or line.food.kind != "sauce" or line.amount is None or line.profile is None:
+        return False
+    own = LineLoad(line.food, line.amount, line.profile)
+    return share_filled(own, dish.serves, dish.eaters.limits) <= _TRIFLING
 
 
 def _unlike_title(choice: Choice, line: Counted, dish: Dish) -> float:
@@ -211,7 +223,7 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
 def _thickening(candidates: list[Candidate]) -> list[Candidate]:
     """Of what may stand for a pulse in a broth no boiled grain, where something thickens as the pulse did."""
     other = [one for one in candidates if not any(part.food.kind in _DRINKS for part in one.parts)]
-    return other if any(part.food.kind == "potato" for one in other for part in one.parts) else candidates
+    return other if any(part.food.kind in _THICKENS for one in other for part in one.parts) else candidates
 
 
 def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:

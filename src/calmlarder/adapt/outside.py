@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.names import foods_in, names_of, spans_in
-from calmlarder.adapt.steps import within
+from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.intake.load import load_profile_of
@@ -22,7 +22,7 @@ _ELSE = frozenset(
         "curry salad juice greens toast date mince leaf seed stick chip crumble dip pie stew filling topping syrup mix "
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
         "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter "
-        "meatball burger kofta dumpling "
+        "meatball burger kofta dumpling gravy "
         "casserole gratin"
     )
 )
@@ -44,7 +44,7 @@ _VESSEL = re.compile(
     r"|\b(?:baking|pie|ceramic) (?:beans|weights)\b|(?<=remove the )beans\b|(?<=lift out the )beans\b",
     re.IGNORECASE,
 )
-_WITH = re.compile(r"\bserve[ds]?\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
+_WITH = re.compile(r"\bserv(?:e[ds]?|ing)\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
 _BRACKETS = re.compile(r"\[[^\[\]]{1,400}\]")
 _FOR_WHAT = re.compile(r" for [^,\]]+")
 _NOW = re.compile(r"\s*\[([^\[\]]{1,200})")

@@ -24,7 +24,9 @@ _TOPS = {
     "chives": "only a minute, off the heat",
 }
 _READY = frozenset({"cooked", "boiled"})
+_STANDS = "leave ten minutes"
 _AT_THE_END = "stir it in at the end"
+_SIMMERED_DOWN = frozenset({"squash", "potato", "root"})  # thickens as the pulse did
 _PODS_LATER = 3  # green beans are never eaten raw
 _MINUTES_LATER = 4  # less makes no difference in a pan: ours
 
@@ -123,10 +125,14 @@ def at_heat(line: Open, choice: Choice) -> str:
         name = f"{one.food.name} " if len(choice.brings) > 1 else ""
         if one.food.state in _READY and any(_AT_THE_END in when for when in choice.candidate.when.split("; ")):
             told.append(f"{name}only at the end")
+        elif dry_pulse and one.food.kind in _SIMMERED_DOWN and one.food.state == "raw":
+            told.append(f"{name}from the start")
         elif dry_pulse and one.food.state != "dry":
             told.append(f"{name}only for the last 10 minutes")
         elif _boils_otherwise(food, one.food) and _quicker(line, one.food):
             told.append(f"{name}add only for the last {one.food.minutes['boil']} minutes")
+        elif dry_pulse and 0 < one.food.minutes.get("boil", 0) < food.minutes.get("boil", 0) + _MINUTES_LATER:
+            told.append(f"{name}only for the last {one.food.minutes['boil']} minutes")
         elif "boil" in one.food.minutes and (dry_pulse or _boils_otherwise(food, one.food) or _slower(food, one.food)):
             told.append(f"{name}about {one.food.minutes['boil']} minutes")
     return "; ".join(told)
@@ -139,6 +145,19 @@ def not_soaked(line: Open, choice: Choice) -> str:
         for one in choice.brings
         if choice.kind == "swap" and one.food.kind in _BOILED and _boils_otherwise(line.line.food, one.food)
     )
+
+
+def done_first(line: Open, choice: Choice) -> str:
+    """What has to happen before a stand-in goes in, without which the dish fails: raising agent, standing."""
+    if choice.candidate is None or choice.kind != "swap":
+        return ""
+    told = [
+        f"with {_spoons_of_powder(one.amount.grams)} tsp baking powder more sifted in"
+        for one in choice.brings
+        if is_unraised(line.line.read, one.food)
+    ]
+    told += ["stirred together and left ten minutes first"] if _STANDS in choice.candidate.when else []
+    return "; ".join(told)
 
 
 def not_browned(line: Open, choice: Choice) -> str:
@@ -158,7 +177,7 @@ def _cooked_already(food: Food, choice: Choice) -> bool:
     """Whether tins or tofu take the place of a dry pulse, all of it; 10 minutes: common practice."""
     ready = [one.food for one in choice.brings if one.food.kind in {"pulse", "tofu", "tempeh"}]
     none_dry = all(one.food.state != "dry" for one in choice.brings)
-    return food.kind == "pulse" and food.state == "dry" and bool(ready) and none_dry
+    return food.kind == "pulse" and food.state == "dry" and len(ready) == len(choice.brings) > 0 and none_dry
 
 
 def _boils_otherwise(food: Food, other: Food) -> bool:

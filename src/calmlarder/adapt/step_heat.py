@@ -32,9 +32,12 @@ _COOKED_FOR_LONG = re.compile(r"\b(?:simmer|cook|boil|stew|bak|roast|brais|bubbl
 _LATE_IN_IT = re.compile(
     r",? and only for the last \d+ minutes|(?:; )?[^;]*\bonly (?:for the last \d+ minutes|at the end)"
 )
-_BROWNS = re.compile(r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp)\b", re.IGNORECASE)
+_BROWNS = re.compile(
+    r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp|gold|blackened|charred)\b",
+    re.IGNORECASE,
+)
 _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
-_PEELS = re.compile(r"\b(?:squeez\w*|skins?|peel\w*|pop\w*|stud\w*)\b", re.IGNORECASE)
+_PEELS = re.compile(r"\b(?:squeez\w*|skins?(?![- ](?:side|up|down|on)\b)|peel\w*|pop\w*|stud\w*)\b", re.IGNORECASE)
 _AS_A_PIECE = re.compile(
     r"\bcut[- ]side|\b(?:top|tip|end)s? off\b|\bwrap\w*\b[^.;]{0,30}\bfoil\b|\b(?:heads?|bulbs?|whole)\b|\bhalv\w*",
     re.IGNORECASE,
@@ -47,10 +50,22 @@ _A_MINUTE = "only a minute"
 _LATE = re.compile(r"about (\d+) minutes: begin earlier$")
 _TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
 _UNTIL_DONE = re.compile(
-    r"\s*(?:cloves? )?(?:is|are|turns?|has turned) (?:very |just |lightly |light |pale )*"
-    r"(?:soft|golden|brown|tender|cooked|translucent|caramelised|caramelized)",
+    r"\s*(?:cloves? )?(?:is|are|turns?|has turned|begins? to|starts? to) "
+    r"(?:very |just |lightly |light |pale |deep |turn(?:ing)? |beginning to |starting to |go )*"
+    r"(?:soft|golden|colou?r|brown|tender|cooked|translucent|caramelised|caramelized)",
     re.IGNORECASE,
 )
+_CUTS = re.compile(
+    r"\b(chop|crush|mince|slice|grate|peel|pound|smash|bash|bruise)\b(?: (?!and\b)[\w-]+){1,5}$", re.IGNORECASE
+)
+_LIFTS = re.compile(r"\b(?:lift\w*|remove|scoop\w*|fish\w*|pound\w*|discard\w*)\b", re.IGNORECASE)
+_FALLS = re.compile(
+    r"\s*(?:is|are|have|has|start to|begin to)?\s*(?:\w+ ){0,3}(?:collaps\w*|mushy|br(?:eak|oken?) (?:down|up)"
+    r"|fall\w* apart|disintegrat\w*|pulpy?|creamy)",
+    re.IGNORECASE,
+)
+_COVERS = re.compile(r"\s*(?:cover|leave|stand|let it)\b", re.IGNORECASE)
+_ABOUT = re.compile(r"about (\d+) minutes(?!: begin)")
 _ROAST_NEXT = re.compile(
     r"\s*(?:\d+[.)] )?(?:then )?(?:roast|bake|cook in the oven|put in the oven|return)", re.IGNORECASE
 )
@@ -64,7 +79,7 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     `told` are the step's text so far, in which it may be said already, and the step behind it.
     """
     before, behind = told
-    sentence = _sentence(step, end)
+    sentence = sentence_at(step, end)
     foods = [tables.food_by_id[one.food] for one in change.to]
     if (
         foods
@@ -76,15 +91,24 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     whole = [one.name for one in foods if one.kind in _STAYS_WHOLE]
     if whole and _says(_CRUSHES, sentence):
         return f": stir {' and '.join(whole)} in whole" + (", mash the rest" if len(whole) < len(foods) else "")
-    if foods and all(one.kind == "oil" for one in foods) and _UNTIL_DONE.match(step, end):
-        return ": nothing to wait for"
+    if foods and all(one.kind == "oil" for one in foods):
+        told_of_oil = _of_oil(step, end, sentence)
+        if told_of_oil:
+            return told_of_oil
+    if foods and all(one.kind in _STAYS_WHOLE or one.kind == "pulse" for one in foods) and _FALLS.match(step, end):
+        return ": these keep their shape, so go by the time"
     if _says(_PEELS, sentence) and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to):
         return ": just stir it in"
     oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
     if oven and _says(IN_THE_OVEN, step) and not _in_a_pan(step):
-        baked = step if _minutes(step) else f"{step} {behind}" if _ROAST_NEXT.match(behind) else ""
+        following = behind.partition("\n")[0]
+        baked = step if _minutes(step) else f"{step} {following}" if _ROAST_NEXT.match(following) else ""
+        again = any(_says(IN_THE_OVEN, one) and _minutes(one) for one in behind.split("\n"))
+        if baked and baked is not step:
+            again = any(_says(IN_THE_OVEN, one) and _minutes(one) for one in behind.split("\n")[1:])
         if _minutes(baked) >= int(oven[1]) + _MUCH_LONGER:
-            return f": only for the last {oven[1]} minutes"
+            when = f"only for the last {oven[1]} minutes"
+            return f": not yet, {when} in the oven" if again else f": {when}"
     if (
         change.not_browned
         and change.not_browned not in before
@@ -94,17 +118,56 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     return ""
 
 
-def time_told(step: str, change: Change) -> str:
+def _of_oil(step: str, end: int, sentence: str) -> str:
+    """What becomes of cutting, browning and lifting out where an infused oil takes the place of a clove."""
+    if _UNTIL_DONE.match(step, end):
+        return ": it does not brown, so go on once it is hot"
+    cut = _CUTS.search(step[:end])
+    if cut is not None and cut[0] in sentence:
+        return f": nothing to {cut[1].lower()}"
+    if _says(_BROWNS, sentence) and _says(_LIFTS, f"{sentence}. {_behind(step, sentence)}"):
+        return ": nothing to brown, lift out or pound; stir it in at the end of this step"
+    return ""
+
+
+def without_soaking(step: str, instead: str, alone: bool) -> str:
+    """A step that boils what it only poured hot water over: the sentence that soaks makes room where it is `alone`.
+
+    Else, where it names other foods too, what to do stands before it all.
+    """
+    told = f"{instead[:1].upper()}{instead[1:]}"
+    kept: list[str] = []
+    found = False
+    start = 0
+    for stop in (*_ends(step), len(step)):
+        sentence = step[start:stop]
+        start = stop
+        goes_on = found and bool(_COVERS.match(sentence))
+        if alone and not found and (_says(_SOAKS, sentence) or _says(_POURED, sentence)):
+            found = True
+            kept.append(f"{' ' if kept else ''}[{told}, in place of the soaking.]")
+        elif not goes_on:
+            kept.append(sentence)
+    return "".join(kept) if found else f"[In place of the soaking: {instead}.] {step}"
+
+
+def time_told(step: str, end: int, change: Change) -> str:
     """How long what a food is now is heated, where the step heats it and that is another time."""
     heat = change.heat if _says(_COOKED_FOR_LONG, step) else _LATE_IN_IT.sub("", change.heat)  # blended, shaped
-    return f": {heat}" if heat and _says(_HOT, step) else ""
+    if not heat or not _says(_HOT, step):
+        return ""
+    needs, given = _ABOUT.search(heat), _TIME.search(step, end)
+    minutes = _minutes(given[0]) if given else 0
+    if needs is not None and 0 < minutes < int(needs[1]):
+        heat = f"{heat[: needs.end()]}, so {int(needs[1]) - minutes} minutes ahead of the rest{heat[needs.end() :]}"
+    return f": {heat}"
 
 
 def is_only_soaked(step: str, end: int, change: Change) -> bool:
     """Whether a step pours hot water over what has to boil now, where it names it or in the sentence behind."""
     if not change.not_soaked:
         return False
-    told = _sentence(step, end)
+    told = sentence_at(step, end)
     told = f"{told}. {_behind(step, told)}"
     soaks = _says(_SOAKS, told) or _says(_POURED, told)
     return soaks and not _says(_COOKS, _LIQUID_BOILS.sub(" ", told))
@@ -120,7 +183,7 @@ def _in_a_pan(step: str) -> bool:
     return any(word.lower() not in {"cook", "cooked"} for word in _SOFTENS.findall(step))
 
 
-def _sentence(step: str, end: int) -> str:
+def sentence_at(step: str, end: int) -> str:
     """The sentence around a place."""
     ends = _ends(step)
     behind = bisect_right(ends, end)

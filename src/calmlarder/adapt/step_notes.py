@@ -23,8 +23,8 @@ _METHODS = re.compile(r"^(?:(?:roast|steam|stir-fry|grill|bake|boil|braise|mash)
 _LATE_IN_THE_POT = re.compile(r"^it needs no soaking and no long boiling: leave those steps out and add it.*")
 _SIMMERS = re.compile(r"\b(?:simmer|boil|cook|stew)\w*", re.IGNORECASE)
 _AT_THE_END = re.compile(r"^stir it in at the end", re.IGNORECASE)
-_USES = re.compile(r"\b(?:soak|blend|mash|batter)", re.IGNORECASE)
-_EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit"})
+_USES = re.compile(r"\b(?:soak|blend|mash|batter|scramble)", re.IGNORECASE)
+_EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit", "tofu"})
 # Of which less means less to cook in: it is made up with water. Common practice, no source.
 _WET = frozenset({"milk", "plant-drink", "stock", "juice", "cream", "tomato"})
 _POURED = frozenset({"milk", "plant-drink", "stock", "juice"})
@@ -35,7 +35,8 @@ _LEAST_TAKEN_UP = 150  # g of water; less boils away or not
 _BOILED_PULSE = Decimal("2.73")  # g of one gram dry: lentils, usda_sr28 16069/16070
 _STEP = Decimal(10)
 _WATER = re.compile(
-    r"\b(\d{1,4}(?:[.,]\d{1,2})?) ?(?:(ml)|(l|litres?|liters?)|(cups?)) (?:of )?(?:[a-z]+ ){0,2}water\b", re.IGNORECASE
+    r"\b(\d{1,4}(?:[.,]\d{1,2})?) ?(?:(ml)|(l|litres?|liters?)|(cups?))\)? (?:of )?(?:[a-z]+ ){0,2}water\b",
+    re.IGNORECASE,
 )
 _ML = (Decimal(1), Decimal(1000), Decimal(240))  # of a millilitre, a litre, a cup (common practice)
 _SAID = frozenset({"with it"})  # of a part whose other parts say how

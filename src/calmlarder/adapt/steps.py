@@ -7,27 +7,27 @@ takes the place of those that no step names otherwise.
 """
 
 import re
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
-from decimal import Decimal
 from typing import NamedTuple
 
-from calmlarder.adapt.called import called_by_lines, single_words
+from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
 from calmlarder.adapt.collective import collective_names
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import Names, spans_in, with_last_words
 from calmlarder.adapt.rewriting import Part
-from calmlarder.adapt.step_heat import is_only_soaked, on_time, time_told, treated
+from calmlarder.adapt.step_heat import is_only_soaked, on_time, sentence_at, time_told, treated, without_soaking
 from calmlarder.adapt.step_notes import (
     amount_of,
     bare,
     liquid_notes,
     note,
     of_the_oil,
+    parts_of_how,
     told_where_used,
 )
-from calmlarder.adapt.written import written
-from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
+from calmlarder.adapt.step_numbers import numbered, within
+from calmlarder.adapt.step_shares import in_one_line, own_amounts, shared_out, twice
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 
@@ -43,10 +43,10 @@ _OWN_STEP = re.compile(
 )
 _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
 _STAY = frozenset({"less", "weigh"})
-_NOTICED = Decimal("0.25")  # of what a line had; less beside it needs no telling apart: ours
-_OWN_NUMBER = re.compile(r"\s*(?:step )?(\d{1,2})[.):]\s", re.IGNORECASE)
-_HEADING = re.compile(
-    r"\s*(?:the )?(?:method|instructions?|directions?|steps|preparation|how to make it)\s*:?\s*", re.IGNORECASE
+_BOILED_FOR = re.compile(r"cook .* for about \d+ minutes, in as much")
+# `the white [now] parts of the spring onions [now]` is one thing.
+_WHITES = re.compile(
+    r"(\bwhites?)( \[[^\]]*\])( parts? of (?:the )?(?:spring onions?|scallions?|green onions?|leeks?))(?: \[[^\]]*\])?"
 )
 _MIXTURE = re.compile(r"\s+(?:mixture|mix)\b", re.IGNORECASE)
 
@@ -72,9 +72,11 @@ class _Told:
     own: Mapping[str, str]
     tables: Tables
     direct: set[str]
+    each: Mapping[str, Sequence[Change]]  # of a food that stands in several lines
     timed: set[str] = field(default_factory=set)
     measured: set[str] = field(default_factory=set)
     marked: set[str] = field(default_factory=set)
+    soaked: set[str] = field(default_factory=set)
 
 
 def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Steps:
@@ -87,18 +89,23 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     known = {part.read.food for part in parts if part.read.food}
     names = {**single_words(parts), **with_last_words(known, tables), **called_by_lines(parts)}
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
-    shared = set() if any(part.read.outcome == "heading" for part in parts) else _in_one_line(parts, adapted)
+    shared = set() if any(part.read.outcome == "heading" for part in parts) else in_one_line(parts, adapted)
+    each: dict[str, list[Change]] = {}
+    for change in adapted.changes:
+        if change.place is not None:
+            each.setdefault(parts[change.place].read.food or "", []).append(change)
     several = collective_names(parts, names, tables)
     alone = {words: meant for words, meant in names.items() if words not in several}
     told = _Told(
-        names, several, changed, shared, _own_amounts(adapted, shared, tables), tables,
+        names, several, changed, shared, own_amounts(adapted, shared, tables), tables,
         {food for step in within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
+        each,
     )  # fmt: skip
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
     marked: list[str] = []
-    for place, ((number, step), _) in enumerate(zip(_numbered(steps), within(steps), strict=False)):
-        text, foods = _marked(step, " ".join(steps[place + 1 : place + 2]), told)
+    for place, ((number, step), _) in enumerate(zip(numbered(steps), within(steps), strict=False)):
+        text, foods = _marked(step, "\n".join(steps[place + 1 :]), told)
         marked.append(text)
         for food in foods:
             named.setdefault(food, []).append(number)
@@ -118,7 +125,7 @@ def _notes(
 ) -> list[str]:
     numbers, texts = named
     tables = told.tables
-    listed = {part.read.food or "" for part in parts} | _twice(adapted)
+    listed = {part.read.food or "" for part in parts} | twice(adapted)
     oil_there = sum(
         one.grams for one in adapted.amounts.values()
         if one.food not in told.changed and tables.food_by_id[one.food].kind == "oil"
@@ -127,7 +134,9 @@ def _notes(
     notes: list[str] = []
     for food in sorted(told.changed, key=lambda one: numbers.get(one, [len(steps) + 1])[0]):
         row = tables.food_by_id[food]
-        change = told_where_used(told.changed[food], " ".join(texts.get(food, ())), everywhere, row)
+        change = told_where_used(
+            _without_boiling(told.changed[food], food in told.soaked), " ".join(texts.get(food, ())), everywhere, row
+        )
         # Only where the same step takes oil, and some of it is left: what is fried elsewhere needs its own.
         there = any(_OIL.search(text) for text in texts.get(food, ()))
         oil = of_the_oil(change, oil_there, tables) if there and row.kind != "oil" else ""
@@ -138,33 +147,23 @@ def _notes(
     return [*notes, *liquid_notes(parts, everywhere, adapted, tables)]
 
 
-def within(steps: Sequence[str]) -> Iterator[str]:
-    """The steps as far as they are looked at."""
-    left = MOST_SIGNS_OF_STEPS
-    for step in steps:
-        left -= len(step)
-        if left < 0:
-            return
-        yield step
-
-
-def _numbered(steps: Sequence[str]) -> Iterator[tuple[int, str]]:
-    """Each step with the number that it bears, else its place; a heading is no step."""
-    place = 0
-    for step in steps:
-        own = _OWN_NUMBER.match(step)
-        place = int(own[1]) if own else place + (not _HEADING.fullmatch(step))
-        yield place, step
+def _without_boiling(change: Change, told_in_step: bool) -> Change:
+    """The change without how long its grain boils, where the step says that."""
+    kept = [part for part in parts_of_how(change.how) if not (told_in_step and _BOILED_FOR.match(part))]
+    return change.model_copy(update={"how": "; ".join(kept)})
 
 
 def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
-    """A step with its brackets, and the changed foods that it names; `behind` is the step that follows.
+    """A step with its brackets, and the changed foods that it names; `behind` are the steps that follow.
 
     A plural is no spice: `peppers` beside black pepper are the vegetable.
     """
     found: dict[str, None] = {}
-    text, done, head = "", 0, ""
+    text, done = "", 0
+    soaked: tuple[str, bool] | None = None
     for start, end, meant in spans_in(step, {**told.names, **told.several}):
+        if is_another_one(words_of(step[start:end]), step[:start]):
+            continue
         if words_of(step[start:end]) in told.several:
             now, foods = _of_several(meant - told.direct, meant, told)
         else:
@@ -177,13 +176,16 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
                 now = _of_one(foods[0], meant, step[done:end], told) if foods else _own_of(meant, told)
         found |= dict.fromkeys(foods)
         if now and foods and not (_MIXTURE.match(step, end) and set(foods) <= told.marked):
-            change = told.changed[foods[0]]
-            how, late = "", "" if foods[0] in told.timed else time_told(step, change)
+            change = _of_its_line(foods[0], step[done:end], told)
+            how, late = "", "" if foods[0] in told.timed else time_told(step, end, change)
             if is_only_soaked(step, end, change) and foods[0] not in told.timed:
-                head = f"[Instead of soaking: {change.not_soaked}.] "
+                soaked = (change.not_soaked, _alone_in(step, end, foods[0], told))
                 late = change.not_soaked
+                told.soaked.update(foods[:1])
             else:
                 how = late or treated(step, end, change, (text, behind), told.tables)
+            if change.first and foods[0] not in told.marked:
+                how = f"{how}; {change.first}" if how else f", {change.first}"
             now = f"{now}{how}"
             told.timed.update(foods[:1] if late else ())
         elif foods:
@@ -192,13 +194,33 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
             told.marked.update(foods)
             text += f"{step[done:end]} [{now}]"
             done = end
-    return _OWN_STEP.sub(r"[No \1: left out.]", head + text + step[done:]), list(found)
+    whole = _WHITES.sub(r"\1\3\2", text + step[done:])
+    if soaked is not None:
+        whole = without_soaking(whole, *soaked)
+    return _OWN_STEP.sub(r"[No \1: left out.]", whole), list(found)
+
+
+def _alone_in(step: str, end: int, food: str, told: _Told) -> bool:
+    """Whether no other food stands in the sentence that soaks one."""
+    sentence = sentence_at(step, end)
+    return all(food in meant for _, _, meant in spans_in(sentence, told.names))
 
 
 def _of_one(food: str, meant: frozenset[str], before: str, told: _Told) -> str:
     # `spring onions`, of which the whites become greens too: what stays is what takes its place.
     stays = meant - {food} - {one.food for one in told.changed[food].to}
-    return "" if stays else _in_a_row(_now(told.changed[food], before, told, meant))
+    if stays:
+        return ""
+    change = _of_its_line(food, before, told)
+    return _in_a_row(shared_out(before, change, told.tables) or _now(change, before, told, meant))
+
+
+def _of_its_line(food: str, before: str, told: _Told) -> Change:
+    """The change of the line that calls the food as the step does, where several lines hold it."""
+    lines = told.each.get(food, ())
+    last = words_of(before)[-1:]
+    called = [one for one in lines if len(lines) > 1 and last and last[0] in words_of(one.ingredient)]
+    return called[0] if len(called) == 1 else told.changed[food]
 
 
 def _all_replaced(meant: frozenset[str], told: _Told) -> bool:
@@ -265,30 +287,3 @@ def _now(change: Change, before: str, told: _Told, whole: Collection[str]) -> li
 
 def _in_a_row(words: Sequence[str]) -> str:
     return " and ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))
-
-
-def _in_one_line(parts: Sequence[Part], adapted: Adapted) -> set[str]:
-    """Foods whose line holds what takes the place of others too: a step does not take all of it."""
-    changed = {change.place for change in adapted.changes}
-    kept = {part.read.food for place, part in enumerate(parts) if place not in changed and place in adapted.amounts}
-    to = {one.food for change in adapted.changes if change.change == "swap" for one in change.to}
-    return _twice(adapted) | {food for food in to if food in kept}
-
-
-def _own_amounts(adapted: Adapted, shared: set[str], tables: Tables) -> dict[str, str]:
-    """How much a line had of a food that stays, where another's stand-in was put to it."""
-    changed = {change.place for change in adapted.changes}
-    more: dict[str, Decimal] = {}
-    for one in (one for change in adapted.changes for one in change.to):
-        more[one.food] = more.get(one.food, Decimal(0)) + one.grams
-    return {
-        amount.food: amount_of(written(tables.food_by_id[amount.food], amount.grams, tables).line)
-        for place, amount in adapted.amounts.items()
-        if place not in changed and amount.food in shared and more[amount.food] >= _NOTICED * amount.grams
-    }
-
-
-def _twice(adapted: Adapted) -> set[str]:
-    """Foods that take the place of more than one line."""
-    to = [one.food for change in adapted.changes for one in change.to]
-    return {food for food in to if to.count(food) > 1}

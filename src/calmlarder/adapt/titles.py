@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator, Sequence
+from decimal import Decimal
 
 from calmlarder.adapt.dish import is_made_anew
 from calmlarder.adapt.model import Adapted, Change
@@ -20,6 +21,7 @@ _STATES = frozenset({
     "tinned", "drained", "syrup",
 })  # fmt: skip
 
+_DAL = re.compile(r"\b(?:da+h?ls?|dhals?)\b", re.IGNORECASE)
 _AND_BEFORE = re.compile(r"\s+(?:and|&)\s+(?:[a-z]+ )?$")
 _AND_BEHIND = re.compile(r"\s*(?:,|&|\band)\s*$")
 
@@ -33,9 +35,30 @@ def retitled(title: str, reads: Sequence[IngredientRead], adapted: Adapted, told
         if read.food and all(change.place != place for change in adapted.changes)
     }
     for food, change in _gone(reads, adapted, told):
-        if food not in stays:
+        if food in stays:
+            title = _with_the_larger(title, food, change, tables)
+        else:
             title = _without(title, tables.food_by_id[food], change, tables)
     return title
+
+
+def _with_the_larger(title: str, food: str, change: Change, tables: Tables) -> str:
+    """The title with what there is more of now than of the food that it names and that stays in part."""
+    own = sum((one.grams for one in change.to if one.food == food), Decimal(0))
+    more = [tables.food_by_id[one.food] for one in change.to if one.grams > own > 0 and one.food != food]
+    spans = list(spans_in(title, with_last_words({food}, tables)))
+    if not more or not spans or more[0].is_staple or more[0].kind == tables.food_by_id[food].kind in _ALIKE:
+        return title
+    start, end, _ = spans[0]
+    said = set(words_of(title))
+    name = _short(more[0], set())
+    if set(words_of(name)) & said:
+        return title
+    name = _capital(_singular(name) if title[end:].strip() else name)
+    joined = _AND_BEHIND.search(title[:start])
+    behind = re.match(r"\s*(?:&|and\b)", title[end:])
+    head = f"{title[: joined.start()]}, " if joined and joined[0].strip() else title[:start]
+    return f"{head}{name}{', ' if behind else ' and '}{title[start:end]}{title[end:]}"
 
 
 def _gone(reads: Sequence[IngredientRead], adapted: Adapted, told: Told) -> Iterator[tuple[str, Change]]:
@@ -51,6 +74,8 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
     instead = foods[:1] + [one for one in foods[1:] if not one.is_staple]
     if is_made_anew(food, foods):
         return title
+    if _DAL.search(title) and any(one.kind == "pulse" == food.kind for one in instead):
+        return title  # any pulse makes one
     if any((one.kind == food.kind and food.kind in _ALIKE) or "-free" in one.name for one in instead):
         return title  # lactose-free curd does ricotta's work and is called so
     # A recipe's own word for it may be a shorter one than the tables have (`barley`).

@@ -30,6 +30,13 @@ _ON_TOP = re.compile(
     r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat|mash)\w*\b"
 )
 _STUFFED = re.compile(r"\b(?:stuff|fill|hollow out|spoon(?: [a-z ]{1,30})? into) (?:the |each |all )?((?:\w+ ?){1,3})")
+# Where something is filled somewhere, what is slit or scooped out, or rolled up round it, and what is stuffed by title.
+_FILLS = re.compile(r"\b(?:stuff|fill|wrap|roll)\w*\b")
+_OPENED = re.compile(
+    r"\b(?:slit|slash|scoop out|hollow(?: out)?|core|halve|press open|roll up|wrap \w+ in)"
+    r" (?:out )?(?:the |each |every |all |a )(?:of the )?((?:\w+ ?){1,2})"
+)
+_STUFFED_TITLE = re.compile(r"\b(?:stuffed|filled) ((?:\w+ ?){1,3})")
 # A mix that stands in the cupboard for weeks: nothing moist goes into it.
 _KEPT_DRY = re.compile(
     r"\b(?:granola|muesli|trail mix)\b|\b(?:airtight|(?:jar|tin|cupboard)\b.{0,40}\b(?:weeks?|months?))\b",
@@ -42,7 +49,9 @@ _RAW_PART = re.compile(r"\b(?:salsa|dressing|vinaigrette|salad|slaw|dip|raita|re
 _COLD_DISH = re.compile(r"\b(?:salad|slaw|bowls?|tacos?|wraps?|sandwich\w*|salsa|poke|platter)\b", re.IGNORECASE)
 _COATS = re.compile(r"\b(?:coat\w*|dip\w*|dredg\w*|press\w*|roll\w* in|breaded|crumbed)\b")
 _BROTHY = re.compile(
-    r"\b(?:stews?|soups?|chowder|broth|brothy|casserole|minestrone|ribollita|cassoulet|hot ?pot)\b", re.IGNORECASE
+    r"\b(?:stews?|soups?|chowder|broth|brothy|casserole|minestrone|ribollita|cassoulet|hot ?pot|da+h?ls?|dhals?"
+    r"|sambh?ar)\b",
+    re.IGNORECASE,
 )
 _SLAW = re.compile(r"\b(?:cole)?slaw\b|\bsalad\b", re.IGNORECASE)
 _SWEET = re.compile(r"\bfruit salad\b|\b(?:dessert|pudding|breakfast)\b", re.IGNORECASE)
@@ -91,7 +100,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     whole = plain(" . ".join(recipe.steps)[:MOST_SIGNS_OF_STEPS])
     stuffed = {
         food
-        for clause in _STUFFED.findall(whole)
+        for clause in _stuffed_in(plain(recipe.title), whole)
         for _, foods in foods_in(clause, with_last_words(own, tables))
         for food in foods
         if tables.food_by_id[food].roles[0] == "vegetable"
@@ -128,6 +137,12 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         coats=frozenset(coats),
         roasted=frozenset(roasted),
     )
+
+
+def _stuffed_in(title: str, steps: str) -> list[str]:
+    """The clauses that name what holds a filling."""
+    opened = _OPENED.findall(steps) if _FILLS.search(steps) else []
+    return [*_STUFFED.findall(steps), *opened, *_STUFFED_TITLE.findall(title)]
 
 
 def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:

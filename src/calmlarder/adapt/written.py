@@ -18,7 +18,20 @@ from calmlarder.tables.rows import Food
 # Poured things are told in millilitres, weighed by what a cup of them weighs.
 _POURED = frozenset({"oil", "soy-sauce", "acid", "milk", "cream", "plant-drink", "stock", "juice"})
 _ON_THE_SCALE = 10  # g; less is spooned: common practice
-_SPOONS = ("1 pinch", "1/4 tsp", "1/2 tsp", "3/4 tsp", "1 tsp", "1 1/2 tsp", "2 tsp", "1 tbsp")
+_SPOONS = (
+    "1 pinch",
+    "1/4 tsp",
+    "1/2 tsp",
+    "3/4 tsp",
+    "1 tsp",
+    "1 1/4 tsp",
+    "1 1/2 tsp",
+    "1 3/4 tsp",
+    "2 tsp",
+    "2 1/4 tsp",
+    "2 1/2 tsp",
+    "1 tbsp",
+)
 _BIG_SPOONS = ("1 tbsp", "2 tbsp", "3 tbsp", "4 tbsp")  # of syrup and sugar; more is weighed
 _SAME_SPOON = Decimal("0.06")
 _OWN_WORDS = re.compile(
@@ -52,7 +65,7 @@ _LEAFY = frozenset({"allium", "leaf", "stem"})
 _LEAVES_BEAR = re.compile(r"\b(?:chopped|sliced|shredded)$")
 _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
-    "pod", "fruit", "citrus",
+    "pod", "fruit", "citrus", "tofu",
 })  # fmt: skip
 _TO_SERVE = re.compile(r"\bto serve$")
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")

@@ -160,7 +160,7 @@ def _show(
     else:
         from calmlarder.household.request import NOTHING_WITH
         from calmlarder.render.style import style_of_output
-        from calmlarder.render.text import tonight_text
+        from calmlarder.render.tonight_text import tonight_text
 
         if from_home:
             words = f"From what holds at home: {'; '.join(from_home)}."

@@ -1,6 +1,7 @@
 """A page of HTML as lines of text, with what is a heading and what stands in which list."""
 
 import html
+import re
 from typing import NamedTuple
 
 from calmlarder.clean import clean_line
@@ -13,8 +14,11 @@ _LINES = frozenset({
     "address", "article", "blockquote", "br", "dd", "div", "dl", "dt", "fieldset", "header", "hr", "label", "li",
     "main", "ol", "p", "pre", "section", "table", "tbody", "thead", "tr", "ul",
 })  # fmt: skip
+_HEADS_A_LIST = 6
+_NUMBER = re.compile(r"[\d½⅓¼¾⅔⅛]")
 _HEADINGS = {f"h{level}": level for level in range(1, 7)}
 _LISTS = frozenset({"ul", "ol", "table", "dl"})
+_LONGEST_HEAD = 60
 _PARTS = frozenset({"span", "b", "strong", "td", "th"})
 
 
@@ -59,7 +63,8 @@ class _Page:
             self.breaks()
             self._level = _HEADINGS[tag]
         elif tag in _LINES:
-            self.breaks()
+            within = bool(self._lists) and tag in _LISTS
+            self.breaks(_HEADS_A_LIST if within else 0)
             if tag in _LISTS:
                 self._count += 1
                 self._lists.append(self._count)
@@ -75,8 +80,11 @@ class _Page:
         elif tag in _PARTS:
             self._text.append("\x00")
 
-    def breaks(self) -> None:
-        """The end of a line. Parts set apart by their look alone are set apart by a space."""
+    def breaks(self, heads: int = 0) -> None:
+        """The end of a line. Parts set apart by their look alone are set apart by a space.
+
+        A short line without a number before a list within its list is the heading of that, of level `heads`.
+        """
         told = "".join(self._text)
         self._text.clear()
         if not told.strip("\x00 \n\t\r") or len(self.blocks) >= _MOST_BLOCKS:
@@ -86,7 +94,8 @@ class _Page:
         )
         text = clean_line(html.unescape(apart[:_LONGEST]))
         if text:
-            self.blocks.append(Block(self._level, self._lists[-1] if self._lists else 0, text))
+            level = self._level or (heads if len(text) <= _LONGEST_HEAD and not _NUMBER.search(text) else 0)
+            self.blocks.append(Block(level, self._lists[-1] if self._lists else 0, text))
 
 
 def blocks_of(page: str) -> list[Block]:

@@ -83,6 +83,8 @@ class Coverage:
         for food in foods:
             covered |= self._words[food] | set(words_of(self._foods[food].kind.replace("-", " ")))
         kinds = {self._foods[food].kind for food in foods}
+        if "garlic" in covered:
+            covered.add("clove")  # `1 tbsp minced garlic (about 3 cloves)`
         if "citrus" in kinds:
             covered |= _OF_CITRUS
         return tuple(

@@ -7,7 +7,9 @@ from typing import Any
 from calmlarder.cookbook.blocks import Block, blocks_of
 from calmlarder.cookbook.bounds import LONGEST_TITLE, MOST_INGREDIENTS, MOST_STEPS
 from calmlarder.cookbook.serves import pieces_in, served_in_dishes, serves_above, serves_in
+from calmlarder.cookbook.wording import HEADING
 from calmlarder.cookbook.words import like_ingredient, section_of
+from calmlarder.matching.words import plain
 
 _LONGEST_LINE = 300
 _LONGEST_HEADING = 70
@@ -90,11 +92,27 @@ def _until(blocks: Sequence[Block], start: int, level: int) -> tuple[list[Block]
     found: list[Block] = []
     for place in range(start, len(blocks)):
         block = blocks[place]
-        ends = block.level and (_END.fullmatch(block.text) or 0 < block.level <= level)
+        ends = block.level and (_END.fullmatch(block.text) or (block.level <= level and not _is_group(blocks, place)))
         if _kind(block) in {"on", "off"} or ends or _BEHIND.fullmatch(block.text):
             return found, place
         found.append(block)
     return found, len(blocks)
+
+
+def _is_group(blocks: Sequence[Block], place: int) -> bool:
+    """Whether a heading parts the list of ingredients (`For the top`): by its words, or by the list under it."""
+    under: list[Block] = []
+    for block in blocks[place + 1 : place + 1 + MOST_INGREDIENTS]:
+        if (
+            block.level
+            or not block.listed
+            or len(block.text) > _LONGEST_LINE
+            or (under and block.listed != under[0].listed)
+        ):
+            break
+        under.append(block)
+    like = sum(like_ingredient(one.text) for one in under)
+    return like > 0 and (2 * like >= len(under) or bool(HEADING.fullmatch(plain(blocks[place].text).strip(" :"))))
 
 
 def _method(blocks: Sequence[Block], start: int) -> list[Block]:

@@ -1,6 +1,8 @@
 """What an ingredient line of a recipe means: which food, how much, and what it leaves open."""
 
 import re
+from collections.abc import Sequence
+from itertools import pairwise
 
 from calmlarder.clean import clean_line
 from calmlarder.cookbook.citrus import citrus_of
@@ -11,9 +13,9 @@ from calmlarder.cookbook.line_amounts import amounts_of, no_inches, without_like
 from calmlarder.cookbook.names import IngredientNames, Part
 from calmlarder.cookbook.notation import both_parts, freed, in_plain_words, spoons_told
 from calmlarder.cookbook.quantity import Found, Quantity, added, take_quantity
-from calmlarder.cookbook.recipe import IngredientRead, Outcome
+from calmlarder.cookbook.recipe import IngredientRead, Outcome, shared_out, together
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
-from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed
+from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed, with_more
 from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail
 from calmlarder.matching.foods import UNKNOWN
@@ -36,6 +38,18 @@ _CLOSE = re.compile(r"\b(?:orzo|risoni|ditalini|stelline|pastina|acini di pepe|k
 _AGAINST_TUBES = Span(1.7, 2.0, 2.2)
 
 
+def with_headings(reads: Sequence[IngredientRead]) -> tuple[IngredientRead, ...]:
+    """The lines, of which a bare name without an amount is a heading where the next line measures that food."""
+    found = list(reads)
+    for place, (read, behind) in enumerate(pairwise(reads)):
+        bare = read.outcome == "read" and read.grams is None and not read.also and len(read.text.split()) == 1
+        words = words_of(read.text)
+        same = behind.outcome == "read" and behind.grams is not None and set(words) <= set(words_of(behind.text))
+        if bare and words and same:
+            found[place] = IngredientRead(text=read.text, outcome="heading")
+    return tuple(found)
+
+
 class LineReader:
     """Reads ingredient lines against the tables; built once, it may read any number."""
 
@@ -56,7 +70,7 @@ class LineReader:
         if is_heading(shown, bare) or (line.rstrip("*_ ").endswith(":") and not re.match(r"\W*\d", line)):
             return IngredientRead(text=shown, outcome="heading")
         try:
-            return self._best(shown, in_plain_words(without_verbs(line)))
+            return self._best(shown, in_plain_words(without_verbs(with_more(line))))
         except ValueError:
             return IngredientRead(text=shown, outcome="unknown")
 
@@ -82,7 +96,7 @@ class LineReader:
         """The pieces of a line as one reading, where each is read as a food of its own; else nothing."""
         reads = [self._whole(shown, piece) for piece in pieces]
         foods = {read.food for read in reads if read.outcome == "read"}
-        return _together(reads) if reads and len(foods) == len(reads) else None
+        return together(reads) if reads and len(foods) == len(reads) else None
 
     def _kinds(self, shown: str, lines: tuple[str, ...]) -> IngredientRead | None:
         """Kinds of one thing that share an amount, any of which may be nearly all of it; None where one is not read."""
@@ -92,7 +106,7 @@ class LineReader:
             return None
         if len(foods) == 1:
             return reads[0]
-        return _together([_shared(one, len(reads)) for one in reads]) if len(foods) == len(reads) else None
+        return together([shared_out(one, len(reads)) for one in reads]) if len(foods) == len(reads) else None
 
     def _whole(self, shown: str, line: str) -> IngredientRead:
         return self._if_whole(self._dry(shown, line) or self._read(shown, line), without_likeness(both_parts(line)))
@@ -220,7 +234,7 @@ class LineReader:
             for food in (match.food, *part.also)
         ]
         if len(reads) > 1 and any(read.weighed for read in reads):
-            reads = [_shared(read, len(reads)) for read in reads]
+            reads = [shared_out(read, len(reads)) for read in reads]
         return reads[0].model_copy(update={"also": tuple(reads[1:])}) if len(reads) > 1 else reads[0]
 
     def _several(
@@ -252,9 +266,9 @@ class LineReader:
         whole = powders(pieces, whole, found, told, self._names)
         reads = [self._told(shown, found, part, (), optional) for part in whole]
         if "each" not in told and found.main is not None:
-            reads = [_shared(read, len(reads)) for read in reads]
+            reads = [shared_out(read, len(reads)) for read in reads]
         worst = next((read for read in reads if read.outcome != "read"), None)
-        return worst or _together(reads)
+        return worst or together(reads)
 
     def _listed(
         self, shown: str, found: Found, pieces: list[str], told: frozenset[str], optional: bool
@@ -274,7 +288,7 @@ class LineReader:
             return None
         reads = [self._told(shown, found, part, (), optional) for part in parts]
         worst = next((read for read in reads if read.outcome != "read"), None)
-        return worst or _together(reads)
+        return worst or together(reads)
 
 
 def _small(found: Found, part: Part) -> Found:
@@ -284,20 +298,7 @@ def _small(found: Found, part: Part) -> Found:
     return found._replace(main=found.main._replace(number=found.main.number.times(_OF_A_WHOLE)))
 
 
-def _together(reads: list[IngredientRead]) -> IngredientRead:
-    """The foods of a line as one reading; each may itself stand for parts of a whole."""
-    flat = [one for read in reads for one in (read.model_copy(update={"also": ()}), *read.also)]
-    return flat[0].model_copy(update={"also": tuple(flat[1:])})
-
-
 def _parts_told(line: str) -> set[str]:
     """`white part` and `green part` where a line on spring onions or leeks speaks of them."""
     rest = re.sub(r"\b(?:green|spring|salad) onions?\b", " ", line)
     return {f"{colour} part" for colour in ("white", "green") if re.search(rf"\b{colour}s?\b|{colour} top", rest)}
-
-
-def _shared(read: IngredientRead, count: int) -> IngredientRead:
-    """One amount for several foods together: any of them may be nearly all of it."""
-    if read.grams is None or read.grams_low is None:
-        return read
-    return read.model_copy(update={"grams_low": 0.0, "grams": round(read.grams / count, 2)})

@@ -59,3 +59,16 @@ class IngredientRead(BaseModel):
     choices: tuple[str, ...] = ()
     alternatives: tuple[str, ...] = ()
     also: tuple["IngredientRead", ...] = ()
+
+
+def together(reads: list[IngredientRead]) -> IngredientRead:
+    """The foods of a line as one reading; each may itself stand for parts of a whole."""
+    flat = [one for read in reads for one in (read.model_copy(update={"also": ()}), *read.also)]
+    return flat[0].model_copy(update={"also": tuple(flat[1:])})
+
+
+def shared_out(read: IngredientRead, count: int) -> IngredientRead:
+    """One amount for several foods together: any of them may be nearly all of it."""
+    if read.grams is None or read.grams_low is None:
+        return read
+    return read.model_copy(update={"grams_low": 0.0, "grams": round(read.grams / count, 2)})

@@ -26,6 +26,12 @@ _NAMES = re.compile(
 )
 # `Puy-style lentils`, `Italian plum tomatoes`: where it comes from says nothing of what it is.
 _OF_A_SORT = re.compile(r"-style |\b(?:italian|spanish|french|greek|turkish|english|dutch|imported) (?=\w+ \w)")
+# `2 tbsp oil + 1 tbsp for frying the paneer`: more of the same, and what for.
+_MORE_OF_IT = re.compile(
+    r"^(?P<head>\d.*?[a-z]{3,}.*?)\s*(?:,\s*)?(?:\+|\b(?:plus|and)\b)\s*"
+    r"(?P<more>\d[\d./ ]*(?:tbsp|tsp|tablespoons?|teaspoons?|cups?|ml|g|kg|oz)\b)\.?"
+    r"(?: of (?:it|the same))?(?: more| extra)?,? (?:for|to) [^,;()]+"
+)
 _TWICE = re.compile(r"\b(habanero|jalapeno|serrano|poblano|ancho|chipotle|guajillo|cayenne) chillis?\b")
 # `mixed mushrooms (button and portobello)`: the kinds of a thing stand in a bracket behind it.
 _KINDS_BEHIND = re.compile(
@@ -63,6 +69,11 @@ def apart(line: str) -> tuple[str, ...]:
     if last is not None:
         pieces = [f"{piece} {last[1]}" if _COLOURED.fullmatch(piece) else piece for piece in pieces]
     return tuple(pieces)
+
+
+def with_more(line: str) -> str:
+    """A plain line that adds some of the same for a use of its own, without that use."""
+    return _MORE_OF_IT.sub(r"\g<head> plus \g<more>", line)
 
 
 def kinds_behind(line: str) -> tuple[str, ...]:

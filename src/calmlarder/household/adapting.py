@@ -19,7 +19,7 @@ from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.jsonld import ingredients_key
-from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.lines import LineReader, with_headings
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.serves import served_in_dishes
 from calmlarder.cookbook.write import said_anew, with_fields
@@ -91,7 +91,7 @@ def adapted_recipe(
     tables = household.plain_tables
     form = form or ("text" if recipe.page else recipe.form)
     reader = LineReader(tables)
-    parts = parts_of([reader.read(text) for text in recipe.ingredients])
+    parts = parts_of(with_headings([reader.read(text) for text in recipe.ingredients]))
     reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
     told = told_of(recipe, reads, tables)
     adapted = adapt(reads, serves, eaters, tables, told)

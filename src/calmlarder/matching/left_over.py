@@ -11,6 +11,7 @@ from calmlarder.matching.notes import (
     COLOURS,
     COLOURS_ELSEWHERE,
     DECIDING,
+    DECIDING_ELSEWHERE,
     DISH_WHEN_MADE,
     DISHES,
     GRAIN_KINDS,
@@ -156,7 +157,7 @@ def _is_seasoning(word: str, lexicon: Lexicon) -> bool:
 
 def _decides(word: str, food: Food) -> bool:
     """Whether a word makes another food of this one, whatever the tables hold."""
-    if word in DISHES or word in DECIDING:
+    if word in DISHES or word in DECIDING or word in DECIDING_ELSEWHERE:
         return True
     if word == "chocolate" and food.kind in _FLAVOURED:
         return True

@@ -199,7 +199,7 @@ def _takes_notes(best: Reading, strange: list[bool], words: Words) -> bool:
     tongues = {row[-1] for row in words.lexicon.tongues.names.get(token.raw, ())}
     if before:
         return bool(tongues) and tongues <= _JOIN_NOUNS
-    return tongues <= _NOTES_BEHIND
+    return not tongues or bool(tongues & _NOTES_BEHIND)
 
 
 def _close(readings: list[Reading], best: Reading) -> list[Reading]:

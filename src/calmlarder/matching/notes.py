@@ -58,6 +58,31 @@ QUALITIES = frozenset({
     "veggie", "refried", "mushy",
 })  # fmt: skip
 DECIDING = PRODUCTS | QUALITIES
+# The same in other tongues, where a strange word beside a name is else a note: what is seasoned may hold garlic.
+DECIDING_ELSEWHERE = frozenset({
+    "temperado", "temperada", "temperados", "temperadas", "adobado", "adobada", "adobados", "adobadas", "marinado",
+    "marinada", "marinados", "marinadas", "mariniert", "mariniertes", "marinierte", "gewurzt", "gewurzte", "kryddad",
+    "kryddade", "krydret", "marinert", "marinerad", "marinerade", "gekruid", "gekruide", "gemarineerd",
+    "gemarineerde", "condito", "condita", "marinato", "marinata", "assaisonne", "assaisonnee", "marine", "marinee",
+    "przyprawiony", "marynowany", "marynowana", "relleno", "rellena", "rellenos", "rellenas", "gefullt", "gefullte",
+    "gevuld", "gevulde", "fylld", "fyllda", "fylt", "fyldt", "ripieno", "ripiena", "ripieni", "ripiene", "farci",
+    "farcie", "farcis", "farcies", "recheado", "recheada", "recheados", "recheadas", "nadziewany", "empanado",
+    "empanados", "empanadas", "rebozado", "rebozada", "panado", "panados", "paniert", "panierte", "paniertes",
+    "gepaneerd", "gepaneerde", "panerad", "panerade", "panert", "paneret", "pane", "panee", "impanato", "impanata",
+    "impanati", "impanate", "panierowany", "ahumado", "ahumada", "ahumados", "ahumadas", "fumado", "fumada",
+    "affumicato", "affumicata", "gerauchert", "geraucherte", "geraucherter", "gerookt", "gerookte", "rokt", "rokte",
+    "roget", "fume", "fumee", "wedzony", "wedzona", "encurtido", "encurtida", "encurtidos", "encurtidas", "eingelegt",
+    "eingelegte", "ingelegd", "ingelegde", "inlagd", "inlagda", "syltet", "syltede", "sottaceto", "sottolio",
+    "marynowane", "frito", "frita", "fritos", "fritas", "gebraten", "gebratene", "gebakken", "stekt", "stegt",
+    "fritto", "fritta", "fritti", "fritte", "frit", "frite", "frits", "frites", "smazony", "smazona", "asado",
+    "asada", "asados", "asadas", "assado", "assada", "assados", "assadas", "arrosto", "arrosta", "geroosterd",
+    "rostet", "roti", "rotie", "pieczony", "pieczona", "confitado", "confitada", "caramelizado", "caramelizada",
+    "caramelise", "candito", "candita", "kandiert", "polvo", "pulver", "poudre", "poeder", "polvere", "proszek",
+    "zumo", "saft", "jus", "sap", "succo", "suco", "sok", "harina", "farinha", "farine", "mehl", "meel", "mjol",
+    "sopa", "soupe", "suppe", "soep", "zuppa", "zupa", "molho", "sosse", "saus", "sugo", "ensalada", "salade",
+    "salat", "insalata", "salatka", "mermelada", "marmelade", "marmellata", "confiture", "sylt", "syltetoj", "geleia",
+    "torta", "tarte", "kuchen", "taart", "kaka", "kake", "kage", "bolo", "gateau", "ciasto",
+})  # fmt: skip
 # A noun that makes a dish of the food before it: a dish may hold anything, so it is asked about.
 DISHES = frozenset({
     "bite", "nibble", "popper", "skewer", "gefilte", "dosa", "dosai", "idli", "uttapam", "vada", "upma", "pongal",
@@ -136,7 +161,9 @@ NOTES = frozenset({
     "though", "too", "total", "two", "type", "under", "up", "used", "usual", "version", "very", "was", "way", "we",
     "weird", "well", "were", "what", "when", "where", "which", "will", "wonky", "would", "yes", "yet", "you", "your",
     "himself", "herself", "myself", "yourself", "themselves",
-    "cocinar", "zum", "zur", "sul", "sulla", "nel", "nella", "num", "numa", "cucinare", "cucina", "cuisiner",
+    "cocinar", "zum", "zur", "sul", "sulla", "nel", "nella", "num", "numa", "mediano", "mediana", "medianos",
+    "medianas", "medio",
+    "mellan", "cucinare", "cucina", "cuisiner",
     "cozinhar", "kochen", "plana", "plano", "planas", "planos", "brick",
     "market", "supermarket", "farm", "local", "leftover", "abit", "bout", "nearly", "ish", "tho",
     "gerieben", "geriebener", "geriebene", "festkochend", "mehligkochend", "mehlig", "jung", "reif", "offen",

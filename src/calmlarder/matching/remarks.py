@@ -77,14 +77,21 @@ _SAID_NO_FOOD = re.compile(
 )
 
 
+def is_heading(text: str) -> bool:
+    """Whether a plain line only heads others: `freezer:`, `mine`."""
+    whole = text.strip()
+    bare = whole.strip(_ENDS)
+    return bool(bare) and bool(_HEADING.fullmatch(bare)) and (bare not in _NO_HEADING or whole.endswith(":"))
+
+
 def refuse_remarks(text: str, lexicon: Lexicon) -> None:
     """Nothing, where a plain text may name a food. Raises NotThere where it is a remark or a heading."""
     whole = text.strip()
     bare = whole.strip(_ENDS)
-    if bare and _HEADING.fullmatch(bare) and (bare not in _NO_HEADING or whole.endswith(":")):
+    if is_heading(whole):
         raise NotThere(
             "it is a heading and names no food",
-            "each line is read by itself: write where a thing is, or whose, beside it",
+            "what stands below `freezer` or `not mine` is read with it; write any other place beside a thing",
         )
     head, *more = re.split(r"[,;&+]|\band\b", bare)
     alone = not any(_may_be_food(word, lexicon) for piece in more for word in WORD.findall(piece))

@@ -8,8 +8,8 @@ from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.order import days_in_words
 from calmlarder.render.adapt_json import counted_lines, lines_of
+from calmlarder.render.caution import CAUTION
 from calmlarder.render.style import Style, blocks
-from calmlarder.render.text import CAUTION
 from calmlarder.swaps.model import sane_grams, told_grams
 from calmlarder.tables.book import Tables
 

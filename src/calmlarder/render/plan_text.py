@@ -5,9 +5,10 @@ from collections.abc import Iterator
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.plan.planned import Planned, SittingPlanned
+from calmlarder.render.caution import CAUTION
 from calmlarder.render.style import Style
-from calmlarder.render.text import CAUTION, EAT_ALL_THE_SAME
 from calmlarder.render.thaw_text import freeze_words, thaw_words
+from calmlarder.render.tonight_text import EAT_ALL_THE_SAME
 from calmlarder.tables.book import Tables
 
 _IN = "    "
@@ -24,16 +25,16 @@ def notes_text(planned: Planned, tables: Tables, style: Style) -> str:
     """What holds for the plan as a whole: what spoils all the same, what to freeze and to buy, how good it is."""
     parts = ["\n".join(_wasted(planned, style))]
     if any(one.dinner is None for one in planned.sittings):
-        parts.insert(0, "\n".join(textwrap.wrap(EAT_ALL_THE_SAME, style.width)))
+        parts.insert(0, "\n".join(style.wrapped(EAT_ALL_THE_SAME)))
     if planned.freeze_today:
         parts.append("\n".join(_freeze(planned, tables, style)))
     if planned.buy:
         parts.append("\n".join(_buy(planned, style)))
     if planned.looked_at is not None:
         words = f"Only the {planned.looked_at} things that go first were planned with."
-        parts.append("\n".join(textwrap.wrap(words, style.width)))
-    parts.append("\n".join(textwrap.wrap(CAUTION, style.width)))
-    parts.append("\n".join(textwrap.wrap(closing(planned), style.width)))
+        parts.append("\n".join(style.wrapped(words)))
+    parts.append("\n".join(style.wrapped(CAUTION)))
+    parts.append("\n".join(style.wrapped(closing(planned))))
     return "\n\n".join(parts) + "\n"
 
 
@@ -98,7 +99,7 @@ def _wasted(planned: Planned, style: Style) -> Iterator[str]:
         return
     yield style.strong("What this plan does not reach in time")
     for one in planned.wasted[:_MOST_WASTED]:
-        yield from _wrapped(f"{one.grams:g} g of `{one.line}`: {one.why}.", style, "  ")
+        yield from style.hanging(f"{one.grams:g} g of `{one.line}`: {one.why}.")
     if len(planned.wasted) > _MOST_WASTED:
         yield f"  and {len(planned.wasted) - _MOST_WASTED} more"
 
@@ -107,14 +108,14 @@ def _freeze(planned: Planned, tables: Tables, style: Style) -> Iterator[str]:
     yield style.strong("Freeze today")
     for one in planned.freeze_today:
         name = tables.food_by_id[one.food].name
-        yield from _wrapped(f"{one.grams:g} g {name}: {freeze_words(one, planned.sittings)}.", style, "  ")
+        yield from style.hanging(f"{one.grams:g} g {name}: {freeze_words(one, planned.sittings)}.")
 
 
 def _buy(planned: Planned, style: Style) -> Iterator[str]:
     yield style.strong("Worth buying")
     for one in planned.buy:
-        yield from _wrapped(f"{one.grams} g {one.name}: {one.because}.", style, "  ")
+        yield from style.hanging(f"{one.grams} g {one.name}: {one.because}.")
 
 
-def _wrapped(text: str, style: Style, indent: str = _IN) -> list[str]:
-    return textwrap.wrap(text, style.width, initial_indent=indent, subsequent_indent=indent + "  ")
+def _wrapped(text: str, style: Style) -> list[str]:
+    return textwrap.wrap(text, style.width, initial_indent=_IN, subsequent_indent=_IN + "  ")

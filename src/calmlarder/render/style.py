@@ -25,6 +25,10 @@ class Style(NamedTuple):
         """A heading in lines that fit."""
         return [self.strong(line) for line in textwrap.wrap(text, self.width)]
 
+    def wrapped(self, text: str) -> list[str]:
+        """Lines that fit."""
+        return textwrap.wrap(text, self.width)
+
     def hanging(self, text: str) -> list[str]:
         """Lines that fit, set in, and all but the first further in."""
         return textwrap.wrap(text, self.width, initial_indent="  ", subsequent_indent="    ")

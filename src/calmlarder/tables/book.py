@@ -8,15 +8,14 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.late_rows import LateRows, RowBy, RowsBy, cells_of
+from calmlarder.tables.made_from_rows import Conversion, MadeFrom
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import (
     AmericanName,
     Caution,
-    Conversion,
     Fermentable,
     Food,
     Keeping,
-    MadeFrom,
     Measure,
     MixtureRow,
     Name,

@@ -13,16 +13,15 @@ from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import Line, read_csv
 from calmlarder.tables.late_rows import LateLines, LateRows, plain_of
+from calmlarder.tables.made_from_rows import Conversion, MadeFrom
 from calmlarder.tables.mixture import mixture_faults
 from calmlarder.tables.places import shipped
 from calmlarder.tables.rows import (
     AmericanName,
     Caution,
-    Conversion,
     Fermentable,
     Food,
     Keeping,
-    MadeFrom,
     Measure,
     MixtureRow,
     Name,

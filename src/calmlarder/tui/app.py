@@ -26,16 +26,15 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.render.plain_signs import is_unicode
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
-from calmlarder.tui.asked import TonightOnly
+from calmlarder.tui.asked_for_tonight import TonightOnly
 from calmlarder.tui.choice import Choice
-from calmlarder.tui.day_turns import LOOK_S, Clock, TurnsWithDay, turned_words
+from calmlarder.tui.day_turns import LOOK_S, Clock
 from calmlarder.tui.errors import tell
 from calmlarder.tui.keys_line import KeysByWords, commands_of
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.left_open import SEEN_S, LeftOpen
 from calmlarder.tui.plain_terminal import AsciiSigns, NoColour
 from calmlarder.tui.runtime import (
-    GONE,
-    SurvivesFaults,
     end_with_signals,
     fault_words,
     kept_for_good,
@@ -53,8 +52,6 @@ _WASTE = "Waste: what was thrown away each week, what would help"
 _GO_ON, _NOT_COOKED = "Continue cooking", "Discard"
 _AFTER_FIRST_PAINT_S = 1.0
 _LEAST_COLUMNS, _LEAST_ROWS = 20, 8  # what screens and questions can still be drawn on
-_STAYS_S = 86_400  # a day: what must not be overlooked
-_SEEN_S = 30  # what is said when a day begins stays so long
 # What the screens of dinners and plans need, so that none stalls when it is opened first.
 _LOADED_LATER = (
     "calmlarder.compose.compose",
@@ -70,7 +67,7 @@ def _drawable(size: Size) -> Size:
     return Size(max(size.width, _LEAST_COLUMNS), max(size.height, _LEAST_ROWS))
 
 
-class LarderApp(SurvivesFaults):
+class LarderApp(LeftOpen):
     """Opens on the larder."""
 
     TITLE = "calmlarder"
@@ -102,7 +99,6 @@ class LarderApp(SurvivesFaults):
             self._last_filters.append(AsciiSigns())
         super().__init__()
         self._clock = clock
-        self._has_terminal = self._store_is_missed = False
         for theme in THEMES.values():
             self.register_theme(theme)
         self.theme = DARK.name
@@ -198,40 +194,14 @@ class LarderApp(SurvivesFaults):
         question = f"You were cooking: {title}. What was weighed and the timers are kept."
         self.push_screen(Choice(question, [_GO_ON, _NOT_COOKED]), picked)
 
-    def look_around(self) -> None:
-        """What may change under a program that is left open: the day, its store, its terminal."""
-        if self._has_terminal and terminal_is_gone():
-            self.exit(return_code=GONE)
-            return
-        self.look_at_clock()
-        try:
-            self._kitchen.look_at_place()
-        except CannotGoOn as stop:
-            if not self._store_is_missed:
-                self._store_is_missed = True
-                self.notify("\n".join(map(str, stop.problems)), severity="error", timeout=_STAYS_S, markup=False)
-        for words in self._kitchen.unread():
-            self.notify(words, severity="warning", timeout=_SEEN_S, markup=False)
-
     def _go_on(self, note: dict[str, Any]) -> None:
         at = cooking_session.again(note)
         if at is None:
-            self.notify("an earlier calmlarder kept it in another form: ask for a dinner again", timeout=_SEEN_S)
+            self.notify("an earlier calmlarder kept it in another form: ask for a dinner again", timeout=SEEN_S)
             return
         from calmlarder.tui.cook_screen import CookScreen
 
         self.push_screen(CookScreen(self._kitchen, at))
-
-    def look_at_clock(self) -> None:
-        """Past midnight every screen goes on with the new day."""
-        day = self._kitchen.today if self._clock is None else self._clock()
-        if day == self._kitchen.today:
-            return
-        self._kitchen.turn_to(day)
-        for screen in self.screen_stack:
-            if isinstance(screen, TurnsWithDay):
-                screen.day_turned()
-        self.notify(turned_words(day), timeout=_SEEN_S)
 
     @work(thread=True)
     def _get_ready(self) -> None:

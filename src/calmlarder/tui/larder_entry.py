@@ -10,6 +10,7 @@ from textual.widgets import Input
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
 from calmlarder.larder.reading import Reading
+from calmlarder.matching.under_headings import under_headings
 from calmlarder.tui.errors import told
 from calmlarder.tui.larder_keys import LarderKeys
 from calmlarder.tui.larder_log import (
@@ -38,7 +39,7 @@ class Taken(NamedTuple):
 
 def taken(lines: Iterable[str], kitchen: Household) -> Taken:
     """Keep many lines as one action; why one could not be kept stands beside it."""
-    readings = [(line, reading) for line in lines if (reading := kitchen.read(line)) is not None]
+    readings = [(line, reading) for line in under_headings(lines) if (reading := kitchen.read(line)) is not None]
     keep_lines(kitchen, [reading for _, reading in readings])
     unread = [(line, reading) for line, reading in readings if reading.problem is not None]
     asked = sum(reading.to_answer is not None for _, reading in readings)

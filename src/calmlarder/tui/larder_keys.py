@@ -11,8 +11,8 @@ from calmlarder.household.household import Household
 from calmlarder.household.larder import Place, move_to, remove_mistakes, remove_unread
 from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
-from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
+from calmlarder.tui.larder_pages import LarderPages
 from calmlarder.tui.larder_view import groups_of
 from calmlarder.tui.page import Page
 from calmlarder.tui.sources import show_limit_sources
@@ -33,12 +33,11 @@ _CAN_BE_DONE = "F4 edit, F5 used, F6 thrown, F7 frozen, F10 part of it, F9 its f
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
 
-class LarderKeys(TurnsWithDay[None]):
+class LarderKeys(LarderPages):
     """The part of the larder's screen that needs no line; `_filter` holds words that a lot shown must have."""
 
     def __init__(self, kitchen: Household) -> None:
-        super().__init__()
-        self._kitchen = kitchen
+        super().__init__(kitchen)
         self._shown: list[KeptLot] = []
         self._asked: list[ToAnswer] = []
         self._filter = ""
@@ -234,30 +233,6 @@ class LarderKeys(TurnsWithDay[None]):
         end(self._kitchen, [one], ending)
         self.notify(f"{_ENDED[how]}: {much} (Ctrl+Z undoes it)", markup=False)
         self.refill()
-
-    def action_days(self) -> None:
-        """Days side by side, and what was thrown."""
-        from calmlarder.tui.days_screen import DaysScreen
-
-        self.app.push_screen(DaysScreen(self._kitchen))
-
-    def action_waste(self) -> None:
-        """Days, at what was thrown away and what would help."""
-        from calmlarder.tui.days_screen import DaysScreen
-
-        self.app.push_screen(DaysScreen(self._kitchen, at_waste=True))
-
-    def action_people(self) -> None:
-        """Who eats here."""
-        from calmlarder.tui.people_screen import PeopleScreen
-
-        self.app.push_screen(PeopleScreen(self._kitchen))
-
-    def action_challenge(self) -> None:
-        """What a challenge asks of today."""
-        from calmlarder.tui.challenge_screen import ChallengeScreen
-
-        self.app.push_screen(ChallengeScreen(self._kitchen))
 
     def action_figures(self) -> None:
         """Where the figures of the chosen food come from, or those of the limits."""

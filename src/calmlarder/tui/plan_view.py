@@ -157,7 +157,7 @@ class PlanView(VerticalScroll):
     ) -> None:
         """`pinned` are the indexes of meals that stay, `unfit` those of meals that fit no longer, with why."""
         from calmlarder.plan.planned import Planned
-        from calmlarder.render.text import CAUTION
+        from calmlarder.render.caution import CAUTION
 
         plan = outcome.plan
         sittings = self._sittings = self.manner.sittings(plan.sittings)

@@ -68,7 +68,7 @@ class PlannedDinner(Screen[bool]):
             return
         from calmlarder.render.stacked import held_g
         from calmlarder.render.style import Style
-        from calmlarder.render.text import planned_notes_text
+        from calmlarder.render.tonight_text import planned_notes_text
 
         view = self.query_one(DinnerView)
         style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)

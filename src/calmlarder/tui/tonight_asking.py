@@ -5,9 +5,11 @@ from typing import TYPE_CHECKING
 
 from calmlarder.history.variety import Declined, kept_declined
 from calmlarder.household.household import Household
+from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.request import Evening, evening
 from calmlarder.larder.lot import why_unfit
-from calmlarder.tui.asked import Asked, TonightOnly, as_settled
+from calmlarder.tables.vocabulary import DIETS, SITTINGS
+from calmlarder.tui.asked_for_tonight import Asked, TonightOnly, as_settled
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.sources import ask_sources
@@ -203,3 +205,27 @@ class AsksOfDinner(TurnsWithDay[None]):
                 then(next(use.food for use in uses if use.name == name))
 
         self.app.push_screen(Choice(question, [*(use.name for use in uses), *([_THIS_DISH] if dish else [])]), picked)
+
+    def action_people(self, more: int) -> None:
+        """More or fewer eat, tonight only: what holds for good is settled in people and limits."""
+        asked = self._asked
+        if asked.is_seated:
+            guests = max(0 if asked.names else 1, min(MOST_PEOPLE - len(asked.names), asked.guests + more))
+            self.ask(asked._replace(guests=guests))
+        else:
+            self.ask(asked._replace(people=max(1, min(MOST_PEOPLE, asked.people + more))))
+
+    def action_sitting(self) -> None:
+        """The next kind of sitting."""
+        at = SITTINGS.index(self._asked.sitting)
+        self.ask(self._asked._replace(sitting=SITTINGS[(at + 1) % len(SITTINGS)]))
+
+    def action_diet(self) -> None:
+        """The next diet, tonight only."""
+        self.ask(self._asked._replace(diet=DIETS[(DIETS.index(self._asked.diet) + 1) % len(DIETS)]))
+
+    def action_profile(self) -> None:
+        """The next profile of limits, tonight only."""
+        profiles = self._kitchen.profiles
+        at = profiles.index(self._asked.profile)
+        self.ask(self._asked._replace(profile=profiles[(at + 1) % len(profiles)]))

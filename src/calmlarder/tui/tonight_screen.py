@@ -10,10 +10,8 @@ from textual.widgets import Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
-from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.tonight import Tonight, tonight
-from calmlarder.tables.vocabulary import DIETS, SITTINGS
-from calmlarder.tui.asked import TonightOnly
+from calmlarder.tui.asked_for_tonight import TonightOnly
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
@@ -172,7 +170,7 @@ class TonightScreen(AsksOfDinner):
         from calmlarder.render.own_text import own_text
         from calmlarder.render.stacked import before_words, held_g
         from calmlarder.render.style import Style
-        from calmlarder.render.text import notes_text, tonight_text
+        from calmlarder.render.tonight_text import notes_text, tonight_text
 
         composed, view = self._composed, self.query_one(DinnerView)
         style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)
@@ -230,35 +228,11 @@ class TonightScreen(AsksOfDinner):
         """From the first dinner nothing leads back."""
         return bool(self._place) if action == "back" else super().check_action(action, parameters)
 
-    def action_people(self, more: int) -> None:
-        """More or fewer eat, tonight only: what holds for good is settled in people and limits."""
-        asked = self._asked
-        if asked.is_seated:
-            guests = max(0 if asked.names else 1, min(MOST_PEOPLE - len(asked.names), asked.guests + more))
-            self.ask(asked._replace(guests=guests))
-        else:
-            self.ask(asked._replace(people=max(1, min(MOST_PEOPLE, asked.people + more))))
-
     def action_minutes(self) -> None:
         """Less time than the dinner that is shown takes, and round to any."""
         spans = [self._asked.minutes, self._dinner.minutes if self._is_found and self._dinner else None]
         most = min((span for span in spans if span is not None), default=None)
         self.ask(self._asked._replace(minutes=next((less for less in _MINUTES if most is None or less < most), None)))
-
-    def action_sitting(self) -> None:
-        """The next kind of sitting."""
-        at = SITTINGS.index(self._asked.sitting)
-        self.ask(self._asked._replace(sitting=SITTINGS[(at + 1) % len(SITTINGS)]))
-
-    def action_diet(self) -> None:
-        """The next diet, tonight only."""
-        self.ask(self._asked._replace(diet=DIETS[(DIETS.index(self._asked.diet) + 1) % len(DIETS)]))
-
-    def action_profile(self) -> None:
-        """The next profile of limits, tonight only."""
-        profiles = self._kitchen.profiles
-        at = profiles.index(self._asked.profile)
-        self.ask(self._asked._replace(profile=profiles[(at + 1) % len(profiles)]))
 
     def action_stop(self) -> None:
         """End the search; the best so far is shown."""

@@ -1,0 +1,82 @@
+"""How much of what took a food's place a step means: `3 of the 4 cloves`, `half of the onion`, `the last clove`."""
+
+import re
+from collections.abc import Sequence
+from decimal import Decimal
+from fractions import Fraction
+
+from calmlarder.adapt.model import Adapted, Change
+from calmlarder.adapt.rewriting import Part
+from calmlarder.adapt.step_notes import amount_of, bare
+from calmlarder.adapt.written import written
+from calmlarder.tables.book import Tables
+
+_NAME = r"(?:[\w-]+ ){0,2}[\w-]+$"
+_COUNTS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
+_PARTS = {
+    "half": Fraction(1, 2), "a third": Fraction(1, 3), "one third": Fraction(1, 3), "two thirds": Fraction(2, 3),
+    "a quarter": Fraction(1, 4), "three quarters": Fraction(3, 4),
+}  # fmt: skip
+_SO_MANY = re.compile(rf"\b(\d{{1,2}}|{'|'.join(_COUNTS)}) of (?:the|your) {_NAME}", re.IGNORECASE)
+_SUCH_A_PART = re.compile(rf"\b({'|'.join(_PARTS)})(?: of)? (?:the|your) {_NAME}", re.IGNORECASE)
+_THE_REST = re.compile(rf"\b(?:the (?:last|rest|remaining|other)|remaining)\b(?: of the)? {_NAME}", re.IGNORECASE)
+_HAD = re.compile(r"\D{0,8}(\d{1,2})(?= [a-z])")
+_WEIGHED = re.compile(r"\D{0,8}\d{1,2} (?:kg|g|ml|l|oz|lbs?|cups?|tbsp|tsp|tablespoons?|teaspoons?)\b", re.IGNORECASE)
+
+_NOTICED = Decimal("0.25")  # of what a line had; less beside it needs no telling apart: ours
+
+
+def shared_out(before: str, change: Change, tables: Tables) -> list[str]:
+    """What of each stand-in a step takes that takes a part of the food; nothing where it takes no such part.
+
+    `before` is the step up to the food's name and with it.
+    """
+    lines = [line for one, line in zip(change.to, change.lines, strict=False) if amount_of(line)]
+    if change.change != "swap" or len(lines) < len(change.to) or not lines:
+        return []
+    if _THE_REST.search(before):
+        return [f"the rest of the {bare(line)}" for line in lines]
+    share = _share(before, change.ingredient)
+    if share is None:
+        return []
+    part = Decimal(share.numerator) / Decimal(share.denominator)
+    told = [written(tables.food_by_id[one.food], one.grams * part, tables).line for one in change.to]
+    return [f"{amount_of(one)} of the {bare(line)}" for one, line in zip(told, lines, strict=True)]
+
+
+def _share(before: str, ingredient: str) -> Fraction | None:
+    part = _SUCH_A_PART.search(before)
+    if part is not None:
+        return _PARTS[part[1].lower()]
+    many, had = _SO_MANY.search(before), _HAD.match(ingredient)
+    if many is None or had is None or _WEIGHED.match(ingredient):
+        return None
+    count, whole = _COUNTS.get(many[1].lower()) or int(many[1]), int(had[1])
+    return Fraction(count, whole) if 0 < count < whole else None
+
+
+def in_one_line(parts: Sequence[Part], adapted: Adapted) -> set[str]:
+    """Foods whose line holds what takes the place of others too: a step does not take all of it."""
+    changed = {change.place for change in adapted.changes}
+    kept = {part.read.food for place, part in enumerate(parts) if place not in changed and place in adapted.amounts}
+    to = {one.food for change in adapted.changes if change.change == "swap" for one in change.to}
+    return twice(adapted) | {food for food in to if food in kept}
+
+
+def own_amounts(adapted: Adapted, shared: set[str], tables: Tables) -> dict[str, str]:
+    """How much a line had of a food that stays, where another's stand-in was put to it."""
+    changed = {change.place for change in adapted.changes}
+    more: dict[str, Decimal] = {}
+    for one in (one for change in adapted.changes for one in change.to):
+        more[one.food] = more.get(one.food, Decimal(0)) + one.grams
+    return {
+        amount.food: amount_of(written(tables.food_by_id[amount.food], amount.grams, tables).line)
+        for place, amount in adapted.amounts.items()
+        if place not in changed and amount.food in shared and more[amount.food] >= _NOTICED * amount.grams
+    }
+
+
+def twice(adapted: Adapted) -> set[str]:
+    """Foods that take the place of more than one line."""
+    to = [one.food for change in adapted.changes for one in change.to]
+    return {food for food in to if to.count(food) > 1}
