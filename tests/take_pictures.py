@@ -106,6 +106,10 @@ async def take(size: tuple[int, int], mode: str) -> None:
             await picture("person")
             await press("escape", "escape", "shift+f4")
             await picture("challenge")
+            await press("n", "enter")
+            await picture("questions")
+            await press("escape", "escape", "ctrl+p")
+            await picture("keys")
             await press("escape")
             app.screen.query_one(Input).value = "half tin cocount milk opened monday"
             await picture("larder")

@@ -170,7 +170,7 @@ class Books(RuleBasedStateMachine):
         """As the Cook screen does, and now and then with more than the larder knew of."""
         lots = self.lots()
         uses = {lots[n % len(lots)].lot.id: grams for n, grams in parts}
-        gone = taken(lots, uses)
+        gone = taken(self.home, lots, uses)
         entry = Eaten(at=datetime(2026, 3, 11, 18), who="me", text="d", food="", title="d", grams=gone, loads=())
         self.act(lambda: take(self.home, lots, Taken("d", uses, (entry,), Boxing(None, 0))), eaten=gone)
 
@@ -194,7 +194,7 @@ class Books(RuleBasedStateMachine):
             update={"line": f"box {len(self.before)}", "food": box.food_id, "box": box, "grams": grams,
                     "grams_low": grams, "grams_high": grams}
         )  # fmt: skip
-        gone = taken(lots, uses)
+        gone = taken(self.home, lots, uses)
         share = boxes / shares
         self.act(
             lambda: take(self.home, lots, Taken("d", uses, (), Boxing(lot, share))),
@@ -257,9 +257,9 @@ class Books(RuleBasedStateMachine):
         assert all(one.grams + one.boxed > 0 for one in ended(self.store))
 
 
-def taken(lots: list[KeptLot], uses: dict[str, int]) -> float:
+def taken(home: Household, lots: list[KeptLot], uses: dict[str, int]) -> float:
     """Grams that leave the lots, crumbs with them."""
-    left = used_up(lots, uses)
+    left = used_up(home, lots, uses)
     return sum(
         one.lot.grams - (float(rest["grams"]) if (rest := left[one.id]) is not None else 0)
         for one in lots

@@ -321,6 +321,6 @@ def test_what_is_always_there_stands_apart_and_is_never_cooked_away(run: Run, tm
     assert run("add", "always have: rice")["lots"] == []  # it is there already
     with household(tmp_path / "home", tables) as home:
         kept = home.lots()
-        assert used_up(kept, {one.lot.id: round(one.lot.grams) for one in kept}) == {}
+        assert used_up(home, kept, {one.lot.id: round(one.lot.grams) for one in kept}) == {}
     run("add", "always have no soy sauce")  # it is taken back
     assert "soy-sauce" not in [lot["food"] for lot in run("list")["lots"]]

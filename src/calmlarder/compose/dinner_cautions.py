@@ -6,6 +6,7 @@ from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.solve import Plan, Use
 from calmlarder.kitchen.filling import sprouts
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.trimmed import MOULDY_CORNER, TRIM
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import COOKED_STATES
@@ -81,6 +82,8 @@ def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
         cautions.append(
             f"{food.name.capitalize()}, past its best ({lot.days_from}): {look}; if in doubt, throw it away."
         )
+    elif lot.condition == MOULDY_CORNER:
+        cautions.append(f"{food.name.capitalize()} ({lot.condition}): {TRIM}.")
     elif lot.condition and (sprouts(food, lot.condition) or "sprout" not in lot.condition):
         cautions.append(
             f"{food.name.capitalize()} ({lot.condition}): cut away what is bad; if in doubt, throw it away."

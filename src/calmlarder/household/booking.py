@@ -15,6 +15,7 @@ from calmlarder.household.kept_lots import KeptLot, kept, still_as_seen
 from calmlarder.household.settings import people_of
 from calmlarder.intake.eaten import EVERYONE, ME, Eaten
 from calmlarder.larder.lot import CRUMB_GRAMS, Lot, lot_line, why_unfit
+from calmlarder.larder.opening import opened_by_use
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import OF_TONIGHT
 from calmlarder.store.logs import KeptEaten, content_of, ended, entries
@@ -54,7 +55,7 @@ def take(household: Household, lots: Sequence[KeptLot], taken: Taken) -> None:
     transaction. Raises CannotGoOn where a lot changed since it was read.
     """
     store, boxing = household.store, taken.boxing
-    left = used_up(lots, taken.uses)
+    left = used_up(household, lots, taken.uses)
     with store.transaction():
         still_as_seen(store, [one for one in lots if one.id in left])
         store.change_lots(
@@ -78,7 +79,7 @@ def eat_box(household: Household, entry: Eaten, lots: Sequence[KeptLot]) -> int:
     if unfit:
         remedy = "throw it away: `calmlarder larder remove`"
         raise CannotGoOn([Problem(where=entry.title, what=unfit, remedy=remedy)])
-    left = used_up(mine, {one.lot.id: round(entry.grams) for one in mine})
+    left = used_up(household, mine, {one.lot.id: round(entry.grams) for one in mine})
     ended = dinner_took(household, mine, left, logged=(Logged(who=entry.who, grams=entry.grams),))
     with household.store.transaction():
         still_as_seen(household.store, mine)
@@ -128,7 +129,7 @@ def _ending(
         if not 0 < taken <= one.lot.grams:
             remedy = f"there are {one.lot.grams:g} g of it: give more than 0 and no more than that"
             raise CannotGoOn([Problem(where=f"item {one.id}", what=f"{taken:g} g cannot end", remedy=remedy)])
-        left[one.id] = smaller(one.lot, one.lot.grams - taken)
+        left[one.id] = smaller(household, one.lot, one.lot.grams - taken)
         entries.append(_entry(household, one, left[one.id], ending))
     return left, entries
 
@@ -182,7 +183,7 @@ def move(
 ) -> None:
     """A lot in another place, or `grams` of it as a lot of its own, as one action; a crumb goes with the rest."""
     lot, store = one.lot, household.store
-    rest = None if grams is None else smaller(lot, lot.grams - grams)
+    rest = None if grams is None else smaller(household, lot, lot.grams - grams)
     if rest is None:
         with store.transaction():
             still_as_seen(store, [one])
@@ -197,17 +198,17 @@ def move(
         store.change_lots({one.id: rest}, f"{words} {part.grams:g} g of {lot.line}", new=[kept(part)])
 
 
-def used_up(lots: Sequence[KeptLot], uses: Mapping[str, int]) -> dict[int, dict[str, Any] | None]:
+def used_up(household: Household, lots: Sequence[KeptLot], uses: Mapping[str, int]) -> dict[int, dict[str, Any] | None]:
     """What is left of each lot that was cooked from, of grams by lot id; None where it is used up.
 
     What is always there stays as it is.
     """
     taken = (one for one in lots if one.lot.id in uses and not one.lot.always)
-    return {one.id: smaller(one.lot, one.lot.grams - uses[one.lot.id]) for one in taken}
+    return {one.id: smaller(household, one.lot, one.lot.grams - uses[one.lot.id]) for one in taken}
 
 
-def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:
-    """What the store keeps of a lot of which `rest` grams are left; None for a crumb."""
+def smaller(household: Household, lot: Lot, rest: float) -> dict[str, Any] | None:
+    """What the store keeps of a lot of which `rest` grams are left, and is open now; None for a crumb."""
     if rest < CRUMB_GRAMS:
         return None
     share = rest / lot.grams
@@ -216,7 +217,8 @@ def smaller(lot: Lot, rest: float) -> dict[str, Any] | None:
         "grams": round(rest, 1),
         "grams_high": round(lot.grams_high * share, 1),
     }
-    return kept(lot.model_copy(update=less))
+    left = lot.model_copy(update=less)
+    return kept(opened_by_use(left, rest, household.today, household.tables))
 
 
 # Kinds of which one piece is mouldy and the next is not.

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Sequence
 
-from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.filling import Filling, listed
 from calmlarder.patterns.pattern import Place
 
 _SALTED = frozenset({
@@ -18,12 +18,22 @@ _RUNS = frozenset({
 })  # fmt: skip
 
 
+_POP = frozenset({"mustard-seeds", "panch-phoron"})  # done when they pop, when ground spices would be burnt
+_SHARP = frozenset({"mustard", "mustard-powder"})  # no dressing with water alone
+_SOFTENS = frozenset({"cheese", "cream", "nut-butter", "oil", "yoghurt"})
+_SIZZLE = re.compile(r"\b(?:([Ss]izzle) ([^;.]+?)|([Ll]et) ([^;.]+?) sizzle)( in [^;.,]+?)? for half a minute")
+
+
 def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
     """A sentence of a step at a place, after the things that come in with it."""
     if any(salted_before(one) for one in things):
         said = _unsalted(said)
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
+    if place in {"pan", "pot"} and any(one.food.id in _POP for one in things):
+        said = _popped_first(said, [one.food.name for one in things if one.food.id in _POP])
+    if place == "bowl" and any(one.food.id in _SHARP for one in things):
+        said = _with_oil(said, things)
     if place == "bowl" and not any(_is_thick(one) for one in things):
         said = _not_thinned(said)
     return said
@@ -53,6 +63,26 @@ def _fried_dry(said: str) -> str:
     said = said.replace(", with a splash of water where it catches", "").replace("to the pan, cover, ", "to the pan, ")
     said = re.sub(r" with a splash of water and ", " with ", said)
     return re.sub(r" with a splash of water(?:, cover)?(?=,)", "", said)
+
+
+def _popped_first(said: str, seeds: Sequence[str]) -> str:
+    """Seeds that pop sizzle by themselves first."""
+    found = _SIZZLE.search(said)
+    things = re.split(r", | and ", found[2] or found[4]) if found else []
+    first = [thing for thing in things if thing.endswith(tuple(seeds))]
+    then = [thing for thing in things if thing not in first]
+    if found is None or not first:
+        return said
+    start = f"{found[1]} {listed(first)}" if found[1] else f"{found[3]} {listed(first)} sizzle"
+    words = f"{start}{found[5] or ''} until the seeds pop"
+    words += f", then {listed(then)} for half a minute" if then else ""
+    return said[: found.start()] + words + said[found.end() :]
+
+
+def _with_oil(said: str, things: Sequence[Filling]) -> str:
+    if "oil" in said or any(one.food.kind in _SOFTENS for one in things):
+        return said
+    return said.replace(" and a spoon of hot water", ", a little oil and a spoon of hot water")
 
 
 def _not_thinned(said: str) -> str:

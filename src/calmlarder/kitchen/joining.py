@@ -24,6 +24,7 @@ from calmlarder.kitchen.wording import (
 from calmlarder.patterns.pattern import JOINED, Place, Step
 
 _TOGETHER = 1  # things whose minutes differ by no more go in together
+_EGG_MINUTES = 5  # until an egg that is cracked into a stew is set, white and yolk: common practice, no source
 _ON: dict[Place, str] = {"pan": "to the pan", "pot": "to the pot", "oven": "to the tray", "microwave": "to the rest"}
 
 
@@ -55,7 +56,7 @@ def joining(
     timed = [one for one in groups[0] if one.minutes and dish.is_timed(one)]
     on = _on(dish, step, timed[0] if timed else None)
     for group in groups[1:]:
-        left = left_of(dish, group[0]) if group[0].key in progress.waiting else group[0].minutes
+        left = left_of(dish, group[0]) if group[0].key in progress.waiting else _left_in(dish, group[0], groups)
         told = _told(dish, progress, step, group, on)
         if group[0].food.kind != "egg":
             told = told._replace(said=f"for the last {left} minute{'s' * (left != 1)} {told.said}")
@@ -71,6 +72,14 @@ def joining(
         task = Task(name, 0, {}, after=made_ready_before(group), before_end_of=(joined.task.name, left))
         adds = tuple(one.food.id for one in group if one.key not in dish.browned)
         yield Work(task, joined.stage, said, line, adds, joined.vessel)
+
+
+def _left_in(dish: Dish, one: Filling, groups: Sequence[Sequence[Filling]]) -> int:
+    """How many minutes before the end something joins what is on; what is tender goes in with the eggs, not after."""
+    if _loose_egg(dish, one):
+        return min(one.minutes, _EGG_MINUTES)
+    eggs = [min(egg.minutes, _EGG_MINUTES) for group in groups[1:] for egg in group if _loose_egg(dish, egg)]
+    return max([one.minutes, *eggs])
 
 
 def left_of(dish: Dish, one: Filling) -> int:

@@ -18,6 +18,7 @@ _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no
 def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     """The pattern as it is cooked with these fillings."""
     pattern = _eggs_last(pattern, fillings)
+    pattern = _mince_stays(pattern, fillings)
     pattern = _left_in(pattern, fillings)
     pattern = _back_in_hot(pattern, fillings)
     pattern = _in_one_pan(pattern, fillings)
@@ -42,6 +43,19 @@ def _eggs_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     last = Step(place="pan", minutes=None, words=_EGGS_LAST)
     served = [_not_returned(step) for step in pattern.steps[after[-1] + 1 :]]
     return _with_steps(pattern, [*pattern.steps[:at], *first, *between, last, *served])
+
+
+def _mince_stays(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """Mince that is browned stays in the pan for what fries after it: the spices are to season it, too."""
+    main = [one for one in fillings if one.slot == "protein"]
+    told = _on_the_pan(pattern, fillings)
+    at = next((n for n in told if "{protein}" in pattern.steps[n].words), None)
+    minced = bool(main) and all(one.food.id.endswith("-mince") for one in main)
+    if at is None or not minced or at == told[-1] or not pattern.steps[at].words.endswith(_LIFT):
+        return pattern
+    stays = pattern.steps[at].model_copy(update={"words": f"{pattern.steps[at].words.removesuffix(_LIFT)}."})
+    served = [_not_returned(step) for step in pattern.steps[at + 1 :]]
+    return _with_steps(pattern, [*pattern.steps[:at], stays, *served])
 
 
 def _left_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:

@@ -9,8 +9,9 @@ from rapidfuzz import fuzz, process
 
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.standing import is_opened, noted, place_of
+from calmlarder.larder.standing import is_opened, noted, place_of, was_open
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
+from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge
 from calmlarder.larder.urgency import Kept, urgency_of
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.conditions import presses
@@ -203,7 +204,7 @@ class LarderReader:
                 )  # fmt: skip
             lots.append(self._lot(line, part, food, span, f"{number}.{len(lots) + 1}"))
         assumed = tuple(dict.fromkeys(word for part in line.parts for word in part.named.assumed))
-        if any(one.on is None for one in line.dates):
+        if any(one.on is None for one in line.dates) or any(was_open(lot, self._today) for lot in lots):
             assumed += (_OPENED_YESTERDAY,)
         match = _match(tuple(food for _, food in foods), "matched", self._tables, line.candidates)
         return Reading(
@@ -257,6 +258,7 @@ class LarderReader:
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
         kept = Kept(food, place_of(food, line, part.amount), self._today, self._tables)
         condition = ", ".join(part.conditions) or None
+        trimmed = part.to_bin and bad_at_the_edge(food, line.text)
         dates = tuple(one.since(self._today) for one in line.dates) or noted(kept, line, part)
         urgency = urgency_of(dates, ", ".join(filter(presses, part.conditions)) or None, kept)
         return Lot(
@@ -270,10 +272,10 @@ class LarderReader:
             opened=is_opened(line, part.amount),
             dates=tuple(LotDate(kind=dated.kind, on=dated.on, assumed=dated.assumed) for dated in dates),
             **urgency._asdict(),
-            condition=condition,
+            condition=MOULDY_CORNER if trimmed else condition,
             assumed=part.named.assumed if len(part.named.foods) == 1 else (),
             always=line.always,
-            to_bin=part.to_bin,
+            to_bin=part.to_bin and not trimmed,
             owner=line.owner,
             owner_agrees=line.owner_agrees,
             kept_for=line.kept_for,

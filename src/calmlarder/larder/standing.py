@@ -1,14 +1,16 @@
 """Where a lot stands, whether it is open, and from which day a thing without a date is counted."""
 
 import re
+from datetime import date, timedelta
 
+from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import Kept
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.dated import Dated
 from calmlarder.matching.line import LineRead, Place
 from calmlarder.matching.part import Part
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import COOKED_STATES
+from calmlarder.tables.vocabulary import CANNED_STATES, COOKED_STATES
 
 _CUPBOARD_KINDS = frozenset({
     "flour", "starch", "oil", "acid", "spice", "sweetener", "nut", "seed", "dried-fruit", "soy-sauce",
@@ -64,8 +66,20 @@ def _usual_place(food: Food, line: LineRead) -> Place:
     return "cupboard" if shelf and not any(dated.kind == "opened" for dated in line.dates) else "fridge"
 
 
+def _is_part_of_tin(food: Food, amount: Amount) -> bool:
+    """Whether some of a tin is gone, so that it is open: `half a tin of chickpeas`."""
+    return food.state in CANNED_STATES and amount.grams is None and amount.number.typical < 1
+
+
+def was_open(lot: Lot, today: date) -> bool:
+    """Whether a lot was taken as opened the day before, since some of its tin is gone."""
+    return any(one.kind == "opened" and one.assumed and one.on is not None and one.on < today for one in lot.dates)
+
+
 def place_of(food: Food, line: LineRead, amount: Amount) -> Place:
     """Where a food of a line stands: where the line says, else where such a thing is kept."""
+    if line.place is None and _is_part_of_tin(food, amount):
+        return "fridge"
     return line.place or ("cupboard" if _is_sealed(line, food, amount) else _usual_place(food, line))
 
 
@@ -74,6 +88,8 @@ def noted(kept: Kept, line: LineRead, part: Part) -> tuple[Dated, ...]:
     food = kept.food
     if kept.place == "fridge" and _is_cut(food, part.amount) and not part.to_bin:
         return (Dated("opened", kept.today, True),)
+    if kept.place == "fridge" and _is_part_of_tin(food, part.amount) and not part.to_bin:
+        return (Dated("opened", kept.today - timedelta(days=1), True),)
     state = "cooked" if food.state in COOKED_STATES else "whole"
     row = kept.tables.keeping_of(food, kept.place, state)
     fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")

@@ -27,7 +27,7 @@ KINDS: dict[str, DateKind] = {
     "out of the freezer": "opened", "out of freezer": "opened",
     "made": "made", "cooked": "made", "boiled": "made", "roasted": "made", "baked": "made", "leftover from": "made",
     "leftovers from": "made", "left over from": "made", "left from": "made", "leftover": "made", "leftovers": "made",
-    "from": "made", "since": "made", "steamed": "made",
+    "from": "made", "since": "made", "steamed": "made", "set": "made",
     "bought": "bought", "picked": "bought", "caught": "bought", "got": "bought", "delivered": "bought",
     "bought on": "bought", "picked up": "bought", "landed": "bought", "dug": "bought", "harvested": "bought",
     "noted": "noted", "frozen": "frozen",

@@ -116,6 +116,12 @@ _BEHIND = LatePattern(r",\s*([a-z]{2,})$")
 _COLON = LatePattern(r":\s*([a-z]{2,})$")
 
 
+# What somebody keeps for a day of theirs is not asked for tonight.
+_OCCASION = LatePattern(
+    r"\bfor (?:(?:his|her|their|the|my|our|[a-z]+'s) )?(birthday|anniversary|party|wedding|visit|holiday|christmas)\b"
+)
+
+
 class Owned(NamedTuple):
     """Whose a thing is (None: of the one who types), whether they agree, what it is kept for, and the rest."""
 
@@ -151,6 +157,9 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
         owner, text = bare, ""  # `aoife (eggs)`
     said, reason, text = _open(" ".join(text.split()), lexicon)
     owner, kept_for = owner or said, kept_for or reason
+    occasion = _OCCASION.search(text) if owner and not kept_for else None
+    if occasion:
+        kept_for, text = occasion[1], _cut(text, occasion)
     tail = "".join(f", {inside}" for inside in brackets if inside.strip())
     return Owned(owner, agrees and owner is not None, kept_for, f"{text}{tail}", tuple(brackets))
 

@@ -81,11 +81,13 @@ class Slot(BaseModel):
     def prep_of(self, food: Food) -> str:
         """How a food is made ready for this slot; empty for what needs nothing.
 
-        What is soaked or simmered first, as salted fish is, is so in every dish.
+        What is soaked or simmered first, as salted fish is, is so in every dish; so is what is peeled.
         """
-        if _SOAKED_FIRST.search(food.prep_for(self.method)):
-            return food.prep_for(self.method)
-        return self.prep if self.prep is not None else food.prep_for(self.method)
+        own = food.prep_for(self.method)
+        if self.prep is None or _SOAKED_FIRST.search(own):
+            return own
+        peeled = own.startswith("peeled") and not self.whole and food.state == "raw" and "peel" not in self.prep
+        return f"peeled, {self.prep}" if peeled and self.prep else self.prep
 
 
 class Held(BaseModel):

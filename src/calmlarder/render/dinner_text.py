@@ -8,7 +8,7 @@ from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.render.caution import CAUTION as CAUTION
-from calmlarder.render.nourishment import energy_words, protein_words, short_of_protein
+from calmlarder.render.nourishment import energy_words, protein_words, short_of_filling, short_of_protein
 from calmlarder.render.of_limit import as_held, of_limit, of_limits
 from calmlarder.render.portions_text import dose_words, portion_lines, weighed_parts
 from calmlarder.render.stacked import filled_words, held_g
@@ -36,6 +36,7 @@ def dinner_lines(dinner: Dinner, wanted: DinnerRequest, style: Style, number: in
     for dose in dinner.doses:
         yield from style.wrapped(dose_words(dose))
     yield from style.wrapped(short_of_protein(dinner))
+    yield from style.wrapped(short_of_filling(dinner))
     yield from style.wrapped(filled_words(wanted))
     yield from style.wrapped(glance(dinner, held_g(wanted)))
     yield ""

@@ -114,7 +114,7 @@ def limit_sources(profile: str, tables: Tables) -> str:
 
 
 def _source_lines(profile: str, tables: Tables) -> Iterator[str]:
-    yield f"Where the limits of `{profile}` come from (ingredient_tables/caps.csv), for one person"
+    yield f"Where the limits of {profile} come from (ingredient_tables/caps.csv), for one person"
     cited: list[str] = []
     for scope, words in _SCOPES.items():
         caps = [cap for cap in tables.caps if cap.profile == profile and cap.scope == scope]

@@ -6,6 +6,9 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner, MoreProtein
 
 
+_LITTLE_KCAL = 400  # fills nobody for an evening: ours, below the 450 that a dinner aims at
+
+
 def protein_words(dinner: "Dinner", whole: bool = False) -> str:
     """Protein of one person, g; `whole` grams for what is read in passing."""
     least = "at least " if "protein_g" in dinner.at_least else ""
@@ -34,6 +37,14 @@ def short_of_protein(dinner: "Dinner") -> str:
     too_much = dinner.more_protein[0].too_much
     why = f"; so much {' or '.join(too_much)} of what is at home would pass a limit" if too_much else ""
     return f"{told}; {more} more{bought} would do{' for all' if dinner.people > 1 else ''}{why}."
+
+
+def short_of_filling(dinner: "Dinner") -> str:
+    """Where a dinner fills too little by itself: that plain rice or potatoes go with it."""
+    kcal = dinner.per_person.energy_kcal
+    if dinner.sitting != "dinner" or kcal >= _LITTLE_KCAL or "energy_kcal" in dinner.at_least:
+        return ""
+    return f"{kcal:g} kcal is little for a dinner: plain rice or potatoes fit the limits, and fill it."
 
 
 def _more_words(one: "MoreProtein") -> str:

@@ -9,7 +9,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import in_words
 from calmlarder.render.caution import CAUTION
 from calmlarder.render.dinner_text import dinner_lines, figures_text, from_memory, load_lines, rescued_lines
-from calmlarder.render.nourishment import short_of_protein
+from calmlarder.render.nourishment import short_of_filling, short_of_protein
 from calmlarder.render.stacked import day_lines, stacked_lines
 from calmlarder.render.style import Style
 
@@ -71,6 +71,7 @@ def notes_text(dinner: Dinner, composed: "Composed", wanted: DinnerRequest, styl
     cautions = [line for caution in dinner.cautions for line in style.wrapped(caution)]
     parts = [
         "\n".join(style.wrapped(short_of_protein(dinner))),
+        "\n".join(style.wrapped(short_of_filling(dinner))),
         "\n".join(cautions),
         "\n".join(_stacked(composed, wanted, style)),
         "\n".join(style.wrapped(from_memory(dinner))),
@@ -84,6 +85,7 @@ def planned_notes_text(dinner: Dinner, style: Style) -> str:
     """The same of a dinner that is planned, and what of the larder it uses up in time."""
     parts = [
         "\n".join(style.wrapped(short_of_protein(dinner))),
+        "\n".join(style.wrapped(short_of_filling(dinner))),
         "\n".join(line for caution in dinner.cautions for line in style.wrapped(caution)),
         "\n".join(rescued_lines(dinner, style)),
         "\n".join(style.wrapped(from_memory(dinner))),

@@ -35,10 +35,10 @@ class CookScreen(Screen[bool]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("space,right,enter", "step(1)", "Next"),
+        Binding("c", "cooked", "Cooked", tooltip="Cooked: larder, log and boxes follow"),
         Binding("b", "begin", "Clock", tooltip="Clock: the time line runs from now"),
         Binding("t", "timer", "Timer", tooltip="A timer for what cooks by itself"),
         Binding("w", "weighed", "Weighed", tooltip="What the scale really showed"),
-        Binding("c", "cooked", "Cooked", tooltip="Cooked: larder, log and boxes follow"),
         Binding("left,backspace", "step(-1)", "Back a step"),
         Binding("escape", "leave", "Leave"),
     ]

@@ -58,7 +58,7 @@ class PersonForm(Form[dict[str, Any]]):
             yield Field("Protein, g", number_input(round(one.protein_g), "protein_g"), "at a dinner")
             last = "" if one.weight_kg is None else f"; {one.weight_kg:g} when last said"
             yield Field("Weight today, kg", Input(compact=True, id="weight"), f"may stay empty{last}")
-            yield Field("A limit of their own", Input(compact=True, id="limit"), _LIMIT)
+            yield Field("Limit of their own", Input(compact=True, id="limit"), _LIMIT)
             yield Field("Who says so", Input(compact=True, id="said-by"), "such as my dietitian")
             yield Button("Keep", compact=True, id="keep")
         yield KeysLine()

@@ -1,12 +1,16 @@
 """What no cook leaves out, and what no cook puts together."""
 
+from collections.abc import Collection, Sequence
+
 from calmlarder.compose.eats import protein_thing
-from calmlarder.compose.problem import CURED
+from calmlarder.compose.problem import CURED, Option, PatternProblem
 from calmlarder.compose.taste import SEASONED_SITTINGS, SESAME, SOUR_KINDS, is_sweet_spice
 from calmlarder.compose.variables import DishVariables
+from calmlarder.patterns.pattern import Slot
 
 MOST_PROTEINS = 2  # on one plate: common practice, no source
 _NOT_WITH_FISH = frozenset({"meat", "poultry", "tofu", "tempeh", "seitan", "soya"})
+_WITHOUT_CHEESE = frozenset({"fish", "shellfish"})  # what is hot takes none that is cold
 _SALTS_FISH = CURED - {"ham", "salami"}  # a slice of cold ham is a second main thing
 
 
@@ -70,28 +74,46 @@ class FishByItself:
 
 
 class NotBeside:
-    """What a slot does not go with: no handful of cheese over fish, none over cheese."""
+    """What a slot does not go with, none over cheese; and in no dish is cold cheese laid on hot fish."""
 
     def post(self, draft: DishVariables) -> None:
         """Either what fills the slot or a protein of such a kind."""
         problem = draft.problem
         slots = problem.pattern.slots
         for name, slot in slots.items():
-            if not slot.not_with:
-                continue
-            beside = [
-                number
-                for number, option in enumerate(problem.options)
-                if slots[option.slot].role == "protein" and option.offered.food.kind in slot.not_with
-            ]
-            inside = [number for number, _ in problem.in_slot(name)]
-            if not beside or not inside:
-                continue
-            filled = draft.model.new_bool_var("")
-            for number in inside:
-                draft.model.add(draft.used[number] <= filled)
-            for number in beside:
-                draft.model.add_bool_or(~draft.used[number], ~filled)
+            inside = [number for number, _ in problem.in_slot(name)] if slot.not_with else []
+            self._apart(draft, inside, self._main_of(problem, slot.not_with))
+        strewn = [
+            number
+            for number, option in enumerate(problem.options)
+            if slots[option.slot].role in {"topping", "protein"} and slots[option.slot].method == "raw"
+            if option.offered.food.kind == "cheese"
+        ]
+        self._apart(draft, strewn, self._main_of(problem, _WITHOUT_CHEESE))
+
+    def _main_of(self, problem: PatternProblem, kinds: Collection[str]) -> list[int]:
+        """Proteins of these kinds; fish that is cold, or from a tin, takes cheese."""
+        slots = problem.pattern.slots
+        return [
+            number
+            for number, option in enumerate(problem.options)
+            if slots[option.slot].role == "protein" and option.offered.food.kind in kinds
+            if kinds is not _WITHOUT_CHEESE or self._is_fresh(option, slots[option.slot])
+        ]
+
+    @staticmethod
+    def _is_fresh(option: Option, slot: Slot) -> bool:
+        return slot.method != "raw" and not option.offered.food.state.startswith("canned")
+
+    @staticmethod
+    def _apart(draft: DishVariables, inside: Sequence[int], beside: Sequence[int]) -> None:
+        if not beside or not inside:
+            return
+        filled = draft.model.new_bool_var("")
+        for number in inside:
+            draft.model.add(draft.used[number] <= filled)
+        for number in beside:
+            draft.model.add_bool_or(~draft.used[number], ~filled)
 
 
 class EggsByThemselves:

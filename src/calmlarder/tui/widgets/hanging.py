@@ -16,9 +16,12 @@ _PALE = re.compile(r"[▒░]+")
 class Hanging(Drawn):
     """What stands without an indent in front of lines with one is a heading."""
 
-    def __init__(self, text: str = "", id: str | None = None, *, headings: bool = True) -> None:
+    def __init__(
+        self, text: str = "", id: str | None = None, *, headings: bool = True, is_titled: bool = False
+    ) -> None:
+        """With `is_titled` the first line is the title of the page."""
         super().__init__(id=id)
-        self._headings = headings
+        self._headings, self._is_titled = headings, is_titled
         self._lines: tuple[str, ...] = tuple(text.splitlines())
 
     def update(self, text: str) -> None:
@@ -41,7 +44,8 @@ class Hanging(Drawn):
             indent = " " * (at.end() if at else len(line) - len(line.lstrip()) + 2)
             lines = wrap(line, min(width, READABLE), subsequent_indent=indent) or [""]
             text.append("\n" if number else "")
-            text.append("\n".join(lines), style="bold" if heading else "")
+            title = f"bold {self.tone('accent')}" if self._is_titled and not number else ""
+            text.append("\n".join(lines), style=title or ("bold" if heading else ""))
         text.highlight_regex(_BARS, self.tone("accent"))
         text.highlight_regex(_PALE, self.tone("bar-pale"))
         return text

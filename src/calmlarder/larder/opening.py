@@ -1,0 +1,33 @@
+"""A tin or carton of which some is taken is open: the rest keeps for days in the fridge, no longer for years."""
+
+from datetime import date
+
+from calmlarder.larder.lot import Lot, LotDate
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+_MOST_DAYS = 14  # what keeps longer once it is open goes back to its shelf as it was: ours
+_PACKS = ("tin", "can", "carton", "jar", "packet")  # the usual one of a food first
+_A_LITTLE_MORE = 1.05  # packs are not all alike: ours
+
+
+def goes_to_fridge(food: Food, tables: Tables) -> bool:
+    """Whether a food of the shelf keeps but days once its pack is open, as keeping.csv has it."""
+    row = tables.keeping_of(food, "fridge", "opened")
+    return not food.is_staple and row is not None and row.days <= _MOST_DAYS
+
+
+def opened_by_use(lot: Lot, rest: float, today: date, tables: Tables) -> Lot:
+    """A lot of which `rest` grams stay behind: open since today and in the fridge, where it was one sealed pack.
+
+    Of several packs nobody knows how many are open, and they stay where they stand.
+    """
+    food = tables.food_by_id[lot.food]
+    if lot.opened or lot.place != "cupboard" or not goes_to_fridge(food, tables):
+        return lot
+    packs = (tables.measure(food, name) for name in _PACKS)
+    pack = next((row for row in packs if row is not None), None)
+    if pack is None or rest > float(pack.grams) * _A_LITTLE_MORE:
+        return lot
+    dates = (*lot.dates, LotDate(kind="opened", on=today))
+    return lot.model_copy(update={"opened": True, "place": "fridge", "dates": dates})

@@ -1,0 +1,125 @@
+"""What cooks do in a certain order, or not at all: a tiny fridge in, a dinner out. Common practice, no source.
+
+Of mould on hard cheese: US Department of Agriculture, Food Safety and Inspection Service, advice on moulds on food.
+"""
+
+from collections.abc import Callable, Sequence
+
+import pytest
+
+from calmlarder.compose.compose import best_dinners
+from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.render.nourishment import short_of_filling
+from calmlarder.tables.book import Tables
+
+Cook = Callable[..., Dinner]
+
+
+@pytest.fixture
+def cook(
+    tables: Tables,
+    patterns: tuple[Pattern, ...],
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> Cook:
+    """The best dinner of a fridge that one pattern makes."""
+
+    def dinner(lines: Sequence[str], pattern: str) -> Dinner:
+        chosen = [one for one in patterns if one.id == pattern]
+        wanted = wanting(people=2, seconds=60, protein_floor_g=8)
+        _, dinners = best_dinners(lots_of(lines), wanted, chosen, tables)
+        return dinners[0]
+
+    return dinner
+
+
+def said(dinner: Dinner) -> str:
+    return " ".join(dinner.steps)
+
+
+def test_eggs_go_into_a_stew_for_its_last_minutes_and_the_greens_with_them(cook: Cook) -> None:
+    fridge = ["potatoes 1kg", "6 eggs", "carrots x4", "kale 200g", "tomatoes 600g", "fresh ginger", "oil"]
+    dinner = cook(fridge, "tomato-simmer")
+    eggs = next(one for one in dinner.timeline.moments if "crack in" in one.what)
+    greens = next(one for one in dinner.timeline.moments if "kale" in one.what and "pan" in one.what)
+    stew = next(one for one in dinner.timeline.moments if one.minutes >= 8 and "simmer" in one.what)
+    assert stew.start_min + stew.minutes - eggs.start_min == 5
+    assert greens.start_min == eggs.start_min
+    assert said(dinner).index("kale to the pan") < said(dinner).index("Crack in")
+
+
+def test_mustard_seeds_pop_before_ground_spices(cook: Cook) -> None:
+    fridge = ["basmati rice 1kg", "paneer 200g", "carrots x4", "tomatoes x4", "mustard seeds", "turmeric", "ghee"]
+    text = said(cook(fridge, "spiced-greens"))
+    assert "until the seeds pop, then" in text
+    assert text.index("mustard seeds in the same pan") < text.index("turmeric for half a minute")
+
+
+def test_mince_is_seasoned_in_the_pan_it_browned_in(cook: Cook) -> None:
+    dinner = cook(["corn tortillas 12", "beef mince 400g", "red peppers x2", "ground cumin", "lettuce"], "tacos")
+    assert "lift out" not in said(dinner)
+    browned = next(n for n, one in enumerate(dinner.timeline.moments) if "brown beef mince" in one.what)
+    assert any("ground cumin" in one.what for one in dinner.timeline.moments[browned + 1 :])
+
+
+def test_roots_of_a_roast_are_peeled_and_okra_is_cut(cook: Cook) -> None:
+    roast = said(cook(["potatoes 1kg", "pork chops 300g", "carrots x4", "green beans 200g", "butter"], "roast-dinner"))
+    assert "carrots peeled, in thick pieces" in roast
+    okra = said(cook(["rice 1kg", "paneer 200g", "okra 200g", "tomatoes x4", "ground cumin", "ghee"], "spiced-greens"))
+    assert "okra trimmed, in 2 cm pieces" in okra
+
+
+def test_mustard_is_stirred_with_oil(cook: Cook) -> None:
+    fridge = ["cooked quinoa 400g", "cheddar 200g", "spinach 200g", "1 red pepper", "mustard", "olive oil", "thyme"]
+    assert "a little oil and a spoon of hot water to a dressing" in said(cook(fridge, "warm-salad"))
+
+
+def test_no_cold_cheese_on_hot_fish(cook: Cook) -> None:
+    fridge = ["polenta 500g", "spinach 200g", "courgette x2", "cheddar 200g", "lemon", "thyme"]
+    assert "cheddar" in {use.food for use in cook([*fridge, "4 eggs"], "polenta").uses}
+    assert "cheddar" not in {use.food for use in cook([*fridge, "cod fillets 300g"], "polenta").uses}
+
+
+def test_peanuts_make_a_stew_without_another_protein(cook: Cook) -> None:
+    fridge = ["potatoes 1kg", "kale 300g", "carrots x4", "tomatoes x4", "peanuts 500g", "fresh ginger", "turmeric"]
+    dinner = cook(fridge, "peanut-stew")
+    assert {use.slot for use in dinner.uses if use.food == "peanuts"} >= {"pounded"}
+    assert dinner.per_person.protein_g >= 8
+
+
+def test_a_dinner_that_fills_little_says_what_fills_it(cook: Cook) -> None:
+    dinner = cook(["firm tofu 400g", "carrots x4", "spinach 200g", "lemon", "naan bread", "cumin"], "roots-tray")
+    little = dinner.model_copy(update={"per_person": dinner.per_person.model_copy(update={"energy_kcal": 311})})
+    enough = dinner.model_copy(update={"per_person": dinner.per_person.model_copy(update={"energy_kcal": 450})})
+    assert short_of_filling(little).startswith("311 kcal is little for a dinner")
+    assert short_of_filling(enough) == ""
+
+
+@pytest.mark.parametrize(
+    ("line", "to_bin"),
+    [
+        ("cheddar 300g, mouldy corner", False),
+        ("parmesan 200g, a spot of mould", False),
+        ("grated cheddar, mouldy at one end", True),
+        ("brie mouldy on one edge", True),
+        ("cheddar 300g, mouldy", True),
+    ],
+)
+def test_only_hard_cheese_is_trimmed(lots_of: Callable[[Sequence[str]], list[Lot]], line: str, to_bin: bool) -> None:
+    [lot] = lots_of([line])
+    assert lot.to_bin is to_bin
+
+
+def test_mould_on_hard_cheese_is_cut_off_widely(cook: Cook) -> None:
+    dinner = cook(["cooked quinoa 400g", "cheddar 200g, mouldy corner", "spinach 200g", "mustard"], "warm-salad")
+    assert any("2.5 cm around and below" in caution for caution in dinner.cautions)
+
+
+def test_what_somebody_keeps_for_a_birthday_is_not_asked_for(
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+) -> None:
+    [lot] = lots_of(["Wife's rib eye, for her birthday Sat"])
+    assert (lot.owner, lot.kept_for) == ("wife", "birthday")

@@ -1,0 +1,58 @@
+"""What is left of a tin keeps for days, in the fridge.
+
+USDA FSIS, Shelf-Stable Food Safety: opened tins of low-acid food keep 3 to 4 days in the fridge (recalled);
+keeping.csv holds no more.
+"""
+
+from collections.abc import Callable, Sequence
+from datetime import date
+from pathlib import Path
+
+from calmlarder.cli import main
+from calmlarder.household.booking import Ending, end
+from calmlarder.household.household import Household
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.opening import opened_by_use
+from calmlarder.tables.book import Tables
+
+TODAY = date(2026, 3, 11)
+MOST_DAYS = 4
+
+
+def test_what_stays_behind_of_a_tin_is_open_since_today(
+    lots_of: Callable[[Sequence[str]], list[Lot]], tables: Tables
+) -> None:
+    (tin,) = lots_of(["tin chickpeas"])
+    assert (tin.place, tin.days_left) == ("cupboard", None)
+    rest = opened_by_use(tin, 130, TODAY, tables)
+    assert (rest.place, rest.opened) == ("fridge", True)
+    assert [(one.kind, one.on) for one in rest.dates] == [("opened", TODAY)]
+
+
+def test_of_several_tins_and_of_dry_goods_nothing_is_known(
+    lots_of: Callable[[Sequence[str]], list[Lot]], tables: Tables
+) -> None:
+    for line, rest in (("2 tins chickpeas", 370), ("dry white rice 1kg", 800), ("olive oil", 300)):
+        (lot,) = lots_of([line])
+        assert opened_by_use(lot, rest, TODAY, tables) is lot
+
+
+def test_half_a_tin_was_opened_before(lots_of: Callable[[Sequence[str]], list[Lot]]) -> None:
+    (lot,) = lots_of(["half a tin of chickpeas"])
+    assert lot.place == "fridge"
+    assert lot.days_left is not None
+    assert lot.days_left < MOST_DAYS
+
+
+def test_what_was_cooked_of_a_tin_leaves_it_open_in_the_larder(tmp_path: Path, tables: Tables) -> None:
+    home_of = ["--home", str(tmp_path / "home"), "--today", TODAY.isoformat()]
+    assert main(["larder", "add", "tin chickpeas", *home_of]) == 0
+    home = Household(tmp_path / "home", tables, TODAY)
+    try:
+        end(home, home.lots(), Ending(grams=110.0))
+        (left,) = home.lots()
+    finally:
+        home.close()
+    assert (left.lot.grams, left.lot.place) == (130, "fridge")
+    assert left.lot.days_left is not None
+    assert 0 < left.lot.days_left <= MOST_DAYS
