@@ -55,6 +55,8 @@ _UNTIL_DONE = re.compile(
     r"(?:soft|golden|colou?r|brown|tender|cooked|translucent|caramelised|caramelized)",
     re.IGNORECASE,
 )
+_UNTIL_BROWN = re.compile(r"\s*until (?:it is |just |lightly |deep |pale )*(?:golden|brown|crisp)\b", re.IGNORECASE)
+_WITH_LIQUID = re.compile(r"\s*(?:and|with|in) (?:all )?(?:their|its|the) (?:liquid|juices?|brine)\b", re.IGNORECASE)
 _CUTS = re.compile(
     r"\b(chop|crush|mince|slice|grate|peel|pound|smash|bash|bruise)\b(?: (?!and\b)[\w-]+){1,5}$", re.IGNORECASE
 )
@@ -88,6 +90,8 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
         and (_says(IN_THE_OVEN, step) or _says(_PEELS, step))
     ):
         return ": no piece to cut or roast, so skip this and stir it in when the rest comes together"
+    if any(one.kind == "pulse" and one.state != "dry" for one in foods) and _WITH_LIQUID.match(step, end):
+        return ": drained and rinsed, without their liquid"
     whole = [one.name for one in foods if one.kind in _STAYS_WHOLE]
     if whole and _says(_CRUSHES, sentence):
         return f": stir {' and '.join(whole)} in whole" + (", mash the rest" if len(whole) < len(foods) else "")
@@ -120,7 +124,7 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
 
 def _of_oil(step: str, end: int, sentence: str) -> str:
     """What becomes of cutting, browning and lifting out where an infused oil takes the place of a clove."""
-    if _UNTIL_DONE.match(step, end):
+    if _UNTIL_DONE.match(step, end) or _UNTIL_BROWN.match(step, end):
         return ": it does not brown, so go on once it is hot"
     cut = _CUTS.search(step[:end])
     if cut is not None and cut[0] in sentence:
