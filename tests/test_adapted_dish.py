@@ -540,7 +540,7 @@ def test_cloves_that_a_step_takes_in_part_share_out_their_oil(adapt: Adapt) -> N
     """20 ml of infused oil for 4 cloves (ingredient_tables/swaps.csv): 15 ml for three of them, and the rest."""
     found = adapt(
         "Pounded stew", "4 cloves of garlic, peeled", "60 g walnuts", "3 tbsp olive oil", "400 g carrots",
-        steps="1. Fry the walnuts and 3 of the garlic cloves in the oil until golden. Lift out and pound to a paste.\n"
+        steps="1. Fry the walnuts and 3 of the garlic cloves until golden. Lift out and pound to a paste.\n"
         "2. Chop the last garlic clove and cook with the carrots.",
     )["recipe"]  # fmt: skip
     assert "3 of the garlic cloves [15 ml of the garlic-infused oil: nothing to brown, lift out or pound" in found

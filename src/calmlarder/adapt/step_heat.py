@@ -124,13 +124,15 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
 
 def _of_oil(step: str, end: int, sentence: str) -> str:
     """What becomes of cutting, browning and lifting out where an infused oil takes the place of a clove."""
-    if _UNTIL_DONE.match(step, end) or _UNTIL_BROWN.match(step, end):
+    if _UNTIL_DONE.match(step, end):
         return ": it does not brown, so go on once it is hot"
     cut = _CUTS.search(step[:end])
     if cut is not None and cut[0] in sentence:
         return f": nothing to {cut[1].lower()}"
     if _says(_BROWNS, sentence) and _says(_LIFTS, f"{sentence}. {_behind(step, sentence)}"):
         return ": nothing to brown, lift out or pound; stir it in at the end of this step"
+    if _UNTIL_BROWN.match(step, end):
+        return ": it does not brown, so go on once it is hot"
     return ""
 
 
