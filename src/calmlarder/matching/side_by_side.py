@@ -21,6 +21,9 @@ _SIDE_BY_SIDE = (
     frozenset({"fruit", "citrus"}),
     _SEASONINGS,
 )  # fmt: skip
+_FILLED = frozenset(
+    {"dumplings", "dumplings-vegetable", "spring-rolls", "tortellini", "wrap-falafel", "sandwich", "pizza"}
+)
 _MOST_WORDS, LONGEST_NAME = 14, 5  # of a run of foods without a sign between them, and of one of them: ours
 
 
@@ -113,6 +116,8 @@ def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
     told = sum(part.amount.how != "none" for part in parts)
     if counted and told >= max(2, len(parts) - 1):
         return True
+    if foods[0].id in _FILLED:
+        return False  # what stands behind them is in them: `pierogi potato onion`
     heads = [part.said.split()[-1] if part.said else "" for part in parts]
     if len(parts) == 2 and parts[1].said in PRODUCTS:
         return False
