@@ -210,3 +210,15 @@ def test_what_stands_behind_a_filled_thing_is_in_it(line: str, reader: LarderRea
     """No potatoes of one's own, which would be cooked as plain ones."""
     foods = [one.food for one in read(line, reader).lots]
     assert foods in ([], ["dumplings"])
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("onion and garlic free sausages 400g", "sausages-plain"),
+        ("garlic free pesto, carrots", "pesto-no-garlic"),
+        ("garlic-free stock cube", "stock-cube-plain"),
+    ],
+)
+def test_free_of_something_is_there_and_without_it(line: str, food: str, reader: LarderReader) -> None:
+    assert food in [one.food for one in read(line, reader).lots]

@@ -32,7 +32,7 @@ _LOW_FODMAP = re.compile(r"\blo(?:w)?[- ]?fo(?:d ?map|d)?\b")
 _PUNYA = re.compile(r" ?\(?\b([a-z]{2,}) punya\b\)?")  # the possessive of Malay
 _KILOS = re.compile(r"(?<![\w.,/-])(\d/\d|\d{1,2}(?:\.\d)?) ?k\b")
 # Free of onion, and no onion.
-_FREE_FROM = re.compile(r"\b(onion|garlic)s?(?: (?:and|&|or|/) ?(onion|garlic)s?)?[ -]free\b")
+_FREE_FROM = re.compile(r"\b(onion|garlic)s?(?: (?:and|&|or|/) ?(onion|garlic)s?)?[ -]free\b ?([^,;&+()]*)")
 # A bird that was roasted whole is another amount than some of its meat.
 _WHOLE_BIRD = re.compile(
     r"\b(half|whole|most of|quarter|1/2|1/4|3/4|1|one|a|the rest of)( of)?( an?| the)? "
@@ -146,6 +146,12 @@ def one_word(text: str) -> str:
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", text) if "%" in text else text
 
 
+def _denied_behind(found: re.Match[str]) -> str:
+    """`garlic free pesto` is pesto without garlic."""
+    lacking = f"{found[1]} or {found[2]}" if found[2] else found[1]
+    return f"{found[3].rstrip()} without {lacking} "
+
+
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
     text = said_in_passing(text)
@@ -168,7 +174,7 @@ def plainly_put(text: str) -> str:
     text = _PUNYA.sub(r" (\1's)", text) if "punya" in text else text
     text = _KILOS.sub(r"\1 kg", text) if "k" in text else text
     if "free" in text:
-        text = _FREE_FROM.sub(lambda found: f"no {found[1]}" + (f" or {found[2]}" if found[2] else ""), text)
+        text = _FREE_FROM.sub(_denied_behind, text)
     text = _VAC_PACK.sub("vac pack", text) if "vac" in text else text
     text = _NOT_GONE_OFF.sub(" ", text) if "off" in text else text
     text = _DWARF.sub("small ", text) if _DWARF.search(text) else text
