@@ -7,11 +7,14 @@ from collections.abc import Callable, Sequence
 
 import pytest
 
+from calmlarder.checks.hidden import hidden_faults
+from calmlarder.checks.tables import foods_of
 from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.offer import offer
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
+from calmlarder.tables.places import shipped
 
 
 @pytest.mark.parametrize("food", ["gravy-granules", "dressing-creamy", "sausages", "pasta-sauce-tomato"])
@@ -61,3 +64,31 @@ def test_what_a_line_denies_may_go_in(
 ) -> None:
     offered, left = offer(lots_of([line]), wanting(), tables)
     assert [one.why for one in left if "nobody can tell" in one.why] != [] if out else len(offered) == 1
+
+
+@pytest.mark.parametrize("line", ["onion-free curry paste", "curry paste without onion", "salsa, no onion"])
+def test_who_denies_the_one_may_have_the_other(
+    line: str, tables: Tables, lots_of: Callable[[Sequence[str]], list[Lot]], wanting: Callable[..., DinnerRequest]
+) -> None:
+    """Of the two that such a thing usually holds the line denies onion: garlic is no more known than before."""
+    offered, left = offer(lots_of([line]), wanting(), tables)
+    assert not offered
+    assert any("nobody can tell" in one.why for one in left)
+
+
+@pytest.mark.parametrize(
+    ("profile", "lot", "refused"),
+    [
+        ("elimination", {}, True),
+        ("elimination", {"label": "water, salt"}, False),
+        ("elimination", {"assumed": ["dry", "without garlic or onion"]}, False),
+        ("elimination", {"assumed": ["without garlic"]}, True),
+        ("roomy", {}, False),
+    ],
+)
+def test_the_check_refuses_what_nobody_can_tell(profile: str, lot: dict[str, object], refused: bool) -> None:
+    folders = [shipped("ingredient_tables")]
+    dinner = {"uses": [{"lot": "1", "food": "sausages", "line": "sausages 4"}]}
+    request = {"profile": profile, "sitting": "dinner"}
+    foods = foods_of(folders, {}, {"sausages"})
+    assert bool(list(hidden_faults(dinner, {"1": lot}, request, foods, folders))) is refused

@@ -17,6 +17,7 @@ from calmlarder.checks.at_table import Read as Table
 from calmlarder.checks.at_table import table_faults
 from calmlarder.checks.dinner_read import Read
 from calmlarder.checks.dose import dose_faults, exempted
+from calmlarder.checks.hidden import hidden_faults
 from calmlarder.checks.limits import Limit
 from calmlarder.checks.loads import Figures, Part, apart, plate_of
 from calmlarder.checks.lots import amount_faults, lot_faults
@@ -70,6 +71,7 @@ def verify(
         *_people(dinner, request),
         *amount_faults(taken, lots),
         *lot_faults(taken, lots, request, foods, rows(table_folders, "keeping.csv", ("food", "place", "state"))),
+        *hidden_faults(taken, read.lots, request, foods, table_folders),
         *_eatable(plate, request, foods),
         *_slots(dinner, request, foods, boxes, pattern),
         *_timeline(dinner, request),

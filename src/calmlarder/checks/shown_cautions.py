@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterator
 
 from calmlarder.checks.dinner_read import Read
+from calmlarder.checks.hidden import held_by_name
 from calmlarder.checks.lots import COOKED, Lot
 from calmlarder.checks.tables import Row, rows
 
@@ -58,15 +59,6 @@ def _thaws(lot: Lot, food: Row | None) -> bool:
     return food["kind"] in _THAWED and food["state"] != "frozen"
 
 
-def _says_garlic(food: Row | None) -> bool:
-    """Whether a made thing has garlic or onion in its name; bulbs, greens and infused oil are what they are."""
-    return (
-        food is not None
-        and food["kind"] not in {"oil", "herb", "allium"}
-        and re.search(r"\b(garlic|onions?)\b", food["name"].split(" without ")[0]) is not None
-    )
-
-
 def caution_faults(read: Read) -> Iterator[str]:
     """What the pattern, the foods and the lots ask to be minded is said."""
     wanted = list(read.pattern.get("cautions", ()))
@@ -90,7 +82,7 @@ def caution_faults(read: Read) -> Iterator[str]:
                 _thaws(lot, food),
                 f"{name}: thaw before you start, overnight in the fridge, in a sealed bag in cold water",
             ),
-            (_says_garlic(food), f"{name}: what it holds of garlic or onion"),
+            (bool(held_by_name(food)), f"{name}: what it holds of garlic or onion"),
             (bool(lot["owner"]), f"{name} from {lot['owner']}"),
         ]
         for holds, start in about:

@@ -32,6 +32,7 @@ SOFT = frozenset({
 })  # fmt: skip
 
 _OR = frozenset({"or", "nor"})
+_ALLIUMS = frozenset({"onion", "garlic"})
 _COUNTED_BY = frozenset({"piece", "medium", "head", "bulb"})
 _NO_COUNT = frozenset({"seed", "kernel", "flake", "crumb", "granule", "grain"})  # nobody counts these
 _HOW_MUCH = frozenset({*MEASURE_WORDS, *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS, "left", "some", "few", "bit", "x"})
@@ -75,6 +76,8 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
         named = name(words_of_food(rest_of_it, hints, SOFT, lexicon))
         if _holds(named, lacking, lexicon):
             named = _without_it(named, lacking, lexicon)
+    if denied:
+        named = _half_denied(named, lacking, lexicon)
     said = _said((token for token, _ in spoken), hints, lexicon)
     if named.outcome != "matched" or named.assumed:
         named = _as_last_time(named, said, spoken, lexicon)
@@ -141,6 +144,18 @@ def _without_it(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Name
     if not other and named.outcome == "matched" and len(named.foods) == 1:
         return named._replace(assumed=(*named.assumed, f"{LACKING}{' or '.join(sorted(lacking))}"))
     return named._replace(outcome="ask", foods=(), left=lacking, candidates=(*other, *named.candidates))
+
+
+def _half_denied(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Named:
+    """The usual food in place of one that lacks more than the line denies: `curry paste, no onion` may hold garlic."""
+    foods = lexicon.tables.food_by_id
+    if named.outcome != "matched" or len(named.foods) != 1:
+        return named
+    kind, without, _ = foods[named.foods[0]].name.partition(" without ")
+    usual = next((food for food in foods.values() if food.name.startswith(f"{kind} with ")), None)
+    if not without or usual is None or _ALLIUMS & set(words_of(usual.name)) <= lacking | named.takes:
+        return named
+    return named._replace(foods=(usual.id,), assumed=(*named.assumed, f"{LACKING}{' or '.join(sorted(lacking))}"))
 
 
 def _are_miniatures(takes: frozenset[str], named: Named, lexicon: Lexicon) -> bool:
