@@ -58,7 +58,7 @@ _HOW_LARGE = re.compile(
     r"\b(in|into) (?:about |roughly )?\d+(?:[.,/]\d+)?(?:[ -]?(?:cm|mm|inch(?:es)?)\b)?(?:[- ]thick)? (?=[a-z])",
     re.IGNORECASE,
 )
-_A_LONG_WORD = 6
+_A_LONG_WORD = 6  # letters; a shorter word may be of any food: ours
 _SIZE = re.compile(r"\b\d+ cm ")
 _PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
 _LEAFY = frozenset({"allium", "leaf", "stem"})

@@ -20,7 +20,7 @@ _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
 _NEVER_HALVED, _NEAREST_WHOLE = {"floret"}, Decimal("0.51")  # told in whole ones
 _PINCH_G = Decimal("0.5")  # a food of which a person gets less goes in by the pinch
-_SMALL_PORTION_G = 40
+_SMALL_PORTION_G = 40  # below it amounts are told to a gram, else to five: ours
 _REST = r"\(with the rest, unweighed, that is"  # so much of a food is no whole pack, and goes on the scale
 
 

@@ -18,7 +18,7 @@ _COMMON_PRACTICE = "common_practice"
 _ADVICE = "fsa_uk"
 _SPOILS_RAW = frozenset({"fish", "shellfish", "poultry", "meat"})
 _KEEPS_COOKED = frozenset({"tofu", "tempeh", "seitan"})  # on their last day, too
-_WORTH_COOKING_G = 15
+_WORTH_COOKING_G = 15  # less is not worth a pan: ours
 
 
 def thaws(lot: Lot, food: Food) -> bool:

@@ -14,11 +14,11 @@ _LINES = frozenset({
     "address", "article", "blockquote", "br", "dd", "div", "dl", "dt", "fieldset", "header", "hr", "label", "li",
     "main", "ol", "p", "pre", "section", "table", "tbody", "thead", "tr", "ul",
 })  # fmt: skip
-_HEADS_A_LIST = 6
+_HEADS_A_LIST = 6  # the lowest level of heading in HTML
 _NUMBER = re.compile(r"[\d½⅓¼¾⅔⅛]")
 _HEADINGS = {f"h{level}": level for level in range(1, 7)}
 _LISTS = frozenset({"ul", "ol", "table", "dl"})
-_LONGEST_HEAD = 60
+_LONGEST_HEAD = 60  # signs; a longer line is a sentence: ours
 _PARTS = frozenset({"span", "b", "strong", "td", "th"})
 
 

@@ -26,7 +26,7 @@ _ELSE = frozenset({
 })  # fmt: skip
 _OF_CITRUS = frozenset({"zest", "rind", "peel", "juice"})  # of a whole fruit, what is used of it
 _TRIFLE_G = 0.02  # far below what any limit can tell: ours
-_A_PINCH_G = 1.0
+_A_PINCH_G = 1.0  # where no amount is said, of salt or spice: ours
 _SCRAPS = re.compile(
     r"\b(?:covered |packed )?(?:in|with) (?:a little |its |their |own |spring |salted |olive |sunflower |vegetable )*"
     r"(?:juice|oil|brine|water)\b"

@@ -9,11 +9,12 @@ from calmlarder.kitchen.piece import COOK, RING, Dish, Work
 from calmlarder.kitchen.schedule import Task
 from calmlarder.kitchen.wording import sentence
 
+# Minutes at the board and the scale: common practice, no source.
 _WEIGHING = 1
 _PREP_PER_100_G = (("peel", 1.5), ("cub", 1.0), ("slice", 0.8), ("chop", 0.8), ("strip", 0.8), ("shred", 0.8),
                    ("grate", 2.0), ("quarter", 0.5))  # fmt: skip
 _ALONE = re.compile(r"\b(?:soaked|simmered) (\d+) minutes\b")  # while the cook does something else
-_LONGEST_PREP = 8
+_LONGEST_PREP = 8  # however much it is
 _THAWING = 4  # frozen leaves, under hot water or in the microwave, before they are squeezed
 
 

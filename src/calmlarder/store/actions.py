@@ -12,7 +12,7 @@ from calmlarder.store.documents import Log, Place, Unreadable, packed, unpacked
 from calmlarder.store.home import ready_home
 from calmlarder.store.opening import cannot_go_on
 
-_MOST_ACTIONS = 500
+_MOST_ACTIONS = 500  # that undo reaches back to: ours
 
 
 class Actions:

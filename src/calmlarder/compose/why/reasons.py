@@ -13,7 +13,7 @@ from calmlarder.compose.why.model import Reason
 
 _SECONDS = 5.0  # all amounts are given: it takes a few hundredths
 _LEAST_POINTS = 3.0  # of a reason that is told; ours
-_MOST_REASONS = 3
+_MOST_REASONS = 3  # more is a list that nobody reads: ours
 
 _DISH = "the dish itself"
 # What a dinner has too little, or too much, of where a wish costs it more: the class of the wish, in a cook's words.
