@@ -7,7 +7,6 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.larder.freezing import ToFreeze
-from calmlarder.plan.columns import Dish
 from calmlarder.tables.vocabulary import Sitting
 
 
@@ -87,18 +86,15 @@ class Planned(_Told):
 
 
 class PlanSoFar(_Told):
-    """What to show while the plan gets better; the dishes can be pinned in the next run.
+    """What to show while the plan gets better.
 
     An empty sitting does not say why yet. `bound_points` is as known by then.
     """
-
-    model_config = ConfigDict(frozen=True, arbitrary_types_allowed=True)
 
     sittings: tuple[SittingPlanned, ...]
     cost_points: float
     bound_points: float | None
     gap_percent: float | None
-    dishes: tuple[Dish, ...]
 
 
 def gap_percent(cost: int, bound: int) -> float:
