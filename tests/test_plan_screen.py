@@ -10,6 +10,8 @@ import pytest
 from textual.pilot import Pilot
 
 from calmlarder.household.booking import Ending, end
+from calmlarder.household.larder import move_to
+from calmlarder.household.sharing import last_plan
 from calmlarder.store.logs import eaten_before
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
@@ -295,6 +297,7 @@ def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp
         await pilot.pause()
         await pilot.press("minus")
         await settled(app, pilot)
+        planned = [one.title for one in meals(app)][1:]
         await pilot.press("end", "enter")
         await pilot.pause()
         assert isinstance(app.screen, PlannedDinner)
@@ -311,17 +314,49 @@ def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp
         assert isinstance(app.screen, CookScreen)
         await pilot.press("c")
         await pilot.pause()
-        await pilot.press("enter")
+        await pilot.press("down", "enter")  # one of the two portions into its box
         await pilot.pause()
         await pilot.pause()
         assert isinstance(app.screen, PlanScreen)
         await settled(app, pilot)
-        assert len(meals(app)) == 2
-        assert all(not one.day.startswith("Wed") for one in meals(app))
+        assert [one.title for one in meals(app)] == planned
+        assert "its box is there, heated once" in meals(app)[0].notes
+        assert all("no longer fits" not in note for one in meals(app) for note in one.notes)
+        await pilot.press("home", "enter")
+        await pilot.pause()
+        assert "its box is there" in app.screen.query_one(DinnerView).content
 
     play(act)
     with Store.at(tmp_path / "home") as store:
         assert len(eaten_before(store, datetime(2026, 3, 11, 23), 24)) == 1
+
+
+@pytest.mark.usefixtures("quick_plans")
+def test_advice_that_was_followed_is_given_no_more(play: Callable[..., None]) -> None:
+    """What was to be frozen is, whole or as a part; the plan holds, and what it thaws comes from there."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("spinach 700g, use by tomorrow", "cooked rice 250g, made today", "bread rolls 4, 1 day left"):
+            await type_line(pilot, line)
+        await pilot.press("ctrl+n")
+        await settled(app, pilot)
+        before, planned = app.screen.query_one(PlanView).content, meals(app)
+        assert "Freeze today" in before
+        assert "left over on its last day" in before
+        note = last_plan(app._kitchen).freeze_today
+        assert len(note) > 1
+        await pilot.press("escape")
+        for one in note:
+            lot = next(kept for kept in app._kitchen.lots() if kept.lot.id == one.lot)
+            move_to(app._kitchen, "freezer", [lot], one.grams if one.grams < lot.lot.grams else None)
+        await pilot.press("ctrl+n")
+        await settled(app, pilot)
+        after = app.screen.query_one(PlanView).content
+        assert "Freeze today" not in after
+        assert "the freezer saves it" not in after
+        assert meals(app) == planned
+
+    play(act)
 
 
 @pytest.mark.usefixtures("quick_plans")

@@ -195,7 +195,7 @@ def meals_that_stay(
     keys = [key_of(one.at, one.sitting) for one in planned.sittings]
     found = []
     for number, one in enumerate(planned.sittings):
-        if one.dinner is None or one.leftover_of is not None:
+        if one.dinner is None or one.leftover_of is not None or one.from_box:
             continue
         eaters = [keys[n] for n in eaters_of(planned.sittings, number)]
         if not stays.isdisjoint(eaters) and all(key in places for key in eaters):

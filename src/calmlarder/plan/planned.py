@@ -20,7 +20,8 @@ class SittingPlanned(_Told):
     `from_freezer` are the lots that are frozen on the plan's first day and thawed for it, as their last day is before.
 
     `leftover_of` is the number of the earlier sitting whose dish is eaten here, `warmed` that it is no dish to eat
-    cold; without a dinner `why_empty` says why.
+    cold; `from_box` is the lot in which that dish waits, where it was cooked before the plan's first meal. Without a
+    dinner `why_empty` says why.
     """
 
     at: datetime
@@ -31,6 +32,7 @@ class SittingPlanned(_Told):
     boxed_for: int | None = None
     warmed: bool = False
     why_empty: str = ""
+    from_box: str = ""
     from_freezer: tuple[str, ...] = ()
 
     @property

@@ -280,7 +280,7 @@ class PlanScreen(PlanRounds):
 
         def done(cooked: bool | None) -> None:
             if cooked:
-                self.action_forget()
+                self.draw_new_day()
 
         box = box_words(one, self._outcome.plan.sittings)
         self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, waits, box), done)

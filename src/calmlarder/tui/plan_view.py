@@ -44,6 +44,8 @@ def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", note: s
     figure = ""
     if one.dinner is None:
         notes += [one.why_empty] if one.why_empty else []
+    elif one.from_box:
+        notes.append(f"its box is there, {'heated once' if one.warmed else 'cold'}")
     elif one.leftover_of is not None:
         notes.append(f"from the box of {_when(sittings[one.leftover_of])}, {'heated once' if one.warmed else 'cold'}")
     else:
@@ -56,11 +58,14 @@ def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", note: s
 
 def box_words(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]") -> str:
     """Which box a meal comes out of, and how it is eaten; nothing where it is cooked itself."""
-    if one.leftover_of is None:
+    if one.leftover_of is None and not one.from_box:
         return ""
     flask = ", there or in the morning into a flask" if one.sitting == "packed" else ""
     how = f"Warm it until it steams all through{flask}" if one.warmed else "Eat it cold, as it comes from the fridge"
-    return f"Nothing to cook: this is the box of {_when(sittings[one.leftover_of])}. {how}."
+    which = (
+        f"this is the box of {_when(sittings[one.leftover_of])}" if one.leftover_of is not None else "its box is there"
+    )
+    return f"Nothing to cook: {which}. {how}."
 
 
 def _when(one: "SittingPlanned") -> str:
