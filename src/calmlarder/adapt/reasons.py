@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open
+from calmlarder.adapt.in_words import short_name
 from calmlarder.adapt.loads import LineLoad, under_each
 from calmlarder.adapt.written import is_unraised
 from calmlarder.intake.plate import exact_grams
@@ -19,7 +20,7 @@ _WHEN = re.compile(r"^(?:any|cooked|raw)(?:, |$)")  # of a swap in two parts eac
 _BOILED = frozenset({"grain", "rice"})
 _A_MAIN_SHARE = 0.75  # of a usual portion; less of a grain is not what the dish is cooked for: ours
 _TOPS = {
-    "leek-green": "only until soft: it does not turn golden",
+    "leek-green": "only until soft, not golden",
     "spring-onion-green": "only a minute",
     "chives": "only a minute, off the heat",
 }
@@ -141,7 +142,7 @@ def at_heat(line: Open, choice: Choice) -> str:
 def not_soaked(line: Open, choice: Choice) -> str:
     """What is done with a grain that must boil, where the step only pours hot water over another."""
     return "; ".join(
-        f"boil {one.food.name} for about {one.food.minutes['boil']} minutes in plenty of water, and drain"
+        f"boil {short_name(one.food.name)} for about {one.food.minutes['boil']} minutes in plenty of water, and drain"
         for one in choice.brings
         if choice.kind == "swap" and one.food.kind in _BOILED and _boils_otherwise(line.line.food, one.food)
     )

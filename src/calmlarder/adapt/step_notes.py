@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator, Sequence
 from decimal import ROUND_HALF_UP, Decimal
 
+from calmlarder.adapt.in_words import short_name
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.rewriting import Part
 from calmlarder.tables.book import Tables
@@ -104,18 +105,20 @@ def _in_use(how: str, steps: str) -> str:
 
 def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> str | None:
     """The note of one changed food, None where there is nothing to say; `listed` stand in other lines too."""
-    numbers = ", ".join(map(str, steps))
+    if change.change in {"less", "weigh"}:
+        return None
     # Of what another line lists too the list gives all of it: an amount here would be another one.
     lines = [bare(line) if one.food in listed else line for one, line in zip(change.to, change.lines, strict=False)]
     lines += change.lines[len(change.to) :]
-    instead = f"use {' and '.join(lines)}" if lines else "it is left out"
-    how = "".join(f" {part[:1].upper()}{part[1:]}." for part in parts_of_how(change.how))
-    if change.change in {"less", "weigh"}:
-        return None
+    told = ". ".join(f"{part[:1].upper()}{part[1:]}" for part in parts_of_how(change.how))
     if not steps:
-        return f"For {name} {instead}.{how}"
-    head = f"Step {numbers} names" if len(steps) == 1 else f"Steps {numbers} name"
-    return f"{head} {name}: {instead}.{how}"
+        instead = f"use {' and '.join(lines)}" if lines else "it is left out"
+        return f"For {name} {instead}.{f' {told}.' if told else ''}"
+    where = f"step{'s' if len(steps) > 1 else ''} {', '.join(map(str, steps))}"
+    if not lines:
+        return f"No {name} ({where}): it is left out."
+    instead = " and ".join(short_name(bare(line)) for line in lines)
+    return f"{instead[:1].upper()}{instead[1:]} for {name} ({where}): {told}." if told else None
 
 
 def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Tables) -> Iterator[str]:

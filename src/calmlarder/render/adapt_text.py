@@ -175,7 +175,7 @@ def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]
         return
     yield style.strong("The recipe, changed")
     yield from textwrap.wrap(
-        "In its steps stands in brackets what a food is now; notes behind them say how it is treated. "
+        "Its steps name what is in the list now; brackets say how much of it, or what is done otherwise. "
         "A line that was not counted says so.",
         style.width,
     )
