@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from calmlarder.adapt import prices
+from calmlarder.adapt.binding import with_eggs_that_bind
 from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
@@ -61,7 +62,7 @@ def adapt(
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip
         status = answers[solved.kind]
-    changes = _changes(opened, solved, serves, eaters, over)
+    changes = with_eggs_that_bind(_changes(opened, solved, serves, eaters, over), lines.counted, tables)
     changed = {change.place for change in changes}
     unread = tuple(one for one in lines.unread if one.place not in changed)
     after = None
