@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
 from calmlarder.adapt.collective import collective_names
-from calmlarder.adapt.in_words import MADE_WITH_IT, Around, written_in
+from calmlarder.adapt.in_words import A_MIXTURE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import Names, spans_in, with_last_words
 from calmlarder.adapt.rewriting import Part
@@ -177,6 +177,9 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
                 now = _of_one(foods[0], meant, step[done:end], told) if foods else _own_of(meant, told)
         found |= dict.fromkeys(foods)
         if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
+            if foods and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
+                text += f"{step[done:start]}{short_name(now)}"
+                done = end
             continue
         how = ""
         if foods:
