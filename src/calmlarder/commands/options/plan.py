@@ -1,7 +1,7 @@
 """Options of `plan`."""
 
 from calmlarder.commands.options import common
-from calmlarder.commands.options.eating import at_home, eating, groups_of, log_that_counts
+from calmlarder.commands.options.evening import at_home, eating, groups_of, log_that_counts
 
 
 def add(commands: common.Commands) -> None:
