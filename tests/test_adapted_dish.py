@@ -7,9 +7,9 @@ from typing import Any
 
 import pytest
 
+from calmlarder.adapt.changed_lines import parts_of
+from calmlarder.adapt.changed_steps import steps_after
 from calmlarder.adapt.model import Adapted, Change, Loads
-from calmlarder.adapt.rewriting import parts_of
-from calmlarder.adapt.steps import steps_after
 from calmlarder.cli import main
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.tables.book import Tables

@@ -4,9 +4,9 @@ import re
 from collections.abc import Iterator, Sequence
 from decimal import ROUND_HALF_UP, Decimal
 
+from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.in_words import short_name
 from calmlarder.adapt.model import Adapted, Change
-from calmlarder.adapt.rewriting import Part
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 

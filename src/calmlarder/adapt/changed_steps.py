@@ -12,11 +12,11 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
+from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.collective import collective_names
 from calmlarder.adapt.in_words import A_MIXTURE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import Names, spans_in, with_last_words
-from calmlarder.adapt.rewriting import Part
 from calmlarder.adapt.step_heat import is_only_soaked, on_time, sentence_at, time_told, treated, without_soaking
 from calmlarder.adapt.step_notes import (
     amount_of,
