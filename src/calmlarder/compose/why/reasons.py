@@ -20,7 +20,7 @@ _DISH = "the dish itself"
 _WORDS: Mapping[str, str] = MappingProxyType(
     {
         _DISH: "a longer or less usual dish for an evening",
-        "Rescue": "less of what goes off is used up",
+        "Rescue": "less of what goes off first, or of protein food that does, is used up",
         "FewWeighings": "more to weigh",
         "FewOpenings": "another tin to open",
         "LittleTime": "more time to cook",
