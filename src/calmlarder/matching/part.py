@@ -74,6 +74,10 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     if denied and (named.outcome != "matched" or _holds(named, lacking, lexicon)):
         rest_of_it = (token for token, start in spoken if start not in denied)
         named = name(words_of_food(rest_of_it, hints, SOFT, lexicon))
+        if named.outcome != "matched":
+            bare = (token for token, start in spoken if start not in denied and WITHOUT.isdisjoint(token.words))
+            usual = name(words_of_food(bare, hints, SOFT, lexicon))
+            named = usual if usual.outcome == "matched" and _holds(usual, lacking, lexicon) else named
         if _holds(named, lacking, lexicon):
             named = _without_it(named, lacking, lexicon)
     if denied:
@@ -141,8 +145,11 @@ def _without_it(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Name
         for food in sorted(foods)
         if named.takes | lacking <= set(words_of(foods[food].name)) and WITHOUT & set(words_of(foods[food].name))
     ]
+    if lacking < _ALLIUMS:  # what lacks both is no answer to one: it holds the other as a rule
+        other = [one for one in other if not set(words_of(one.name)) >= _ALLIUMS]
     if not other and named.outcome == "matched" and len(named.foods) == 1:
-        return named._replace(assumed=(*named.assumed, f"{LACKING}{' or '.join(sorted(lacking))}"))
+        taken = (one for one in named.assumed if lacking.isdisjoint(words_of(one)))
+        return named._replace(assumed=(*taken, f"{LACKING}{' or '.join(sorted(lacking))}"))
     return named._replace(outcome="ask", foods=(), left=lacking, candidates=(*other, *named.candidates))
 
 

@@ -23,7 +23,7 @@ from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.side_by_side import LONGEST_NAME, names_food, side_by_side
 from calmlarder.matching.states import FITS
-from calmlarder.matching.unclear_piece import counted_apart, is_strange, some_clear
+from calmlarder.matching.unclear_piece import counted_apart, is_strange, joined_to_strange, some_clear
 from calmlarder.matching.words import SMALL, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
@@ -50,8 +50,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     whole = name_part(text, hints, lexicon)
     if _RIDDLE.search(text):
         return [_asked(whole)]
-    if not brackets and (counted := counted_apart(text, hints, lexicon)):
-        return counted
+    if not brackets and (apart := counted_apart(text, hints, lexicon) or joined_to_strange(text, hints, lexicon)):
+        return apart
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
     if whole.named.outcome == "matched" and not (
