@@ -27,6 +27,7 @@ from calmlarder.matching.unclear_piece import counted_apart, is_strange, joined_
 from calmlarder.matching.words import SMALL, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
+_TWO_NUMBERED = re.compile(r"(\d{1,2} [a-z][a-z ]*?) (\d{1,2} [a-z][a-z ]*)")
 _TINS_HEADING = re.compile(r"(?:tins|cans|tinned)(?: stuff)? ?[:-]")
 _SORTS_OF = re.compile(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\s*")
 # `something orange, soup?`: who typed it does not know what it is.
@@ -42,6 +43,7 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
 
     `brackets` are what stood in brackets; they are at the end of the text as well, behind commas.
     """
+    text = _numbered_apart(text, lexicon)
     kinds = kinds_of_one(text, hints, lexicon)
     if kinds:
         return kinds
@@ -91,6 +93,14 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if explained is None and not brackets:
         return some_clear(text, hints, lexicon) or [whole]
     return [explained or whole]
+
+
+def _numbered_apart(text: str, lexicon: Lexicon) -> str:
+    """The text with a comma between two names that each have a number before them: `6 eggs 8 garden eggs`."""
+    found = _TWO_NUMBERED.fullmatch(text)
+    if not found or not all(" ".join(bare_words(piece)) in lexicon.spelt for piece in found.groups()):
+        return text
+    return f"{found[1]}, {found[2]}"
 
 
 def _of_one_sort(text: str, headed: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
