@@ -132,10 +132,13 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     elif unnumbered and row.measure in _ONE_OF_THEM:
         count = _EGGS if food.kind == "egg" else _how_many(one.typical, float(food.portion_g))
         several = Span(count / 2, count, count * 1.6)
-    elif amount.share and amount.number.typical > 1 and amount.measure is None and row.measure in _ONE_OF_THEM:
-        if one.typical < _LARGE:
-            several = _MORE_THAN_ONE  # `onion plenty` is no two and a half
+    elif _is_plenty(amount) and row.measure in _ONE_OF_THEM and one.typical < _LARGE:
+        several = _MORE_THAN_ONE  # `onion plenty` is no two and a half
     return amount.number.times(spread(amount)).times(one).times(several)
+
+
+def _is_plenty(amount: Amount) -> bool:
+    return amount.share and amount.number.typical > 1 and amount.measure is None
 
 
 def _any_piece(food: Food, tables: Tables) -> Measure | None:

@@ -55,6 +55,17 @@ _PLAINLY = (
         ),
         " ",
     ),
+    # Nobody knows when: long enough ago (three weeks, ours).
+    (LatePattern(r"\b(?:for )?(?:ages|a while|ages and ages|donkey'?s years|god knows how long|weeks|forever|long)"
+                 r" (?:ago|back)\b"), "21 days ago"),
+    (
+        LatePattern(
+            rf"\bopen(?:ed)? (?:a |the |an? )?(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|cartons?|bottles?)"
+            rf",? (?=(?:on |last )?(?:{DAY})\b|yesterday|last night|this morning)",
+            needs=("open",),
+        ),
+        "opened ",
+    ),
     # Open for so long is open since so long ago: `passata opened, 3 days`.
     (
         LatePattern(

@@ -148,10 +148,7 @@ def _is_another(best: Reading, words: Words) -> bool:
         is_strange and not token.added for token, is_strange in zip(words.tokens, strange, strict=True)
     ):
         return True  # what is in it does not name it: `meatloaf with onions`
-    if any(
-        is_strange and after.typed == "style"
-        for is_strange, after in zip(strange, words.tokens[1:], strict=False)
-    ):
+    if any(is_strange and after.typed == "style" for is_strange, after in zip(strange, words.tokens[1:], strict=False)):
         return True  # in the manner of nobody knows what: `zorb style mince` may hold no meat
     opening = [is_strange for token, is_strange in zip(words.tokens, strange, strict=True) if token.piece == 0]
     if opening and all(opening) and not any(set(token.words) & best.takes for token in words.tokens if not token.piece):

@@ -3,6 +3,7 @@
 import re
 
 from calmlarder.matching.in_passing import said_in_passing
+from calmlarder.matching.texted import as_texted
 
 PERCENT = "percent"
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d{1,2}))? ?%(?! (?:left|full|gone|used))")
@@ -30,12 +31,6 @@ _MARINADE = re.compile(r"\s*\((?:in |with )?([a-z][a-z ,&+]*)\)")
 _SPRINKLE_OF = re.compile(r"\b(?:a |the last )?(?:sprinkl(?:es?|ing)|mouthfuls?) of (?:the )?(?=[a-z])")
 _LOW_FODMAP = re.compile(r"\blo(?:w)?[- ]?fo(?:d ?map|d)?\b")
 _PUNYA = re.compile(r" ?\(?\b([a-z]{2,}) punya\b\)?")  # the possessive of Malay
-_PRICE = re.compile(r"[£$€] ?\d+(?:[.,]\d\d?)?\b(?: (?:sticker|each|a ?piece|the lot))?|\b\d{2}p\b")  # money is no amount
-# A chook is a whole bird unless it was cooked; Chinese leaf is a cabbage and no leaf of one.
-_CHOOK = re.compile(r"\b(cooked|bbq|rotisserie|roast(?:ed)?|hot) chook\b")
-_CHINESE_LEAF = re.compile(r"\bchinese lea(?:f|ves)\b")
-_ISH = re.compile(r"(?<=\d)[ -]?ish\b")  # `4ish`, `300ish g`
-_OF_A_TYPE = re.compile(r"(?<=[a-z]{3}) type (?=[a-z]{3})(?!of\b|flour\b)")
 _KILOS = re.compile(r"(?<![\w.,/-])(\d/\d|\d{1,2}(?:\.\d)?) ?k\b")
 # Free of onion, and no onion.
 _FREE_FROM = re.compile(r"\b(onion|garlic)s?(?: (?:and|&|or|/) ?(onion|garlic)s?)?[ -]free\b ?([^,;&+()]*)")
@@ -178,11 +173,7 @@ def plainly_put(text: str) -> str:
     text = _SPRINKLE_OF.sub("a little bit of ", text) if "sprinkl" in text or "mouthful" in text else text
     text = _LOW_FODMAP.sub("low fodmap", text) if "fo" in text else text
     text = _PUNYA.sub(r" (\1's)", text) if "punya" in text else text
-    text = _CHOOK.sub(r"\1 chicken", text) if "chook" in text else text
-    text = _CHINESE_LEAF.sub("chinese cabbage", text) if "chinese" in text else text
-    text = _PRICE.sub(" ", text)
-    text = _ISH.sub(" ", text) if "ish" in text else text
-    text = _OF_A_TYPE.sub(" style ", text) if " type " in text else text
+    text = as_texted(text)
     text = _KILOS.sub(r"\1 kg", text) if "k" in text else text
     if "free" in text:
         text = _FREE_FROM.sub(_denied_behind, text)

@@ -69,6 +69,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     several = _pieces(text, hints, lexicon)
     if len(several) > 1 and _HOLDS.search(text):
         return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
+    if "/" in text and len(several) == 2 and several[0].named.foods == several[1].named.foods:
+        several = [max(several, key=lambda part: part.amount.how != "none")]  # one thing by two names
     if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
         several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
     if whole.named.partly and several:
