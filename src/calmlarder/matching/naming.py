@@ -97,11 +97,12 @@ def name(words: Words) -> Named:
 
 
 def _cooked_unsaid(best: Reading, other: Reading, words: Words) -> bool:
-    """Whether another reading is a cooked food where the best one is not, and no word says so."""
+    """Whether another reading is a cooked one of its kind where the best is not, and no word says so."""
     food = words.lexicon.tables.food_by_id
     cooked = FITS["cooked"]
     is_said = any(FITS.get(word, frozenset()) == cooked for word in words.told)
-    return food[other.food].state in cooked and food[best.food].state not in cooked and not is_said
+    is_cooked = food[other.food].state in cooked and food[best.food].state not in cooked
+    return is_cooked and not is_said and food[other.food].kind == food[best.food].kind
 
 
 def _same_words(best: Reading, other: Reading, words: Words) -> bool:

@@ -48,7 +48,7 @@ QUALITIES = frozenset({
     "dried", "pickled", "smoked", "canned", "cooked", "leftover", "powdered", "vegan", "vegetarian", "plant", "dairy",
     "lactose", "gluten", "sour", "soured", "condensed", "evaporated", "flavoured", "infused", "sweetened", "candied",
     "caramelised", "silken", "instant", "wild", "sweet", "malt", "cider", "fermented", "buttermilk", "mashed",
-    "breaded", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled", "steamed",
+    "breaded", "crumbed", "battered", "stuffed", "marinated", "cured", "baked", "fried", "roasted", "roast", "boiled", "steamed",
     "dry", "frozen", "ground", "sprouted", "lamb", "mutton", "venison", "duck", "veal", "rabbit", "bean", "pea",
     "goose", "pheasant", "partridge", "grouse", "pigeon", "quail", "ostrich", "kangaroo", "horse", "boar", "bison",
     "moose", "reindeer", "hare", "crocodile", "emu", "alligator", "turkey", "fake", "mock", "faux",
