@@ -27,6 +27,7 @@ from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.with_bones import count_in, is_whole_fish
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure, in_packs
@@ -34,6 +35,13 @@ from calmlarder.tables.rows import Food
 
 _NO_REST_G = 5
 _GRAMS = re.compile(r"(?<![\d.,/])(\d+(?:\.\d+)?) ?(?:g|gr|gm|gms|grams?)\b", re.IGNORECASE)
+_PART_OF_ONE = re.compile(
+    r"(?<!\w)(?:half|quarter|third|[½¼⅓]|1/[234]|wedge|chunk|end|heel|lump|hunk)(?!\w)", re.IGNORECASE
+)
+_PACKED = re.compile(
+    r"\b(?:bag|box|bunch|crate|jar|net|pack(?:et)?|pkt|punnet|sack|tin|tub)s?\b|\d ?(?:kg|g|lbs?|oz)\b|\bkilos?\b",
+    re.IGNORECASE,
+)
 _OF_A_PACK = re.compile(r"\b(?:block|tin)s?\b")
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
 
@@ -95,13 +103,22 @@ def _filling(use: PlateUse, lot: Lot, pattern: Pattern, tables: Tables, food: Fo
         how=use.how,
         household=use.household,
         prep=made_ready(
-            slot.prep_of(food), food, Told(lot.line, lot.condition, thaws(lot, food)), mashes(pattern, use.slot)
+            slot.prep_of(food),
+            food,
+            Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot)),
+            mashes(pattern, use.slot),
         ),
         minutes=slot.minutes_for(food),
         done=tables.done_sign(food),
         whole=use.whole,
         salted=is_salted(lot.line),
     )
+
+
+def _each_g(lot: Lot) -> float | None:
+    """Grams of one of a lot, where its line counts them."""
+    count = count_in(lot.line)
+    return lot.grams / count if count else None
 
 
 def _with_minutes(fillings: Sequence[Filling], plan: Plan) -> list[Filling]:
@@ -139,10 +156,18 @@ def _use(use: Use, foods: Mapping[str, Food], tables: Tables) -> PlateUse:
 
 
 def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
-    """Grams in a cook's measure; small potatoes and carrots are not counted by the usual piece."""
+    """Grams in a cook's measure; small potatoes and carrots are not counted by the usual piece.
+
+    Of `half a turnip` no half is told: nobody knows how large the whole one was.
+    """
     if is_small(food, lot.line):
         return None
-    said = in_household_measure(food, grams, tables, "nearest")
+    each = _each_g(lot)
+    if each is not None and is_whole_fish(food, lot.line):
+        count, all_of_them = max(1, round(grams / each)), round(lot.grams / each)
+        return f"all {count}" if count >= all_of_them else f"{count} of the {all_of_them}"
+    part_of_one = _PART_OF_ONE.search(lot.line) is not None and _PACKED.search(lot.line) is None
+    said = in_household_measure(food, grams, tables, "nearest", counted=not part_of_one)
     pack = _typed_pack(lot) if said is not None and _OF_A_PACK.search(said) else None
     return said if pack is None else in_packs(grams, pack)
 

@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
+from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.household import PINCH, is_pinch
 from calmlarder.tables.rows import Food
@@ -17,6 +18,9 @@ _SMALL_WHOLE = frozenset({"potato", "carrot", "carrots-young", "carrot-red", "ra
 _CUT_SMALL = re.compile(r"\b(?:dice|cubes|pieces|wedges|sliced thin|strips)\b")
 _CUT_UP = re.compile(r"(?:cut )?in \d cm pieces|in thick pieces")
 _PIECES = re.compile(r"about ([1-9]|1\d)")
+_OF_THE_LINE = re.compile(r"(all [1-9]\d?|[1-9]\d?)(?: of the \d+)?")  # so many as its line counts
+_SMALL_FISH_G = 250  # what can be eaten of a fish that fits a pan whole: ours
+_GUTTED = "gutted and rinsed where that is not done"
 _SPOONS = re.compile(r"about (\d*½? ?(?:tsp|tbsp))")
 _CAN_SPROUT = frozenset({"potato", "root", "allium"})
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
@@ -36,11 +40,15 @@ _SOLD_WITH = re.compile(
 
 
 class Told(NamedTuple):
-    """What is known of a thing from its line: the words, its condition, and whether it is frozen and thaws first."""
+    """What is known of a thing from its line: the words, its condition, and whether it is frozen and thaws first.
+
+    `each_g` is what can be eaten of one, where the line counts them.
+    """
 
     line: str
     condition: str | None = None
     frozen: bool = False
+    each_g: float | None = None
 
 
 class Filling(NamedTuple):
@@ -80,6 +88,9 @@ class Filling(NamedTuple):
             pieces = _PIECES.fullmatch(self.household or "")
             name = self.food.name.removesuffix("s") if pieces and pieces[1] == "1" else self.food.name
             return f"{pieces[1]} {name} ({self.grams} g)" if pieces else ""
+        counted = _OF_THE_LINE.fullmatch(self.household or "")
+        if counted:
+            return f"{counted[1]} {self.food.name} ({self.grams} g)"
         spoons = _SPOONS.fullmatch(self.household or "") if self.food.kind == "citrus" else None
         return f"{self.grams} g {self.food.name} ({spoons[1]} juice)" if spoons else ""
 
@@ -132,6 +143,9 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = ""
     if food.state in ALREADY_COOKED and prep.startswith("patted dry"):
         prep = "sliced"
+    if is_whole_fish(food, told.line):
+        small = told.each_g is not None and told.each_g <= _SMALL_FISH_G
+        prep = f"{_GUTTED}, {'slashed twice on each side' if small else 'cut across in 3 cm steaks'}, patted dry"
     if food.kind != "poultry":
         prep = prep.removesuffix(", sliced through where thick")
     if food.state == "frozen" and _CUT_SMALL.search(prep):  # chips, potato shapes and peas come as they cook

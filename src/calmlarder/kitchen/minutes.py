@@ -4,14 +4,18 @@ import math
 import re
 
 from calmlarder.kitchen.filling import on_the_bone
+from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import Method
 
 # A first potato of 200 g takes about six minutes in a microwave of 800 W, and each further one about three:
 # common practice, no source.
 _MICROWAVE_START, _MICROWAVE_PER_100_G = 3, 1.5
 _COARSE_MINUTES = 40  # stone-ground or coarse maize: common practice, no source
 _ON_THE_BONE_MINUTES = 40  # a thigh or a leg with its bone at 200 °C: common practice, no source
+# Small fish whole, or large ones in steaks of 3 cm: common practice, no source.
+_WHOLE_FISH_MINUTES: dict[Method, int] = {"stir-fry": 10, "roast": 20, "boil": 12, "steam": 14}
 _PARBOILED_MINUTES = 20  # easy-cook or parboiled rice: packets, recalled
 _QUICK_RICE_MINUTES = 10  # quick rice and rice in a bag: packets, recalled
 _PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORECASE)
@@ -34,4 +38,6 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
             return min(_QUICK_RICE_MINUTES, food.minutes[slot.method])
     if food.kind == "poultry" and food.state == "raw" and slot.method == "roast" and on_the_bone(line):
         return max(_ON_THE_BONE_MINUTES, slot.minutes_for(food))
+    if is_whole_fish(food, line):
+        return max(_WHOLE_FISH_MINUTES.get(slot.method, 0), slot.minutes_for(food))
     return slot.minutes_for(food)
