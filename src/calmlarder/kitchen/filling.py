@@ -13,6 +13,9 @@ _STATE_WORDS = re.compile(
     r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
 )
 _SOLD_AS = {"grated": r"\b(?:grated|shredded)\b", "sliced": r"\bsliced\b", "cubed": r"\b(?:cubed|diced|cubes|chunks)\b"}
+_SOFT_TOMATO = re.compile(
+    r"\b(?:grated|rallado|crushed|chopped|diced|passata|polpa|pulp|tinned|canned|tins?|cans?)\b", re.IGNORECASE
+)
 _SMALL = re.compile(r"\b(?:baby|babies|new|mini|small|tiny|fingerling|salad)\b", re.IGNORECASE)
 _SMALL_WHOLE = frozenset({"potato", "carrot", "carrots-young", "carrot-red", "radish", "radish-round"})  # thin skins
 _CUT_SMALL = re.compile(r"\b(?:dice|cubes|pieces|wedges|sliced thin|strips)\b")
@@ -55,8 +58,8 @@ class Filling(NamedTuple):
     """A food in a slot; `grams` of the whole dish.
 
     `done` is the sign by which a cook sees that it is cooked through, empty where none is asked for; `whole` says
-    that a pack whose weight is known goes in whole, so that nobody need weigh it; `salted` that its line calls it so.
-    Of several lots `on_scale_g` grams go on the scale, where that is not all of it.
+    that a pack whose weight is known goes in whole, so that nobody need weigh it; `salted` that its line calls it so,
+    `frozen` that it comes from the freezer. Of several lots `on_scale_g` grams go on the scale, where that is not all.
     """
 
     slot: str
@@ -70,6 +73,7 @@ class Filling(NamedTuple):
     whole: bool = False
     salted: bool = False
     on_scale_g: int | None = None
+    frozen: bool = False
 
     @property
     def key(self) -> str:
@@ -136,6 +140,8 @@ def sprouts(food: Food, condition: str | None) -> bool:
 def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
     """How a food is made ready, after what its line says of it: grated is grated, and sprouts are cut out."""
     if prep in _SOLD_AS and re.search(_SOLD_AS[prep], told.line, re.IGNORECASE):
+        return ""
+    if food.kind == "tomato" and _SOFT_TOMATO.search(told.line):
         return ""
     if "cubes" in prep and re.search(_SOLD_AS["cubed"], told.line, re.IGNORECASE):
         return ""
