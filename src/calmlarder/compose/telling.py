@@ -36,7 +36,8 @@ from calmlarder.tables.rows import Food
 _NO_REST_G = 5
 _GRAMS = re.compile(r"(?<![\d.,/])(\d+(?:\.\d+)?) ?(?:g|gr|gm|gms|grams?)\b", re.IGNORECASE)
 _PART_OF_ONE = re.compile(
-    r"(?<!\w)(?:half(?![ -](?:price|off|dead|frozen|used))|quarter|third|[½¼⅓]|1/[234]|wedge|chunk|end|heel|lump|hunk)(?!\w)",
+    r"(?<!\w)(?:half(?![ -](?:price|off|dead|frozen|used))|quarter|third|[½¼⅓]|1/[234]|wedge|chunk|end|heel|lump|hunk)"
+    r"(?!\w)",
     re.IGNORECASE,
 )
 _PACKED = re.compile(
