@@ -13,10 +13,12 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 # Kinds of which one row stands for several sorts: a hake is no haddock to whoever bought it.
-_SORTS = frozenset({"fish", "oil", "leaf", "pod", "brassica", "pepper", "squash", "fruit-vegetable", "root", "stem"})
+_SORTS = frozenset(
+    {"fish", "oil", "leaf", "pod", "brassica", "pepper", "squash", "fruit-vegetable", "root", "stem", "cheese"}
+)
 _SLIP = 85  # of 100 alike
-# Polenta, grits; broad noodles, vermicelli; legs, thighs
-_SORTED_FOODS = frozenset({"chicken-drumsticks", "polenta-dry", "rice-noodles-dry"})
+# Polenta, grits; broad noodles, vermicelli; legs, thighs; jeera
+_SORTED_FOODS = frozenset({"chicken-drumsticks", "cumin", "polenta-dry", "rice-noodles-dry"})
 _FILLET = " fillet"  # no word for a fish that is whole
 _THIN = "vermicelli"  # of rice noodles told apart, since they are soaked and not boiled
 

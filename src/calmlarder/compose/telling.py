@@ -71,7 +71,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         minutes=timeline.minutes,
         timeline=timeline,
         uses=uses,
-        per_person=per_person(plan, round(_OIL_KCAL * oil / (OIL_TEASPOONS * people))),
+        per_person=per_person(plan, _OIL_KCAL * oil / (OIL_TEASPOONS * people)),
         rescued=_rescued(plan),
         weigh_first=weigh_list(uses),
         taken_for_granted=(f"{oil} tsp oil",) if granted else (),
@@ -108,7 +108,7 @@ def _filling(use: PlateUse, lot: Lot, pattern: Pattern, tables: Tables, food: Fo
         prep=made_ready(
             slot.prep_of(food),
             food,
-            Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot)),
+            Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot), lot.place == "freezer"),
             mashes(pattern, use.slot),
         ),
         minutes=slot.minutes_for(food),

@@ -25,6 +25,7 @@ _OF_THE_LINE = re.compile(r"(all [1-9]\d?|[1-9]\d?)(?: of the \d+)?")  # so many
 _SMALL_FISH_G = 250  # what can be eaten of a fish that fits a pan whole: ours
 _GUTTED = "gutted and rinsed where that is not done"
 _SPOONS = re.compile(r"about (\d*½? ?(?:tsp|tbsp))")
+_FROZEN_CUT = frozenset({"leaf", "brassica", "pod", "sweetcorn", "pepper"})
 _CAN_SPROUT = frozenset({"potato", "root", "allium"})
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
 _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
@@ -45,13 +46,14 @@ _SOLD_WITH = re.compile(
 class Told(NamedTuple):
     """What is known of a thing from its line: the words, its condition, and whether it is frozen and thaws first.
 
-    `each_g` is what can be eaten of one, where the line counts them.
+    `each_g` is what can be eaten of one, where the line counts them; vegetables `from_freezer` are cut already.
     """
 
     line: str
     condition: str | None = None
     frozen: bool = False
     each_g: float | None = None
+    from_freezer: bool = False
 
 
 class Filling(NamedTuple):
@@ -154,6 +156,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = f"{_GUTTED}, {'slashed twice on each side' if small else 'cut across in 3 cm steaks'}, patted dry"
     if food.kind != "poultry":
         prep = prep.removesuffix(", sliced through where thick")
+    if told.from_freezer and food.kind in _FROZEN_CUT and "thawed" not in prep:
+        prep = ""
     if food.state == "frozen" and _CUT_SMALL.search(prep):  # chips, potato shapes and peas come as they cook
         prep = ""
     if "in strips" in prep and on_the_bone(told.line):

@@ -29,7 +29,7 @@ _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _NEVER_HALVED = frozenset({"floret"})  # nobody looks for half of one
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
 # Of what is heavier a part is told by the cup or the handful: one swede is twice another. Ours.
-_LARGE_PIECE_G = 400
+_LARGE_PIECE_G = 350
 # Beyond this many nobody counts on.
 _MOST_COUNT = 12
 _PINCH_G = 0.5  # a spice of which a person gets less goes in by the pinch: common practice, no source
@@ -57,7 +57,7 @@ def in_household_measure(
         least = 1.0 if rounding == "down" else 0.95
         if least <= count <= _MOST_SPOONS.get(name, _MOST_COUNT):
             return f"about {_whole(count, name, rounding)}"
-    for name, count in sorted(counts, key=lambda one: one[0] == "piece" and grams / one[1] >= _LARGE_PIECE_G):
+    for name, count in sorted(counts, key=lambda one: one[0] in _NO_COUNT and grams / one[1] >= _LARGE_PIECE_G):
         part = _part(count, rounding)
         if part:
             return f"about {part} of {'one' if name == 'piece' else f'a {name}'}"
