@@ -15,10 +15,10 @@ from calmlarder.matching import (
     amount_phrases,
     amounts,
     asides,
-    calendar_days,
     conditions,
     dates,
     lacks,
+    naming_days,
     numbers,
     owners,
     taken_off,
@@ -53,7 +53,7 @@ _MADE = (
 )  # fmt: skip
 _WITH_NEEDS = [
     (module.__name__.rpartition(".")[2], name, one)
-    for module in (amounts, asides, calendar_days, conditions, dates, lacks, owners, taken_off)
+    for module in (amounts, asides, naming_days, conditions, dates, lacks, owners, taken_off)
     for name, one in vars(module).items()
     if isinstance(one, LatePattern) and one.needs != ("",)
 ] + [

@@ -24,11 +24,11 @@ from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.columns import house_of
-from calmlarder.plan.grammar import Usual, read_sittings, sittings_of_days
 from calmlarder.plan.joint import Joint
 from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.plan.planned import Planned, PlanSoFar
 from calmlarder.plan.sittings import PlannedSitting
+from calmlarder.plan.sittings_typed import Usual, read_sittings, sittings_of_days
 from calmlarder.plan.unreached import grams_worth
 from calmlarder.plan.weights import EMPTY_SITTING, EMPTY_SOONER, WASTED_PORTION
 from calmlarder.problems import CannotGoOn

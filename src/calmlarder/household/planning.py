@@ -107,8 +107,8 @@ def sittings_ahead(household: Household, choices: "Choices", which: Which) -> "t
     later than usual tonight is sitting down now. Raises CannotGoOn for a list or a number of days that cannot be.
     """
     from calmlarder.compose.request import protein_floor
-    from calmlarder.plan.grammar import Usual, read_sittings, sittings_of_days
     from calmlarder.plan.sittings import key_of
+    from calmlarder.plan.sittings_typed import Usual, read_sittings, sittings_of_days
 
     home = settled_for(household, choices)
     people = home.people if choices.people is None else choices.people

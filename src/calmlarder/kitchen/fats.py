@@ -9,7 +9,7 @@ from calmlarder.kitchen.late import LATE_MINUTES, dry_minutes, falls_away, is_we
 from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
-from calmlarder.kitchen.schedule import Task
+from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import fries_in_its_own, sentence, with_rest
 from calmlarder.patterns.pattern import Step
 

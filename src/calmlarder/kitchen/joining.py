@@ -9,7 +9,7 @@ from calmlarder.kitchen.late import LATE_MINUTES
 from calmlarder.kitchen.piece import Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
-from calmlarder.kitchen.schedule import Task
+from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import (
     egg_instead,
     egg_words,

@@ -8,7 +8,7 @@ from calmlarder.kitchen.filling import Filling, one_of_each
 from calmlarder.kitchen.heat import with_heat
 from calmlarder.kitchen.late import browned_first, held_back
 from calmlarder.kitchen.rearranged import rearranged
-from calmlarder.kitchen.schedule import Task
+from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import Mention, granted_fats, oil_teaspoons
 from calmlarder.patterns.pattern import HEATED, TIMED_ROLES, Pattern, Place, Step
 from calmlarder.tables.household import PINCH

@@ -26,7 +26,7 @@ from calmlarder.kitchen.piece import (
 )
 from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
 from calmlarder.kitchen.salting import salted, taste, tasted_before
-from calmlarder.kitchen.schedule import Task
+from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import (
     filled,
     hot_through,

@@ -1,7 +1,7 @@
 """Days that people put another way, written the way days are read."""
 
-from calmlarder.matching.calendar_days import DAY, MONTH
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.naming_days import DAY, MONTH
 
 _DAY = rf"(?:{DAY})"
 _TO_THAW = r"(?:thaw|defrost)(?:ing|ed)(?: out)?(?: (?:in|on) (?:the )?(?:fridge|side|counter|sink))?"
