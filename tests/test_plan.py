@@ -119,6 +119,28 @@ def test_a_leftover_is_cooked_for_both_tables(with_leftovers: Case) -> None:
     assert first["dinner"]["per_person"]["protein_g"] >= 20
 
 
+def test_a_box_has_its_oil_and_its_spices(with_leftovers: Case) -> None:
+    """Neither has days once cooked in keeping.csv; the dish they season keeps, as the check reads it by itself."""
+    used = {use["food"] for use in with_leftovers[0]["sittings"][0]["dinner"]["uses"]}
+    assert "oil-rapeseed" in used
+    assert used & {"turmeric", "cumin"}
+
+
+def test_a_packed_lunch_is_of_last_nights_dinner_as_a_matter_of_course(planning: Any) -> None:
+    plan, case = planning(LEFTOVER, sittings("tonight; tomorrow packed"))
+    assert plan.sittings[1].leftover_of == 0
+    assert faults(case) == ()
+
+
+def test_what_has_no_figures_stays_where_it_is(planning: Any, tables: Tables) -> None:
+    """No row tells all the sugars of agave syrup: unknown is not zero, and no reason to plan nothing."""
+    assert tables.unknown_of("agave-syrup")
+    plan, case = planning([*LEFTOVER, "agave syrup 200g"], sittings("tonight"), rounds=0, of_so_many=6)
+    assert plan.sittings[0].dinner is not None
+    assert "agave-syrup" not in {use.food for use in plan.sittings[0].dinner.uses}
+    assert faults(case) == ()
+
+
 def test_a_spoilt_leftover_is_found_out(with_leftovers: Case) -> None:
     told, request, lots = with_leftovers
     told["sittings"][1]["at"] = "2026-03-15T18:30"  # three days later: beyond the two of the Food Standards Agency

@@ -14,7 +14,15 @@ from calmlarder.checks.dinner import verify
 from calmlarder.checks.loads import GROUPS, Part, apart, deviation, plate_of, sure_of, typical_of
 from calmlarder.checks.lots import COOKED
 from calmlarder.checks.patterns import pattern_of
-from calmlarder.checks.plan_larder import LarderLeft, days_kept, in_freezer, pinned, take, thawed_raw, too_little_frozen
+from calmlarder.checks.plan_larder import (
+    LarderLeft,
+    days_in_a_dish,
+    in_freezer,
+    pinned,
+    take,
+    thawed_raw,
+    too_little_frozen,
+)
 from calmlarder.checks.tables import Row, figures_of, mixtures, rows
 
 _LEFTOVER_DAYS = 2  # UK Food Standards Agency: leftovers within two days
@@ -130,7 +138,7 @@ def _leftover(
             faults.append(f"`{use['line']}` would be boxed twice")
             continue
         food = foods[use["food"]]
-        days = days_kept(food, "fridge", "cooked", keeping)
+        days = days_in_a_dish(food, keeping)
         if days is None or gap > days:
             faults.append(f"{food['id']} keeps {days} days once cooked, not {gap}")
         if food["state"] in COOKED:

@@ -9,11 +9,17 @@ from calmlarder.compose.problem import Option, PatternProblem, pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import Plan
 from calmlarder.intake.stacking import Stacking
+from calmlarder.larder.box import leftover_days
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.shelf import StockItem, shelves_of
 from calmlarder.plan.sittings import PlannedSitting
-from calmlarder.plan.weights import BOX_AT_RISK_PERCENT, REACHED_PERCENT, WAITING_PERCENT
+from calmlarder.plan.weights import (
+    BOX_AT_RISK_PERCENT,
+    LUNCH_BOX_AT_RISK_PERCENT,
+    REACHED_PERCENT,
+    WAITING_PERCENT,
+)
 from calmlarder.tables.book import Tables
 from calmlarder.tables.made_keeping import LEFTOVER_DAYS
 from calmlarder.tables.rows import Food
@@ -73,8 +79,13 @@ class PlanInstance(NamedTuple):
         risk = shelf.risk(first.day, self.today) + waits * WAITING_PERCENT * shelf.percent(self.end, self.today) // 100
         if len(column.covers) > 1 and shelf.countable:
             boxed = self.sittings[column.covers[1]].people
-            risk += BOX_AT_RISK_PERCENT * boxed // (first.people + boxed)
+            lost = BOX_AT_RISK_PERCENT if self.again_at_table(column) else LUNCH_BOX_AT_RISK_PERCENT
+            risk += lost * boxed // (first.people + boxed)
         return risk
+
+    def again_at_table(self, column: Column) -> bool:
+        """Whether a dish is eaten a second time at table, and not from a lunch box."""
+        return len(column.covers) > 1 and self.sittings[column.covers[1]].sitting != "packed"
 
     def reach(self, place: int) -> int | None:
         """Units of a lot that the days after the plan are likely to use by its last; None where it has no last day."""
@@ -219,10 +230,7 @@ def suits(pattern: Pattern, ones: Sequence[PlannedSitting], gap: int, wanted: Di
 
 def _keeps_cooked(food: Food, gap: int, tables: Tables) -> bool:
     """Whether a food may wait that many days in a cooked dish; what was cooked before is warmed up only once."""
-    if food.state in COOKED_STATES:
-        return False
-    row = tables.keeping_of(food, "fridge", "cooked")
-    return row is not None and row.days >= gap
+    return food.state not in COOKED_STATES and leftover_days(food, tables) >= gap
 
 
 def plain(problem: PatternProblem) -> PatternProblem:
