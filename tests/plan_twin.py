@@ -14,6 +14,7 @@ from calmlarder.plan.weights import (
     EMPTY_SITTING,
     EMPTY_SOONER,
     LEFTOVER,
+    LUNCH_BY_ITSELF,
     MAIN_KIND_AGAIN,
     REACHED_PERCENT,
     WASTED_PORTION,
@@ -33,8 +34,12 @@ def least_cost(house: PlanInstance) -> float:
     for column in house.columns:
         z = _block(p, column.problem, None)
         chosen.append(z)
-        if len(column.covers) > 1 and house.sittings[column.covers[1]].sitting != "packed":
+        first, last = house.sittings[column.covers[0]], house.sittings[column.covers[-1]]
+        last_nights = first.sitting == "dinner" and last.sitting == "packed" and (last.day - first.day).days == 1
+        if len(column.covers) > 1 and not last_nights:
             p.cost[z] += LEFTOVER * _POINT
+        if first.sitting == "packed":
+            p.cost[z] += LUNCH_BY_ITSELF * _POINT
         for number, option in enumerate(column.problem.options):
             used, units = z + 1 + 4 * number, z + 2 + 4 * number  # in the order in which the block makes them
             day = house.sittings[column.covers[0]].day

@@ -12,6 +12,7 @@ from typing import Any
 
 import pytest
 
+from calmlarder.checks.patterns import pattern_of
 from calmlarder.checks.plan import verify_plan
 from calmlarder.cli import main
 from calmlarder.compose.request import DinnerRequest
@@ -130,6 +131,16 @@ def test_a_packed_lunch_is_of_last_nights_dinner_as_a_matter_of_course(planning:
     plan, case = planning(LEFTOVER, sittings("tonight; tomorrow packed"))
     assert plan.sittings[1].leftover_of == 0
     assert faults(case) == ()
+
+
+def test_a_raw_leaf_in_a_box_that_is_warmed_is_found_out(with_leftovers: Case) -> None:
+    told, request, lots = with_leftovers
+    slots = pattern_of(shipped("recipes"), told["sittings"][0]["dinner"]["pattern"])["slots"]
+    raw = next(name for name, slot in slots.items() if slot["method"] == "raw")
+    assert not any("would be warmed" in fault for fault in faults((told, request, lots)))
+    for one in told["sittings"]:
+        one["dinner"]["uses"][0].update(food="lettuce", slot=raw)
+    assert any("would be warmed" in fault for fault in faults((told, request, lots)))
 
 
 def test_what_has_no_figures_stays_where_it_is(planning: Any, tables: Tables) -> None:

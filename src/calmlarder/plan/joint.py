@@ -22,7 +22,6 @@ from calmlarder.plan.weights import (
     BUY_ONE,
     EMPTY_SITTING,
     EMPTY_SOONER,
-    LEFTOVER,
     MAIN_KIND_AGAIN,
 )
 from calmlarder.solver import known_bound
@@ -112,8 +111,7 @@ class Joint:
             self.cost.append(BUY_ONE * POINT * sum(bought))
         terms = [term for wish in WISHES for term in wish.terms(draft)]
         score = sum(factor * variable for factor, variable in terms) + constant(column.problem) * active
-        again = LEFTOVER * POINT if self.house.again_at_table(column) else 0
-        self.cost.append(-score + again * active)
+        self.cost.append(-score + self.house.points(column) * POINT * active)
         self.parts[column.number] = [self.cost[-1]]
         self.scores.append(score)
         self.taken.add(column, draft)
