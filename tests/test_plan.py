@@ -20,16 +20,17 @@ from calmlarder.compose.solve import WISHES, constant
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.weights import POINT
 from calmlarder.household import planning as planning_of_household
+from calmlarder.household.planning import meals_that_stay
 from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.columns import house_of
-from calmlarder.plan.grammar import Usual, read_sittings, sittings_of_days
 from calmlarder.plan.joint import Joint
 from calmlarder.plan.plan_days import Asked, How, plan_days
-from calmlarder.plan.planned import Planned, PlanSoFar
-from calmlarder.plan.sittings import PlannedSitting
+from calmlarder.plan.planned import Planned
+from calmlarder.plan.sittings import PlannedSitting, key_of
+from calmlarder.plan.sittings_typed import Usual, read_sittings, sittings_of_days
 from calmlarder.plan.unreached import grams_worth
 from calmlarder.plan.weights import EMPTY_SITTING, EMPTY_SOONER, WASTED_PORTION
 from calmlarder.problems import CannotGoOn
@@ -368,7 +369,7 @@ def test_it_stops_when_asked(planning: Any, tables: Tables) -> None:
     stop = Stop()
     plan, case = planning(
         larder_lines(tables, 40, 1), sittings_of_days(4, TODAY, Usual(1)), seconds=3600.0, rounds=None, bound=True,
-        stop=stop, progress=lambda found: stop.ask() if found.dishes else None,
+        stop=stop, progress=lambda found: stop.ask() if any(one.dinner for one in found.sittings) else None,
     )  # fmt: skip
     assert plan.status in {"stopped", "proven"}
     assert faults(case) == ()
@@ -406,14 +407,14 @@ def test_what_no_dish_could_hold_is_more_than_the_sittings_hold(planning: Any) -
 
 def test_a_pinned_dish_stays_and_a_barred_one_does_not_come(planning: Any, tables: Tables) -> None:
     asked = sittings("tonight; tomorrow")
-    seen: list[PlanSoFar] = []
     lines = larder_lines(tables, 15, 2)
-    plan, _ = planning(lines, asked, progress=seen.append)
-    first = next(dish for dish in seen[-1].dishes if 0 in dish.column.covers)
-    pattern = first.column.problem.pattern.id
-    again, case = planning(lines, asked, pinned=[first])
-    assert again.sittings[0].dinner is not None
+    plan, _ = planning(lines, asked)
     assert plan.sittings[0].dinner is not None
+    pattern = plan.sittings[0].dinner.pattern
+    again, case = planning(
+        lines, asked, pinned=meals_that_stay(plan, asked, frozenset([key_of(asked[0].at, "dinner")]))
+    )
+    assert again.sittings[0].dinner is not None
     assert again.sittings[0].dinner.uses == plan.sittings[0].dinner.uses
     assert faults(case) == ()
     barred = [one.model_copy(update={"not_patterns": (pattern,)}) for one in asked]

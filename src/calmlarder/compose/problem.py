@@ -15,7 +15,6 @@ from calmlarder.kitchen.filling import is_small, sprouts
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
-from calmlarder.tables.household import is_pinch
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES
 
@@ -28,6 +27,8 @@ _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
 _MOST_OF_A_LAST_PACK, _LAST_DAYS = 1.75, 1
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
+# About a tablespoon of soy sauce a person, which has as much salt as half a day's (2.3 g): USDA SR 28 16123, recalled.
+_MOST_OF_KIND = {"soy-sauce": 1.6}
 _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
@@ -199,11 +200,12 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     there = int(lot.grams) // unit
     dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
+    portions = min(portions, _MOST_OF_KIND.get(food.kind, portions))
     if slot.method == "raw" and wanted.sitting == "dinner":
         portions = min(portions, _MOST_RAW.get(food.kind, portions))
     if _is_last_pack(slot, thing, wanted) and there * unit <= _MOST_OF_A_LAST_PACK * portion:
         portions = max(portions, _MOST_OF_A_LAST_PACK)
-    most = min(there, max(int(portions * portion / unit), int(is_pinch(food))))
+    most = min(there, max(int(portions * portion / unit), int(_by_the_gram(food))))
     share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
     least = min(max(1, math.ceil(share * portion / unit)), there)
     if dose is not None:  # of a challenge: exactly its grams
@@ -246,10 +248,15 @@ def _is_last_pack(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
     return wanted.sitting == "dinner" and pressing and main and thing.food.id not in CURED
 
 
+def _by_the_gram(food: Food) -> bool:
+    """Whether a gram is more than one person gets of a spice."""
+    return food.kind == "spice" and food.portion_g < 1
+
+
 def _portion_units(food: Food, unit: int, people: int) -> int:
-    """A gram is the least that is reckoned with: of what goes in by the pinch it is enough for everybody."""
+    """A gram is the least that is reckoned with: of what people get less of it is enough for everybody."""
     units = round(PORTION * unit / float(food.portion_g))
-    return min(units, PORTION * people) if is_pinch(food) else units
+    return min(units, PORTION * people) if _by_the_gram(food) else units
 
 
 def _pressing(lot: Lot) -> int | None:
