@@ -13,8 +13,8 @@ import pytest
 from adapt_twin import line, made_up_recipe
 from by_hand import foods, passed
 from calmlarder.adapt.adapt import adapt
+from calmlarder.adapt.changed_lines import changed_recipe, parts_of
 from calmlarder.adapt.model import Adapted, Amount, Eaters
-from calmlarder.adapt.rewriting import changed_recipe, parts_of
 from calmlarder.adapt.written import own_words, written
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.lines import LineReader

@@ -8,8 +8,8 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.shortlist import MOST_LOTS
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.grammar import read_sittings
 from calmlarder.plan.plan_days import Asked, How, plan_days
+from calmlarder.plan.sittings_typed import read_sittings
 from calmlarder.tables.book import Tables
 from conftest import TODAY
 

@@ -22,8 +22,8 @@ from calmlarder.intake.eaten import Eaten
 from calmlarder.intake.stacking import Stacking, held_ug, still_counted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.grammar import read_sittings
 from calmlarder.plan.plan_days import Asked, How, plan_days
+from calmlarder.plan.sittings_typed import read_sittings
 from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped

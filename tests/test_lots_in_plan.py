@@ -14,11 +14,11 @@ import pytest
 from calmlarder.compose.stop import Stop
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.columns import PlanInstance, house_of
-from calmlarder.plan.grammar import read_sittings
 from calmlarder.plan.joint import NEVER, Joint
 from calmlarder.plan.lot_prices import PriceSearch
 from calmlarder.plan.lots_in_plan import lots_in_plan
 from calmlarder.plan.shares import Opens, Steps
+from calmlarder.plan.sittings_typed import read_sittings
 from calmlarder.plan.weights import WASTED_PORTION
 from calmlarder.tables.book import Tables
 from conftest import TODAY

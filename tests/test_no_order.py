@@ -6,7 +6,7 @@ import pytest
 
 from calmlarder.compose import compose as module
 from calmlarder.compose.compose import best_dinners
-from calmlarder.kitchen.schedule import NoOrder
+from calmlarder.kitchen.shortest_schedule import NoOrder
 
 LINES = ["tofu 200g", "rice 200g", "carrots 200g", "rapeseed oil"]
 

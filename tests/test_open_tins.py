@@ -32,7 +32,12 @@ def test_what_stays_behind_of_a_tin_is_open_since_today(
 def test_of_several_tins_and_of_dry_goods_nothing_is_known(
     lots_of: Callable[[Sequence[str]], list[Lot]], tables: Tables
 ) -> None:
-    for line, rest in (("2 tins chickpeas", 370), ("dry white rice 1kg", 800), ("olive oil", 300)):
+    for line, rest in (
+        ("2 tins chickpeas", 370),
+        ("dry white rice 1kg", 800),
+        ("dry rice noodles 250g", 130),
+        ("olive oil", 300),
+    ):
         (lot,) = lots_of([line])
         assert opened_by_use(lot, rest, TODAY, tables) is lot
 

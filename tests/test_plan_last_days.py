@@ -16,10 +16,10 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.grammar import read_sittings
 from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.plan.planned import Planned
 from calmlarder.plan.shelf import shelves_of
+from calmlarder.plan.sittings_typed import read_sittings
 from calmlarder.render.dinner_json import plan_object
 from calmlarder.render.plan_text import plan_text
 from calmlarder.render.style import Style

@@ -4,6 +4,7 @@ Cut-offs: Varney et al. 2017 (doi:10.1111/jgh.13698). How dishes are cooked: com
 """
 
 import json
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -87,8 +88,7 @@ def test_what_one_line_holds_for_two_is_told_apart_in_the_steps(adapted: Recipe)
         1. Fry the onion. Boil the noodles. Stir in the hoisin sauce, then the soy sauce.
         """
     )
-    assert "of the soy sauce and brown sugar], then the soy sauce [" in recipe
-    assert " of it]" in recipe
+    assert re.search(r"Stir in \S+ ml of the soy sauce and brown sugar, then the soy sauce \[\S+ ml of it\]", recipe)
 
 
 def test_less_of_a_liquid_is_made_up(adapted: Recipe) -> None:
@@ -125,8 +125,8 @@ def test_green_tops_go_into_the_oven_late_and_nobody_squeezes_oil(adapted: Recip
         2. Squeeze the garlic out of its skins.
         """
     )
-    assert "onions [leek greens: only for the last 15 minutes]" in recipe
-    assert "garlic [garlic-infused oil: just stir it in] out" in recipe
+    assert "leek greens [only for the last 15 minutes]" in recipe
+    assert "garlic-infused oil [just stir it in] out" in recipe
     assert "less of the oil" not in recipe  # it is more than the dish's own, of which the chicken needs some
     poured = next(line for line in recipe.splitlines() if line.endswith("ml garlic-infused oil"))
     assert float(poured.split(" ml")[0]) <= 40  # two teaspoons a serving are taste enough
@@ -159,7 +159,9 @@ def test_what_binds_is_no_crust_and_raised_flour_says_how_much(adapted: Recipe) 
         1. Whisk the flour and the eggs and fry.
         """
     )
-    assert "Sift 2.5 tsp baking powder into it." in pancakes
+    assert "\n2 1/2 tsp baking powder\n" in pancakes  # a teaspoon to 100 g: common practice, no source
+    assert "\n3 eggs\n" in pancakes  # gluten-free flour binds less
+    assert "Whisk the gluten-free flour blend, baking powder and the eggs" in pancakes
 
 
 def test_a_vessel_and_a_likeness_are_no_foods(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -209,7 +211,7 @@ def test_a_stand_in_keeps_the_measure_of_its_line(adapted: Recipe) -> None:
     )
     assert "2 tbsp curry paste without onion or garlic" in recipe
     assert "1.2 litres stock without onion or garlic" in recipe
-    assert "stir in the paste [curry paste without onion or garlic]" in recipe
+    assert "stir in the curry paste, then" in recipe
 
 
 def test_dried_fruit_of_a_dry_mix_is_no_stand_in_for_soaked_oats(adapted: Recipe) -> None:

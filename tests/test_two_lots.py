@@ -14,7 +14,7 @@ from calmlarder.kitchen.work import work_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.columns import house_of
-from calmlarder.plan.grammar import read_sittings
+from calmlarder.plan.sittings_typed import read_sittings
 from calmlarder.render.manner import PLAIN
 from calmlarder.tables.book import Tables
 from calmlarder.tui.dinner_view import _facts, amounts_of

@@ -10,7 +10,7 @@ from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.amounts import Amounts
-from calmlarder.compose.rules.families import OneFamily
+from calmlarder.compose.rules.flavour_family import OneFamily
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT
 from calmlarder.compose.wishes import Wish

@@ -18,8 +18,8 @@ from calmlarder.compose.stop import Stop
 from calmlarder.intake.profile import profile_named
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
-from calmlarder.plan.grammar import read_sittings
 from calmlarder.plan.plan_days import Asked, How, plan_days
+from calmlarder.plan.sittings_typed import read_sittings
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from larders import larder_lines

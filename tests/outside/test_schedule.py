@@ -5,7 +5,7 @@ import random
 
 import pytest
 
-from calmlarder.kitchen.schedule import Task, schedule
+from calmlarder.kitchen.shortest_schedule import Task, schedule
 
 # Fisher & Thompson 1963, "Probabilistic learning combinations of local job-shop scheduling rules", instance 6x6
 # (recalled): six jobs of (machine, time); a job shop is project scheduling with resources of one. Optimum 55.

@@ -3,8 +3,8 @@
 import re
 from collections.abc import Sequence
 
+from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.names import Names
-from calmlarder.adapt.rewriting import Part
 from calmlarder.cookbook.quantity import take_quantity
 from calmlarder.cookbook.wording import without_prep, without_tail
 from calmlarder.matching.words import plain, words_of

@@ -5,8 +5,8 @@ Of such a word only those foods are told that no step names otherwise. Ours, as 
 
 from collections.abc import Mapping, Sequence
 
+from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.names import Names
-from calmlarder.adapt.rewriting import Part
 from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
 

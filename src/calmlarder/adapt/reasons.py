@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open
+from calmlarder.adapt.in_words import short_name
 from calmlarder.adapt.loads import LineLoad, under_each
 from calmlarder.adapt.written import is_unraised
 from calmlarder.intake.plate import exact_grams
@@ -19,7 +20,7 @@ _WHEN = re.compile(r"^(?:any|cooked|raw)(?:, |$)")  # of a swap in two parts eac
 _BOILED = frozenset({"grain", "rice"})
 _A_MAIN_SHARE = 0.75  # of a usual portion; less of a grain is not what the dish is cooked for: ours
 _TOPS = {
-    "leek-green": "only until soft: it does not turn golden",
+    "leek-green": "only until soft, not golden",
     "spring-onion-green": "only a minute",
     "chives": "only a minute, off the heat",
 }
@@ -69,7 +70,7 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
         told += [f"when: {when}"] if when not in {"", "any"} else []
         told += [f"mind: {candidate.caution}"] if candidate.caution else []
     if any(is_unraised(line.line.read, one.food) for one in choice.brings if one.food.id != line.line.food.id):
-        told.append("it was self-raising: sift in 1 tsp baking powder for each 100 g (common practice, no source)")
+        told.append("it was self-raising: 1 tsp baking powder goes with each 100 g (common practice, no source)")
     return "; ".join(told) or f"what {line.line.food.name} may hold at most counts too, beside the rest of the dish"
 
 
@@ -97,19 +98,9 @@ def how_to(line: Open, choice: Choice) -> str:
     ]
     if _cooked_already(line.line.food, choice):
         told.append("it needs no soaking and no long boiling: leave those steps out and add it for the last 10 minutes")
-    told += [
-        f"sift {_spoons_of_powder(one.amount.grams)} tsp baking powder into it"
-        for one in choice.brings
-        if is_unraised(line.line.read, one.food)
-    ]
     if choice.candidate.caution:
         told.append(choice.candidate.caution)
     return "; ".join(dict.fromkeys(told))
-
-
-def _spoons_of_powder(grams: Decimal) -> str:
-    """Teaspoons of baking powder that make so much flour self-raising: one to 100 g, common practice, no source."""
-    return f"{float((grams / 50).quantize(Decimal(1), ROUND_HALF_UP) / 2):g}"
 
 
 def at_heat(line: Open, choice: Choice) -> str:
@@ -141,23 +132,17 @@ def at_heat(line: Open, choice: Choice) -> str:
 def not_soaked(line: Open, choice: Choice) -> str:
     """What is done with a grain that must boil, where the step only pours hot water over another."""
     return "; ".join(
-        f"boil {one.food.name} for about {one.food.minutes['boil']} minutes in plenty of water, and drain"
+        f"boil {short_name(one.food.name)} for about {one.food.minutes['boil']} minutes in plenty of water, and drain"
         for one in choice.brings
         if choice.kind == "swap" and one.food.kind in _BOILED and _boils_otherwise(line.line.food, one.food)
     )
 
 
 def done_first(line: Open, choice: Choice) -> str:
-    """What has to happen before a stand-in goes in, without which the dish fails: raising agent, standing."""
+    """What has to happen before a stand-in goes in, without which the dish fails: standing."""
     if choice.candidate is None or choice.kind != "swap":
         return ""
-    told = [
-        f"with {_spoons_of_powder(one.amount.grams)} tsp baking powder more sifted in"
-        for one in choice.brings
-        if is_unraised(line.line.read, one.food)
-    ]
-    told += ["stirred together and left ten minutes first"] if _STANDS in choice.candidate.when else []
-    return "; ".join(told)
+    return "stirred together and left ten minutes first" if _STANDS in choice.candidate.when else ""
 
 
 def not_browned(line: Open, choice: Choice) -> str:

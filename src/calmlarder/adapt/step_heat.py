@@ -66,6 +66,11 @@ _FALLS = re.compile(
     r"|fall\w* apart|disintegrat\w*|pulpy?|creamy)",
     re.IGNORECASE,
 )
+_INTO_A_BOWL = re.compile(
+    r"(?:\s*\d+[.)])?\s*(?:Meanwhile,? )?(?:put|place|tip|pour) the [\w -]{3,40} (?:in|into) a (?:\w+ ){0,2}"
+    r"(?:bowl|dish)\.$",
+    re.IGNORECASE,
+)
 _COVERS = re.compile(r"\s*(?:cover|leave|stand|let it)\b", re.IGNORECASE)
 _ABOUT = re.compile(r"about (\d+) minutes(?!: begin)")
 _ROAST_NEXT = re.compile(
@@ -149,6 +154,7 @@ def without_soaking(step: str, instead: str, alone: bool) -> str:
         sentence = step[start:stop]
         start = stop
         goes_on = found and bool(_COVERS.match(sentence))
+        goes_on |= alone and not found and bool(_INTO_A_BOWL.match(sentence)) and _soaks_next(step, start)
         if alone and not found and (_says(_SOAKS, sentence) or _says(_POURED, sentence)):
             found = True
             kept.append(f"{' ' if kept else ''}[{told}, in place of the soaking.]")
@@ -157,15 +163,24 @@ def without_soaking(step: str, instead: str, alone: bool) -> str:
     return "".join(kept) if found else f"[In place of the soaking: {instead}.] {step}"
 
 
-def time_told(step: str, end: int, change: Change) -> str:
-    """How long what a food is now is heated, where the step heats it and that is another time."""
+def _soaks_next(step: str, start: int) -> bool:
+    sentence = _SENTENCE_ENDS.split(step[start:].lstrip())[0]
+    return _says(_SOAKS, sentence) or _says(_POURED, sentence)
+
+
+def time_told(step: str, end: int, change: Change, beside_others: bool = True) -> str:
+    """How long what a food is now is heated, where the step heats it and that is another time.
+
+    What goes in alone has its own time in the place of the step's, what goes in `beside_others` is begun before them.
+    """
     heat = change.heat if _says(_COOKED_FOR_LONG, step) else _LATE_IN_IT.sub("", change.heat)  # blended, shaped
     if not heat or not _says(_HOT, step):
         return ""
     needs, given = _ABOUT.search(heat), _TIME.search(step, end)
     minutes = _minutes(given[0]) if given else 0
     if needs is not None and 0 < minutes < int(needs[1]):
-        heat = f"{heat[: needs.end()]}, so {int(needs[1]) - minutes} minutes ahead of the rest{heat[needs.end() :]}"
+        ahead = f"so {int(needs[1]) - minutes} minutes ahead of the rest" if beside_others else f"not {minutes}"
+        heat = f"{heat[: needs.end()]}, {ahead}{heat[needs.end() :]}"
     return f": {heat}"
 
 

@@ -5,8 +5,8 @@ from collections.abc import Sequence
 from decimal import Decimal
 from fractions import Fraction
 
+from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.model import Adapted, Change
-from calmlarder.adapt.rewriting import Part
 from calmlarder.adapt.step_notes import amount_of, bare
 from calmlarder.adapt.written import written
 from calmlarder.tables.book import Tables

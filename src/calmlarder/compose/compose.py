@@ -21,7 +21,7 @@ from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.intake.eaten import ME, Eaten
-from calmlarder.kitchen.schedule import NoOrder
+from calmlarder.kitchen.shortest_schedule import NoOrder
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables

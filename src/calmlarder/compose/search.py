@@ -14,16 +14,8 @@ from calmlarder.compose.rules.another import Another
 from calmlarder.compose.rules.asked import Asked
 from calmlarder.compose.rules.differs import Differs
 from calmlarder.compose.rules.dose import DoseWeighed
-from calmlarder.compose.rules.families import OneFamily
-from calmlarder.compose.rules.held import Holding
-from calmlarder.compose.rules.limits import Limits
-from calmlarder.compose.rules.lysine import LysineFloor
-from calmlarder.compose.rules.minutes import SlowestFood
-from calmlarder.compose.rules.not_again import NotAgain
-from calmlarder.compose.rules.one_of import OneOf
-from calmlarder.compose.rules.protein import ProteinFloor
-from calmlarder.compose.rules.slots import Slots
-from calmlarder.compose.rules.taste import (
+from calmlarder.compose.rules.flavour_family import OneFamily
+from calmlarder.compose.rules.goes_together import (
     EggsByThemselves,
     FewProteins,
     FishByItself,
@@ -31,6 +23,14 @@ from calmlarder.compose.rules.taste import (
     SourWithNuts,
     SweetSpiceBesideAnother,
 )
+from calmlarder.compose.rules.held import Holding
+from calmlarder.compose.rules.limits import Limits
+from calmlarder.compose.rules.lysine import LysineFloor
+from calmlarder.compose.rules.minutes import SlowestFood
+from calmlarder.compose.rules.not_again import NotAgain
+from calmlarder.compose.rules.one_slot_filled import OneOf
+from calmlarder.compose.rules.protein import ProteinFloor
+from calmlarder.compose.rules.slots import Slots
 from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.tightened import tightened

@@ -7,14 +7,14 @@ from typing import Any, NamedTuple
 
 from calmlarder.adapt.adapt import MOST_SERVES as MOST_SERVES
 from calmlarder.adapt.adapt import adapt
+from calmlarder.adapt.changed_lines import changed_recipe, parts_of
+from calmlarder.adapt.changed_steps import steps_after
 from calmlarder.adapt.counted import with_usual_amounts
 from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
 from calmlarder.adapt.outside import named_outside, served_with
 from calmlarder.adapt.remarks import another_dish, labels_to_read, weigh_these
-from calmlarder.adapt.rewriting import changed_recipe, parts_of
-from calmlarder.adapt.steps import steps_after
 from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
 from calmlarder.checks.adapted import verify

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from calmlarder.kitchen.filling import Filling, listed
 from calmlarder.kitchen.piece import COOK, RING, Dish, Work
-from calmlarder.kitchen.schedule import Task
+from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import sentence
 
 # Minutes at the board and the scale: common practice, no source.

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from calmlarder.kitchen.filling import Filling, listed
 from calmlarder.kitchen.finer import lifted_out, salted_before
 from calmlarder.kitchen.piece import COOK, Dish, Progress, Told, Work
-from calmlarder.kitchen.schedule import Task
+from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import sentence
 from calmlarder.patterns.pattern import Place
 from calmlarder.tables.vocabulary import CANNED_STATES

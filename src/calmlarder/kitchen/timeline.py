@@ -8,7 +8,7 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.kitchen.equipment import USUAL, Equipment
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.piece import COOK, MICROWAVE, OVEN, PAN, RING, Work
-from calmlarder.kitchen.schedule import Schedule, schedule
+from calmlarder.kitchen.shortest_schedule import Schedule, schedule
 from calmlarder.kitchen.work import work_of
 from calmlarder.patterns.pattern import Pattern
 

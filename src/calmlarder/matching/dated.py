@@ -3,7 +3,7 @@
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from calmlarder.matching.day_words import DateKind
+from calmlarder.matching.date_labels import DateKind
 
 _OPEN_SINCE_DAYS = 1  # common practice, no source
 # Years that a larder can mean: days are counted from there in both directions.

@@ -3,7 +3,11 @@
 import re
 from datetime import date, timedelta
 
-from calmlarder.matching.calendar_days import (
+from calmlarder.matching.date_labels import KINDS, SURE, DateKind
+from calmlarder.matching.dated import Dated
+from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.measures import MEASURE, UNIT
+from calmlarder.matching.naming_days import (
     DAY,
     DAY_WORD,
     DAYS_IN_WORDS,
@@ -14,10 +18,6 @@ from calmlarder.matching.calendar_days import (
     parse_day_of,
     weekday_slip,
 )
-from calmlarder.matching.dated import Dated
-from calmlarder.matching.day_words import KINDS, SURE, DateKind
-from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.measures import MEASURE, UNIT
 
 _KIND = "|".join(sorted(map(re.escape, KINDS), key=len, reverse=True))
 # How a day begins: what is short is looked for first, and the long expressions of days wait for it.

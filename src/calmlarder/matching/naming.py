@@ -48,6 +48,7 @@ _STEMS = frozenset({"soya", "coconut", "oat", "almond", "peanut", "sesame", "cas
 _JOIN_NOUNS = frozenset({"de", "nl", "da", "no", "sv"})
 _NOTES_BEHIND = _JOIN_NOUNS | {"es", "pt", "it", "fr", "pl", "el"}
 _SORTS = frozenset({"bread", "cheese"})  # of which there are so many that a word behind tells one: `pane carasau`
+_OF_A_PLACE = ("ese", "ish", "ian", "an", "ic", "ch", "ed")  # endings of words for where a dish is from
 _BOUGHT_IN = frozenset({"tin", "can", "carton", "packet", "pouch"})
 _SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
 
@@ -114,11 +115,15 @@ def _of_plants(best: Reading, words: Words) -> tuple[Candidate, ...]:
 
 
 def _strange(best: Reading, words: Words) -> list[bool]:
-    """Of each word, whether nobody knows it: neither a name, nor a note, nor how much or in which state."""
+    """Of each word, whether nobody knows it: neither a name, nor a note, nor how much or in which state.
+
+    What stands before `style` tells how it is seasoned, but beside meat that it may be none (`zorb style mince`).
+    """
+    is_of_plants = words.lexicon.tables.food_by_id[best.food].diet != "omnivore"
     return [
         not (token.typed[0].isdigit() or token.typed in words.soft or is_note(token.typed))
         and (not token.words or (token.slip and not token.sure and not set(token.words) & best.takes))
-        and not (after and after.typed == "style")
+        and not (after and after.typed == "style" and (is_of_plants or token.typed.endswith(_OF_A_PLACE)))
         for token, after in itertools.zip_longest(words.tokens, words.tokens[1:])
     ]
 
@@ -143,6 +148,8 @@ def _is_another(best: Reading, words: Words) -> bool:
         is_strange and not token.added for token, is_strange in zip(words.tokens, strange, strict=True)
     ):
         return True  # what is in it does not name it: `meatloaf with onions`
+    if any(is_strange and after.typed == "style" for is_strange, after in zip(strange, words.tokens[1:], strict=False)):
+        return True  # in the manner of nobody knows what: `zorb style mince` may hold no meat
     opening = [is_strange for token, is_strange in zip(words.tokens, strange, strict=True) if token.piece == 0]
     if opening and all(opening) and not any(set(token.words) & best.takes for token in words.tokens if not token.piece):
         return True  # what stands first names it: `egusi, one milk tin`

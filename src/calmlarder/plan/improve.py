@@ -13,7 +13,7 @@ from collections.abc import Callable, Sequence
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT
-from calmlarder.kitchen.schedule import NoOrder
+from calmlarder.kitchen.shortest_schedule import NoOrder
 from calmlarder.plan.columns import Dish, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint, Priced, Solved
 from calmlarder.plan.lot_prices import PriceSearch

@@ -31,7 +31,14 @@ _OF_WHAT_WAS_COUNTED = {
     "open": "For what was counted no change that makes it fit was found in the time there is.",
     "nothing_read": "No ingredient could be counted.",
 }
-_CHANGES = {"swap": "Swap", "less": "Less", "weigh": "Weigh", "out": "Leave out", "serving": "Serve smaller"}
+_CHANGES = {
+    "swap": "Swap",
+    "less": "Less",
+    "weigh": "Weigh",
+    "out": "Leave out",
+    "more": "More",
+    "serving": "Serve smaller",
+}
 
 
 def adapt_text(
@@ -175,7 +182,7 @@ def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]
         return
     yield style.strong("The recipe, changed")
     yield from textwrap.wrap(
-        "In its steps stands in brackets what a food is now; notes behind them say how it is treated. "
+        "Its steps name what is in the list now; brackets say how much of it, or what is done otherwise. "
         "A line that was not counted says so.",
         style.width,
     )

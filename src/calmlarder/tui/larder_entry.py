@@ -12,7 +12,7 @@ from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
 from calmlarder.larder.reading import Reading
 from calmlarder.matching.under_headings import under_headings
 from calmlarder.tui.errors import told
-from calmlarder.tui.larder_keys import LarderKeys
+from calmlarder.tui.larder_actions import LarderKeys
 from calmlarder.tui.larder_log import (
     FIGURES,
     LOG,

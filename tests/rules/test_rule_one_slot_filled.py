@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import replace
 
-from calmlarder.compose.rules.one_of import OneOf
+from calmlarder.compose.rules.one_slot_filled import OneOf
 from tiny import Tiny
 
 

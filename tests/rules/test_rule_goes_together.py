@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.rules.taste import FewProteins, FishByItself, NotBeside, SourWithNuts
+from calmlarder.compose.rules.goes_together import FewProteins, FishByItself, NotBeside, SourWithNuts
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables

@@ -1,21 +1,22 @@
 """Steps of a recipe that name a food which was swapped, left out or made less.
 
-The words of a step stay as they were written, for they may mean another thing (`onion`, where a spring onion stays);
-behind each name that means one changed food alone stands in brackets what it is now, with its time where the step
-heats it and that is another one; notes say how to treat it. A word for several foods (`the nuts`) has in brackets what
-takes the place of those that no step names otherwise.
+Each name that means one changed food alone (not `onion`, where a spring onion stays) makes room for what it is now;
+where the sentence would not bear that (`onion rings`), it stands in brackets behind the name. Brackets also say how
+much of it, how long, and what is not done to it; notes say how to treat it. A word for several foods (`the nuts`) has
+in brackets what takes the place of those that no step names otherwise.
 """
 
 import re
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
+from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.collective import collective_names
+from calmlarder.adapt.in_words import A_MIXTURE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import Names, spans_in, with_last_words
-from calmlarder.adapt.rewriting import Part
 from calmlarder.adapt.step_heat import is_only_soaked, on_time, sentence_at, time_told, treated, without_soaking
 from calmlarder.adapt.step_notes import (
     amount_of,
@@ -28,6 +29,7 @@ from calmlarder.adapt.step_notes import (
 )
 from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_shares import in_one_line, own_amounts, shared_out, twice
+from calmlarder.adapt.written import BAKING_POWDER
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 
@@ -42,13 +44,11 @@ _OWN_STEP = re.compile(
     r"[.!](?=\s|$)"
 )
 _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
-_STAY = frozenset({"less", "weigh"})
+_STAY = frozenset({"less", "weigh", "more"})
 _BOILED_FOR = re.compile(r"cook .* for about \d+ minutes, in as much")
-# `the white [now] parts of the spring onions [now]` is one thing.
-_WHITES = re.compile(
-    r"(\bwhites?)( \[[^\]]*\])( parts? of (?:the )?(?:spring onions?|scallions?|green onions?|leeks?))(?: \[[^\]]*\])?"
-)
-_MIXTURE = re.compile(r"\s+(?:mixture|mix)\b", re.IGNORECASE)
+# `the white parts of the spring onions` is one thing.
+_WHITES = re.compile(r"whites?", re.IGNORECASE)
+_PARTS_OF = re.compile(r" parts? of (?:the )?")
 
 
 class Steps(NamedTuple):
@@ -161,10 +161,11 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
     found: dict[str, None] = {}
     text, done = "", 0
     soaked: tuple[str, bool] | None = None
-    for start, end, meant in spans_in(step, {**told.names, **told.several}):
+    for start, end, meant in _whole_names(step, spans_in(step, {**told.names, **told.several})):
         if is_another_one(words_of(step[start:end]), step[:start]):
             continue
-        if words_of(step[start:end]) in told.several:
+        several = words_of(step[start:end]) in told.several
+        if several:
             now, foods = _of_several(meant - told.direct, meant, told)
         else:
             if step[:end].endswith("s"):
@@ -175,29 +176,79 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
             else:
                 now = _of_one(foods[0], meant, step[done:end], told) if foods else _own_of(meant, told)
         found |= dict.fromkeys(foods)
-        if now and foods and not (_MIXTURE.match(step, end) and set(foods) <= told.marked):
-            change = _of_its_line(foods[0], step[done:end], told)
-            how, late = "", "" if foods[0] in told.timed else time_told(step, end, change)
-            if is_only_soaked(step, end, change) and foods[0] not in told.timed:
-                soaked = (change.not_soaked, _alone_in(step, end, foods[0], told))
-                late = change.not_soaked
-                told.soaked.update(foods[:1])
-            else:
-                how = late or treated(step, end, change, (text, behind), told.tables)
-            if change.first and foods[0] not in told.marked:
-                how = f"{how}; {change.first}" if how else f", {change.first}"
-            now = f"{now}{how}"
-            told.timed.update(foods[:1] if late else ())
-        elif foods:
+        if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
+            if foods and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
+                text += f"{step[done:start]}{short_name(now)}"
+                done = end
             continue
-        if now:
-            told.marked.update(foods)
-            text += f"{step[done:end]} [{now}]"
-            done = end
-    whole = _WHITES.sub(r"\1\3\2", text + step[done:])
+        how = ""
+        if foods:
+            how, alone = _how(step, (start, end), foods[0], (text, behind, step[done:end]), told)
+            soaked = alone or soaked
+        told.marked.update(foods)
+        around = Around(step[done:start], step[start:end], step[end:])
+        new = None
+        if foods and not several and now != _LEFT_OUT:
+            new = written_in(around, now, how, _is_oil(foods[0], told))
+        text += new.text if new else f"{step[done:end]} [{now}{how}]"
+        done = end + (new.taken if new else 0)
+    whole = text + step[done:]
     if soaked is not None:
         whole = without_soaking(whole, *soaked)
     return _OWN_STEP.sub(r"[No \1: left out.]", whole), list(found)
+
+
+def _how(
+    step: str, span: tuple[int, int], food: str, texts: tuple[str, str, str], told: _Told
+) -> tuple[str, tuple[str, bool] | None]:
+    """How a step treats what a food is now, and where it only soaks it what to do instead, and whether that is all.
+
+    `texts` are the step so far, the steps behind it, and what stands before the name since the last change.
+    """
+    so_far, behind, before = texts
+    end = span[1]
+    change = _of_its_line(food, before, told)
+    timed = food in told.timed
+    others = not _alone_in(step, end, food, told)
+    late = "" if timed else time_told(step, end, change, others)
+    soaked = None
+    if is_only_soaked(step, end, change) and not timed:
+        soaked = (change.not_soaked, not others)
+        how, late = "", change.not_soaked
+        told.soaked.add(food)
+    else:
+        how = late or treated(step, end, change, (so_far, behind), told.tables)
+    if change.first and food not in told.marked:
+        how = f"{how}; {change.first}" if how else f", {change.first}"
+    if late:
+        told.timed.add(food)
+    return how, soaked
+
+
+def _is_oil(food: str, told: _Told) -> bool:
+    to = told.changed[food].to
+    return bool(to) and all(told.tables.food_by_id[one.food].kind == "oil" for one in to)
+
+
+def _whole_names(
+    step: str, spans: Iterable[tuple[int, int, frozenset[str]]]
+) -> Iterator[tuple[int, int, frozenset[str]]]:
+    """The names of a step; `the white parts of the spring onions` is one, of the whites."""
+    waiting: tuple[int, int, frozenset[str]] | None = None
+    for start, end, meant in spans:
+        if waiting is not None:
+            first, last, whites = waiting
+            waiting = None
+            if _PARTS_OF.fullmatch(step, last, start):
+                yield first, end, whites
+                continue
+            yield first, last, whites
+        if _WHITES.fullmatch(step, start, end):
+            waiting = start, end, meant
+        else:
+            yield start, end, meant
+    if waiting is not None:
+        yield waiting
 
 
 def _alone_in(step: str, end: int, food: str, told: _Told) -> bool:
@@ -270,12 +321,14 @@ def _now(change: Change, before: str, told: _Told, whole: Collection[str]) -> li
     # Of `500 ml of the milk` the line's own amount, another one, would be wrong.
     found = _AMOUNT.search(before)
     said = found is not None and found[0].split()[0] in change.ingredient
-    if change.change in {"less", "weigh"}:
+    if change.change in _STAY:
         return [" + ".join(change.lines)] if found else []
     if change.change == "out":
         return [_LEFT_OUT]
     words = []
     for line, food in zip(change.lines, [one.food for one in change.to] or list(change.lines), strict=False):
+        if food == BAKING_POWDER and told.marked & {one for one in told.changed if told.changed[one] is change}:
+            continue  # it went in where the flour was named first
         mine = f"{food} for {change.place}"
         if food in told.shared and food not in whole and amount_of(line) and mine not in told.measured:
             told.measured.add(mine)

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import replace
 
-from calmlarder.compose.rules.families import OneFamily
+from calmlarder.compose.rules.flavour_family import OneFamily
 from tiny import Tiny
 
 

@@ -1,0 +1,130 @@
+"""The name of what a food is now, written into a step's own sentence where the sentence still reads well.
+
+`Soften the onion for 10 minutes` becomes `Soften the leek greens for 10 minutes`. Where the words around a name may
+make another thing of it (`onion rings`, `2 onions`) nothing is written in: there it goes into brackets (`steps.py`).
+"""
+
+import re
+from typing import NamedTuple
+
+# Words that may stand before a name, besides participles (`remaining`, `sliced`) and the first word of a sentence.
+_MAY_PRECEDE = re.compile(
+    r"the|your|th[eo]se|this|all|half|in|into|with|and|or|of|to|over|onto|on|for|from|until|till|when|once|then|by|as"
+    r"|plus|using|some|both|more|extra|add|stir|fry|cook|boil|simmer|soften|roast|toss|put|tip|mix|fold|whisk|pour|beat"
+    r"|heat|melt|drain|rinse|blend|mash|slice|chop|dice|scatter|sprinkle|serve|top|cover|place|spread|return|combine"
+    r"|warm|brown|saut[eé]|hot|cold|dry|wet|soft|raw|good|other"
+)
+_PARTICIPLE = re.compile(r"\w{2,}(?:ed|ing)")
+_CUT_WORDS = re.compile(
+    r"(?:(?:very |finely |roughly |thinly |coarsely )*"
+    r"(?:chopped|minced|crushed|sliced|grated|smashed|peeled|bruised|whole|diced|pressed)\s+)+$",
+    re.IGNORECASE,
+)
+# What may follow it: a sign, or a word that begins something new.
+_MAY_FOLLOW = re.compile(
+    r"\s*(?:$|[.,;:!?()\[\]–—]|(?:and|or|in|into|to|with|for|until|till|on|onto|over|at|from|then|but|if|when|while|are"
+    r"|is|has|have|was|were|by|back|as|so|through|a|an|the|around|about|under|together|well|again|first|all|out|off|along"
+    r"|gently|slowly|lightly|turns?|starts?|begins?|just|cut|left|only|evenly|between|among|against|up|down|of|side|which"
+    r"|that|next|per|plus|mixed|cook|fry|simmer|without|after|before|once|bit|little|straight|during)\b)",
+    re.IGNORECASE,
+)
+# A thing that was made with it, told of already: its words may stay.
+MADE_WITH_IT = re.compile(
+    r"\s+(?:water|mixture|mix|sauce|liquid|juices?|filling|dough|batter|pan|marinade)\b", re.IGNORECASE
+)
+A_MIXTURE = re.compile(r"\s+(?:mixture|mix|filling)\b", re.IGNORECASE)
+_SHARE = re.compile(
+    r"(?:\b(?:\d{1,2}|one|two|three|four|five|six|half|(?:a|one) third|two thirds|(?:a|three) quarters?)(?: of)? "
+    r"(?:the|your) |\b(?:the (?:last|rest|remaining|other)|remaining) (?:of the )?)(?:[\w-]+ ){0,2}$",
+    re.IGNORECASE,
+)
+_THE = re.compile(r"\b(?:the|your) $", re.IGNORECASE)
+_SO_MUCH = re.compile(r"\d[\d\s./]*(?:kg|g|ml|l|tsp|tbsp|cups?|pinch)? of the |the rest of the ")
+_SOLD_AS = re.compile(r"\b(?:dry|canned) (?=\w)")
+_FREE_OF = re.compile(r" without (?:wheat, )?onion or garlic\b")
+_VERBS = {"is": "are", "has": "have", "was": "were"}
+_TURNS = ("turn", "start", "begin", "soften", "wilt", "look", "brown", "crackle", "collapse", "smell")
+_VERB = re.compile(rf"( )(is|are|has|have|was|were|(?:{'|'.join(_TURNS)})s?)\b")
+_LOOKS_PLURAL = frozenset({"asparagus", "couscous", "hummus", "molasses", "swiss"})
+_CUTS = re.compile(r"\b(chop|crush|mince|slice|grate|peel|pound|smash|bash|bruise)(?= [\w -]*$)", re.IGNORECASE)
+
+_MORE = re.compile(r" and (?!then\b|cook|stir|fry|let|simmer|leave|turn|toss|mix)|, (?:\w+ ){0,3}\w+(?:,| and) ")
+_UNTIL = re.compile(r"\b(until|once|when) the $", re.IGNORECASE)
+# Oil does none of this.
+_UNTIL_DONE = re.compile(
+    r" (?:is|are|turns?|has turned|begins? to|starts? to) "
+    r"(?:very |just |lightly |light |pale |deep |turn(?:ing)? |beginning to |starting to |go )*"
+    r"(?:soft|golden|colou?r|brown|tender|cooked|translucent)(?: brown)?(?=[.,;]|$)",
+    re.IGNORECASE,
+)
+
+
+class Around(NamedTuple):
+    """A name in a step: what stands between the last change and it, the name, and what follows."""
+
+    lead: str
+    name: str
+    behind: str
+
+
+class InWords(NamedTuple):
+    """The text up to the end of the new name, and how many signs behind the old one it takes in."""
+
+    text: str
+    taken: int
+
+
+def short_name(now: str) -> str:
+    """What a step calls a food: not how it is sold (`canned chickpeas`), nor what it is free of."""
+    return _FREE_OF.sub("", _SOLD_AS.sub("", now))
+
+
+def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | None:
+    """The step's words with the new name in them, `how` it is treated in brackets; None where they would mislead."""
+    lead = around.lead
+    if _SO_MUCH.match(now):
+        lead = _SHARE.sub("", lead) if _SHARE.search(lead) else _THE.sub("", lead)
+    elif now[:1].isdigit():
+        return None
+    lead = _CUT_WORDS.sub("", lead)  # the list says how it is cut
+    if is_oil and how.startswith(": nothing to ") and _CUTS.search(lead):
+        lead, how = _CUTS.sub(lambda found: "Take" if found[1][0].isupper() else "take", lead), ""
+    if not _leads(lead) or not _MAY_FOLLOW.match(around.behind):
+        return None
+    name = _in_a_list(now if _SO_MUCH.match(now) else short_name(now), around.behind)
+    if is_oil and (done := _UNTIL_DONE.match(around.behind)) and (until := _UNTIL.search(lead)):
+        return InWords(f"{lead[: until.start()]}{until[1]} fragrant", done.end())
+    bracket = f" [{how.lstrip(':, ')}]" if how else ""
+    verb = _VERB.match(around.behind)
+    if verb is None or _plural(around.name) == _plural(name):
+        return InWords(f"{lead}{name}{bracket}", 0)
+    return InWords(f"{lead}{name}{bracket}{verb[1]}{_agreeing(verb[2], _plural(name))}", verb.end())
+
+
+def _in_a_list(name: str, behind: str) -> str:
+    """`carrots and parsnips` as `carrots, parsnips` where more things follow."""
+    return name.replace(" and ", ", ") if _MORE.match(behind) else name
+
+
+def _leads(lead: str) -> bool:
+    """Whether what stands before a name goes before another name too."""
+    stripped = lead.rstrip()
+    if not stripped or stripped[-1] in ".,;:!?()]–—":
+        return True
+    last = re.split(r"[\s(]", stripped)[-1]
+    if _MAY_PRECEDE.fullmatch(last.casefold()) or _PARTICIPLE.fullmatch(last.casefold()):
+        return True
+    before = stripped[: -len(last)].rstrip()
+    return last[:1].isupper() and last.isalpha() and (not before or before[-1] in ".;:!?)]" or before[-1:].isdigit())
+
+
+def _plural(name: str) -> bool:
+    last = name.casefold().split()[-1] if name.split() else ""
+    return " and " in name or (last.endswith("s") and not last.endswith("ss") and last not in _LOOKS_PLURAL)
+
+
+def _agreeing(verb: str, plural: bool) -> str:
+    if plural:
+        return _VERBS.get(verb, verb.removesuffix("s"))
+    back = {many: one for one, many in _VERBS.items()}
+    return back.get(verb, f"{verb}s")
