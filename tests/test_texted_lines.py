@@ -319,7 +319,7 @@ def test_as_people_text_it(line: str, foods: list[str], low: float, high: float,
     assert low <= found[0].grams <= high
 
 
-@pytest.mark.parametrize("line", ["blorp and yoghurt", "milk n snorf", "zorb style mince"])
+@pytest.mark.parametrize("line", ["blorp and yoghurt", "milk n snorf", "zorb style mince", "chicken 14 left"])
 def test_what_nobody_knows_is_said(line: str, reader: LarderReader) -> None:
     reading = reader.read(line, "line 1")
     assert reading is not None
@@ -347,6 +347,8 @@ def test_days_gone_by(line: str, days: int, reader: LarderReader) -> None:
         ("hing gf", ["asafoetida"]),
         ("cooked sausages 3", ["sausages"]),
         ("black and green olives", ["olives"]),
+        ("paprika n thyme", ["paprika", "thyme-dried"]),
+        ("thyme, bay", ["thyme", "bay-leaf"]),
     ],
 )
 def test_what_stands_beside_makes_no_other_food(line: str, foods: list[str], reader: LarderReader) -> None:
