@@ -348,7 +348,6 @@ def test_days_gone_by(line: str, days: int, reader: LarderReader) -> None:
         ("cooked sausages 3", ["sausages"]),
         ("black and green olives", ["olives"]),
         ("paprika n thyme", ["paprika", "thyme-dried"]),
-        ("thyme, bay", ["thyme", "bay-leaf"]),
     ],
 )
 def test_what_stands_beside_makes_no_other_food(line: str, foods: list[str], reader: LarderReader) -> None:
