@@ -13,6 +13,7 @@ from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import LarderReader
 from calmlarder.larder.with_bones import count_in, eatable_share, is_whole_fish
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -112,6 +113,18 @@ def test_dried_herbs_and_turmeric_go_by_small_spoons(tables: Tables, cook: Cook)
         dinner = cook(fridge, "spiced-greens", people=people)
         used = {use.food: use.grams for use in dinner.uses}
         assert used["turmeric"] <= max(1, 0.75 * people)  # a quarter of a teaspoon each
+
+
+@pytest.mark.parametrize(
+    ("line", "herb"),
+    [
+        ("paprika n thyme", "thyme-dried"), ("salt, pepper, thyme", "thyme-dried"), ("thyme", "thyme"),
+        ("paprika, thyme plant on the sill", "thyme"), ("paprika, bunch of thyme", "thyme"), ("lemon, thyme", "thyme"),
+    ],
+)  # fmt: skip
+def test_a_herb_among_spices_stands_in_a_jar(line: str, herb: str, reader: LarderReader) -> None:
+    (reading,) = reader.read_all([line], "test")
+    assert herb in {lot.food for lot in reading.lots}
 
 
 def test_herbs_go_by_the_sprig_and_whole_spices_by_the_piece(tables: Tables) -> None:

@@ -10,7 +10,7 @@ from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.wording import fries_in_its_own, sentence, with_rest
+from calmlarder.kitchen.wording import fries_in_its_own, in_pans, sentence, with_rest
 from calmlarder.patterns.pattern import Step
 
 A_POT = re.compile(r"\bin (?:an?|the) (?:[a-z-]+ )?p(?:ot|an)\b")
@@ -61,6 +61,8 @@ def brown(dish: Dish, progress: Progress, step: Step) -> Work:
 
     said = f"{put(listed([mention(one) for one in fats]) or dish.oil, [mention(one) for one in meat])}."
     line = put(listed([one.food.name for one in fats]) or "oil", [one.food.name for one in meat])
+    if step.place == "pan":
+        said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
     told = salted(dish, progress, Told(sentence(said), line), meat)
     for one in fats:
         progress.came_in[one.key] = ["brown"]

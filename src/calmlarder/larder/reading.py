@@ -8,6 +8,7 @@ from pydantic import BaseModel, ConfigDict
 from rapidfuzz import fuzz, process
 
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
+from calmlarder.larder.jarred_herbs import among_spices
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.standing import is_opened, noted, place_of, was_open
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
@@ -126,6 +127,7 @@ class LarderReader:
         if line is None:
             return None
         line = _what_is_open(line, answers)
+        line = line._replace(parts=among_spices(line.parts, line.text, self._tables.food_by_id))
         unclear = [part for part in line.parts if part.named.outcome != "matched"]
         if line.question and not answers.no_day:
             match = _match((), "ask", self._tables, line.candidates)
