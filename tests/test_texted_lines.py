@@ -337,3 +337,25 @@ def test_days_gone_by(line: str, days: int, reader: LarderReader) -> None:
     (lot,) = lots(reader, line)
     assert lot.days_left is not None
     assert lot.days_left <= days
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("chicken 2 breasts 3 thighs", ["chicken-breast", "chicken-thigh"]),
+        ("2 tins lentil soup", ["soup-lentil"]),
+        ("hing gf", ["asafoetida"]),
+        ("cooked sausages 3", ["sausages"]),
+        ("black and green olives", ["olives"]),
+    ],
+)
+def test_what_stands_beside_makes_no_other_food(line: str, foods: list[str], reader: LarderReader) -> None:
+    assert [lot.food for lot in lots(reader, line)] == foods
+
+
+@pytest.mark.parametrize(("line", "days"), [("paneer exp 15", 4), ("opened feta sat", 10)])
+def test_days_in_few_words(line: str, days: int, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert lot.days_left is not None
+    assert lot.days_left <= days
+    assert lot.dates

@@ -25,7 +25,7 @@ _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
-_MOST_OF_A_LAST_PACK, _LAST_DAYS = 1.75, 1
+_MOST_OF_A_LAST_PACK, _LAST_DAYS = 1.75, 2
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
 # About a tablespoon of soy sauce a person, which has as much salt as half a day's (2.3 g): USDA SR 28 16123, recalled.
 _MOST_OF_KIND = {"soy-sauce": 1.6}
@@ -35,6 +35,7 @@ CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
 _SALTED_SITTINGS = frozenset({"dinner", "packed"})
 _IN_THE_WORDS = frozenset({"salt", "pepper-black"})
 _TOASTED_OIL = "oil-sesame"
+_COOKED_BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain"})
 _SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
@@ -79,6 +80,7 @@ class PatternProblem:
     options: tuple[Option, ...]
     tie: int
     given: int = 0  # ten-thousandths of a point paid before anything is chosen, for people not served
+    has_base: bool = False  # whether the larder has a base to cook for everybody, whatever this dish takes
 
     def with_options(self, options: Iterable[Option]) -> "PatternProblem":
         """The same with other options."""
@@ -131,7 +133,14 @@ def pattern_problem(
         limits=wanted.limits,
         options=tuple(option for name in pattern.slots for option in _options(pattern, name, offered, wanted, keeps)),
         tie=zlib.crc32(pattern.id.encode()) % 997,
+        has_base=any(_is_base(thing, wanted.people) for thing in offered),
     )
+
+
+def _is_base(thing: Offered, people: int) -> bool:
+    """Potatoes, rice, noodles, pasta or a grain, enough for everybody."""
+    food = thing.food
+    return food.kind in _COOKED_BASES and "base" in food.roles and thing.lot.grams >= float(food.portion_g) * people
 
 
 def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
@@ -241,7 +250,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
 
 
 def _is_last_pack(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
-    """Something whose rest would be thrown away tomorrow; an estimate is no such day."""
+    """Something whose rest would be thrown away in a day or two; an estimate is no such day."""
     days, lot = thing.lot.days_left, thing.lot
     pressing = days is not None and 0 <= days <= _LAST_DAYS and not lot.days_estimated
     main = slot.role == "protein" and slot.portions[1] >= 1 and thing.food.kind in _LAST_PACK_KINDS
