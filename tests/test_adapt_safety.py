@@ -114,8 +114,8 @@ def test_what_takes_the_place_of_self_raising_flour_is_raised_too(
     answer = json.loads(capsys.readouterr().out)
     (change,) = [one for one in answer["changes"] if one["line"] == 0]
     assert change["change"] == "swap"
-    assert change["written"][0].endswith(", with baking powder")
-    assert "1 tsp baking powder for each 100 g" in change["why"]
+    assert change["written"][1] == "2 1/2 tsp baking powder"
+    assert "1 tsp baking powder goes with each 100 g" in change["why"]
     again = tmp_path / "again.txt"
     again.write_text(answer["recipe"])
     assert main(["adapt", str(again), "--json"]) == 0

@@ -581,7 +581,8 @@ def test_what_is_slit_and_filled_stays_whole(adapt: Adapt) -> None:
         "2. Bake for 40 minutes.",
     )  # fmt: skip
     written = " ".join(line for change in found["changes"] for line in change["written"])
-    assert "in halves" in written
+    assert "4 small aubergines, about 100 g each" in written
+    assert found["after"]["serves"] == 4  # each has one
     assert "sliced" not in written
 
 

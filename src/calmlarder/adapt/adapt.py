@@ -4,11 +4,12 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from calmlarder.adapt import prices
+from calmlarder.adapt.binding import with_eggs_that_bind
 from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
-from calmlarder.adapt.open_lines import open_lines
+from calmlarder.adapt.open_lines import IN_LEAVES, open_lines
 from calmlarder.adapt.reasons import (
     at_heat,
     done_first,
@@ -52,8 +53,8 @@ def adapt(
         status = "fits"
     else:
         opened = open_lines(lines.counted, serves, eaters, tables, told)
-        # What is filled is counted out one a serving: it is not served smaller where anything else does.
-        for times in (*((1,) if told.stuffed else ()), prices.MOST_SERVINGS, prices.MOST_AT_ALL):
+        # What is filled is counted out one a serving: it is not served smaller.
+        for times in (1,) if _filled_ones(told, tables) else (prices.MOST_SERVINGS, prices.MOST_AT_ALL):
             solved = solve(opened, serves, limits, times)
             if solved.kind != "none":
                 break
@@ -61,7 +62,7 @@ def adapt(
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip
         status = answers[solved.kind]
-    changes = _changes(opened, solved, serves, eaters, over)
+    changes = with_eggs_that_bind(_changes(opened, solved, serves, eaters, over), lines.counted, tables)
     changed = {change.place for change in changes}
     unread = tuple(one for one in lines.unread if one.place not in changed)
     after = None
@@ -81,6 +82,11 @@ def adapt(
         changes=changes,
         unread=with_triggers(unread, reads, eaters, tables),
     )
+
+
+def _filled_ones(told: Told, tables: Tables) -> bool:
+    """Whether something is filled of which each person has one; of rolls in leaves there may be fewer."""
+    return any(tables.food_by_id[food].kind not in IN_LEAVES for food in told.stuffed)
 
 
 def _changes(

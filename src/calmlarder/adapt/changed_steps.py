@@ -14,7 +14,7 @@ from typing import NamedTuple
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
 from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.collective import collective_names
-from calmlarder.adapt.in_words import MADE_WITH_IT, Around, written_in
+from calmlarder.adapt.in_words import A_MIXTURE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import Names, spans_in, with_last_words
 from calmlarder.adapt.step_heat import is_only_soaked, on_time, sentence_at, time_told, treated, without_soaking
@@ -29,6 +29,7 @@ from calmlarder.adapt.step_notes import (
 )
 from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_shares import in_one_line, own_amounts, shared_out, twice
+from calmlarder.adapt.written import BAKING_POWDER
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 
@@ -43,7 +44,7 @@ _OWN_STEP = re.compile(
     r"[.!](?=\s|$)"
 )
 _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
-_STAY = frozenset({"less", "weigh"})
+_STAY = frozenset({"less", "weigh", "more"})
 _BOILED_FOR = re.compile(r"cook .* for about \d+ minutes, in as much")
 # `the white parts of the spring onions` is one thing.
 _WHITES = re.compile(r"whites?", re.IGNORECASE)
@@ -176,6 +177,9 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
                 now = _of_one(foods[0], meant, step[done:end], told) if foods else _own_of(meant, told)
         found |= dict.fromkeys(foods)
         if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
+            if foods and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
+                text += f"{step[done:start]}{short_name(now)}"
+                done = end
             continue
         how = ""
         if foods:
@@ -317,12 +321,14 @@ def _now(change: Change, before: str, told: _Told, whole: Collection[str]) -> li
     # Of `500 ml of the milk` the line's own amount, another one, would be wrong.
     found = _AMOUNT.search(before)
     said = found is not None and found[0].split()[0] in change.ingredient
-    if change.change in {"less", "weigh"}:
+    if change.change in _STAY:
         return [" + ".join(change.lines)] if found else []
     if change.change == "out":
         return [_LEFT_OUT]
     words = []
     for line, food in zip(change.lines, [one.food for one in change.to] or list(change.lines), strict=False):
+        if food == BAKING_POWDER and told.marked & {one for one in told.changed if told.changed[one] is change}:
+            continue  # it went in where the flour was named first
         mine = f"{food} for {change.place}"
         if food in told.shared and food not in whole and amount_of(line) and mine not in told.measured:
             told.measured.add(mine)

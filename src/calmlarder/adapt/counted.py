@@ -106,6 +106,8 @@ _ON_TOP = re.compile(r"\b(?:to serve|(?:for|on) (?:the )?top|toppings?|garnish|t
 _A_SPRINKLE = Decimal("0.3")  # g a serving of a spice, a pinch: common practice, no source
 _GARNISH = re.compile(r"\b(?:garnish\w*|decorate)\b")
 _A_GARNISH = Decimal(3)  # g a serving: common practice, no source
+_A_FEW = re.compile(r"\s*a (?:few|little|couple)\b")
+_OF_A_FEW = Decimal("0.5")  # of a usual portion, as likely as twice that: common practice, no source
 _OF_A_LIMIT = 4  # at most a quarter of any limit, else the cook must say how much: ours
 
 
@@ -136,6 +138,7 @@ def _usual(read: IngredientRead, serves: int, limits: Profile, tables: Tables, o
         return read
     most = _A_SPRINKLE if food.kind == "spice" else _A_GARNISH if _GARNISH.search(read.text.casefold()) else None
     portion = Decimal(food.portion_g) if most is None else min(Decimal(food.portion_g), most)
+    portion *= _OF_A_FEW if _A_FEW.match(read.text.casefold()) else 1
     profile = load_profile_of(food, tables)
     rows = rows_of([Item(food.id, profile, Fraction(2 * portion), False)], limits)
     served = on_top or bool(_TO_SERVE.search(read.text.casefold()))

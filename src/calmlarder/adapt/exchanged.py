@@ -18,9 +18,18 @@ from calmlarder.adapt.dish import (
 from calmlarder.adapt.lessened import IN_HALVES
 from calmlarder.adapt.loads import LineLoad
 from calmlarder.adapt.near import too_much
-from calmlarder.adapt.written import Written, in_own_measure, own_words, stand_in_words, written
+from calmlarder.adapt.written import (
+    BAKING_POWDER,
+    Written,
+    in_own_measure,
+    is_unraised,
+    own_words,
+    stand_in_words,
+    written,
+)
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Candidate
+from calmlarder.tables.rows import Food
 
 # Shares of a line that are tried, and how many lines come in two: ours, what a cook would do.
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
@@ -28,6 +37,7 @@ _KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3"))
 _SMALLER_STAND_IN = Decimal("0.6")  # what takes the rest of a large thing's place need not fill it
 _SMALLER = (Decimal("0.85"), Decimal("0.7"))  # shares of what stands in for the whole of it
 _LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
+_POWDER = Decimal("0.046")  # g of baking powder to a gram of flour: a teaspoon to 100 g, common practice, no source
 _MOST_OIL = Decimal(9)  # g a serving, two teaspoons: common practice, no source
 
 
@@ -43,14 +53,12 @@ def smaller(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Ite
 def swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice:
     halved = IN_HALVES if line.food.id in dish.told.stuffed else ""
     lines = [_line_of(part, line, halved, dish) for part in candidate.parts]
-    brings = tuple(
-        LineLoad(part.food, one.amount, dish.profile_of(part.food))
-        for part, one in zip(candidate.parts, lines, strict=True)
-    )
+    lines += _raising(line, candidate, dish)
+    brings = tuple(LineLoad(food, one.amount, dish.profile_of(food)) for one in lines for food in [_food_of(one, dish)])
     lost = round(weight * max(0.0, 1 - candidate.points / prices.SWAP_LIKENESS))
     more = sum(prices.ANOTHER_SPICE if part.food.is_staple else prices.ANOTHER_PART for part in candidate.parts[1:])
     texts = tuple(one.line for one in lines)
-    strange = prices.STRANGE * sum(is_strange(part.food, line.food) for part in candidate.parts) / len(lines)
+    strange = prices.STRANGE * sum(is_strange(part.food, line.food) for part in candidate.parts) / len(candidate.parts)
     other = prices.ANOTHER_KIND * all(is_another_kind(part.food, line.food) for part in candidate.parts)
     other *= 1 if dish.told.named_for_a_food else prices.NAMED_FOR_NONE
     other += prices.ANOTHER_KITCHEN * any(is_of_another_kitchen(part.food, line.food, dish) for part in candidate.parts)
@@ -60,6 +68,19 @@ def swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice
     dear = max(0.0, prices.TOUCHED + more + strange + other + much + new - at_home(candidate, dish))
     price = lost + round(prices.POINT * dear) + tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
+
+
+def _raising(line: Counted, candidate: Candidate, dish: Dish) -> list[Written]:
+    """The baking powder that makes a stand-in of self-raising flour, which is not so itself, rise."""
+    powder = dish.tables.food_by_id.get(BAKING_POWDER)
+    flour = sum((part.grams for part in candidate.parts if is_unraised(line.read, part.food)), Decimal(0))
+    if powder is None or not flour:
+        return []
+    return [written(powder, flour * _POWDER, dish.tables, sure=dish.eaters.sure)]
+
+
+def _food_of(one: Written, dish: Dish) -> Food:
+    return dish.tables.food_by_id[one.amount.food]
 
 
 def _line_of(part: Serving, line: Counted, halved: str, dish: Dish) -> Written:

@@ -32,6 +32,7 @@ _MAY_FOLLOW = re.compile(
 MADE_WITH_IT = re.compile(
     r"\s+(?:water|mixture|mix|sauce|liquid|juices?|filling|dough|batter|pan|marinade)\b", re.IGNORECASE
 )
+A_MIXTURE = re.compile(r"\s+(?:mixture|mix|filling)\b", re.IGNORECASE)
 _SHARE = re.compile(
     r"(?:\b(?:\d{1,2}|one|two|three|four|five|six|half|(?:a|one) third|two thirds|(?:a|three) quarters?)(?: of)? "
     r"(?:the|your) |\b(?:the (?:last|rest|remaining|other)|remaining) (?:of the )?)(?:[\w-]+ ){0,2}$",

@@ -1,5 +1,6 @@
 """Less of a line: weighed, lessened, in halves, or left out."""
 
+import re
 from collections.abc import Iterator
 from decimal import ROUND_DOWN, Decimal
 
@@ -16,6 +17,11 @@ _STEPS = tuple(Decimal(step) for step in ("0.5", "1", "2", "5", "10", "20", "25"
 _MOST_STEPS = 10  # ways to take less of one thing
 _WEIGHED = Decimal("0.9")
 HALF = Decimal("0.5")
+_SO_MANY = re.compile(r"\s*(\d{1,2}|one|two|three|four|five|six)\b (?!x\b)(?=[a-z])")
+_COUNTS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
+_HALVED = "pepper"
+_COMES_SMALL = frozenset({"fruit-vegetable", "pepper"})
+_SMALL_ONES = (150, 125, 110, 100, 90, 80)  # g a piece: ours
 IN_HALVES = ", in halves, one a serving"
 
 
@@ -52,6 +58,28 @@ def halved(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     lost = round(weight * float(HALF) / 2)  # the filling and the look of it stay
     price = lost + round(prices.POINT * prices.TOUCHED) + tie(line, one.line)
     yield Choice("less", (LineLoad(line.food, one.amount, line.profile),), (one.line,), price, lost)
+
+
+def smaller_ones(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
+    """As many of what is filled, each a small one: so the steps hold as they stand, and each person has their own."""
+    found = _SO_MANY.match(line.read.text.casefold())
+    if line.amount is None or line.profile is None or line.food.kind not in _COMES_SMALL or found is None:
+        return
+    count = _COUNTS.get(found[1]) or int(found[1])
+    halves = line.food.kind == _HALVED and count % 2 == 0  # a pepper is filled in halves too
+    for count, each, tail in [(count, each, "") for each in _SMALL_ONES] + [
+        (count // 2, each, IN_HALVES) for each in _SMALL_ONES if halves
+    ]:
+        if not count or each * count >= line.amount.grams * _WEIGHED:
+            continue
+        names = {line.food.name, f"{line.food.name}s"}
+        one = written(line.food, Decimal(each * count), dish.tables, sure=line.amount.sure)
+        text = f"{count} small {max(names, key=len) if count > 1 else line.food.name}, about {each} g each{tail}"
+        lost = round(
+            weight * float(1 - one.amount.grams / line.amount.grams) / 2
+        )  # the filling and the look of it stay
+        price = lost + round(prices.POINT * prices.TOUCHED) + tie(line, text)
+        yield Choice("less", (LineLoad(line.food, one.amount, line.profile),), (text,), price, lost)
 
 
 def left_out(line: Counted, weight: int) -> Choice:

@@ -19,7 +19,7 @@ from calmlarder.adapt.dish import (
     suits_use,
 )
 from calmlarder.adapt.exchanged import mixed, pairs, smaller, swap
-from calmlarder.adapt.lessened import HALF, halved, left_out, lessened
+from calmlarder.adapt.lessened import HALF, halved, left_out, lessened, smaller_ones
 from calmlarder.adapt.loads import LineLoad, share_filled
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.near import is_near
@@ -44,7 +44,7 @@ _MIXED = frozenset({
 _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
 _STAYS = frozenset({None, "less", "weigh"})
 _A_TRACE = Decimal("0.005")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
-_IN_LEAVES = frozenset({"brassica", "leaf"})
+IN_LEAVES = frozenset({"brassica", "leaf"})
 _TRIFLING = Decimal("0.1")  # of any limit, of a sauce by the spoon: ours
 _WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
@@ -90,9 +90,10 @@ def _open(line: Counted, dish: Dish) -> Open:
         for choice in _swaps(line, weight, dish):
             unlike = _unlike_title(choice, line, dish) if titled else 0
             choices.append(choice._replace(price=choice.price + round(_TITLED * unlike)))
-        in_leaves = line.food.kind in _IN_LEAVES  # of a cabbage the leaves are filled, and fewer make as many rolls
+        in_leaves = line.food.kind in IN_LEAVES  # of a cabbage the leaves are filled, and fewer make as many rolls
         whole = (line.food.id in dish.told.stuffed and not in_leaves) or _swapped_allium(line, dish.tables)
         if not line.breaks and line.food.id in dish.told.stuffed and not in_leaves:
+            choices += smaller_ones(line, weight, dish)
             choices += halved(line, weight, dish)
         if not line.breaks and not unknown and not whole:
             titled_floor = prices.TITLED_FLOOR if titled and line.food.portion_g >= _SEASONS_G else 0

@@ -70,7 +70,7 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
         told += [f"when: {when}"] if when not in {"", "any"} else []
         told += [f"mind: {candidate.caution}"] if candidate.caution else []
     if any(is_unraised(line.line.read, one.food) for one in choice.brings if one.food.id != line.line.food.id):
-        told.append("it was self-raising: sift in 1 tsp baking powder for each 100 g (common practice, no source)")
+        told.append("it was self-raising: 1 tsp baking powder goes with each 100 g (common practice, no source)")
     return "; ".join(told) or f"what {line.line.food.name} may hold at most counts too, beside the rest of the dish"
 
 
@@ -98,19 +98,9 @@ def how_to(line: Open, choice: Choice) -> str:
     ]
     if _cooked_already(line.line.food, choice):
         told.append("it needs no soaking and no long boiling: leave those steps out and add it for the last 10 minutes")
-    told += [
-        f"sift {_spoons_of_powder(one.amount.grams)} tsp baking powder into it"
-        for one in choice.brings
-        if is_unraised(line.line.read, one.food)
-    ]
     if choice.candidate.caution:
         told.append(choice.candidate.caution)
     return "; ".join(dict.fromkeys(told))
-
-
-def _spoons_of_powder(grams: Decimal) -> str:
-    """Teaspoons of baking powder that make so much flour self-raising: one to 100 g, common practice, no source."""
-    return f"{float((grams / 50).quantize(Decimal(1), ROUND_HALF_UP) / 2):g}"
 
 
 def at_heat(line: Open, choice: Choice) -> str:
@@ -149,16 +139,10 @@ def not_soaked(line: Open, choice: Choice) -> str:
 
 
 def done_first(line: Open, choice: Choice) -> str:
-    """What has to happen before a stand-in goes in, without which the dish fails: raising agent, standing."""
+    """What has to happen before a stand-in goes in, without which the dish fails: standing."""
     if choice.candidate is None or choice.kind != "swap":
         return ""
-    told = [
-        f"with {_spoons_of_powder(one.amount.grams)} tsp baking powder more sifted in"
-        for one in choice.brings
-        if is_unraised(line.line.read, one.food)
-    ]
-    told += ["stirred together and left ten minutes first"] if _STANDS in choice.candidate.when else []
-    return "; ".join(told)
+    return "stirred together and left ten minutes first" if _STANDS in choice.candidate.when else ""
 
 
 def not_browned(line: Open, choice: Choice) -> str:

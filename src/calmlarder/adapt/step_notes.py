@@ -23,6 +23,8 @@ _TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or ga
 _METHODS = re.compile(r"^(?:(?:roast|steam|stir-fry|grill|bake|boil|braise|mash)(?:, | or )?)+(?=\W|$)", re.IGNORECASE)
 _LATE_IN_THE_POT = re.compile(r"^it needs no soaking and no long boiling: leave those steps out and add it.*")
 _SIMMERS = re.compile(r"\b(?:simmer|boil|cook|stew)\w*", re.IGNORECASE)
+_AN_EGG_MORE = "want an egg more"
+_BINDS = re.compile(r"\b(?:batter|dough|knead\w*)\b", re.IGNORECASE)
 _AT_THE_END = re.compile(r"^stir it in at the end", re.IGNORECASE)
 _USES = re.compile(r"\b(?:soak|blend|mash|batter|scramble)", re.IGNORECASE)
 _EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit", "tofu"})
@@ -71,6 +73,8 @@ def told_where_used(change: Change, steps: str, everywhere: str, food: Food) -> 
         one = _in_use(part, everywhere) if food.kind in _EATEN_WHOLE else part
         if _LATE_IN_THE_POT.match(one) and not _SIMMERS.search(steps):
             one = "it needs no soaking"  # it is blended, or baked
+        if _AN_EGG_MORE in one and not _BINDS.search(everywhere):
+            continue
         if not one or _is_elsewhere(one, steps, everywhere):
             continue
         if not any(one.casefold() in other.casefold() for other in kept):
@@ -105,7 +109,7 @@ def _in_use(how: str, steps: str) -> str:
 
 def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> str | None:
     """The note of one changed food, None where there is nothing to say; `listed` stand in other lines too."""
-    if change.change in {"less", "weigh"}:
+    if change.change in {"less", "weigh", "more"}:
         return None
     # Of what another line lists too the list gives all of it: an amount here would be another one.
     lines = [bare(line) if one.food in listed else line for one, line in zip(change.to, change.lines, strict=False)]

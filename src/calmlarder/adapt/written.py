@@ -15,8 +15,10 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.household import BY_SPOON
 from calmlarder.tables.rows import Food
 
+BAKING_POWDER = "baking-powder"
 # Poured things are told in millilitres, weighed by what a cup of them weighs.
 _POURED = frozenset({"oil", "soy-sauce", "acid", "milk", "cream", "plant-drink", "stock", "juice"})
+_MOST_SPOONED = 25  # g; more of a spice is weighed: ours
 _ON_THE_SCALE = 10  # g; less is spooned: common practice
 _SPOONS = (
     "1 pinch",
@@ -31,6 +33,10 @@ _SPOONS = (
     "2 1/4 tsp",
     "2 1/2 tsp",
     "1 tbsp",
+    "3 1/2 tsp",
+    "4 tsp",
+    "5 tsp",
+    "2 tbsp",
 )
 _BIG_SPOONS = ("1 tbsp", "2 tbsp", "3 tbsp", "4 tbsp")  # of syrup and sugar; more is weighed
 _SAME_SPOON = Decimal("0.06")
@@ -88,7 +94,7 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     `words` are what the line calls the food, its name where there are none.
     """
     words = words or food.name
-    if grams < _ON_THE_SCALE:
+    if grams < _ON_THE_SCALE or (food.kind == "spice" and grams < _MOST_SPOONED):
         spoon = min(_spoons(food, tables), key=lambda one: abs(one[1].grams - grams), default=None)
         if spoon is not None and abs(spoon[1].grams - grams) <= _near(grams) * grams:
             return Written(f"{spoon[0]} {words}", spoon[1].model_copy(update={"sure": sure}))
@@ -155,11 +161,8 @@ def _means_one(name: str, tables: Tables) -> bool:
 def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: bool = False) -> str:
     """What a stand-in is called: by the line's own word where that is a name of it (`gluten-free lasagne sheets`).
 
-    Cut as the line says, unless it stays `whole`, to be filled; for self-raising flour another needs the raising
-    agent too.
+    Cut as the line says, unless it stays `whole`, to be filled.
     """
-    if is_unraised(read, stand_in):
-        return f"{stand_in.name}, with baking powder"
     called = _called(read, stand_in, tables) or stand_in.name
     if stand_in.kind not in _IS_CUT:
         return called

@@ -31,7 +31,14 @@ _OF_WHAT_WAS_COUNTED = {
     "open": "For what was counted no change that makes it fit was found in the time there is.",
     "nothing_read": "No ingredient could be counted.",
 }
-_CHANGES = {"swap": "Swap", "less": "Less", "weigh": "Weigh", "out": "Leave out", "serving": "Serve smaller"}
+_CHANGES = {
+    "swap": "Swap",
+    "less": "Less",
+    "weigh": "Weigh",
+    "out": "Leave out",
+    "more": "More",
+    "serving": "Serve smaller",
+}
 
 
 def adapt_text(
