@@ -1,7 +1,7 @@
 """The name of what a food is now, written into a step's own sentence where the sentence still reads well.
 
 `Soften the onion for 10 minutes` becomes `Soften the leek greens for 10 minutes`. Where the words around a name may
-make another thing of it (`onion rings`, `2 onions`) nothing is written in: there it goes into brackets (`steps.py`).
+make another thing of it (`onion rings`, `2 onions`) nothing is written in: it goes into brackets there (see `changed_steps`).
 """
 
 import re
