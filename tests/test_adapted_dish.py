@@ -453,7 +453,7 @@ def test_no_banana_stews_in_a_tagine_and_pieces_keep_their_cut(adapt: Adapt) -> 
     foods = {one["food"] for change in found["changes"] for one in change["to"]}
     assert "banana-firm" not in foods
     written = " ".join(line for change in found["changes"] for line in change["written"])
-    assert "zucchini, cut into chunks" in written
+    assert "zucchini, cut into 2cm chunks" in written
 
 
 def test_a_broth_is_thickened_by_potatoes_and_not_drunk_by_grain(adapt: Adapt) -> None:

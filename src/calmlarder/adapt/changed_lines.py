@@ -160,6 +160,7 @@ def _kept(part: Part, recipe: Recipe, adapted: Adapted, place: int, tables: Tabl
     text = part.read.text
     if text == recipe.ingredients[part.line]:
         food, amount = tables.food_by_id[part.read.food or ""], adapted.amounts.get(place)
-        text = food.name if amount is None else written(food, amount.grams, tables).line
+        words = f"{food.name}{cut_of(text)}"
+        text = food.name if amount is None else written(food, amount.grams, tables, words).line
     mark = next((one.mark for one in adapted.unread if one.place == place), "")
     return (_marked(text, mark) if mark else text,)

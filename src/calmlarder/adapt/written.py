@@ -61,14 +61,14 @@ _RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
 _CUT = re.compile(
     r",\s*(?:[^,()]*\band\s)?((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?"
     r"(?:chopped|sliced|diced|cubed|grated|shredded)"
-    r"|(?:cut )?in(?:to)? (?:(?:small|large|thin|thick|bite-sized) )?(?:cubes|chunks|pieces|strips|matchsticks))\b",
+    r"|(?:cut |sliced )?in(?:to)? "
+    r"(?:(?:small|large|thin|thick|bite-sized) |[\d./¼½¾]+[ -]?(?:cm|mm|inch)(?:[- ]thick)? )?"
+    r"(?:cubes|dice|chunks|pieces|strips|matchsticks|rounds|lengths|rings|slices|batons))\b",
     re.IGNORECASE,
 )
-# `into 8 wedges`, `into 1cm rounds`: so many, or so large, of another amount.
-_HOW_LARGE = re.compile(
-    r"\b(in|into) (?:about |roughly )?\d+(?:[.,/]\d+)?(?:[ -]?(?:cm|mm|inch(?:es)?)\b)?(?:[- ]thick)? (?=[a-z])",
-    re.IGNORECASE,
-)
+# `into 8 wedges`: so many of another amount. `into 1cm rounds` stays.
+_HOW_LARGE = re.compile(r"\b(in|into) (?:about |roughly )?\d+ (?=[a-z])(?!(?:cm|mm|inch)\b)", re.IGNORECASE)
+_SIZED = re.compile(r"\b\d+(?:[.,/]\d+)?[ -]?(?:cm|mm|inch(?:es)?)\b")
 _A_LONG_WORD = 6  # letters; a shorter word may be of any food: ours
 _SIZE = re.compile(r"\b\d+ cm ")
 _PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
@@ -230,7 +230,7 @@ def tail_of(text: str) -> str:
     _, comma, rest = _HOW_LARGE.sub(r"\1 ", text).partition(",")
     if _TO_SERVE.search(rest) and _SEVERAL.search(rest):
         rest = "to serve"  # the line names other foods too
-    return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in rest) else ""
+    return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in _SIZED.sub("", rest)) else ""
 
 
 def cut_of(text: str) -> str:
