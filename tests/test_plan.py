@@ -12,6 +12,7 @@ from typing import Any
 
 import pytest
 
+from calmlarder.checks.patterns import pattern_of
 from calmlarder.checks.plan import verify_plan
 from calmlarder.cli import main
 from calmlarder.compose.request import DinnerRequest
@@ -19,6 +20,7 @@ from calmlarder.compose.solve import WISHES, constant
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.weights import POINT
 from calmlarder.household import planning as planning_of_household
+from calmlarder.household.planning import meals_that_stay
 from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.lot import Lot
@@ -26,8 +28,8 @@ from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.columns import house_of
 from calmlarder.plan.joint import Joint
 from calmlarder.plan.plan_days import Asked, How, plan_days
-from calmlarder.plan.planned import Planned, PlanSoFar
-from calmlarder.plan.sittings import PlannedSitting
+from calmlarder.plan.planned import Planned
+from calmlarder.plan.sittings import PlannedSitting, key_of
 from calmlarder.plan.sittings_typed import Usual, read_sittings, sittings_of_days
 from calmlarder.plan.unreached import grams_worth
 from calmlarder.plan.weights import EMPTY_SITTING, EMPTY_SOONER, WASTED_PORTION
@@ -117,6 +119,38 @@ def test_a_leftover_is_cooked_for_both_tables(with_leftovers: Case) -> None:
     assert first["dinner"]["people"] == 4
     assert first["dinner"] == second["dinner"]
     assert first["dinner"]["per_person"]["protein_g"] >= 20
+
+
+def test_a_box_has_its_oil_and_its_spices(with_leftovers: Case) -> None:
+    """Neither has days once cooked in keeping.csv; the dish they season keeps, as the check reads it by itself."""
+    used = {use["food"] for use in with_leftovers[0]["sittings"][0]["dinner"]["uses"]}
+    assert "oil-rapeseed" in used
+    assert used & {"turmeric", "cumin"}
+
+
+def test_a_packed_lunch_is_of_last_nights_dinner_as_a_matter_of_course(planning: Any) -> None:
+    plan, case = planning(LEFTOVER, sittings("tonight; tomorrow packed"))
+    assert plan.sittings[1].leftover_of == 0
+    assert faults(case) == ()
+
+
+def test_a_raw_leaf_in_a_box_that_is_warmed_is_found_out(with_leftovers: Case) -> None:
+    told, request, lots = with_leftovers
+    slots = pattern_of(shipped("recipes"), told["sittings"][0]["dinner"]["pattern"])["slots"]
+    raw = next(name for name, slot in slots.items() if slot["method"] == "raw")
+    assert not any("would be warmed" in fault for fault in faults((told, request, lots)))
+    for one in told["sittings"]:
+        one["dinner"]["uses"][0].update(food="lettuce", slot=raw)
+    assert any("would be warmed" in fault for fault in faults((told, request, lots)))
+
+
+def test_what_has_no_figures_stays_where_it_is(planning: Any, tables: Tables) -> None:
+    """No row tells all the sugars of agave syrup: unknown is not zero, and no reason to plan nothing."""
+    assert tables.unknown_of("agave-syrup")
+    plan, case = planning([*LEFTOVER, "agave syrup 200g"], sittings("tonight"), rounds=0, of_so_many=6)
+    assert plan.sittings[0].dinner is not None
+    assert "agave-syrup" not in {use.food for use in plan.sittings[0].dinner.uses}
+    assert faults(case) == ()
 
 
 def test_a_spoilt_leftover_is_found_out(with_leftovers: Case) -> None:
@@ -335,7 +369,7 @@ def test_it_stops_when_asked(planning: Any, tables: Tables) -> None:
     stop = Stop()
     plan, case = planning(
         larder_lines(tables, 40, 1), sittings_of_days(4, TODAY, Usual(1)), seconds=3600.0, rounds=None, bound=True,
-        stop=stop, progress=lambda found: stop.ask() if found.dishes else None,
+        stop=stop, progress=lambda found: stop.ask() if any(one.dinner for one in found.sittings) else None,
     )  # fmt: skip
     assert plan.status in {"stopped", "proven"}
     assert faults(case) == ()
@@ -373,14 +407,14 @@ def test_what_no_dish_could_hold_is_more_than_the_sittings_hold(planning: Any) -
 
 def test_a_pinned_dish_stays_and_a_barred_one_does_not_come(planning: Any, tables: Tables) -> None:
     asked = sittings("tonight; tomorrow")
-    seen: list[PlanSoFar] = []
     lines = larder_lines(tables, 15, 2)
-    plan, _ = planning(lines, asked, progress=seen.append)
-    first = next(dish for dish in seen[-1].dishes if 0 in dish.column.covers)
-    pattern = first.column.problem.pattern.id
-    again, case = planning(lines, asked, pinned=[first])
-    assert again.sittings[0].dinner is not None
+    plan, _ = planning(lines, asked)
     assert plan.sittings[0].dinner is not None
+    pattern = plan.sittings[0].dinner.pattern
+    again, case = planning(
+        lines, asked, pinned=meals_that_stay(plan, asked, frozenset([key_of(asked[0].at, "dinner")]))
+    )
+    assert again.sittings[0].dinner is not None
     assert again.sittings[0].dinner.uses == plan.sittings[0].dinner.uses
     assert faults(case) == ()
     barred = [one.model_copy(update={"not_patterns": (pattern,)}) for one in asked]

@@ -10,6 +10,8 @@ import pytest
 from textual.pilot import Pilot
 
 from calmlarder.household.booking import Ending, end
+from calmlarder.household.larder import move_to
+from calmlarder.household.sharing import last_plan
 from calmlarder.store.logs import eaten_before
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
@@ -26,7 +28,7 @@ from calmlarder.tui.widgets.day_board import Card, DayBoard
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.said import Said
 from calmlarder.tui.widgets.top_line import TopLine
-from programs import SIZES, settled
+from programs import SIZES, settled, type_line
 
 
 @pytest.fixture
@@ -161,7 +163,7 @@ def test_a_plan_that_is_kept_is_there_again(play: Callable[..., None]) -> None:
         assert [one.title for one in meals(app)] == [one.title for one in kept]
         first = meals(app)[0]
         assert first.notes[0].startswith("no longer fits, gone: ")
-        assert "n plans all meals anew" in app.screen.query_one(PlanView).content
+        assert "n finds other dishes" in app.screen.query_one(PlanView).content
         await pilot.press("p", "x", "r", "full_stop")  # nothing of it is changed or kept
         await settled(app, pilot)
         assert meals(app)[0] == first
@@ -174,9 +176,54 @@ def test_a_plan_that_is_kept_is_there_again(play: Callable[..., None]) -> None:
         await settled(app, pilot)
         assert not any("no longer fits" in note for one in meals(app) for note in one.notes)
 
+    async def changed_by_another_program(app: LarderApp, pilot: Pilot[None]) -> None:
+        await again(app, pilot)
+        await pilot.press("end", "x")
+        await settled(app, pilot)
+        assert meals(app)[:2] == kept[:2]
+        assert meals(app)[2].title != kept[2].title
+        await pilot.press("ctrl+z")
+        await settled(app, pilot)
+        await pilot.press("escape")
+        await again(app, pilot)
+
     play(first)
     play(again, keys=())
+    play(changed_by_another_program, keys=())
     play(other_larder, keys=())
+
+
+@pytest.mark.usefixtures("quick_plans")
+def test_where_no_other_dish_fits_beside_the_rest_it_stays_or_the_rest_may_change(play: Callable[..., None]) -> None:
+    """Rice, tofu and carrots for one dinner: there is next to nothing else."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("rice noodles 75g", "firm tofu 150g, use by tomorrow", "carrots 90g", "sesame oil"):
+            await type_line(pilot, line)
+        await pilot.press("ctrl+n")
+        await pilot.pause()
+        await pilot.press("minus", "minus")
+        await settled(app, pilot)
+        (only,) = meals(app)
+        assert "found" not in only.title
+        for _ in range(8):
+            await pilot.press("r")
+            await settled(app, pilot)
+            await settled(app, pilot)
+            assert "found" not in meals(app)[0].title  # a meal is never lost by it
+            await pilot.press("x")
+            await settled(app, pilot)
+            await settled(app, pilot)
+            if "found" in meals(app)[0].title:
+                break
+        assert "nothing else fits there: Ctrl+Z brings" in str(app.screen.query_one(Said).content)
+        await pilot.press("r")
+        await settled(app, pilot)
+        await pilot.press("ctrl+z", "ctrl+z")
+        await settled(app, pilot)
+        assert "found" not in meals(app)[0].title
+
+    play(act, keys=())
 
 
 @pytest.mark.usefixtures("quick_plans")
@@ -190,27 +237,29 @@ def test_pin_exclude_replace_and_days(play: Callable[..., None]) -> None:
         assert len(first) == 3
         await pilot.press("p")
         await pilot.pause()
-        pinned = meals(app)[0]
-        assert "pinned" in pinned.notes
-        await pilot.press("down", "down", "x")  # the lunch between may come from the pinned dinner's box
+        pinned = meals(app)[:2]
+        assert all("pinned" in one.notes for one in pinned)  # the lunch comes from the dinner's box
+        await pilot.press("down", "down", "x")
         await settled(app, pilot)
         without = meals(app)
-        assert without[0].title == pinned.title
-        assert "pinned" in without[0].notes
-        assert without[2] != first[2]
+        assert without[:2] == pinned
+        assert without[2].title != first[2].title
+        assert "changed" in without[2].notes
+        assert "changed: Thu dinner; the other 2 stay" in str(app.screen.query_one(Said).content)
         await pilot.press("home", "r")
         await settled(app, pilot)
         replaced = meals(app)
         assert "pinned" not in replaced[0].notes
         assert replaced[0].title != without[0].title
-        assert replaced[2] == without[2]
+        assert replaced[2].title == without[2].title
+        assert "changed" not in replaced[2].notes
         await pilot.press("ctrl+z")
         await settled(app, pilot)
         assert [one.title for one in meals(app)] == [one.title for one in without]
         assert "pinned" in meals(app)[0].notes
         await pilot.press("ctrl+y")
         await settled(app, pilot)
-        assert meals(app) == replaced
+        assert [one.title for one in meals(app)] == [one.title for one in replaced]
         await pilot.press("plus")
         await settled(app, pilot)
         assert len(meals(app)) == 5
@@ -248,6 +297,7 @@ def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp
         await pilot.pause()
         await pilot.press("minus")
         await settled(app, pilot)
+        planned = [one.title for one in meals(app)][1:]
         await pilot.press("end", "enter")
         await pilot.pause()
         assert isinstance(app.screen, PlannedDinner)
@@ -264,17 +314,49 @@ def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp
         assert isinstance(app.screen, CookScreen)
         await pilot.press("c")
         await pilot.pause()
-        await pilot.press("enter")
+        await pilot.press("down", "enter")  # one of the two portions into its box
         await pilot.pause()
         await pilot.pause()
         assert isinstance(app.screen, PlanScreen)
         await settled(app, pilot)
-        assert len(meals(app)) == 2
-        assert all(not one.day.startswith("Wed") for one in meals(app))
+        assert [one.title for one in meals(app)] == planned
+        assert "its box is there, heated once" in meals(app)[0].notes
+        assert all("no longer fits" not in note for one in meals(app) for note in one.notes)
+        await pilot.press("home", "enter")
+        await pilot.pause()
+        assert "its box is there" in app.screen.query_one(DinnerView).content
 
     play(act)
     with Store.at(tmp_path / "home") as store:
         assert len(eaten_before(store, datetime(2026, 3, 11, 23), 24)) == 1
+
+
+@pytest.mark.usefixtures("quick_plans")
+def test_advice_that_was_followed_is_given_no_more(play: Callable[..., None]) -> None:
+    """What was to be frozen is, whole or as a part; the plan holds, and what it thaws comes from there."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("spinach 700g, use by tomorrow", "cooked rice 250g, made today", "bread rolls 4, 1 day left"):
+            await type_line(pilot, line)
+        await pilot.press("ctrl+n")
+        await settled(app, pilot)
+        before, planned = app.screen.query_one(PlanView).content, meals(app)
+        assert "Freeze today" in before
+        assert "left over on its last day" in before
+        note = last_plan(app._kitchen).freeze_today
+        assert len(note) > 1
+        await pilot.press("escape")
+        for one in note:
+            lot = next(kept for kept in app._kitchen.lots() if kept.lot.id == one.lot)
+            move_to(app._kitchen, "freezer", [lot], one.grams if one.grams < lot.lot.grams else None)
+        await pilot.press("ctrl+n")
+        await settled(app, pilot)
+        after = app.screen.query_one(PlanView).content
+        assert "Freeze today" not in after
+        assert "the freezer saves it" not in after
+        assert meals(app) == planned
+
+    play(act)
 
 
 @pytest.mark.usefixtures("quick_plans")

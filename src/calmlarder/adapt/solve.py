@@ -8,7 +8,7 @@ from ortools.sat.python import cp_model
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.loads import RowKey, Under, under_each
-from calmlarder.compose.largest_two import largest_two
+from calmlarder.compose.largest_errors import largest_errors
 from calmlarder.intake.load import at_most_of
 from calmlarder.intake.profile import Profile, at_most_room, typical_room
 from calmlarder.solver import plain_solver
@@ -71,7 +71,7 @@ def _post(model: cp_model.CpModel, cap: Cap, terms: Sequence[_Term], cut: Mappin
     if most is not None:
         off = [(sum(term.under.off * term.variable for term in same), _reach(same, "off")) for same in items.values()]
         if at_most_of(reach, (one for _, one in off)) > most * fewest:
-            model.add(load + largest_two(model, off) <= most * serves)
+            model.add(load + largest_errors(model, off) <= most * serves)
     for same in items.values():
         misjudged = _reach(same, "misjudged")
         if misjudged and reach + misjudged > typical * fewest:

@@ -9,7 +9,7 @@ from fractions import Fraction
 from typing import Any, NamedTuple
 
 from calmlarder.checks.limits import Limit
-from calmlarder.checks.loads import Figures, Part, Sum, sum_of, sure_of
+from calmlarder.checks.loads import ERRORS_COUNTED, Figures, Part, Sum, sum_of, sure_of
 from calmlarder.checks.tables import Row
 
 _ZERO = Fraction(0)
@@ -64,7 +64,7 @@ def _before(request: Mapping[str, Any]) -> Iterator[tuple[str, Fraction, Sequenc
 
 def passes(brought: Sum, limit: Limit, past: Past) -> str:
     """How a plate passes a limit with what was eaten before; empty where it does not."""
-    before = sorted(past.off)[-2:]
+    before = sorted(past.off)[-ERRORS_COUNTED:]
     used_up = past.likely + _NEARLY >= limit.typical
     if limit.most is not None and past.likely + sum(before, _ZERO) + _NEARLY >= limit.most:
         used_up = True

@@ -7,7 +7,7 @@ from typing import Any, NamedTuple
 
 from ortools.sat.python import cp_model
 
-from calmlarder.compose.largest_two import largest_two
+from calmlarder.compose.largest_errors import largest_errors
 from calmlarder.compose.solve import solver_of
 from calmlarder.intake.load import Number
 from calmlarder.intake.meal import Less, Table
@@ -96,7 +96,7 @@ def _post(model: Any, limit: LimitOn, taken: Sequence[_Taken], people: int) -> N
         if room.at_most is not None:
             items = [(sum(terms), most_off[food]) for food, terms in off.items()]
             items += [(_room(one, people),) * 2 for one in room.before]
-            model.add(load + largest_two(model, items) <= _room(room.at_most, people))
+            model.add(load + largest_errors(model, items) <= _room(room.at_most, people))
         if not room.used_up:
             for terms in by_eye.values():
                 model.add(100 * load + sum(terms) <= 100 * allowed)

@@ -5,7 +5,7 @@ from typing import Any
 
 from ortools.sat.python import cp_model
 
-from calmlarder.compose.largest_two import LoadTerm
+from calmlarder.compose.largest_errors import LoadTerm
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.intake.load import UseLoad
 from calmlarder.tables.vocabulary import Family

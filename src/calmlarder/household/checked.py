@@ -25,6 +25,8 @@ def faults_of(dinner: "Dinner", gives: "Sequence[Give]", evening: Evening) -> tu
 def plan_faults(planned: "Planned | PlanSoFar", asked: "Sequence[PlannedSitting]", evening: Evening) -> tuple[str, ...]:
     """What is wrong with a plan, replayed day by day; nothing when it holds. What is frozen is told with its end.
 
+    What is eaten from a box that is there was checked when it was cooked.
+
     The request is what all sittings share, and says how the hours before count.
     """
     from calmlarder.checks.plan import verify_plan
@@ -32,7 +34,8 @@ def plan_faults(planned: "Planned | PlanSoFar", asked: "Sequence[PlannedSitting]
     from calmlarder.render.dinner_json import freeze_objects, sittings_objects
 
     request, lots = _plain(evening)
-    plan: dict[str, Any] = {"sittings": sittings_objects(planned.sittings, asked)}
+    sittings = [one.model_copy(update={"dinner": None}) if one.from_box else one for one in planned.sittings]
+    plan: dict[str, Any] = {"sittings": sittings_objects(sittings, asked)}
     if isinstance(planned, Planned):
         plan["freeze_today"] = freeze_objects(planned)
     return verify_plan(plan, request, lots, evening.folders, shipped("recipes"))

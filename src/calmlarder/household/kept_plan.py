@@ -4,6 +4,7 @@ from collections.abc import Collection, Mapping
 from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.household.household import Household
+from calmlarder.household.plan_followed import as_followed, without_past
 from calmlarder.household.planning import Outcome, PlanAsked
 from calmlarder.household.sharing import keep_plan, last_plan
 from calmlarder.plan.sittings import Key, PlannedSitting, key_of
@@ -34,8 +35,20 @@ class KeptPlan(NamedTuple):
     days: int
 
     def asked_again(self, fresh: PlanAsked) -> PlanAsked:
-        """The larder and the settings of now, with the meals as they were planned."""
-        request = fresh.evening.request
+        """The larder and the settings of now, with the meals as they were planned.
+
+        What will be eaten from a box that is there counts as eaten then.
+        """
+        from calmlarder.compose.cooked import share_eaten
+
+        request, tables = fresh.evening.request, fresh.evening.tables
+        boxes = tuple(
+            share_eaten(one.dinner, {}, one.at, tables, one.people)
+            for one in self.planned.sittings
+            if one.from_box and one.dinner is not None and all(use.food in tables.food_by_id for use in one.dinner.uses)
+        )
+        if boxes:
+            request = request.model_copy(update={"eaten": (*request.eaten, *boxes)})
         if request.stacking is not None:
             stacking = request.stacking.model_copy(update={"at": self.sittings[0].at})
             request = request.model_copy(update={"stacking": stacking})
@@ -66,7 +79,9 @@ def kept_plan(household: Household) -> KeptPlan | None:
     if past == len(sittings) or len(sittings) != len(planned.sittings):
         return None
     days = (sittings[-1].day - household.today).days + 1
-    return KeptPlan(_without_past(planned, past), sittings[past:], Changes(pins, excluded), days)
+    lots = [one.lot for one in household.lots()]
+    left = as_followed(without_past(planned, past, lots, household.today), lots, sittings[0].day)
+    return KeptPlan(left, sittings[past:], Changes(pins, excluded), days)
 
 
 def unfit_meals(outcome: Outcome) -> dict[int, str]:
@@ -80,7 +95,7 @@ def unfit_meals(outcome: Outcome) -> dict[int, str]:
     left_g = {lot.id: lot.grams for lot in outcome.asked.evening.lots}
     unfit: dict[int, str] = {}
     for number, one in enumerate(outcome.plan.sittings):
-        if one.dinner is None:
+        if one.dinner is None or one.from_box:
             continue
         is_at_fault = any(fault.startswith(where[number]) for fault in outcome.faults)
         if is_at_fault or (at_large and one.from_freezer):
@@ -102,19 +117,6 @@ def _why_unfit(dinner: "Dinner", left_g: Mapping[str, float]) -> str:
 
 def _is_over(one: PlannedSitting, household: Household, done: Collection[Key]) -> bool:
     return one.day < household.today or key_of(one.at, one.sitting) in done
-
-
-def _without_past(planned: "Planned", past: int) -> "Planned":
-    """The meals after so many; what was to be eaten from a box of those before is told without them."""
-
-    def moved(number: int | None) -> int | None:
-        return number - past if number is not None and number >= past else None
-
-    left = tuple(
-        one.model_copy(update={"leftover_of": moved(one.leftover_of), "boxed_for": moved(one.boxed_for)})
-        for one in planned.sittings[past:]
-    )
-    return planned.model_copy(update={"sittings": left})
 
 
 def _plain(key: Key) -> list[str]:

@@ -15,8 +15,8 @@ if TYPE_CHECKING:
     from calmlarder.compose.stop import Stop
     from calmlarder.household.choices import Choices
     from calmlarder.larder.lot import Lot
-    from calmlarder.plan.columns import Dish
-    from calmlarder.plan.planned import Planned, PlanSoFar
+    from calmlarder.plan.kept_dishes import KeptMeal
+    from calmlarder.plan.planned import Planned, PlanSoFar, SittingPlanned
     from calmlarder.plan.sittings import Key, PlannedSitting
 
 SECONDS = 20.0  # the longest a round takes, as the plan's aim has it
@@ -36,25 +36,25 @@ class Which(NamedTuple):
 class PlanAsked(NamedTuple):
     """What a round of planning works on; nothing of it is read from the store any more.
 
-    `kept` are dishes that stay; `most_to_buy` is None for the usual number. `work` is how many rounds of improving
-    there are: then the plan is a function of what is asked, and no clock ends it before `seconds` do.
+    `kept` are meals of an earlier plan that stay where they still can; `most_to_buy` is None for the usual number.
+    `work` is how many rounds of improving there are: then the plan is a function of what is asked, and no clock ends
+    it before `seconds` do.
     """
 
     evening: Evening
     sittings: "tuple[PlannedSitting, ...]"
     stop: "Stop"
-    kept: "tuple[Dish, ...]" = ()
+    kept: "tuple[KeptMeal, ...]" = ()
     seconds: float | None = None
     most_to_buy: int | None = None
     work: int | None = None
 
 
 class Outcome(NamedTuple):
-    """A plan with what the check says against it, and its dishes for the next round."""
+    """A plan with what the check says against it."""
 
     asked: PlanAsked
     plan: "Planned | PlanSoFar"
-    dishes: "tuple[Dish, ...]"
     faults: tuple[str, ...]
 
 
@@ -147,15 +147,13 @@ def plan(
     from calmlarder.plan.plan_days import Asked, How, plan_days
     from calmlarder.plan.weights import MOST_TO_BUY
 
-    last: list[PlanSoFar] = []
     shown_at = [float("-inf")]
 
     def outcome(found: "Planned | PlanSoFar") -> Outcome:
         faults = plan_faults(found, asked.sittings, asked.evening)
-        return Outcome(asked, found, last[-1].dishes if last else (), faults)
+        return Outcome(asked, found, faults)
 
     def so_far(found: "PlanSoFar") -> None:
-        last.append(found)
         if better is not None and not asked.stop.asked and monotonic() - shown_at[0] >= _APART_S:
             shown_at[0] = monotonic()
             better(outcome(found))
@@ -176,12 +174,37 @@ def plan(
     return outcome(with_parts(planned, asked.sittings, asked.evening))
 
 
-def checked_again(asked: PlanAsked, planned: "Planned", dishes: "tuple[Dish, ...]") -> Outcome:
-    """A plan made before, with what the check finds against it in the larder and the settings of now.
-
-    The dishes of a plan that holds no longer are not those of this larder: they are left out.
-    """
+def checked_again(asked: PlanAsked, planned: "Planned") -> Outcome:
+    """A plan made before, with what the check finds against it in the larder and the settings of now."""
     from calmlarder.household.checked import plan_faults
 
-    faults = plan_faults(planned, asked.sittings, asked.evening)
-    return Outcome(asked, planned, () if faults else dishes, faults)
+    return Outcome(asked, planned, plan_faults(planned, asked.sittings, asked.evening))
+
+
+def meals_that_stay(
+    planned: "Planned | PlanSoFar", asked: "Sequence[PlannedSitting]", stays: "frozenset[Key]"
+) -> "tuple[KeptMeal, ...]":
+    """Dinners of a plan that stay in the next one, by the places of their meals there: each that one of `stays` eats.
+
+    One whose meals are not all asked for any more does not stay.
+    """
+    from calmlarder.plan.kept_dishes import KeptMeal
+    from calmlarder.plan.sittings import key_of
+
+    places = {key_of(one.at, one.sitting): number for number, one in enumerate(asked)}
+    keys = [key_of(one.at, one.sitting) for one in planned.sittings]
+    found = []
+    for number, one in enumerate(planned.sittings):
+        if one.dinner is None or one.leftover_of is not None or one.from_box:
+            continue
+        eaters = [keys[n] for n in eaters_of(planned.sittings, number)]
+        if not stays.isdisjoint(eaters) and all(key in places for key in eaters):
+            found.append(KeptMeal(tuple(places[key] for key in eaters), one.dinner))
+    return tuple(found)
+
+
+def eaters_of(sittings: "Sequence[SittingPlanned]", number: int) -> tuple[int, ...]:
+    """The meals, by their place, that eat of the dish of one; itself alone where it has none."""
+    first = sittings[number].leftover_of
+    first = number if first is None else first
+    return tuple(n for n, one in enumerate(sittings) if n == first or one.leftover_of == first)

@@ -25,7 +25,7 @@ Number = int | Fraction
 
 # The two items of a plate that could be off the furthest both are: budgeted robustness with a budget of two
 # (Bertsimas & Sim 2004, "The Price of Robustness", Operations Research 52(1)).
-BUDGET = 2
+ERRORS_COUNTED = 2
 
 
 class PartLoad(NamedTuple):
@@ -137,7 +137,7 @@ def _settled_off(part: PartLoad, group: Group) -> Fraction:
 
 def at_most_of(likely: Number, deviations: Iterable[Number]) -> Number:
     """The most that a plate may come to: all that is likely, and the largest deviations of its items."""
-    return likely + sum(nlargest(BUDGET, deviations), start=0)
+    return likely + sum(nlargest(ERRORS_COUNTED, deviations), start=0)
 
 
 def load_profile_of(food: Food, tables: Tables) -> LoadProfile:

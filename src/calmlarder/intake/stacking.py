@@ -14,7 +14,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Load
-from calmlarder.intake.load import BUDGET
+from calmlarder.intake.load import ERRORS_COUNTED
 from calmlarder.intake.own import MOST_HOURS, Own
 from calmlarder.intake.profile import USED_UP_ROOM, at_most_room, typical_room
 from calmlarder.intake.shared_cap import PersonCap, TableCap
@@ -238,7 +238,7 @@ def _room_of_person(person: PersonCap, likely_ug: int, off_ug: Sequence[int]) ->
 def room_after(cap: Cap | PersonCap, likely_ug: int, off_ug: Sequence[int]) -> Room:
     """The room that is left after so much, with the deviations of its items."""
     before, typical, most = -(-likely_ug // _UG), typical_room(cap), at_most_room(cap)
-    off = tuple(sorted((-(-one // _UG) for one in off_ug if one), reverse=True)[:BUDGET])
+    off = tuple(sorted((-(-one // _UG) for one in off_ug if one), reverse=True)[:ERRORS_COUNTED])
     used_up = before + USED_UP_ROOM >= typical or (most is not None and before + sum(off) + USED_UP_ROOM >= most)
     if used_up:
         return Room(USED_UP_ROOM, None, (), True)

@@ -12,9 +12,9 @@ _A_LITTLE_MORE = 1.05  # packs are not all alike: ours
 
 
 def goes_to_fridge(food: Food, tables: Tables) -> bool:
-    """Whether a food of the shelf keeps but days once its pack is open, as keeping.csv has it."""
+    """Whether a food of the shelf keeps but days once its pack is open, as keeping.csv has it; dry goods never do."""
     row = tables.keeping_of(food, "fridge", "opened")
-    return not food.is_staple and row is not None and row.days <= _MOST_DAYS
+    return food.state != "dry" and not food.is_staple and row is not None and row.days <= _MOST_DAYS
 
 
 def opened_by_use(lot: Lot, rest: float, today: date, tables: Tables) -> Lot:

@@ -59,6 +59,10 @@ def dishes_left_over(pieces: list[str]) -> list[str]:
         return [pieces[0], *(f"cooked {piece}" if _comes_dry(piece) else piece for piece in pieces[1:])]
     if not pieces[0].startswith("leftover"):
         return pieces
+    if len(pieces) == 2 and not set(map(singular, WORD.findall(pieces[1]))) & FITS.keys():
+        both = [word for piece in pieces for word in WORD.findall(piece)]
+        if not any(map(says_amount, both)):
+            return [pieces[0], f"leftover {pieces[1]}"]  # one meal: `leftover rice and chicken`
     return [
         piece if at == 0 or DISH_WHEN_MADE.isdisjoint(map(singular, WORD.findall(piece))) else f"leftover {piece}"
         for at, piece in enumerate(pieces)

@@ -18,10 +18,11 @@ from calmlarder.compose.weights import POINT
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.buying import worth_buying
-from calmlarder.plan.columns import Dish, PlanInstance, comes_thawed, house_of, wanted_at
+from calmlarder.plan.columns import Dish, PlanInstance, comes_thawed, house_of, is_warmed, wanted_at
 from calmlarder.plan.first import day_after_day
 from calmlarder.plan.improve import Improver
 from calmlarder.plan.joint import NEVER
+from calmlarder.plan.kept_dishes import KeptMeal, kept_dishes
 from calmlarder.plan.left_over import MoreOf
 from calmlarder.plan.planned import Planned, PlanSoFar, SittingPlanned, gap_percent
 from calmlarder.plan.protein_left import More, protein_left
@@ -54,15 +55,15 @@ class Asked(NamedTuple):
 class How(NamedTuple):
     """How long a plan is worked on, by what, and who hears of it.
 
-    `pinned` dishes, as `progress` hands them on, stay as they are. With `rounds` and without `bound` the answer depends
-    on nothing but what is given, if the time suffices; without `bound` no second thread works for one, and
-    `gap_percent` is None. `on_bound` hears of each better bound, in points, in that second thread.
+    `pinned` meals of an earlier plan stay as they are, where they still can be. With `rounds` and without `bound` the
+    answer depends on nothing but what is given, if the time suffices; without `bound` no second thread works for one,
+    and `gap_percent` is None. `on_bound` hears of each better bound, in points, in that second thread.
     """
 
     seconds: float = 10.0
     progress: Progress | None = None
     stop: Stop | None = None
-    pinned: Sequence[Dish] = ()
+    pinned: Sequence[KeptMeal] = ()
     rounds: int | None = None
     seed: int = 1
     bound: bool = True
@@ -82,7 +83,7 @@ def plan_days(asked: Asked, how: How = USUAL) -> Planned:
     looked_at = _few_enough(lots, wanted, tables)
     of_all = len(looked_at) == len(lots)  # of the best plan of some of the lots there is nothing to say
     house = house_of(looked_at, sittings, wanted, patterns, tables)
-    kept = _own(house, how.pinned)
+    kept = kept_dishes(house, how.pinned)
 
     def say(improver: Improver) -> None:
         if how.progress is not None:
@@ -158,17 +159,6 @@ def _few_enough(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> S
     return [lot for lot in lots if lot.id in offered]
 
 
-def _own(house: PlanInstance, pinned: Sequence[Dish]) -> tuple[Dish, ...]:
-    """Pinned dishes of an earlier run, on the columns of this one; what can no longer be is let go."""
-    found = []
-    for dish in pinned:
-        for column in house.columns:
-            same = column.covers == dish.column.covers
-            if same and column.problem.pattern.id == dish.column.problem.pattern.id:
-                found.append(Dish(column, dish.plan))
-    return tuple(found)
-
-
 def _so_far(improver: Improver, tables: Tables, of_all: bool) -> PlanSoFar:
     known = of_all and improver.bound > -NEVER
     return PlanSoFar(
@@ -176,7 +166,6 @@ def _so_far(improver: Improver, tables: Tables, of_all: bool) -> PlanSoFar:
         cost_points=improver.cost / POINT,
         bound_points=improver.bound / POINT if known else None,
         gap_percent=gap_percent(improver.cost, improver.bound) if known else None,
-        dishes=improver.dishes,
     )
 
 
@@ -202,7 +191,7 @@ def _told(
                 dinner=told[dish.column.number] if dish else None,
                 leftover_of=first if first != number else None,
                 boxed_for=last if last != number else None,
-                warmed=dish is not None and first != number and _is_warmed(one, dish),
+                warmed=dish is not None and first != number and is_warmed(dish.column.problem.pattern, one.sitting),
                 why_empty="" if dish else why_empty(number),
                 from_freezer=_thawed_for(house, dish) if dish and first == number else (),
             )
@@ -215,10 +204,6 @@ def _thawed_for(house: PlanInstance, dish: Dish) -> tuple[str, ...]:
     return tuple(thing.lot.id for thing in things if comes_thawed(thing, house.shelves[thing.place]))
 
 
-def _is_warmed(one: PlannedSitting, dish: Dish) -> bool:
-    return one.sitting != "packed" or "packed" not in dish.column.problem.pattern.sittings
-
-
 def _why_empty(house: PlanInstance, number: int, patterns: Sequence[Pattern], tables: Tables, stop: Stop) -> str:
     """What stands in the way with the whole larder; where nothing does, the other sittings need it more."""
     one = house.sittings[number]
@@ -229,6 +214,9 @@ def _why_empty(house: PlanInstance, number: int, patterns: Sequence[Pattern], ta
         return pattern_problems(lots, changed, patterns, tables)
 
     left = _WHY_SHARE * stop.left
+    covers = {column.covers for column in house.columns if number in column.covers}
+    if one.sitting == "packed" and covers and (number,) not in covers:
+        return "nothing here makes a lunch by itself, and no dinner before it leaves a second share"
     if stop.asked:
         return "stopped before anything was found for it"
     if left <= 0:

@@ -7,7 +7,6 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.larder.freezing import ToFreeze
-from calmlarder.plan.columns import Dish
 from calmlarder.tables.vocabulary import Sitting
 
 
@@ -21,7 +20,8 @@ class SittingPlanned(_Told):
     `from_freezer` are the lots that are frozen on the plan's first day and thawed for it, as their last day is before.
 
     `leftover_of` is the number of the earlier sitting whose dish is eaten here, `warmed` that it is no dish to eat
-    cold; without a dinner `why_empty` says why.
+    cold; `from_box` is the lot in which that dish waits, where it was cooked before the plan's first meal. Without a
+    dinner `why_empty` says why.
     """
 
     at: datetime
@@ -32,6 +32,7 @@ class SittingPlanned(_Told):
     boxed_for: int | None = None
     warmed: bool = False
     why_empty: str = ""
+    from_box: str = ""
     from_freezer: tuple[str, ...] = ()
 
     @property
@@ -87,18 +88,15 @@ class Planned(_Told):
 
 
 class PlanSoFar(_Told):
-    """What to show while the plan gets better; the dishes can be pinned in the next run.
+    """What to show while the plan gets better.
 
     An empty sitting does not say why yet. `bound_points` is as known by then.
     """
-
-    model_config = ConfigDict(frozen=True, arbitrary_types_allowed=True)
 
     sittings: tuple[SittingPlanned, ...]
     cost_points: float
     bound_points: float | None
     gap_percent: float | None
-    dishes: tuple[Dish, ...]
 
 
 def gap_percent(cost: int, bound: int) -> float:

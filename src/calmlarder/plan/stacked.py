@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from typing import Any, NamedTuple
 
-from calmlarder.compose.largest_two import LoadTerm, largest_two, most_of
+from calmlarder.compose.largest_errors import LoadTerm, largest_errors, most_of
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.variables import DishVariables
 from calmlarder.intake.amounts import PER_MG
@@ -92,7 +92,7 @@ class _Stacked:
             items = [(off * self._scale, off * self._scale) for off in room.before]
             for part in self._parts:
                 items += self._items(part, part.draft.off_terms)
-            self._model.add(load + largest_two(self._model, items) <= room.at_most * self._scale)
+            self._model.add(load + largest_errors(self._model, items) <= room.at_most * self._scale)
         for part in self._parts:
             if part.sitting == later:
                 for misjudged, _ in self._items(part, part.draft.misjudged_terms):

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import date
 from importlib import import_module
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, ClassVar
+from typing import Any, ClassVar
 
 from textual import events, work
 from textual.actions import ActionParseResult
@@ -43,9 +43,6 @@ from calmlarder.tui.runtime import (
 )
 from calmlarder.tui.theme import DARK, LIGHT, THEMES
 from calmlarder.tui.widgets.said import say_on
-
-if TYPE_CHECKING:
-    from calmlarder.household.planning import Outcome
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
 _WASTE = "Waste: what was thrown away each week, what would help"
@@ -105,7 +102,6 @@ class LarderApp(LeftOpen):
         self._kitchen = Household(home, tables, today, table_folders(None, home) if folders is None else folders)
         self._store = self._kitchen.store
         self._tonight_only = TonightOnly()
-        self._plans: list[Outcome] = []  # the last one finished
 
     @property
     def size(self) -> Size:
@@ -240,7 +236,7 @@ class LarderApp(LeftOpen):
                 return
             from calmlarder.tui.plan_screen import PlanScreen
 
-            self.push_screen(PlanScreen(self._kitchen, self._plans))
+            self.push_screen(PlanScreen(self._kitchen))
 
     def action_limits(self) -> None:
         """Who eats, and what holds for them."""

@@ -1,22 +1,28 @@
 """The rounds in which a plan is looked for: begun, shown as they get better, and kept when they end."""
 
-from typing import TYPE_CHECKING
-
 from textual import on, work
 from textual.message import Message
 
 from calmlarder.household.household import Household
 from calmlarder.household.kept_plan import Changes, KeptPlan, keep, kept_plan, unfit_meals
-from calmlarder.household.planning import USUAL_DAYS, Outcome, PlanAsked, Which, checked_again, plan, plan_asked
+from calmlarder.household.planning import (
+    USUAL_DAYS,
+    Outcome,
+    PlanAsked,
+    Which,
+    checked_again,
+    eaters_of,
+    meals_that_stay,
+    plan,
+    plan_asked,
+)
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.plan_changes import Change, changed_meals
 from calmlarder.tui.plan_view import PlanView, asked_line, how_good
 from calmlarder.tui.widgets.top_line import TopLine
 
-if TYPE_CHECKING:
-    from calmlarder.plan.columns import Dish
-
-_KEPT = "kept: it is here again with Ctrl+N, until n plans anew or its days are past"
+_KEPT = "kept: it is here again with Ctrl+N, until n plans again or its days are past"
 
 
 class PlanRounds(TurnsWithDay[None]):
@@ -43,10 +49,9 @@ class PlanRounds(TurnsWithDay[None]):
             super().__init__()
             self.asked, self.points = asked, points
 
-    def __init__(self, kitchen: Household, last: list[Outcome]) -> None:
-        """`last` holds the plan that was finished last since the program began, with its dishes; it is kept there."""
+    def __init__(self, kitchen: Household) -> None:
         super().__init__()
-        self._kitchen, self._last = kitchen, last
+        self._kitchen = kitchen
         self._is_asked_to_keep = self._is_leaving = False
         self._days = USUAL_DAYS
         self._pins: frozenset[Key] = frozenset()
@@ -55,6 +60,7 @@ class PlanRounds(TurnsWithDay[None]):
         self._outcome: Outcome | None = None
         self._finished = False
         self._bound: float | None = None
+        self._change: Change | None = None  # what this round is to change of the plan before it
 
     def on_unmount(self) -> None:
         """However it is left, the solver ends."""
@@ -68,24 +74,24 @@ class PlanRounds(TurnsWithDay[None]):
 
     def _go(
         self,
-        kept: "tuple[Dish, ...] | None" = None,
+        stays: frozenset[Key] | None = None,
         excluded: frozenset[tuple[Key, str]] = frozenset(),
         again: KeptPlan | None = None,
+        change: Change | None = None,
     ) -> None:
-        """A new round with what is pinned, or with `kept`; `excluded` holds for this round only.
+        """A new round in which the meals `stays` keep their dish, without them what is pinned.
 
-        `again` is a plan kept before: it stands where it still holds.
+        `excluded` holds for this round only, `again` is a plan kept before: it stands as it is. `change` is what the
+        round is to change.
         """
         from calmlarder.household.choices import Choices
 
         self.action_stop()
-        before = self._round
         asked = plan_asked(self._kitchen, Choices(), Which(self._days, barred=self._excluded | excluded))
-        kept = self._pinned_dishes() if kept is None else kept
-        if before is not None and kept and before.evening.lots != asked.evening.lots:
-            self.notify("the larder is another now: nothing is pinned any more")
-            kept, self._pins = (), frozenset()
-        self._round = asked._replace(kept=kept)
+        if self._outcome is not None:
+            stays = self._pins if stays is None else stays
+            asked = asked._replace(kept=meals_that_stay(self._outcome.plan, asked.sittings, stays))
+        self._round, self._change = asked, change
         self._is_asked_to_keep = False
         self._bound, self._finished = None, False
         self.sub_title = f"plan, {asked_line(again.sittings if again else asked.sittings)}"
@@ -97,8 +103,7 @@ class PlanRounds(TurnsWithDay[None]):
     def _look(self, asked: PlanAsked, again: KeptPlan | None) -> None:
         """In a thread of its own; messages, as they never wait for the screen."""
         if again is not None:
-            dishes = self._last[0].dishes if self._last and self._last[0].plan == again.planned else ()
-            self.post_message(self.Again(asked, checked_again(again.asked_again(asked), again.planned, dishes)))
+            self.post_message(self.Again(asked, checked_again(again.asked_again(asked), again.planned)))
             return
         outcome = plan(
             asked,
@@ -113,7 +118,6 @@ class PlanRounds(TurnsWithDay[None]):
         if event.asked is not self._round:
             return
         self._round, self._outcome, self._finished = event.outcome.asked, event.outcome, True
-        self._pins = frozenset() if event.outcome.faults else self._pins
         self._write()
 
     @property
@@ -135,18 +139,23 @@ class PlanRounds(TurnsWithDay[None]):
                 self.query_one(PlanView).say(f"{words} (calmlarder is at fault)")
             return
         self._outcome, self._finished = event.outcome, event.done
+        if event.done and self.is_changed_again():
+            return
         if event.done:
             self._keep()
         self._write()
         if event.done and self._is_leaving:
             self.app.pop_screen()
 
+    def is_changed_again(self) -> bool:
+        """At the end of a round: whether another one follows from what it was to change."""
+        return False
+
     def _keep(self) -> None:
         """A finished plan is kept with its changes, and said to be where that was asked for."""
         from calmlarder.plan.planned import Planned
 
         assert self._outcome is not None
-        self._last[:] = [self._outcome]
         keep(self._kitchen, self._outcome, Changes(self._pins, self._excluded))
         if self._is_asked_to_keep:
             plan = self._outcome.plan
@@ -168,23 +177,20 @@ class PlanRounds(TurnsWithDay[None]):
         keys = [key_of(one.at, one.sitting) for one in self._outcome.plan.sittings]
         pinned = frozenset(number for number, key in enumerate(keys) if key in self._pins)
         self.query_one(PlanView).manner = self._kitchen.manner
-        self.query_one(PlanView).show(self._outcome, pinned, self._kitchen.name_of, self._unfit)
+        changed = changed_meals(self._change, self._outcome.plan.sittings) if self._change else frozenset()
+        notes = {**dict.fromkeys(changed, "changed"), **dict.fromkeys(pinned, "pinned")}
+        self.query_one(PlanView).show(self._outcome, notes, self._kitchen.name_of, self._unfit)
         if self._outcome.asked is self._round:
             plan = self._outcome.plan
             good = how_good(plan) if isinstance(plan, Planned) else "planning…"
-            good = "planned before, n plans anew" if self._outcome.faults else good
+            good = "planned before" if self._outcome.faults else good
             self.query_one(TopLine).say(good)
 
     def _eaters(self, number: int) -> frozenset[Key]:
         """The meals that share the dish of one."""
         assert self._outcome is not None
-        dishes, sittings = self._outcome.dishes, self._outcome.plan.sittings
-        covers = next((dish.column.covers for dish in dishes if number in dish.column.covers), (number,))
-        return frozenset(key_of(sittings[one].at, sittings[one].sitting) for one in covers)
-
-    def _pinned_dishes(self) -> "tuple[Dish, ...]":
-        dishes = self._outcome.dishes if self._outcome else ()
-        return tuple(dish for dish in dishes if not self._eaters(dish.column.covers[0]).isdisjoint(self._pins))
+        sittings = self._outcome.plan.sittings
+        return frozenset(key_of(sittings[one].at, sittings[one].sitting) for one in eaters_of(sittings, number))
 
     def action_stop(self) -> None:
         """End the search; the best so far is kept."""

@@ -11,24 +11,24 @@ from calmlarder.household.planning import Outcome, Which, plan_asked
 from calmlarder.plan.sittings import Key
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.page import Page
+from calmlarder.tui.plan_changes import FREED, Change, by_key, left_empty, words_of
 from calmlarder.tui.plan_rounds import PlanRounds
 from calmlarder.tui.plan_view import PlanView, asked_line, box_words, details, kind_of
 from calmlarder.tui.widgets.day_board import DayBoard
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
-    from calmlarder.plan.columns import Dish
     from calmlarder.plan.planned import SittingPlanned
 
 
 class _Before(NamedTuple):
-    """What was asked of a plan before a change, its dishes, and the whole of it where it was finished."""
+    """What was asked of a plan before a change, what was shown of it, and whether that was finished."""
 
     days: int
     pins: frozenset[Key]
     excluded: frozenset[tuple[Key, str]]
-    dishes: "tuple[Dish, ...]"
-    finished: Outcome | None = None
+    shown: Outcome | None = None
+    is_finished: bool = False
 
 
 class PlanScreen(PlanRounds):
@@ -51,9 +51,8 @@ class PlanScreen(PlanRounds):
         Binding("i", "measure", "How good the plan is known to be", show=False),
     ]
 
-    def __init__(self, kitchen: Household, last: list[Outcome]) -> None:
-        """`last` as in `PlanRounds`."""
-        super().__init__(kitchen, last)
+    def __init__(self, kitchen: Household) -> None:
+        super().__init__(kitchen)
         self._before: list[_Before] = []
         self._undone: list[_Before] = []
 
@@ -77,7 +76,7 @@ class PlanScreen(PlanRounds):
         """Whether the plan shown no longer fits; it is said what to do about it, then."""
         if self._outcome is None or not self._outcome.faults:
             return False
-        self.notify("this plan was made before and no longer fits: n plans anew")
+        self.notify("some of it no longer fits: n finds other dishes for that first")
         return True
 
     @property
@@ -90,9 +89,6 @@ class PlanScreen(PlanRounds):
         """Keep the chosen dish in the next round, or no longer."""
         chosen = self._chosen
         if chosen is not None and chosen[1].dinner is not None and not self._is_of_before():
-            if self._finished and self._outcome is not None and not self._outcome.dishes:
-                self.notify("planned before the program was last started: n plans again, then a dish can be pinned")
-                return
             self._pins ^= self._eaters(chosen[0])
             if self._finished:
                 self._keep()
@@ -106,9 +102,7 @@ class PlanScreen(PlanRounds):
 
     def _now(self) -> _Before:
         """What is asked and shown now, to come back to."""
-        dishes = self._outcome.dishes if self._outcome else ()
-        finished = self._outcome if self._finished else None
-        return _Before(self._days, self._pins, self._excluded, tuple(dishes), finished)
+        return _Before(self._days, self._pins, self._excluded, self._outcome, self._finished)
 
     def _note(self) -> None:
         """Before a change: undo comes back to here, and nothing is left to redo."""
@@ -129,14 +123,15 @@ class PlanScreen(PlanRounds):
             self._come_back(self._undone.pop())
 
     def _come_back(self, then: _Before) -> None:
-        self._days, self._pins, self._excluded, dishes, finished = then
+        self._days, self._pins, self._excluded, shown, is_finished = then
         self.refresh_bindings()
-        if finished is None or not self._stands(finished):
-            self._go(dishes)
+        if shown is None or not is_finished or not self._stands(shown):
+            self._outcome = shown
+            self._go(frozenset(by_key(shown.plan.sittings)) if shown else None)
             return
         self.action_stop()
-        self._round, self._outcome, self._finished = finished.asked, finished, True
-        self.sub_title = f"plan, {asked_line(finished.asked.sittings)}"
+        self._round, self._outcome, self._finished, self._change = shown.asked, shown, True, None
+        self.sub_title = f"plan, {asked_line(shown.asked.sittings)}"
         self._keep()
         self._write()
 
@@ -152,21 +147,46 @@ class PlanScreen(PlanRounds):
         return bool({"undo": self._before, "redo": self._undone}.get(action, True))
 
     def action_exclude(self) -> None:
-        """Not this dish at this meal; the others may change with it."""
+        """Not this dish at this meal; the others stay, and change only where nothing else fits there beside them."""
         chosen = self._chosen
         if chosen is not None and chosen[1].dinner is not None and not self._is_of_before():
             self._note()
+            meals = self._eaters(chosen[0])
             self._excluded |= self._put_aside(*chosen)
-            self._go()
+            self._look_again(meals, frees=True)
 
     def action_replace(self) -> None:
         """Another dish for this meal, this once; all others stay."""
         chosen = self._chosen
-        if chosen is not None and self._outcome is not None and not self._is_of_before():
+        if chosen is not None and not self._is_of_before():
             self._note()
-            aside = self._put_aside(*chosen)
-            others = tuple(dish for dish in self._outcome.dishes if chosen[0] not in dish.column.covers)
-            self._go(others, aside)
+            meals = self._eaters(chosen[0])
+            self._look_again(meals, self._put_aside(*chosen))
+
+    def _look_again(
+        self, meals: frozenset[Key], excluded: frozenset[tuple[Key, str]] = frozenset(), frees: bool = False
+    ) -> None:
+        """Another dish for these meals, beside the others as they are."""
+        assert self._outcome is not None
+        before = by_key(self._outcome.plan.sittings)
+        self._go(frozenset(before) - meals, excluded, change=Change(meals, before, frees))
+
+    def is_changed_again(self) -> bool:
+        """Where nothing fits beside the other meals: they are looked at again too, or it stays as it was."""
+        change, outcome = self._change, self._outcome
+        if change is None or outcome is None:
+            return False
+        is_empty = left_empty(change, outcome.plan.sittings) and not outcome.asked.stop.asked
+        self.notify(
+            FREED if is_empty and change.frees and not change.is_freed else words_of(change, outcome.plan.sittings)
+        )
+        if not is_empty or change.is_freed:
+            return False
+        if change.frees:
+            self._go(change=change._replace(is_freed=True))
+        elif self._before:
+            self._come_back(self._before.pop())
+        return True
 
     def draw_new_day(self) -> None:
         """The meals of the kept plan from today on; without one, plan from today, with nothing pinned or excluded."""
@@ -184,8 +204,15 @@ class PlanScreen(PlanRounds):
             self._go()
 
     def action_again(self) -> None:
-        """Another round: what is pinned stays."""
-        self._go()
+        """Another round: what is pinned stays; of a plan that no longer fits all that still does."""
+        if self._outcome is None or not self._unfit:
+            self._go()
+            return
+        self._note()
+        before = by_key(self._outcome.plan.sittings)
+        unfit = frozenset(key for number, key in enumerate(before) if number in self._unfit)
+        self._pins -= unfit
+        self._go(frozenset(before) - unfit, change=Change(unfit, before, frees=True))
 
     def action_forget(self) -> None:
         """Nothing is pinned and nothing excluded."""
@@ -248,12 +275,12 @@ class PlanScreen(PlanRounds):
         is_first = number == 0 and one.day == self._kitchen.today
         waits = "" if is_first else "only tonight's dinner is cooked from here: this one waits for its day"
         if number in self._unfit:
-            waits = f"it no longer fits, {self._unfit[number]}: Esc, then n plans anew"
+            waits = f"it no longer fits, {self._unfit[number]}: Esc, then n finds another dish"
         heading = f"{kind_of(one)}, {one.at:%a %d %b %H:%M}"
 
         def done(cooked: bool | None) -> None:
             if cooked:
-                self.action_forget()
+                self.draw_new_day()
 
         box = box_words(one, self._outcome.plan.sittings)
         self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, waits, box), done)

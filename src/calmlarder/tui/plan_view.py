@@ -33,14 +33,19 @@ def asked_line(asked: Sequence[PlannedSitting]) -> str:
     return " · ".join([*words, *([f"{asked[0].minutes} min"] if asked[0].minutes else [])])
 
 
-def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", pinned: bool, unfit: str = "") -> Card:
-    """When, what, and which meal's leftovers they are or which they leave; `unfit` is why it is cooked no longer."""
+def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", note: str = "", unfit: str = "") -> Card:
+    """When, what, and which meal's leftovers they are or which they leave; `unfit` is why it is cooked no longer.
+
+    `note` says more of it, as that it is pinned.
+    """
     notes = [f"no longer fits, {unfit}"] if unfit else []
-    notes += ["pinned"] if pinned else []
+    notes += [note] if note else []
     title = one.dinner.title if one.dinner is not None else "nothing yet" if not one.why_empty else "none found yet"
     figure = ""
     if one.dinner is None:
         notes += [one.why_empty] if one.why_empty else []
+    elif one.from_box:
+        notes.append(f"its box is there, {'heated once' if one.warmed else 'cold'}")
     elif one.leftover_of is not None:
         notes.append(f"from the box of {_when(sittings[one.leftover_of])}, {'heated once' if one.warmed else 'cold'}")
     else:
@@ -53,11 +58,14 @@ def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", pinned:
 
 def box_words(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]") -> str:
     """Which box a meal comes out of, and how it is eaten; nothing where it is cooked itself."""
-    if one.leftover_of is None:
+    if one.leftover_of is None and not one.from_box:
         return ""
     flask = ", there or in the morning into a flask" if one.sitting == "packed" else ""
     how = f"Warm it until it steams all through{flask}" if one.warmed else "Eat it cold, as it comes from the fridge"
-    return f"Nothing to cook: this is the box of {_when(sittings[one.leftover_of])}. {how}."
+    which = (
+        f"this is the box of {_when(sittings[one.leftover_of])}" if one.leftover_of is not None else "its box is there"
+    )
+    return f"Nothing to cook: {which}. {how}."
 
 
 def _when(one: "SittingPlanned") -> str:
@@ -83,7 +91,10 @@ def left_over_line(plan: "Planned", name_of: Callable[[str], str]) -> str:
 def unfit_line(unfit: Mapping[int, str], meals: int) -> str:
     """That a kept plan is of before, and what to do."""
     those = f"{len(unfit)} of its {meals} meals no longer fit{'s' * (len(unfit) == 1)}"
-    return f"As it was planned before: {those}. n plans all meals anew, Esc leaves it as it is."
+    stay = "the others stay" if len(unfit) < meals else "Esc leaves it as it is"
+    return (
+        f"As it was planned before: {those}. n finds {'another dish' if len(unfit) == 1 else 'other dishes'}, {stay}."
+    )
 
 
 def how_good(plan: "Planned") -> str:
@@ -151,17 +162,17 @@ class PlanView(VerticalScroll):
     def show(
         self,
         outcome: Outcome,
-        pinned: frozenset[int],
+        notes: Mapping[int, str],
         name_of: Callable[[str], str],
         unfit: Mapping[int, str] = MappingProxyType({}),
     ) -> None:
-        """`pinned` are the indexes of meals that stay, `unfit` those of meals that fit no longer, with why."""
+        """`notes` are said of meals by their index, `unfit` is why a meal fits no longer."""
         from calmlarder.plan.planned import Planned
         from calmlarder.render.caution import CAUTION
 
         plan = outcome.plan
         sittings = self._sittings = self.manner.sittings(plan.sittings)
-        cards = [card_of(one, sittings, n in pinned, unfit.get(n, "")) for n, one in enumerate(sittings)]
+        cards = [card_of(one, sittings, notes.get(n, ""), unfit.get(n, "")) for n, one in enumerate(sittings)]
         self.query_one(DayBoard).show(cards)
         self.show_marked()
         done = plan if isinstance(plan, Planned) else None

@@ -5,7 +5,7 @@ from collections.abc import Callable, Mapping
 from functools import cached_property
 from typing import Any
 
-from calmlarder.compose.largest_two import LoadTerm, largest_two, most_of, total
+from calmlarder.compose.largest_errors import LoadTerm, largest_errors, most_of, total
 from calmlarder.compose.limit_rows import LimitRow, limit_rows
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.variables import DishVariables
@@ -71,7 +71,7 @@ class _Posted:
         if room.before not in self._largest:  # whose past is the same share the row's variables
             items = [(total(terms), self._off_reach[item]) for item, terms in self._off.items()]
             items += [(off * active, off) for off in before]
-            self._largest[room.before] = largest_two(self._draft.model, items)
+            self._largest[room.before] = largest_errors(self._draft.model, items)
         self._draft.model.add(self._load + self._largest[room.before] <= room.at_most * people * active)
 
     def misjudged(self, room: Room) -> None:

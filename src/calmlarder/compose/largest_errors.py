@@ -1,7 +1,9 @@
-"""The two largest of several amounts as an expression of a model, and how large terms can be."""
+"""The largest errors of a plate as an expression of a model, and how large terms can be."""
 
 from collections.abc import Iterable, Sequence
 from typing import Any, NamedTuple
+
+from calmlarder.intake.load import ERRORS_COUNTED
 
 
 class LoadTerm(NamedTuple):
@@ -12,20 +14,20 @@ class LoadTerm(NamedTuple):
     most: int
 
 
-def largest_two(model: Any, items: Sequence[tuple[Any, int]]) -> Any:
-    """An expression no less than the sum of the two largest, each given with the most that it can be.
+def largest_errors(model: Any, items: Sequence[tuple[Any, int]]) -> Any:
+    """An expression no less than the sum of the ERRORS_COUNTED largest, each given with the most that it can be.
 
-    Twice a threshold and all that is above it (Bertsimas & Sim 2004); at its least it is exactly that sum.
+    So many times a threshold, and all that is above it (Bertsimas & Sim 2004); at its least it is exactly that sum.
     """
-    if len(items) <= 2:
+    if len(items) <= ERRORS_COUNTED:
         return sum(off for off, _ in items)
-    threshold = model.new_int_var(0, sorted(most for _, most in items)[-2], "")
+    threshold = model.new_int_var(0, sorted(most for _, most in items)[-ERRORS_COUNTED], "")
     above = []
     for off, most in items:
         more = model.new_int_var(0, most, "")
         model.add(more >= off - threshold)
         above.append(more)
-    return 2 * threshold + sum(above)
+    return ERRORS_COUNTED * threshold + sum(above)
 
 
 def most_of(terms: Iterable[LoadTerm]) -> int:
