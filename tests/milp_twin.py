@@ -112,6 +112,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
             p.at_most({f: o.most, n: -1}, 0)
         if o.sealed:
             p.cost[u] += weights.OPENING * _POINT
+    _bread(p, problem, used)
     _own(p, problem, used, weighed)
     lacking: dict[int, float] = {z: problem.wanted.lysine_mg * 100 * people}
     p.at_most(lacking | {n: -o.lysine for o, n in zip(options, units, strict=True)}, 0)
@@ -163,6 +164,24 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     for food in problem.wanted.use:
         p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.offered.food.id == food}}, 0)
     return z
+
+
+def _bread(p: _Programme, problem: PatternProblem, used: list[int]) -> None:
+    """Bread that keeps costs under fish or meat from the pan, where the larder has another base."""
+    if problem.wanted.sitting != "dinner" or not problem.has_base:
+        return
+    slots = problem.pattern.slots
+    cured = {"bacon", "chorizo", "ham", "prosciutto", "salami"}
+    on_toast = p.variable(1, -weights.BREAD_FOR_A_BASE * _POINT)
+    for bread, u in zip(problem.options, used, strict=True):
+        slot, keeps = slots[bread.slot], bread.points < weights.rescue_points(3, True)
+        if slot.role != "base" or not slot.items[0] or slot.foods or bread.offered.food.kind != "bread" or not keeps:
+            continue
+        for main, v in zip(problem.options, used, strict=True):
+            food, place = main.offered.food, slots[main.slot]
+            kind = food.kind in {"fish", "shellfish", "poultry", "meat"} and food.id not in cured
+            if kind and place.role == "protein" and place.method != "raw":
+                p.at_most({u: 1, v: 1, on_toast: -1}, 1)
 
 
 def _held(p: _Programme, problem: PatternProblem, used: list[int], units: list[int]) -> None:

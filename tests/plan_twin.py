@@ -14,6 +14,7 @@ from calmlarder.plan.weights import (
     EMPTY_SITTING,
     EMPTY_SOONER,
     LEFTOVER,
+    LUNCH_BY_ITSELF,
     MAIN_KIND_AGAIN,
     REACHED_PERCENT,
     WASTED_PORTION,
@@ -28,12 +29,17 @@ def least_cost(house: PlanInstance) -> float:
     p = _Programme()
     before = 0.0  # what is wasted if nobody eats anything
     eats: dict[int, list[tuple[date, int, int]]] = {}  # by lot: the day, the column of `used`, that of `units`
-    kinds: list[dict[str, list[int]]] = [{} for _ in house.sittings]
+    kinds: list[dict[str, list[tuple[int, int]]]] = [{} for _ in house.sittings]  # the dish, the column of `used`
     chosen: list[int] = []
     for column in house.columns:
         z = _block(p, column.problem, None)
         chosen.append(z)
-        p.cost[z] += LEFTOVER * _POINT * (len(column.covers) - 1)
+        first, last = house.sittings[column.covers[0]], house.sittings[column.covers[-1]]
+        last_nights = first.sitting == "dinner" and last.sitting == "packed" and (last.day - first.day).days == 1
+        if len(column.covers) > 1 and not last_nights:
+            p.cost[z] += LEFTOVER * _POINT
+        if first.sitting == "packed":
+            p.cost[z] += LUNCH_BY_ITSELF * _POINT
         for number, option in enumerate(column.problem.options):
             used, units = z + 1 + 4 * number, z + 2 + 4 * number  # in the order in which the block makes them
             day = house.sittings[column.covers[0]].day
@@ -43,7 +49,7 @@ def least_cost(house: PlanInstance) -> float:
             p.cost[units] += one_percent * house.risk(column, place)
             if column.problem.pattern.slots[option.slot].role in {"protein", "base"}:
                 for sitting in column.covers:
-                    kinds[sitting].setdefault(str(option.offered.food.kind), []).append(used)
+                    kinds[sitting].setdefault(str(option.offered.food.kind), []).append((z, used))
     for number, _ in enumerate(house.sittings):
         filling = [z for z, column in zip(chosen, house.columns, strict=True) if number in column.covers]
         hungry = EMPTY_SITTING + EMPTY_SOONER * (len(house.sittings) - 1 - number)
@@ -65,12 +71,10 @@ def least_cost(house: PlanInstance) -> float:
     for earlier, later in pairwise(kinds):
         for kind in earlier.keys() & later.keys():
             again = p.variable(1, -MAIN_KIND_AGAIN * _POINT)
-            for first in earlier[kind]:
-                for second in later[kind]:
-                    if first != second:  # a leftover has the kind at both: the same variable
+            for dish, first in earlier[kind]:
+                for other_dish, second in later[kind]:
+                    if dish != other_dish:  # else it is the dish's own leftover
                         p.at_most({first: 1.0, second: 1.0, again: -1.0}, 1)
-                    else:
-                        p.at_most({first: 1.0, again: -1.0}, 0)
     score = p.solve().score
     assert score is not None
     return (before - score) / _POINT

@@ -57,7 +57,22 @@ def test_what_is_partly_gone_or_must_be_used_is_there(line: str, food: str, read
     assert [lot.food for lot in found.lots] == [food]
 
 
-@pytest.mark.parametrize("line", ["stock no onion", "stock, no onion, 1 carton", "sausages no garlic"])
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("stock no onion", "stock-onion"), ("stock, no onion, 1 carton", "stock-onion"),
+        ("pasta sauce, no garlic", "pasta-sauce-tomato"), ("pasta sauce without garlic", "pasta-sauce-tomato"),
+        ("curry paste no onion", "curry-paste"),
+    ],
+)  # fmt: skip
+def test_what_lacks_but_one_of_both_is_the_usual_thing(line: str, food: str, reader: LarderReader) -> None:
+    found = reader.read(line, "line 1")
+    assert found is not None
+    assert [lot.food for lot in found.lots] == [food]
+    assert any("without" in one for one in found.assumed)
+
+
+@pytest.mark.parametrize("line", ["sausages no garlic"])
 def test_nothing_is_named_by_what_is_not_in_it(line: str, reader: LarderReader) -> None:
     found = reader.read(line, "line 1")
     assert found is not None

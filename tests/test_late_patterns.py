@@ -37,7 +37,8 @@ _LINES = sorted(
 )
 _MADE = (
     "carrots from saturday's shop", "kale in the friday box", "beans soaking since monday", "monday's soup",
-    "yesterdays soup",
+    "yesterdays soup", "corn tortillas 30 ct half", "parsnips 3, last of them", "tomatoes few left, 10", "eggs 18ct",
+    "opened passata, 3 days", "ham opened 3 days", "beans opened tin sunday", "salmon ub tue gone", "ham use by gone",
     "ham 12 mar use by", "milk fri bbe", "tin and a half of beans", "leeks (4)", "4", "half", "ham (half)",
     "rice (a few)",
     "veg box last tuesday", "weekly delivery on monday", "groceries run thursday", "market stall today",

@@ -12,6 +12,7 @@ from typing import Any
 
 import pytest
 
+from calmlarder.checks.patterns import pattern_of
 from calmlarder.checks.plan import verify_plan
 from calmlarder.cli import main
 from calmlarder.compose.request import DinnerRequest
@@ -118,6 +119,38 @@ def test_a_leftover_is_cooked_for_both_tables(with_leftovers: Case) -> None:
     assert first["dinner"]["people"] == 4
     assert first["dinner"] == second["dinner"]
     assert first["dinner"]["per_person"]["protein_g"] >= 20
+
+
+def test_a_box_has_its_oil_and_its_spices(with_leftovers: Case) -> None:
+    """Neither has days once cooked in keeping.csv; the dish they season keeps, as the check reads it by itself."""
+    used = {use["food"] for use in with_leftovers[0]["sittings"][0]["dinner"]["uses"]}
+    assert "oil-rapeseed" in used
+    assert used & {"turmeric", "cumin"}
+
+
+def test_a_packed_lunch_is_of_last_nights_dinner_as_a_matter_of_course(planning: Any) -> None:
+    plan, case = planning(LEFTOVER, sittings("tonight; tomorrow packed"))
+    assert plan.sittings[1].leftover_of == 0
+    assert faults(case) == ()
+
+
+def test_a_raw_leaf_in_a_box_that_is_warmed_is_found_out(with_leftovers: Case) -> None:
+    told, request, lots = with_leftovers
+    slots = pattern_of(shipped("recipes"), told["sittings"][0]["dinner"]["pattern"])["slots"]
+    raw = next(name for name, slot in slots.items() if slot["method"] == "raw")
+    assert not any("would be warmed" in fault for fault in faults((told, request, lots)))
+    for one in told["sittings"]:
+        one["dinner"]["uses"][0].update(food="lettuce", slot=raw)
+    assert any("would be warmed" in fault for fault in faults((told, request, lots)))
+
+
+def test_what_has_no_figures_stays_where_it_is(planning: Any, tables: Tables) -> None:
+    """No row tells all the sugars of agave syrup: unknown is not zero, and no reason to plan nothing."""
+    assert tables.unknown_of("agave-syrup")
+    plan, case = planning([*LEFTOVER, "agave syrup 200g"], sittings("tonight"), rounds=0, of_so_many=6)
+    assert plan.sittings[0].dinner is not None
+    assert "agave-syrup" not in {use.food for use in plan.sittings[0].dinner.uses}
+    assert faults(case) == ()
 
 
 def test_a_spoilt_leftover_is_found_out(with_leftovers: Case) -> None:

@@ -218,7 +218,7 @@ def test_what_is_added_counts_and_pieces_without_a_number_do_not(lines: LineRead
 
 
 def test_measures_and_pieces_as_they_are_meant(lines: LineReader) -> None:
-    both = lines.read("1 tsp each ground cumin and turmeric")
+    both = lines.read("1 tsp each ground cumin and paprika")
     assert [both.grams, *(other.grams for other in both.also)] == [lines.read("1 tsp ground cumin").grams] * 2
     assert lines.read("1 sweet potato (~250g)").grams == 250
     assert lines.read("1 bouquet garni").grams is None  # what nobody weighed is not taken for a portion of 150 g

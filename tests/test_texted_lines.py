@@ -85,7 +85,7 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("calamansi 1 pack", ["calamansi"]),  # no calamari
         ("bombay duck", ["fish-white"]),
         ("turkey legs 2", ["turkey-leg"]),
-        ("garden eggs 5", ["aubergine"]),
+        ("garden eggs 5", ["aubergine-african"]),
         ("oak leaf lettuce", ["lettuce"]),
         ("crisp apples 4", ["apple"]),
         ("lettuce, still crisp", ["lettuce"]),
@@ -288,3 +288,75 @@ def test_a_line_that_waits_is_exported_and_waits_again(tmp_path: Path, capsys: p
     capsys.readouterr()
     assert main(["larder", "export", "--home", second]) == 0
     assert capsys.readouterr().out == exported
+
+
+@pytest.mark.parametrize(
+    ("line", "foods", "low", "high"),
+    [
+        ("8 garden eggs", ["aubergine-african"], 400, 900),
+        ("6 eggs 8 garden eggs", ["egg", "aubergine-african"], 250, 400),
+        ("cold pasta, half tub", ["pasta-cooked"], 80, 300),
+        ("leftover rice n chicken", ["rice-white-cooked", "chicken-cooked"], 150, 400),
+        ("2 sausages left in pack", ["sausages"], 90, 200),
+        ("half an onion in clingfilm", ["onion-brown"], 40, 90),
+        ("asparagus, £1 sticker", ["asparagus"], 150, 400),
+        ("cherry toms few left, ~10", ["tomato-cherry"], 90, 220),
+        ("4ish carrots", ["carrot"], 200, 480),
+        ("red cabbage wedge", ["cabbage-red"], 100, 400),
+        ("mushrooms 1 pint", ["mushroom-button"], 200, 360),
+        ("a few chives", ["chives"], 3, 40),
+        ("onion plenty", ["onion-brown"], 400, 3000),
+        ("flour tortillas 10ct", ["tortilla-wheat"], 300, 600),
+        ("half a thing of sour cream", ["sour-cream"], 80, 300),
+        ("half a rotisserie chook", ["chicken-cooked"], 250, 500),
+        ("chinese leaf half", ["cabbage-chinese"], 300, 800),
+        ("housemate says i can have the spinach", ["spinach"], 100, 300),
+    ],
+)
+def test_as_people_text_it(line: str, foods: list[str], low: float, high: float, reader: LarderReader) -> None:
+    found = lots(reader, line)
+    assert [lot.food for lot in found] == foods
+    assert low <= found[0].grams <= high
+
+
+@pytest.mark.parametrize("line", ["blorp and yoghurt", "milk n snorf", "zorb style mince", "chicken 14 left"])
+def test_what_nobody_knows_is_said(line: str, reader: LarderReader) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert reading.to_answer is not None
+
+
+@pytest.mark.parametrize(
+    ("line", "days"),
+    [
+        ("salmon ub tue gone", -1), ("sausages use by gone", -1), ("beans opened tin sunday", -1),
+        ("opened passata, 3 days", 0), ("hummus, opened, 4 days", -2),
+    ],
+)  # fmt: skip
+def test_days_gone_by(line: str, days: int, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert lot.days_left is not None
+    assert lot.days_left <= days
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("chicken 2 breasts 3 thighs", ["chicken-breast", "chicken-thigh"]),
+        ("2 tins lentil soup", ["soup-lentil"]),
+        ("hing gf", ["asafoetida"]),
+        ("cooked sausages 3", ["sausages"]),
+        ("black and green olives", ["olives"]),
+        ("paprika n thyme", ["paprika", "thyme-dried"]),
+    ],
+)
+def test_what_stands_beside_makes_no_other_food(line: str, foods: list[str], reader: LarderReader) -> None:
+    assert [lot.food for lot in lots(reader, line)] == foods
+
+
+@pytest.mark.parametrize(("line", "days"), [("paneer exp 15", 4), ("opened feta sat", 10)])
+def test_days_in_few_words(line: str, days: int, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert lot.days_left is not None
+    assert lot.days_left <= days
+    assert lot.dates

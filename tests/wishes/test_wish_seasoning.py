@@ -31,6 +31,16 @@ def test_what_rounds_off_and_is_there_costs_where_it_stays_out(pan: Callable[...
     assert pan().points(Rounded(), tofu | {"soy-sauce": 8, "lime": 10}) == 0
 
 
+def test_a_spice_to_fry_that_is_there_costs_where_it_stays_out(pan: Callable[..., Tiny]) -> None:
+    """Paprika in the oil of the pan.
+
+    firm tofu 280g
+    paprika
+    """
+    assert pan().points(Rounded(), {"tofu-firm": 80}) == -ROUND["fried"]
+    assert pan().points(Rounded(), {"tofu-firm": 80, "paprika": 1}) == 0
+
+
 def test_what_the_larder_lacks_costs_nothing(pan: Callable[..., Tiny]) -> None:
     """Neither soy sauce nor lime.
 

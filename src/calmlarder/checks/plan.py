@@ -14,11 +14,20 @@ from calmlarder.checks.dinner import verify
 from calmlarder.checks.loads import GROUPS, Part, apart, deviation, plate_of, sure_of, typical_of
 from calmlarder.checks.lots import COOKED
 from calmlarder.checks.patterns import pattern_of
-from calmlarder.checks.plan_larder import LarderLeft, days_kept, in_freezer, pinned, take, thawed_raw, too_little_frozen
+from calmlarder.checks.plan_larder import (
+    LarderLeft,
+    days_in_a_dish,
+    in_freezer,
+    pinned,
+    take,
+    thawed_raw,
+    too_little_frozen,
+)
 from calmlarder.checks.tables import Row, figures_of, mixtures, rows
 
 _LEFTOVER_DAYS = 2  # UK Food Standards Agency: leftovers within two days
 _OF_SITTING = {"apart", "portions", "minutes", "cautions"}  # what parts served apart change of a dinner
+_COLD = {"salad-leaf", "fruit-vegetable"}  # common practice, no source
 _APART_DAYS = 3  # a dish again on the third day at the earliest: the plan's own promise
 
 
@@ -86,6 +95,7 @@ def verify_plan(
             there = larders.get(one["leftover_of"], list(lots))
             asked["today"] = cook["at"][:10]
             faults += [f"{where}: {fault}" for fault in _leftover(one, cook, foods, keeping)]
+            faults += [f"{where}: {fault}" for fault in _salad_warmed(one, foods, recipes)]
             for part in dinner.get("apart", ()):
                 faults += [f"{where}: {fault}" for fault in take(part, day, larder)]
         if not _is_dish_for(one, cook, recipes):
@@ -130,12 +140,22 @@ def _leftover(
             faults.append(f"`{use['line']}` would be boxed twice")
             continue
         food = foods[use["food"]]
-        days = days_kept(food, "fridge", "cooked", keeping)
+        days = days_in_a_dish(food, keeping)
         if days is None or gap > days:
             faults.append(f"{food['id']} keeps {days} days once cooked, not {gap}")
         if food["state"] in COOKED:
             faults.append(f"{food['id']} would be warmed up twice")
     return faults
+
+
+def _salad_warmed(one: Mapping[str, Any], foods: Mapping[str, Row], recipes: Path) -> list[str]:
+    """No raw leaves and no cucumber in a box that is warmed."""
+    pattern = pattern_of(recipes, one["dinner"]["pattern"])
+    if one["sitting"] == "packed" and "packed" in pattern["sittings"]:
+        return []
+    raw = [use for use in one["dinner"]["uses"] if pattern["slots"][use["slot"]]["method"] == "raw"]
+    cold = [use for use in raw if use["food"] in foods and foods[use["food"]]["kind"] in _COLD]
+    return [f"`{use['line']}` would be warmed, and is raw" for use in cold]
 
 
 def _repeats(sittings: Sequence[Mapping[str, Any]], number: int) -> list[str]:

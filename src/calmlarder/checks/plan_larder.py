@@ -65,6 +65,16 @@ def pinned(lot: Mapping[str, Any], today: date) -> Mapping[str, Any]:
     return {**lot, "dates": dates, "read_on": today.isoformat()}
 
 
+def days_in_a_dish(food: Row, keeping: Mapping[tuple[str, ...], Row]) -> int | None:
+    """Days that a food keeps in the fridge in a cooked dish; what is never kept cooked (oil, spices) as once opened.
+
+    None where no row says so.
+    """
+    known = (("fridge", "cooked"), ("fridge", "opened"), ("cupboard", "opened"))
+    days = (days_kept(food, place, state, keeping) for place, state in known)
+    return next((some for some in days if some is not None), None)
+
+
 def days_kept(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], Row]) -> int | None:
     """Days that a food keeps there in that state; None where no row says so."""
     row = keeping_row(food, place, state, keeping)

@@ -9,6 +9,7 @@ from datetime import date, timedelta
 from decimal import Decimal
 from fractions import Fraction
 
+from calmlarder.checks.at_the_stove import stove_faults
 from calmlarder.checks.dinner_read import Read
 from calmlarder.checks.lots import Lot, days_of
 from calmlarder.checks.shown_amounts import dealt_in, measure_faults, oil_kcal, scale_faults, step_faults
@@ -40,6 +41,7 @@ def words_faults(read: Read, plate: Sequence[tuple[str, Fraction]]) -> list[str]
         *measure_faults(read),
         *sign_faults(read),
         *caution_faults(read),
+        *stove_faults(read),
         *_finished(read),
     ]
 

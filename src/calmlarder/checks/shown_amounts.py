@@ -17,7 +17,9 @@ _OIL = re.compile(r"(\d+) tsp oil")
 _PARTS = {"a quarter": "0.25", "a third": "0.333", "half": "0.5", "two thirds": "0.667", "three quarters": "0.75"}
 _COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
 _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
+_OF_THE_LINE = re.compile(r"all (\d+)|(\d+) of the (\d+)")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
+_KINDS_NEVER_HALVED = {"poultry"}
 _NEVER_HALVED, _NEAREST_WHOLE = {"floret"}, Decimal("0.51")  # told in whole ones
 _PINCH_G = Decimal("0.5")  # a food of which a person gets less goes in by the pinch
 _SMALL_PORTION_G = 40  # below it amounts are told to a gram, else to five: ours
@@ -105,6 +107,10 @@ def measure_faults(read: Read) -> Iterator[str]:
             continue
         if use["household"] == "a pinch" and Decimal(read.foods[use["food"]]["portion_g"]) < _PINCH_G:
             continue
+        by_line = _OF_THE_LINE.fullmatch(use["household"])
+        if by_line is not None:
+            yield from _counted_in_line(use, read.lots[use["lot"]], by_line)
+            continue
         count, part = _COUNT.fullmatch(use["household"]), _PART.fullmatch(use["household"])
         word = (count and count[3]) or (part and part[2]) or "piece"
         is_pack = word in {"pack", "packs"}
@@ -113,9 +119,19 @@ def measure_faults(read: Read) -> Iterator[str]:
             yield f"`{use['household']}` says nothing about {use['food']}"
             continue
         said = Decimal(_PARTS[part[1]]) if part else Decimal(count[1]) + Decimal("0.5") * bool(count[2])  # type: ignore[index]
-        off = _NEAREST_WHOLE if word.rstrip("s") in _NEVER_HALVED else _NEAREST_PART if part else _NEAREST
+        halved = word.rstrip("s") not in _NEVER_HALVED and read.foods[use["food"]]["kind"] not in _KINDS_NEVER_HALVED
+        off = _NEAREST_WHOLE if count and not halved else _NEAREST_PART if part else _NEAREST
         if abs(said * one - use["grams"]) > off * one:
             yield f"`{use['household']}` is {said * one:.0f} g of {use['food']}, not {use['grams']} g"
+
+
+def _counted_in_line(use: Mapping[str, Any], lot: Mapping[str, Any], said: re.Match[str]) -> Iterator[str]:
+    """`all 4`, `2 of the 3`: the line counts so many, and that part of the lot goes in, to half of one."""
+    of = int(said[1] or said[3])
+    some = int(said[1] or said[2])
+    each = Decimal(str(lot["grams"])) / of
+    if str(of) not in re.findall(r"\d+", use["line"]) or abs(some * each - use["grams"]) > each / 2 + 5:
+        yield f"`{use['household']}` of `{use['line']}` is {some * each:.0f} g, not {use['grams']} g"
 
 
 def _typed_pack(line: str) -> Decimal | None:

@@ -7,14 +7,19 @@ from collections.abc import Iterable, Mapping, Sequence
 from rapidfuzz import fuzz
 
 from calmlarder.compose.solve import Use
+from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.matching.words import singular
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 # Kinds of which one row stands for several sorts: a hake is no haddock to whoever bought it.
-_SORTS = frozenset({"fish", "oil", "leaf", "pod", "brassica", "pepper", "squash", "fruit-vegetable", "root", "stem"})
+_SORTS = frozenset(
+    {"fish", "oil", "leaf", "pod", "brassica", "pepper", "squash", "fruit-vegetable", "root", "stem", "cheese"}
+)
 _SLIP = 85  # of 100 alike
-_SORTED_FOODS = frozenset({"polenta-dry", "rice-noodles-dry"})  # polenta, grits; broad noodles, vermicelli
+# Polenta, grits; broad noodles, vermicelli; legs, thighs; jeera
+_SORTED_FOODS = frozenset({"chicken-drumsticks", "cumin", "polenta-dry", "rice-noodles-dry"})
+_FILLET = " fillet"  # no word for a fish that is whole
 _THIN = "vermicelli"  # of rice noodles told apart, since they are soaked and not boiled
 
 
@@ -53,6 +58,9 @@ def _name_in(food: Food, line: str, tables: Tables) -> str | None:
     """
     if _says(line, food.name):
         return None
+    fish = food.name.removesuffix(_FILLET)
+    if is_whole_fish(food, line) and fish in tables.names_of(food.id) and _says(line, fish):
+        return fish
     own = _words(food.name)
     names = [name for name in tables.names_of(food.id) if _says(line, name)]
     if not _is_group(food):

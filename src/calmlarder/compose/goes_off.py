@@ -12,11 +12,12 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 _SOON_DAYS = 2  # what has so many days left is told, too: ours
+_SPOILS_SOON_DAYS = 3  # of raw fish, meat and sprouts: they wait for no second dinner. Ours
 _MOST_TOLD = 4  # of what goes off soon: more is a list that nobody reads; ours
 _WORTH_A_WORD_G = 40  # less, or a herb, is no meal; what holds onion or garlic is none either. Ours
 # Of these an estimate counts as well: nobody waits for the smell. Ours.
 _SPOILS = frozenset({"fish", "shellfish", "poultry", "meat", "shoot"})
-_DAYS = {1: "tomorrow is the last day", 2: "two days left"}
+_DAYS = {1: "tomorrow is the last day", 2: "two days left", 3: "three days left"}
 
 
 def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[str, ...]:
@@ -66,7 +67,7 @@ def _soon(passed: Sequence[Offered], tables: Tables) -> Iterator[str]:
         return
     called = {thing.lot.id: name_said(thing.food, thing.lot.line, tables) for thing in shown}
     names = ", ".join(f"{called[thing.lot.id]} ({_DAYS[thing.lot.days_left or 1]})" for thing in shown)
-    cold = {one.lot for one in freeze_today([thing.lot for thing in shown], tables, _SOON_DAYS)}
+    cold = {one.lot for one in freeze_today([thing.lot for thing in shown], tables, _SPOILS_SOON_DAYS)}
     freezes = [called[thing.lot.id] for thing in shown if thing.lot.id in cold and thing.food.kind in _SPOILS]
     frozen = f", or freeze the {' and '.join(freezes)} today" if freezes else ""
     yield f"Goes off next: {names}. Plan it in{frozen}."
@@ -74,8 +75,9 @@ def _soon(passed: Sequence[Offered], tables: Tables) -> Iterator[str]:
 
 def _goes_soon(thing: Offered) -> bool:
     days, lot = thing.lot.days_left, thing.lot
-    if days is None or not 1 <= days <= _SOON_DAYS or _is_last_day(lot):
+    raw = thing.food.kind in _SPOILS and thing.food.state in {"raw", "frozen"}
+    if days is None or not 1 <= days <= (_SPOILS_SOON_DAYS if raw else _SOON_DAYS) or _is_last_day(lot):
         return False
     if lot.grams < _WORTH_A_WORD_G or thing.food.kind in {"herb", "allium"} or says_garlic(thing.food):
         return False
-    return not lot.days_estimated or (thing.food.kind in _SPOILS and thing.food.state in {"raw", "frozen"})
+    return raw or not lot.days_estimated

@@ -10,6 +10,7 @@ from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.larder.lot import Lot, why_unfit
+from calmlarder.larder.with_bones import count_in, is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -96,6 +97,9 @@ def unit_of(lot: Lot, food: Food, brings: LoadProfile, tables: Tables) -> int:
     piece = rows.get("fillet", rows.get("piece", 0.0))
     if food.kind not in _IN_PIECES or food.state not in {"raw", "frozen"} or brings.anything:
         return usual
+    counted = count_in(lot.line) if is_whole_fish(food, lot.line) else None
+    if counted is not None:
+        piece = lot.grams / counted
     if not _LEAST_PIECE_G <= piece <= _MOST_OF_A_PORTION * float(food.portion_g):
         return usual
     pieces = max(1, round(lot.grams / piece))

@@ -13,7 +13,7 @@ from calmlarder.tables.cap_rows import Cap
 _NEAR = Decimal("0.9")  # of its own cut-off: from there on a food is named; ours, no source
 
 
-def per_person(plan: Plan, granted_kcal: int) -> PerPerson:
+def per_person(plan: Plan, granted_kcal: float) -> PerPerson:
     people = plan.problem.wanted.people
 
     def nutrient(name: str) -> float:
@@ -25,7 +25,7 @@ def per_person(plan: Plan, granted_kcal: int) -> PerPerson:
     return PerPerson(
         protein_g=nutrient("protein_g"),
         lysine_mg=round(nutrient("lysine_mg")),
-        energy_kcal=round(nutrient("energy_kcal")) + granted_kcal,
+        energy_kcal=round(nutrient("energy_kcal") + granted_kcal),
         fibre_g=nutrient("fibre_g"),
         loads_g={row.cap.key: in_grams(row.sum.likely, people) for row in sitting},
         at_most_g={row.cap.key: in_grams(row.sum.at_most, people) for row in sitting},

@@ -15,7 +15,6 @@ from calmlarder.kitchen.filling import is_small, sprouts
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
-from calmlarder.tables.household import is_pinch
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES
 
@@ -26,14 +25,17 @@ _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
-_MOST_OF_A_LAST_PACK, _LAST_DAYS = 1.75, 1
+_MOST_OF_A_LAST_PACK, _LAST_DAYS = 1.75, 2
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
+# About a tablespoon of soy sauce a person, which has as much salt as half a day's (2.3 g): USDA SR 28 16123, recalled.
+_MOST_OF_KIND = {"soy-sauce": 1.6}
 _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
 _SALTED_SITTINGS = frozenset({"dinner", "packed"})
 _IN_THE_WORDS = frozenset({"salt", "pepper-black"})
 _TOASTED_OIL = "oil-sesame"
+_COOKED_BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain"})
 _SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
@@ -78,6 +80,7 @@ class PatternProblem:
     options: tuple[Option, ...]
     tie: int
     given: int = 0  # ten-thousandths of a point paid before anything is chosen, for people not served
+    has_base: bool = False  # whether the larder has a base to cook for everybody, whatever this dish takes
 
     def with_options(self, options: Iterable[Option]) -> "PatternProblem":
         """The same with other options."""
@@ -130,7 +133,14 @@ def pattern_problem(
         limits=wanted.limits,
         options=tuple(option for name in pattern.slots for option in _options(pattern, name, offered, wanted, keeps)),
         tie=zlib.crc32(pattern.id.encode()) % 997,
+        has_base=any(_is_base(thing, wanted.people) for thing in offered),
     )
+
+
+def _is_base(thing: Offered, people: int) -> bool:
+    """Potatoes, rice, noodles, pasta or a grain, enough for everybody."""
+    food = thing.food
+    return food.kind in _COOKED_BASES and "base" in food.roles and thing.lot.grams >= float(food.portion_g) * people
 
 
 def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
@@ -199,11 +209,12 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     there = int(lot.grams) // unit
     dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)
     portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
+    portions = min(portions, _MOST_OF_KIND.get(food.kind, portions))
     if slot.method == "raw" and wanted.sitting == "dinner":
         portions = min(portions, _MOST_RAW.get(food.kind, portions))
     if _is_last_pack(slot, thing, wanted) and there * unit <= _MOST_OF_A_LAST_PACK * portion:
         portions = max(portions, _MOST_OF_A_LAST_PACK)
-    most = min(there, max(int(portions * portion / unit), int(is_pinch(food))))
+    most = min(there, max(int(portions * portion / unit), int(_by_the_gram(food))))
     share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
     least = min(max(1, math.ceil(share * portion / unit)), there)
     if dose is not None:  # of a challenge: exactly its grams
@@ -239,17 +250,22 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
 
 
 def _is_last_pack(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
-    """Something whose rest would be thrown away tomorrow; an estimate is no such day."""
+    """Something whose rest would be thrown away in a day or two; an estimate is no such day."""
     days, lot = thing.lot.days_left, thing.lot
     pressing = days is not None and 0 <= days <= _LAST_DAYS and not lot.days_estimated
     main = slot.role == "protein" and slot.portions[1] >= 1 and thing.food.kind in _LAST_PACK_KINDS
     return wanted.sitting == "dinner" and pressing and main and thing.food.id not in CURED
 
 
+def _by_the_gram(food: Food) -> bool:
+    """Whether a gram is more than one person gets of a spice."""
+    return food.kind == "spice" and food.portion_g < 1
+
+
 def _portion_units(food: Food, unit: int, people: int) -> int:
-    """A gram is the least that is reckoned with: of what goes in by the pinch it is enough for everybody."""
+    """A gram is the least that is reckoned with: of what people get less of it is enough for everybody."""
     units = round(PORTION * unit / float(food.portion_g))
-    return min(units, PORTION * people) if is_pinch(food) else units
+    return min(units, PORTION * people) if _by_the_gram(food) else units
 
 
 def _pressing(lot: Lot) -> int | None:

@@ -25,7 +25,8 @@ _RIPE = frozenset({
 # These, and oils that taste of more than oil, season whatever they are cooked with.
 _SEASONING_FOODS = _RIPE | frozenset({
     "oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "oil-herb", "oil-herb-made", "oil-lemon",
-    "oil-sesame", "chilli-oil", "tofu-marinated", "raita", "tzatziki", "curry-paste",
+    "oil-sesame", "chilli-oil", "tofu-marinated", "raita", "tzatziki", "curry-paste", "coconut-milk", "coconut-cream",
+    "coconut-milk-powder",
 })  # fmt: skip
 _TASTE_OF_LITTLE = frozenset({
     "salt", "pepper-black", "baking-powder", "bicarbonate", "cream-of-tartar", "yeast-dried", "gelatine", "agar",
@@ -58,6 +59,7 @@ _SALTY_FOODS = _RIPE | frozenset({
 _MOIST_KINDS = frozenset({"cream", "yoghurt", "nut-butter", "cheese"})
 _MOIST_ROLES = frozenset({"sauce", "liquid"})
 _FINISHING_KINDS = frozenset({"cream", "yoghurt"})
+_CRUNCHY_KINDS = frozenset({"nut", "seed"})
 _SALTS_LITTLE = frozenset({"pomegranate-molasses", "wasabi-sauce", "tomato-puree"})
 _DRY_METHODS = frozenset({"roast", "stir-fry"})
 _DRY_KINDS = frozenset({"meat", "poultry", "fish", "shellfish", "tofu", "tempeh", "seitan", "soya"})
@@ -94,7 +96,8 @@ def is_plain(problem: PatternProblem, option: Option) -> bool:
 def is_savoury(problem: PatternProblem, option: Option) -> bool:
     """Whether a food gives plain things a taste: spice, soy sauce, a paste, cured or ripe things."""
     food = option.offered.food
-    return seasons(problem, option) and (food.kind in _SAVOURY_KINDS or food.id in _SAVOURY_FOODS)
+    nutty = food.kind == "nut" and problem.pattern.slots[option.slot].role == "sauce"  # roasted and pounded
+    return nutty or (seasons(problem, option) and (food.kind in _SAVOURY_KINDS or food.id in _SAVOURY_FOODS))
 
 
 def is_salty(option: Option) -> bool:
@@ -126,7 +129,7 @@ def moistens(problem: PatternProblem, option: Option) -> bool:
 
 
 def rounds(problem: PatternProblem, option: Option) -> frozenset[str]:
-    """How a food rounds a dish off: `sour`, `savoury`, `moist` or `finish`, one or more of these, or none."""
+    """How a food rounds a dish off, one or more of the names of weights.ROUND, or none."""
     slot, food = problem.pattern.slots[option.slot], option.offered.food
     if says_garlic(food):
         return frozenset()
@@ -136,6 +139,9 @@ def rounds(problem: PatternProblem, option: Option) -> frozenset[str]:
         "savoury": is_salty(option),
         "moist": slot.role in _MOIST_ROLES or food.kind in _MOIST_KINDS or food.id in _ALONE_RAW,
         "finish": raw and (slot.role == "topping" or food.kind in _FINISHING_KINDS),
+        "crunch": raw and food.kind in _CRUNCHY_KINDS,
+        "ripe": raw and food.kind == "cheese",
+        "fried": slot.method != "raw" and slot.role in {"aromatic", "spice"},
     }
     return frozenset(how for how, does in ways.items() if does)
 

@@ -22,11 +22,12 @@ from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import in_grams
 from calmlarder.kitchen.filling import Filling, Told, is_salted, is_small, made_ready, mashes
-from calmlarder.kitchen.minutes import minutes_of
+from calmlarder.kitchen.minutes import from_frozen, minutes_of
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
-from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats
+from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats, oil_teaspoons
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.with_bones import count_in, is_whole_fish
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure, in_packs
@@ -34,6 +35,15 @@ from calmlarder.tables.rows import Food
 
 _NO_REST_G = 5
 _GRAMS = re.compile(r"(?<![\d.,/])(\d+(?:\.\d+)?) ?(?:g|gr|gm|gms|grams?)\b", re.IGNORECASE)
+_PART_OF_ONE = re.compile(
+    r"(?<!\w)(?:half(?![ -](?:price|off|dead|frozen|used))|quarter|third|[½¼⅓]|1/[234]|wedge|chunk|end|heel|lump|hunk)"
+    r"(?!\w)",
+    re.IGNORECASE,
+)
+_PACKED = re.compile(
+    r"\b(?:bag|box|bunch|crate|jar|net|pack(?:et)?|pkt|punnet|sack|tin|tub)s?\b|\d ?(?:kg|g|lbs?|oz)\b|\bkilos?\b",
+    re.IGNORECASE,
+)
 _OF_A_PACK = re.compile(r"\b(?:block|tin)s?\b")
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
 
@@ -51,6 +61,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     fillings = _with_minutes(fillings, plan)
     steps, timeline = told_twice(pattern, fillings, plan.problem.wanted.equipment, people)
     granted = granted_fats(pattern, fillings)
+    oil = oil_teaspoons(pattern, fillings, people) * len(granted)
     return Dinner(
         title=title_of(pattern, fillings, people),
         pattern=pattern.id,
@@ -60,10 +71,10 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         minutes=timeline.minutes,
         timeline=timeline,
         uses=uses,
-        per_person=per_person(plan, _OIL_KCAL * len(granted)),
+        per_person=per_person(plan, _OIL_KCAL * oil / (OIL_TEASPOONS * people)),
         rescued=_rescued(plan),
         weigh_first=weigh_list(uses),
-        taken_for_granted=(f"{OIL_TEASPOONS * people * len(granted)} tsp oil",) if granted else (),
+        taken_for_granted=(f"{oil} tsp oil",) if granted else (),
         steps=steps,
         cautions=cautions_of(plan, foods, tables),
         contributions=tuple(_contribution(use, plan, foods, tables) for use in plan.uses),
@@ -95,13 +106,23 @@ def _filling(use: PlateUse, lot: Lot, pattern: Pattern, tables: Tables, food: Fo
         how=use.how,
         household=use.household,
         prep=made_ready(
-            slot.prep_of(food), food, Told(lot.line, lot.condition, thaws(lot, food)), mashes(pattern, use.slot)
+            slot.prep_of(food),
+            food,
+            Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot), lot.place == "freezer"),
+            mashes(pattern, use.slot),
         ),
         minutes=slot.minutes_for(food),
         done=tables.done_sign(food),
         whole=use.whole,
         salted=is_salted(lot.line),
+        frozen=lot.place == "freezer",
     )
+
+
+def _each_g(lot: Lot) -> float | None:
+    """Grams of one of a lot, where its line counts them."""
+    count = count_in(lot.line)
+    return lot.grams / count if count else None
 
 
 def _with_minutes(fillings: Sequence[Filling], plan: Plan) -> list[Filling]:
@@ -114,6 +135,7 @@ def _with_minutes(fillings: Sequence[Filling], plan: Plan) -> list[Filling]:
             minutes=minutes_of(
                 plan.problem.pattern.slots[one.slot], one.food, use.option.offered.lot.line, there[one.key]
             )
+            + from_frozen(one)
         )
         for one, use in zip(fillings, plan.uses, strict=True)
     ]
@@ -139,10 +161,19 @@ def _use(use: Use, foods: Mapping[str, Food], tables: Tables) -> PlateUse:
 
 
 def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
-    """Grams in a cook's measure; small potatoes and carrots are not counted by the usual piece."""
+    """Grams in a cook's measure; small potatoes and carrots are not counted by the usual piece.
+
+    Of `half a turnip` no half is told: nobody knows how large the whole one was.
+    """
     if is_small(food, lot.line):
         return None
-    said = in_household_measure(food, grams, tables, "nearest")
+    each = _each_g(lot)
+    if each is not None and is_whole_fish(food, lot.line):
+        count, all_of_them = max(1, round(grams / each)), round(lot.grams / each)
+        return f"all {count}" if count >= all_of_them else f"{count} of the {all_of_them}"
+    part_of_one = _PART_OF_ONE.search(lot.line) is not None and _PACKED.search(lot.line) is None
+    said = in_household_measure(food, grams, tables, "nearest", counted=not part_of_one)
+    said = said or in_household_measure(food, grams, tables, "nearest")
     pack = _typed_pack(lot) if said is not None and _OF_A_PACK.search(said) else None
     return said if pack is None else in_packs(grams, pack)
 

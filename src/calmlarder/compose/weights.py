@@ -22,8 +22,10 @@ FLAVOUR_MISSING = 32
 # For each thing that seasons a dish which is missing to three: the third, the second, the first.
 SEASONINGS_MISSING = (5, 18, 60)
 # For what rounds a dish off and is there, with a place in the dish, but stays out: something sour, something savoury,
-# something to moisten it, a finishing thing. All but the last are above a tin to open and a weighing together.
-ROUND = MappingProxyType({"sour": 14, "savoury": 14, "moist": 14, "finish": 8})
+# something to moisten it, a finishing thing, nuts or seeds, a cheese where the dish has a place for it, something that
+# is fried first for its taste (ginger, chilli, a spice). The first three are above a tin to open and a weighing
+# together, the others above what one thing more than usual costs.
+ROUND = MappingProxyType({"sour": 14, "savoury": 14, "moist": 14, "finish": 8, "crunch": 7, "ripe": 7, "fried": 10})
 PLAIN = 45  # tofu, tempeh, pulses, poultry or eggs with nothing that gives them a taste
 DRY = 28  # roast or fried meat, fish or tofu with nothing that moistens it: just above what makes it taste once
 UNSALTED_NUTS = 24  # a dressing of nut butter with nothing salty in it
@@ -31,6 +33,7 @@ BARE = 24  # raw vegetables without a dressing
 PLAIN_OIL = 12  # plain oil where garlic or onion oil is there: above what the chosen kitchen prefers by
 IN_WATER = 24  # a stew in plain water where tomatoes or stock are there: above a tin to open and two weighings
 FOREIGN_BASE = 45  # potatoes under a curry where there is rice: about a main thing that is missing and its amount
+BREAD_FOR_A_BASE = 45  # bread or crumpets under a cooked main where potatoes, rice or noodles are there: the same
 GARLIC_BY_NAME = 40  # for each sauce, paste or stock with garlic or onion in its name: above weighings
 # For each thing a slot lacks to its usual number: a main thing; or a spice, a herb, a sauce, whose taste the wishes
 # above price already, so that a dish with many such places is not worse than one with few.

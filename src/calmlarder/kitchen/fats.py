@@ -10,7 +10,7 @@ from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.wording import sentence, with_rest
+from calmlarder.kitchen.wording import fries_in_its_own, in_pans, sentence, with_rest
 from calmlarder.patterns.pattern import Step
 
 A_POT = re.compile(r"\bin (?:an?|the) (?:[a-z-]+ )?p(?:ot|an)\b")
@@ -28,6 +28,8 @@ def keeps_fat(dish: Dish, progress: Progress, number: int) -> bool:
     told = [one for one in after if not falls_away(one, slots, dish.pattern)]
     if "lift out" not in step.words and not (told and "lift out" in told[0].words):
         return False
+    if fries_in_its_own(dish.pattern, dish.fillings):
+        return False
     first = next((one for one in told if "lift out" not in one.words and _fries(dish, progress, one)), None)
     return first is not None and not is_wet(first, ()) and not dish.has_fat(first)
 
@@ -40,7 +42,7 @@ def fat_left(dish: Dish, progress: Progress, number: int, first: Sequence[Fillin
         told = Told(*(with_rest(progress.rest_of, progress.rest_melts, words) for words in told))
         progress.rest_of = ""
     if keeps_fat(dish, progress, number):
-        fat = next((one for one in first if dish.role(one) == "fat"), None)
+        fat = next((one for one in dish.named_by(step) if dish.role(one) == "fat"), None)
         progress.rest_of = "oil" if fat is None else fat.short
         progress.rest_melts = fat is not None and fat.food.kind != "oil"
     return told
@@ -59,6 +61,8 @@ def brown(dish: Dish, progress: Progress, step: Step) -> Work:
 
     said = f"{put(listed([mention(one) for one in fats]) or dish.oil, [mention(one) for one in meat])}."
     line = put(listed([one.food.name for one in fats]) or "oil", [one.food.name for one in meat])
+    if step.place == "pan":
+        said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
     told = salted(dish, progress, Told(sentence(said), line), meat)
     for one in fats:
         progress.came_in[one.key] = ["brown"]

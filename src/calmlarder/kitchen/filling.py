@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
+from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.household import PINCH, is_pinch
 from calmlarder.tables.rows import Food
@@ -12,12 +13,20 @@ _STATE_WORDS = re.compile(
     r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
 )
 _SOLD_AS = {"grated": r"\b(?:grated|shredded)\b", "sliced": r"\bsliced\b", "cubed": r"\b(?:cubed|diced|cubes|chunks)\b"}
+_SOFT_TOMATO = re.compile(
+    r"\b(?:grated|rallado|crushed|chopped|diced|passata|polpa|pulp|tinned|canned|tins?|cans?)\b", re.IGNORECASE
+)
 _SMALL = re.compile(r"\b(?:baby|babies|new|mini|small|tiny|fingerling|salad)\b", re.IGNORECASE)
 _SMALL_WHOLE = frozenset({"potato", "carrot", "carrots-young", "carrot-red", "radish", "radish-round"})  # thin skins
 _CUT_SMALL = re.compile(r"\b(?:dice|cubes|pieces|wedges|sliced thin|strips)\b")
 _CUT_UP = re.compile(r"(?:cut )?in \d cm pieces|in thick pieces")
 _PIECES = re.compile(r"about ([1-9]|1\d)")
+_OF_THE_LINE = re.compile(r"(all [1-9]\d?|[1-9]\d?)(?: of the \d+)?")  # so many as its line counts
+_SMALL_FISH_G = 250  # what can be eaten of a fish that fits a pan whole: ours
+_GUTTED = "gutted and rinsed where that is not done"
 _SPOONS = re.compile(r"about (\d*½? ?(?:tsp|tbsp))")
+_FROZEN_CUT = frozenset({"leaf", "brassica", "pod", "sweetcorn", "pepper"})
+_SPROUTING = re.compile(r"\bsprout(?:y|ing|ed)\b", re.IGNORECASE)
 _CAN_SPROUT = frozenset({"potato", "root", "allium"})
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
 _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
@@ -36,19 +45,24 @@ _SOLD_WITH = re.compile(
 
 
 class Told(NamedTuple):
-    """What is known of a thing from its line: the words, its condition, and whether it is frozen and thaws first."""
+    """What is known of a thing from its line: the words, its condition, and whether it is frozen and thaws first.
+
+    `each_g` is what can be eaten of one, where the line counts them; vegetables `from_freezer` are cut already.
+    """
 
     line: str
     condition: str | None = None
     frozen: bool = False
+    each_g: float | None = None
+    from_freezer: bool = False
 
 
 class Filling(NamedTuple):
     """A food in a slot; `grams` of the whole dish.
 
     `done` is the sign by which a cook sees that it is cooked through, empty where none is asked for; `whole` says
-    that a pack whose weight is known goes in whole, so that nobody need weigh it; `salted` that its line calls it so.
-    Of several lots `on_scale_g` grams go on the scale, where that is not all of it.
+    that a pack whose weight is known goes in whole, so that nobody need weigh it; `salted` that its line calls it so,
+    `frozen` that it comes from the freezer. Of several lots `on_scale_g` grams go on the scale, where that is not all.
     """
 
     slot: str
@@ -62,6 +76,7 @@ class Filling(NamedTuple):
     whole: bool = False
     salted: bool = False
     on_scale_g: int | None = None
+    frozen: bool = False
 
     @property
     def key(self) -> str:
@@ -80,6 +95,9 @@ class Filling(NamedTuple):
             pieces = _PIECES.fullmatch(self.household or "")
             name = self.food.name.removesuffix("s") if pieces and pieces[1] == "1" else self.food.name
             return f"{pieces[1]} {name} ({self.grams} g)" if pieces else ""
+        counted = _OF_THE_LINE.fullmatch(self.household or "")
+        if counted:
+            return f"{counted[1]} {self.food.name} ({self.grams} g)"
         spoons = _SPOONS.fullmatch(self.household or "") if self.food.kind == "citrus" else None
         return f"{self.grams} g {self.food.name} ({spoons[1]} juice)" if spoons else ""
 
@@ -126,14 +144,21 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
     """How a food is made ready, after what its line says of it: grated is grated, and sprouts are cut out."""
     if prep in _SOLD_AS and re.search(_SOLD_AS[prep], told.line, re.IGNORECASE):
         return ""
+    if food.kind == "tomato" and _SOFT_TOMATO.search(told.line):
+        return ""
     if "cubes" in prep and re.search(_SOLD_AS["cubed"], told.line, re.IGNORECASE):
         return ""
     if food.kind == "salad-leaf" and prep == "torn" and _SMALL_LEAVES.search(told.line):
         prep = ""
     if food.state in ALREADY_COOKED and prep.startswith("patted dry"):
         prep = "sliced"
+    if is_whole_fish(food, told.line):
+        small = told.each_g is not None and told.each_g <= _SMALL_FISH_G
+        prep = f"{_GUTTED}, {'slashed twice on each side' if small else 'cut across in 3 cm steaks'}, patted dry"
     if food.kind != "poultry":
         prep = prep.removesuffix(", sliced through where thick")
+    if told.from_freezer and food.kind in _FROZEN_CUT and "thawed" not in prep:
+        prep = ""
     if food.state == "frozen" and _CUT_SMALL.search(prep):  # chips, potato shapes and peas come as they cook
         prep = ""
     if "in strips" in prep and on_the_bone(told.line):
@@ -146,7 +171,7 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = _CUT_UP.sub("large ones halved", prep).replace("peeled", "scrubbed")
     elif mashed:
         prep = prep.replace("scrubbed", "peeled")
-    if sprouts(food, told.condition):
+    if sprouts(food, told.condition) or (food.id == "potato" and _SPROUTING.search(told.line)):
         rest = re.sub(r"^(?:scrubbed(?: and pricked)?|peeled)(?:, )?", "", prep)
         return ", ".join(part for part in ("peeled", "eyes and sprouts cut out", rest) if part)
     if told.frozen:

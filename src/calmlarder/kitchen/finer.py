@@ -10,7 +10,10 @@ _SALTED = frozenset({
     "anchovies", "bacon", "capers", "chorizo", "feta", "halloumi", "ham", "mackerel-smoked", "olives", "prosciutto",
     "salami", "salt-cod", "salt-cod-soaked", "tofu-marinated", "tofu-smoked",
 })  # fmt: skip
-_LIFTED_OUT = ("lemongrass", "bay-leaf", "star-anise")  # nobody chews them
+_SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "fish-dried", "mackerel-salted", "parmesan", "anchovies"})
+_SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no source
+_MIRIN = "mirin"
+_LIFTED_OUT = ("lemongrass", "galangal", "bay-leaf", "star-anise", "lime-leaves", "pandan-leaves")  # nobody chews them
 # What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
 _THICK = frozenset({"nut-butter", "paste", "yoghurt", "condiment", "cheese", "cream"})
 _RUNS = frozenset({
@@ -21,6 +24,7 @@ _RUNS = frozenset({
 _POP = frozenset({"mustard-seeds", "panch-phoron"})  # done when they pop, when ground spices would be burnt
 _SHARP = frozenset({"mustard", "mustard-powder"})  # no dressing with water alone
 _SOFTENS = frozenset({"cheese", "cream", "nut-butter", "oil", "yoghurt"})
+_WARMED_WITH = re.compile(r" with ([^;.]+?)(?: until it smells good|, stirring)?(?=\.$)")
 _SIZZLE = re.compile(r"\b(?:([Ss]izzle) ([^;.]+?)|([Ll]et) ([^;.]+?) sizzle)( in [^;.,]+?)? for half a minute")
 
 
@@ -30,6 +34,14 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = _unsalted(said)
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
+    if any(one.food.kind == "pulse" and one.food.state == "dry" for one in things):
+        said = re.sub(r"boiling water to cover\b", "boiling water to three fingers above, more as it is drunk up", said)
+    if any(one.food.kind in {"rice", "grain"} and one.minutes >= _SLOW_GRAIN for one in things):
+        said = said.replace("twice the volume", "three times the volume").replace(
+            "twice as much", "three times as much"
+        )
+    if place == "bowl":
+        said = _boiled_up(said, things)
     if place in {"pan", "pot"} and any(one.food.id in _POP for one in things):
         said = _popped_first(said, [one.food.name for one in things if one.food.id in _POP])
     if place == "bowl" and any(one.food.id in _SHARP for one in things):
@@ -37,6 +49,15 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
     if place == "bowl" and not any(_is_thick(one) for one in things):
         said = _not_thinned(said)
     return said
+
+
+def half_first(said: str, things: Sequence[Filling], fillings: Sequence[Filling]) -> str:
+    """A sentence in which soy sauce comes in, for a dish in which something is salty already."""
+    soy = [one for one in things if one.food.kind == "soy-sauce"]
+    if not soy or not any(salted_before(one) or one.food.id in _SALTY_TOO for one in fillings):
+        return said
+    name = re.escape(soy[0].food.name)
+    return re.sub(rf"\b(?<!the )({name})(?! \()", r"\1 (half of it first, the rest to taste)", said, count=1)
 
 
 def salted_before(one: Filling) -> bool:
@@ -53,6 +74,16 @@ def _is_thick(one: Filling) -> bool:
     return one.food.kind in _THICK or (one.food.kind == "sauce" and one.food.id not in _RUNS)
 
 
+def _boiled_up(said: str, things: Sequence[Filling]) -> str:
+    """Mirin that meets no heat else is boiled once: it holds alcohol."""
+    for one in things:
+        if one.food.id == _MIRIN:
+            said = re.sub(
+                rf"({re.escape(one.food.name)})(?! \()", r"\1 (boiled up once, in the pan or the microwave)", said
+            )
+    return said
+
+
 def _unsalted(said: str) -> str:
     said = re.sub(r"\b(with|and) (?:a pinch of )?salt and (?=[\w{])", r"\1 ", said)
     said = re.sub(r" (?:with|and) a pinch of salt(?=[,.;:]|$| until| in )", "", said)
@@ -67,6 +98,9 @@ def _fried_dry(said: str) -> str:
 
 def _popped_first(said: str, seeds: Sequence[str]) -> str:
     """Seeds that pop sizzle by themselves first."""
+    warm = _WARMED_WITH.search(said)
+    if warm is not None:
+        said = f"{said[: warm.start()]}; sizzle {warm[1]} in it for half a minute{said[warm.end() :]}"
     found = _SIZZLE.search(said)
     things = re.split(r", | and ", found[2] or found[4]) if found else []
     first = [thing for thing in things if thing.endswith(tuple(seeds))]

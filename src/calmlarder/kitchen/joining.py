@@ -1,9 +1,10 @@
 """What cooks at one place together: the slowest goes in first, the rest joins it, so that all is done at once."""
 
+import re
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 
-from calmlarder.kitchen.filling import Filling, listed, was_cooked
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed, was_cooked
 from calmlarder.kitchen.late import LATE_MINUTES
 from calmlarder.kitchen.piece import Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
@@ -18,13 +19,16 @@ from calmlarder.kitchen.wording import (
     laid_on_top,
     on_trays,
     sentence,
-    warmed_pulses,
+    warmed,
     with_sign,
 )
 from calmlarder.patterns.pattern import JOINED, Place, Step
+from calmlarder.tables.vocabulary import CANNED_STATES
 
+_COOKED_BEFORE = frozenset({*ALREADY_COOKED, *CANNED_STATES})
 _TOGETHER = 1  # things whose minutes differ by no more go in together
-_EGG_MINUTES = 5  # until an egg that is cracked into a stew is set, white and yolk: common practice, no source
+_SIMMERS = re.compile(r"\b(?:simmer|braise)\b")
+_EGG_MINUTES = 6  # until an egg that is cracked into a stew is set, white and yolk: common practice, no source
 _ON: dict[Place, str] = {"pan": "to the pan", "pot": "to the pot", "oven": "to the tray", "microwave": "to the rest"}
 
 
@@ -91,9 +95,14 @@ def instead(dish: Dish, main: Sequence[Filling]) -> Callable[[str], str] | None:
     """How a sentence for tofu, fish or meat is put, where all that it is said of is eggs, or cooked pulses."""
     if main and all(_loose_egg(dish, one) for one in main):
         return fried_eggs if laid_on_top(dish.pattern, main[0].slot) else egg_instead
-    if main and all(one.food.kind == "pulse" for one in main):
-        return partial(warmed_pulses, main[0].food.name)
+    if main and all(one.food.kind == "pulse" or _is_leftover(one) for one in main):
+        return partial(warmed, main[0].food.name)
     return None
+
+
+def _is_leftover(one: Filling) -> bool:
+    """Meat or fish that was cooked before, or comes out of a tin: browned again it only gets dry."""
+    return one.food.kind in {"poultry", "meat", "fish", "shellfish"} and one.food.state in _COOKED_BEFORE
 
 
 def reheats(dish: Dish, things: Sequence[Filling]) -> bool:
@@ -107,7 +116,8 @@ def _told(dish: Dish, progress: Progress, step: Step, group: Sequence[Filling], 
     shorts = listed([one.food.name for one in group])
     if group[0].food.kind == "egg":
         whole = laid_on_top(dish.pattern, group[0].slot)
-        return Told(*(egg_words(step.place, name, whole) for name in (names, shorts)))
+        place = "stew" if _SIMMERS.search(step.words) else step.place
+        return Told(*(egg_words(place, name, whole) for name in (names, shorts)))
     return Told(*(joins(group[0], step.place, dish.has_fat(step), called, on) for called in (names, shorts)))
 
 

@@ -16,8 +16,8 @@ _DRY_MINUTES = 3  # and where no more is fried, they go in first
 _BURNS = frozenset({"herb", "spice", "allium", "paste"})
 _SOFT_MINUTES = 3  # greens that themselves take longer, as leek does, do not burn sooner than what they cook with
 _WHOLE = frozenset({
-    "bay-leaf", "cardamom", "cloves", "curry-leaves", "lemongrass", "lime-leaves", "mustard-seeds", "panch-phoron",
-    "saffron", "star-anise",
+    "bay-leaf", "cardamom", "chilli-dried", "cloves", "curry-leaves", "galangal", "lemongrass", "lime-leaves",
+    "mustard-seeds", "panch-phoron", "saffron", "star-anise",
 })  # fmt: skip  # whole spices and leaves flavour the oil, and cook on in it
 _WET = re.compile(r"\b(?:water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b")
 _WARMS = re.compile(r"Warm \{fat\} in ")
@@ -28,6 +28,9 @@ _EMPTIES = re.compile(r"\b(?:lift out|drain|keep warm|leave to cool)\b")
 _WITH_EGGS = re.compile(r"\b(?:eggs?|beat|Beat|crack)\b")
 _PIECEMEAL = re.compile(r"\b(?:[Pp]ush aside|[Mm]ake room|[Ss]lide the|hollows|Off the heat)\b")
 _COLOURS = frozenset({"tofu-firm", "tempeh"})  # pale and wet where they only simmer
+_WARMS_OR_HEATS = re.compile(r"(?:Warm|Heat) \{fat\} in ")
+_SLIMY = frozenset({"okra"})
+_JUICY_FOODS = frozenset({"bottle-gourd", "courgette", "ridge-gourd", "snake-gourd", "spinach", "winter-melon"})
 _JUICY = frozenset({"tomato", "cream", "stock", "plant-drink", "milk"})
 
 
@@ -75,7 +78,7 @@ def _before_it_is_soft(one: Filling, pattern: Pattern, fillings: Sequence[Fillin
             continue
         if _EMPTIES.search(step.words):
             return None
-        minutes = _lasts(step, pattern, fillings)
+        minutes = lasts(step, pattern, fillings)
         after += minutes
         eggs = _WITH_EGGS.search(step.words) or any(
             other.slot in step.slots and other.food.kind == "egg" for other in fillings
@@ -128,7 +131,7 @@ def dry_minutes(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> in
     return max([*timed, step.minutes or 0])
 
 
-def _lasts(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> int:
+def lasts(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> int:
     """How long a step takes, with what comes to the heat there."""
     here = _first_heated(step, pattern, fillings)
     return max([step.minutes or 0, *(one.minutes for one in here if pattern.slots[one.slot].role not in _QUICK)])
@@ -140,11 +143,27 @@ def _first_heated(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> 
     return [one for one in fillings if one.slot in step.slots and one.slot not in before]
 
 
+def _would_be_slimy(one: Filling, pattern: Pattern, fillings: Sequence[Filling]) -> bool:
+    """Whether okra is put among what is wet, in its step or in another at its place."""
+    if one.food.id not in _SLIMY or pattern.slots[one.slot].method not in {"stir-fry", "boil"}:
+        return False
+    place = next(step.place for step in pattern.steps if one.slot in step.slots)
+    steps = [step for step in pattern.steps if step.place == place and step.place in {"pan", "pot"}]
+    beside = [other for other in fillings if any(other.slot in step.slots for step in steps) and other is not one]
+    told = [step for step in steps if one.slot in step.slots and re.search(r"\b(?:simmer|water)\b", step.words)]
+    return bool(told) or any(other.food.kind in _JUICY or other.food.id in _JUICY_FOODS for other in beside)
+
+
 def browned_first(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[int | None, frozenset[str]]:
-    """The step, one that warms fat, before which raw meat, tofu and tempeh that will simmer are browned, and which."""
+    """The step, one that warms fat, before which raw meat, tofu and tempeh that will simmer are browned, and which.
+
+    So is okra that comes among what is wet: fried dry first it stays whole and draws no threads.
+    """
     filled = {one.slot for one in fillings}
+    slimy = {one.key for one in fillings if _would_be_slimy(one, pattern, fillings)}
+    fat_on = _WARMS_OR_HEATS if slimy else _WARMS
     warms = next(
-        (n for n, step in enumerate(pattern.steps) if _WARMS.match(step.words) and step.place in {"pan", "pot"}), None
+        (n for n, step in enumerate(pattern.steps) if fat_on.match(step.words) and step.place in {"pan", "pot"}), None
     )
     if warms is None:
         return None, frozenset()
@@ -152,7 +171,8 @@ def browned_first(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[int | 
     for one in fillings:
         slot = pattern.slots[one.slot]
         raw_meat = one.food.kind in {"meat", "poultry"} and one.food.state == "raw"
-        if slot.method != "boil" or not (raw_meat or one.food.id in _COLOURS):
+        simmers = slot.method == "boil" and (raw_meat or one.food.id in _COLOURS)
+        if not simmers and one.key not in slimy:
             continue
         at = next((step for step in pattern.steps[warms + 1 :] if one.slot in step.slots), None)
         if at is not None and at.place == pattern.steps[warms].place and at.happens(filled):

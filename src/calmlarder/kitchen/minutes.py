@@ -3,15 +3,23 @@
 import math
 import re
 
-from calmlarder.kitchen.filling import on_the_bone
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, on_the_bone
+from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import Method
 
 # A first potato of 200 g takes about six minutes in a microwave of 800 W, and each further one about three:
 # common practice, no source.
 _MICROWAVE_START, _MICROWAVE_PER_100_G = 3, 1.5
+_MAIZE_MINUTES = 30  # polenta that no packet calls quick: common practice, no source
+_PAELLA_MINUTES = 17  # bomba and risotto rice: packets, recalled
+_PAELLA_RICE = re.compile(r"\b(?:bomba|calasparra|paella|arborio|carnaroli|risotto)\b", re.IGNORECASE)
+_FROM_FROZEN_MINUTES = 4  # rice that was frozen cooked: common practice, no source
 _COARSE_MINUTES = 40  # stone-ground or coarse maize: common practice, no source
 _ON_THE_BONE_MINUTES = 40  # a thigh or a leg with its bone at 200 °C: common practice, no source
+# Small fish whole, or large ones in steaks of 3 cm: common practice, no source.
+_WHOLE_FISH_MINUTES: dict[Method, int] = {"stir-fry": 10, "roast": 20, "boil": 12, "steam": 14}
 _PARBOILED_MINUTES = 20  # easy-cook or parboiled rice: packets, recalled
 _QUICK_RICE_MINUTES = 10  # quick rice and rice in a bag: packets, recalled
 _PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORECASE)
@@ -21,17 +29,26 @@ _COARSE = re.compile(r"\b(?:stone[ -]?ground|coarse(?:ly)?|bramata|traditional|g
 _QUICK = re.compile(r"\b(?:quick|instant|express|fine|pre-?cooked|\d+[ -]?min(?:ute)?s?)\b", re.IGNORECASE)
 
 
+def from_frozen(one: Filling) -> int:
+    """How many minutes more cooked food takes that is warmed from frozen."""
+    return _FROM_FROZEN_MINUTES if one.frozen and one.food.state in ALREADY_COOKED else 0
+
+
 def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
     """Whole minutes for so many grams of a food in the whole dish; `line` is the cook's own line."""
     if slot.method == "microwave" and food.kind == "potato" and food.state == "raw":
         return math.ceil(_MICROWAVE_START + _MICROWAVE_PER_100_G * grams / 100)
-    if food.id == _MAIZE and slot.method == "boil" and _COARSE.search(line) and not _QUICK.search(line):
-        return _COARSE_MINUTES
+    if food.id == _MAIZE and slot.method == "boil" and not _QUICK.search(line):
+        return _COARSE_MINUTES if _COARSE.search(line) else _MAIZE_MINUTES
     if food.id in _WHITE_RICE and slot.method == "boil" and slot.minutes is None:
         if _PARBOILED.search(line):
             return _PARBOILED_MINUTES
+        if _PAELLA_RICE.search(line):
+            return max(_PAELLA_MINUTES, food.minutes[slot.method])
         if _QUICK.search(line):
             return min(_QUICK_RICE_MINUTES, food.minutes[slot.method])
     if food.kind == "poultry" and food.state == "raw" and slot.method == "roast" and on_the_bone(line):
         return max(_ON_THE_BONE_MINUTES, slot.minutes_for(food))
+    if is_whole_fish(food, line):
+        return max(_WHOLE_FISH_MINUTES.get(slot.method, 0), slot.minutes_for(food))
     return slot.minutes_for(food)

@@ -9,7 +9,7 @@ from calmlarder.kitchen.heat import with_heat
 from calmlarder.kitchen.late import browned_first, held_back
 from calmlarder.kitchen.rearranged import rearranged
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.wording import OIL_TEASPOONS, Mention, granted_fats
+from calmlarder.kitchen.wording import Mention, granted_fats, oil_teaspoons
 from calmlarder.patterns.pattern import HEATED, TIMED_ROLES, Pattern, Place, Step
 from calmlarder.tables.household import PINCH
 from calmlarder.tables.vocabulary import Role
@@ -77,7 +77,7 @@ def dish_of(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Dish:
     there = one_of_each(fillings)
     pattern = rearranged(pattern, there)
     browned_at, browned = browned_first(pattern, there)
-    oil = f"{OIL_TEASPOONS * people} tsp oil"
+    oil = f"{oil_teaspoons(pattern, there, people)} tsp oil"
     held = dict(held_back(pattern, there))
     late = {one.key for ones in held.values() for one in ones}
     pattern = with_heat(pattern, [one for one in there if one.key not in late])

@@ -4,10 +4,15 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
-from calmlarder.kitchen.late import falls_away
+from calmlarder.kitchen.late import falls_away, lasts
 from calmlarder.patterns.pattern import Pattern, Step
 
 _LIFT = ", and lift out."
+_FRIED = re.compile(r"\b(?:[Bb]rown|[Ff]ry)\b")
+_LIFTED = re.compile(r"\b(?:lift out|keep warm|drain)\b")
+_EGGS_OVER = re.compile(r"\bpour(?: the eggs)? over\b|\bPour the eggs over\b")
+_LONG_FOR_FISH = 4  # minutes: ours
+_MANY_LEAVES_G = 100  # ours
 _EGGS_FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
 _EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
 _RETURN = re.compile(r"^Return \{protein\},? and (\w)")
@@ -19,6 +24,8 @@ def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     """The pattern as it is cooked with these fillings."""
     pattern = _eggs_last(pattern, fillings)
     pattern = _mince_stays(pattern, fillings)
+    pattern = _fish_lifted(pattern, fillings)
+    pattern = _greens_drained(pattern, fillings)
     pattern = _left_in(pattern, fillings)
     pattern = _back_in_hot(pattern, fillings)
     pattern = _in_one_pan(pattern, fillings)
@@ -56,6 +63,39 @@ def _mince_stays(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     stays = pattern.steps[at].model_copy(update={"words": f"{pattern.steps[at].words.removesuffix(_LIFT)}."})
     served = [_not_returned(step) for step in pattern.steps[at + 1 :]]
     return _with_steps(pattern, [*pattern.steps[:at], stays, *served])
+
+
+def _fish_lifted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """Fish that is fried waits beside the pan while others cook there for long: it would be dry, and break."""
+    told = _on_the_pan(pattern, fillings)
+    at = next((n for n in told if "{protein}" in pattern.steps[n].words), None)
+    main = [one for one in fillings if one.slot == "protein"]
+    if at is None or not main or any(one.food.kind not in {"fish", "shellfish"} for one in main):
+        return pattern
+    step, after = pattern.steps[at], [pattern.steps[n] for n in told if n > at]
+    fried = _FRIED.search(step.words) is not None and pattern.slots["protein"].method == "stir-fry"
+    if not fried or "lift out" in step.words or not after or any("protein" in one.slots for one in after):
+        return pattern
+    if sum(lasts(one, pattern, fillings) for one in after) < _LONG_FOR_FISH:
+        return pattern
+    lifted = step.model_copy(update={"words": f"{step.words.removesuffix('.')}{_LIFT}"})
+    return _with_steps(pattern, [*pattern.steps[:at], lifted, *pattern.steps[at + 1 :]])
+
+
+def _greens_drained(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """Many leaves give water as they wilt, which is tipped out before eggs are poured over them."""
+    told = _on_the_pan(pattern, fillings)
+    eggs = next((n for n in told if _EGGS_OVER.search(pattern.steps[n].words)), None)
+    leaves = [one for one in fillings if one.food.kind == "leaf" and one.food.state == "raw"]
+    slots = {one.slot for one in leaves}
+    at = next((n for n in told if eggs is not None and n < eggs and slots.intersection(pattern.steps[n].slots)), None)
+    if at is None or sum(one.grams for one in leaves) < _MANY_LEAVES_G or _LIFTED.search(pattern.steps[at].words):
+        return pattern
+    step = pattern.steps[at]
+    words = f"{step.words.removesuffix('.')}, and tip out the water."
+    return _with_steps(
+        pattern, [*pattern.steps[:at], step.model_copy(update={"words": words}), *pattern.steps[at + 1 :]]
+    )
 
 
 def _left_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:

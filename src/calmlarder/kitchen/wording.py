@@ -4,11 +4,12 @@ import re
 from collections.abc import Callable, Sequence
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed
-from calmlarder.patterns.pattern import CLAUSE, REFERENCE, Pattern, Place, Step, slot_names
+from calmlarder.patterns.pattern import CLAUSE, REFERENCE, TIMED_ROLES, Pattern, Place, Step, slot_names
 from calmlarder.tables.vocabulary import Method
 
 OIL_TEASPOONS = 2  # for one person, where the larder has no fat: common practice, no source
 OIL_GRAMS = 9  # two teaspoons of 5 ml at 0.92 g/ml
+_RINSED = re.compile(r"\brinse\b|\bshare out\b")
 _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
 
 _BY_ABSORPTION = frozenset({"rice-sushi-dry"})  # it sticks together, and is never drained
@@ -26,7 +27,15 @@ _NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread"})
 _ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
 _ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
+# What sets in a pan of 28 cm: eight eggs, and so much else. Common practice, no source.
+_ONE_FRITTATA_EGGS_G, _ONE_FRITTATA_REST_G = 440, 650
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
+
+# What fries in its own fat once a teaspoon of oil has started it: common practice, no source.
+_OWN_FAT = frozenset({
+    "bacon", "beef-mince", "black-pudding", "chorizo", "duck", "lamb-mince", "lap-cheong", "pork-belly", "pork-mince",
+    "sausages", "sausages-gluten-free", "sausages-plain",
+})  # fmt: skip
 
 Mention = Callable[[Filling], str]
 
@@ -44,6 +53,24 @@ def granted_fats(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ..
         if all(pattern.slots[name].role == "fat" for name in slot_names(found))
     ]
     return tuple(dict.fromkeys(wanted))
+
+
+def oil_teaspoons(pattern: Pattern, fillings: Sequence[Filling], people: int) -> int:
+    """How much oil is taken for granted in each of `granted_fats`, in teaspoons for the whole dish."""
+    return 1 if fries_in_its_own(pattern, fillings) else OIL_TEASPOONS * people
+
+
+def fries_in_its_own(pattern: Pattern, fillings: Sequence[Filling]) -> bool:
+    """Whether all that fries first in a fat that is taken for granted gives off enough of its own, bacon or mince."""
+    granted = granted_fats(pattern, fillings)
+    at = next((n for n, step in enumerate(pattern.steps) if any(name in granted for name in step.slots)), None)
+    if at is None:
+        return False
+    for step in pattern.steps[at:]:
+        here = [one for one in fillings if one.slot in step.slots and pattern.slots[one.slot].role in TIMED_ROLES]
+        if here:
+            return step.place == pattern.steps[at].place and all(one.food.id in _OWN_FAT for one in here)
+    return False
 
 
 def filled(step: Step, there: Sequence[Filling], granted: Sequence[str], mention: Mention, oil: str) -> str | None:
@@ -92,6 +119,9 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
     if filling.food.id == _INSTANT_MASH:
         water = _to_nearest(filling.grams * _ML_FOR_A_GRAM_OF_FLAKES)
         return f"stir {thing} into {water} ml boiling water; let it stand for {minutes}, and stir smooth"
+    if filling.food.state in ALREADY_COOKED and filling.frozen:
+        place = "in the microwave" if method == "microwave" else "in a covered pot with a few spoons of water"
+        return f"warm {thing} from frozen {place} for about {minutes}, breaking it up, until steaming hot"
     if filling.food.state in ALREADY_COOKED:
         place = "in the microwave" if method == "microwave" else "in a covered pot with a splash of water"
         return f"warm {thing} {place} for about {minutes} until steaming hot"
@@ -119,6 +149,12 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
     return f"boil {thing} for about {minutes}, and drain"
 
 
+def rinsed(filling: Filling, tail: str) -> str:
+    """What is said behind noodles that wait for the rest: they are rinsed, unless they go into a broth."""
+    waits = filling.food.kind == "noodle" and filling.food.state not in ALREADY_COOKED
+    return f"; rinse under the tap, so that they do not stick{tail}" if waits and not _RINSED.search(tail) else tail
+
+
 def wants_water(filling: Filling, method: Method) -> bool:
     """Whether a pot of water must boil first."""
     own_water = filling.food.id in _BY_ABSORPTION or filling.food.id == _INSTANT_MASH
@@ -140,6 +176,8 @@ def egg_words(place: str, thing: str, whole: bool = False) -> str:
     """An egg among other proteins goes in by itself; `whole` says that it is laid on the dish as it is."""
     if whole:
         return f"push aside, crack in {thing}, and fry until white and yolk are set"
+    if place == "stew":
+        return f"make hollows, crack in {thing}, cover, and leave until white and yolk are set"
     if place == "pot":
         return f"crack in {thing} one by one, and leave them until white and yolk are set"
     return f"crack in {thing}, and stir until white and yolk are set"
@@ -153,8 +191,8 @@ def fried_eggs(said: str) -> str:
     return sentence(re.sub(r",? and (?=lift out)", ", fry until white and yolk are set, and ", said))
 
 
-def warmed_pulses(name: str, said: str) -> str:
-    """A sentence for tofu, fish or meat, where cooked pulses of that name stand in: they are warmed, not browned."""
+def warmed(name: str, said: str) -> str:
+    """A sentence for tofu, fish or meat, where what stands in was cooked before: it is warmed, not browned."""
     said = re.sub(r"\b(?:Brown|Fry)(?= )", "Warm", said)
     said = re.sub(rf"\b(?:brown|fry)(?= (?:(?:\d+ g|all|the) |{re.escape(name)}\b))", "warm", said)
     return re.sub(r"until (?:golden|browned(?: and crumbly)?)\b", "until steaming hot", said)
@@ -187,12 +225,21 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
             return said
         said = re.sub(r"\bin a (?:hot |wide |non-stick )?pan\b", "in a large pot", said)
         return re.sub(r"\b(the (?:same )?)pan\b", r"\1pot", said)
+    sets = any("until set all through" in step.words for step in steps)
+    if sets and _is_too_thick(fried):
+        return re.sub(r"\bthe ((?:same )?)pan\b", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
     folds = any(re.search(r"\bdraw it in\b", step.words) for step in steps)
     eggs = sum(one.grams for one in fried if one.food.kind == "egg")
     if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS and not (folds and eggs > _ONE_OMELETTE_GRAMS):
         return said
     said = re.sub(r"\bthe ((?:same )?)pan\b", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
     return re.sub(r"(\bpans\b.*?) in it\b", r"\1 in them", said)
+
+
+def _is_too_thick(fried: Sequence[Filling]) -> bool:
+    """Whether eggs and what they hold are too much for one pan to set in."""
+    eggs = sum(one.grams for one in fried if one.food.kind == "egg")
+    return eggs > _ONE_FRITTATA_EGGS_G or sum(one.grams for one in fried) - eggs > _ONE_FRITTATA_REST_G
 
 
 def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 
 from calmlarder.kitchen.fats import A_POT, brown, fat_left, keeps_fat
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed
-from calmlarder.kitchen.finer import finer
+from calmlarder.kitchen.finer import finer, half_first
 from calmlarder.kitchen.joining import groups_of, instead, joining, left_of, reheats
 from calmlarder.kitchen.piece import (
     COOK,
@@ -33,6 +33,7 @@ from calmlarder.kitchen.wording import (
     in_pans,
     on_trays,
     own_words,
+    rinsed,
     sentence,
     wants_water,
     with_sign,
@@ -48,7 +49,10 @@ _FRIED = 5  # as many times more than what was boiled and drained in its pot it 
 _WARMED = 2  # fat and what sizzles in it for no longer: then what fries in it goes in at once
 _NOTHING_TO_DO = frozenset({"Serve.", "Ladle into bowls."})  # which tasting it before it is served says, too
 _EMPTIED = re.compile(r"\b(?:lift(?: all)? out|drain|[Bb]ring|keep warm|off the heat|Slide)\b", re.IGNORECASE)
-_TAKEN_OFF = re.compile(r"(?:,? and|;) (drain|lift out|keep warm|leave to cool)\b(?=[.,;]?$|\.)")
+_TAKEN_OFF = re.compile(
+    r"(?:,? and|;) (drain|lift out|keep warm|leave to cool|tip out the water|(?:mash|crush) (?:half|some|a few)[^;.]*)"
+    r"\b(?=[.,;]?$|\.)"
+)
 
 
 def work_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> list[Work]:
@@ -102,9 +106,10 @@ class _Kitchen:
 
     def _apart(self, step: Step, number: int) -> Iterator[Work]:
         """Each thing cooks by itself, unattended once it is on; what the step says besides comes behind it."""
-        tail = step.words[step.references[0].end() :]
+        told_behind = step.words[step.references[0].end() :]
         for one in self.progress.new(self.dish, step):
             method = self.dish.pattern.slots[one.slot].method
+            tail = rinsed(one, told_behind)
             stage = f"step {number} {one.key}"
             waits = self._waits(step, [one])
             if self.dish.pattern.eaten_cold and one.food.state in ALREADY_COOKED:
@@ -189,8 +194,9 @@ class _Kitchen:
         ]
         browned = number == dish.browned_at
         part = "half of " if keeps_fat(dish, progress, number) else "the rest of " if browned else ""
+        part = "half of the rest of " if browned and part == "half of " else part
         mention = progress.mention(first)
-        oil = "the rest of the oil" if browned else f"{part}{dish.oil}"
+        oil = f"{part}the oil" if browned else f"{part}{dish.oil}"
 
         def tell(one: Filling) -> str:
             return f"{part * (dish.role(one) == 'fat')}{mention(one)}"
@@ -213,6 +219,7 @@ class _Kitchen:
         if reheats(dish, here):
             said, line = hot_through(said), hot_through(line)
         said, line = (finer(words, step.place, there) for words in (said, line))
+        said, line = (half_first(words, there, dish.fillings) for words in (said, line))
         if step.place in {"pan", "plate"}:
             said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
         if step.place == "oven":

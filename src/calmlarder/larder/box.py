@@ -117,8 +117,12 @@ def _as_food(box: Box, tables: Tables) -> tuple[Food, tuple[Fermentable, ...], l
 
 
 def leftover_days(food: Food, tables: Tables) -> int:
-    """Days in the fridge of a food that was cooked, as leftovers at the most."""
-    row = tables.keeping_of(food, "fridge", "cooked")
+    """Days in the fridge of a food that was cooked, as leftovers at the most.
+
+    Oil, spices, vinegar, nuts have no such days: in a dish they keep as they do once they are open.
+    """
+    states = (("fridge", "cooked"), ("fridge", "opened"), ("cupboard", "opened"))
+    row = next((row for place, state in states if (row := tables.keeping_of(food, place, state))), None)
     return min(row.days, LEFTOVER_DAYS) if row is not None and row.kind == "safety" else LEFTOVER_DAYS
 
 

@@ -34,7 +34,7 @@ _NEAREST = {
     "floret": ("floret", "piece"), "cube": ("cube", "piece"), "fillet": ("fillet", "piece"),
     "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
     "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
-    "tray": ("tray", "punnet"), "sachet": ("sachet", "packet"),
+    "tray": ("tray", "punnet"), "sachet": ("sachet", "packet"), "bottle": ("bottle", "jar"),
 }  # fmt: skip
 _SMALL_TIN_GRAMS = 180  # drained, of fish say, and no fifth of a large tin: common practice, no source
 _OF_A_SMALL_TIN = 0.7  # common practice, no source
@@ -62,13 +62,17 @@ _PARTS = {
 }
 # How many a plural without a number is, by the weight of one in grams: common practice, no source.
 _SEVERAL = ((40, 6), (90, 5), (170, 4), (450, 2), (10_000, 2))
+_MORE_THAN_ONE = Span(1.5, 2.5, 4)  # times as many, of what comes by the piece; common practice, no source
 _EGGS = 6  # a box: common practice, no source
 _UNTOLD = frozenset({"wedge", "piece", "slice", "stick", "floret", "spear", "leaf", "cube", "portion", "fillet"})
 _SIZES = {"small": Span(0.4, 0.55, 0.8), "large": Span(1.2, 1.5, 2)}  # of a pack; common practice, no source
 _SMALLER = {"small": Span(0.4, 0.6, 0.9), "large": Span(1.1, 1.4, 2)}  # of a piece; common practice, no source
 _END = Span(0.1, 0.25, 0.45)  # of a pack, what is called its end; common practice, no source
+_WEDGE_OF_IT = Span(0.1, 0.2, 0.3)  # of a head or a whole one; common practice, no source
+_PINT_OF_SOLIDS = Span(200, 300, 360)  # g of what is sold in punnets; common practice, no source
+_SOLID = frozenset({"mushroom", "fruit", "tomato", "pepper", "pod", "potato", "root", "leaf", "brassica"})
 _SOLD_IN_NETS = frozenset({"allium", "citrus", "fruit", "root", "pepper", "potato"})
-_IN_A_NET = Span(4, 6, 10)  # pieces; common practice, no source
+_IN_A_NET = Span(5, 8, 14)  # pieces; common practice, no source
 _LARGE = 450  # grams: of what is heavier `a piece` is a part; ours
 _TINY = 15  # grams: of what is smaller nobody has just one
 _PORTIONS_OF_A_PACK = 4  # common practice, no source
@@ -99,6 +103,10 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     if row is None:
         return None
     one = Span(float(row.low), float(row.grams), float(row.high))
+    if amount.measure == "pint" and row.food == "*" and food.kind in _SOLID:
+        one = _PINT_OF_SOLIDS  # a punnet by its volume: `1 pint mushrooms`
+    if amount.measure == "wedge" and row.food == "*" and (whole := _any_piece(food, tables)) is not None:
+        one = max(one, Span(float(whole.low), float(whole.grams), float(whole.high)).times(_WEDGE_OF_IT))
     if amount.measure == "piece" and amount.how == "guessed" and one.typical >= _LARGE:
         one = one.times(_END)  # a piece of pumpkin is no whole one
     if amount.measure in _SMALLER and row.measure == "piece":
@@ -124,7 +132,18 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     elif unnumbered and row.measure in _ONE_OF_THEM:
         count = _EGGS if food.kind == "egg" else _how_many(one.typical, float(food.portion_g))
         several = Span(count / 2, count, count * 1.6)
+    elif _is_plenty(amount) and row.measure in _ONE_OF_THEM and one.typical < _LARGE:
+        several = _MORE_THAN_ONE  # `onion plenty` is no two and a half
     return amount.number.times(spread(amount)).times(one).times(several)
+
+
+def _is_plenty(amount: Amount) -> bool:
+    return amount.share and amount.number.typical > 1 and amount.measure is None
+
+
+def _any_piece(food: Food, tables: Tables) -> Measure | None:
+    """What a whole one weighs, where the tables know."""
+    return next((row for name in ("head", "piece") for row in tables.own_measures(food) if row.measure == name), None)
 
 
 def _has_own(measure: str, food: Food, tables: Tables) -> bool:

@@ -8,11 +8,13 @@ from pydantic import BaseModel, ConfigDict
 from rapidfuzz import fuzz, process
 
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
+from calmlarder.larder.jarred_herbs import among_spices
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.standing import is_opened, noted, place_of, was_open
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
 from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge
 from calmlarder.larder.urgency import Kept, urgency_of
+from calmlarder.larder.with_bones import eatable_share
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.conditions import presses
 from calmlarder.matching.foods import Candidate, Match
@@ -125,6 +127,7 @@ class LarderReader:
         if line is None:
             return None
         line = _what_is_open(line, answers)
+        line = line._replace(parts=among_spices(line.parts, line.text, self._tables.food_by_id))
         unclear = [part for part in line.parts if part.named.outcome != "matched"]
         if line.question and not answers.no_day:
             match = _match((), "ask", self._tables, line.candidates)
@@ -260,6 +263,8 @@ class LarderReader:
         condition = ", ".join(part.conditions) or None
         trimmed = part.to_bin and bad_at_the_edge(food, line.text)
         dates = tuple(one.since(self._today) for one in line.dates) or noted(kept, line, part)
+        share = eatable_share(food, line.text, weighed=part.amount.grams is not None)
+        span = span.times(Span(share, share, share))
         urgency = urgency_of(dates, ", ".join(filter(presses, part.conditions)) or None, kept)
         return Lot(
             id=lot_id,

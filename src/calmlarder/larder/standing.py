@@ -34,8 +34,12 @@ _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 
 def is_opened(line: LineRead, amount: Amount) -> bool:
     """Whether a line tells that a packet is open, in words or by what is left of it."""
-    part = amount.grams is None and amount.number.typical < 1
-    return part or any(dated.kind == "opened" for dated in line.dates)
+    return _is_less_than_one(amount) or any(dated.kind == "opened" for dated in line.dates)
+
+
+def _is_less_than_one(amount: Amount) -> bool:
+    """Whether some of a pack is gone; a small one is whole."""
+    return amount.grams is None and amount.number.typical < 1 and not amount.small_pack
 
 
 def _is_cut(food: Food, amount: Amount) -> bool:
@@ -63,12 +67,13 @@ def _usual_place(food: Food, line: LineRead) -> Place:
     if food.state in COOKED_STATES:
         return "fridge"
     shelf = food.is_staple or food.kind in _CUPBOARD_KINDS or food.state in _CUPBOARD_STATES
-    return "cupboard" if shelf and not any(dated.kind == "opened" for dated in line.dates) else "fridge"
+    opened = any(dated.kind == "opened" for dated in line.dates)
+    return "cupboard" if shelf and (food.state == "dry" or not opened) else "fridge"
 
 
 def _is_part_of_tin(food: Food, amount: Amount) -> bool:
     """Whether some of a tin is gone, so that it is open: `half a tin of chickpeas`."""
-    return food.state in CANNED_STATES and amount.grams is None and amount.number.typical < 1
+    return food.state in CANNED_STATES and _is_less_than_one(amount)
 
 
 def was_open(lot: Lot, today: date) -> bool:

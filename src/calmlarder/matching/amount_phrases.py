@@ -52,10 +52,16 @@ PLAINLY = (
     # A year, and no number of anything: `frozen broad beans 2013`.
     (LatePattern(r"(?<![\w./,-])(?:19[6-9]\d|20(?:0[1-9]|[1-4]\d))(?![\w/.,%-])(?! ?(?:x|[mk]?g|ml|l)\b)"), " "),
     (LatePattern(r"(?:\+ ?/? ?-|-/\+|±|~) ?(?=\d)"), "about "),
+    (LatePattern(r"(?<=\d)[ -]?(?:ct|count)\b,? (?:half|1/2)\b", needs=("half", "1/2")), " half left"),
+    (LatePattern(r"(?<=\d)[ -]?(?:ct|count)\b\.?"), " "),
     (LatePattern(r"(?<=\d)(?=doz(?:en)?\b)"), " "),
     (LatePattern(r"(?<=\d) ?c\b(?!\.? ?(?:&|and) )\.?"), " cup"),
     # What is said of all of them, and of the odd bit beside a number, changes no number.
     (LatePattern(r"\b(?:the )?(?:very )?last of (?:them|these|those|'?em|it)\b(?=.*\d)"), " "),
+    (
+        LatePattern(r"(\d[^\d]*?)\b(?:the )?(?:very )?last of (?:them|these|those|'?em|it)\b", needs=("last of",)),
+        r"\1 ",
+    ),
     (LatePattern(r"(?<=\w) (?:and|n|&|\+) (?:a )?(?:little |wee |tiny )?(?:bits?|scraps?|drops?)(?: more)?\s*$"), " "),
     (LatePattern(r"\b(?:1|one|an?)? ?doz(?:en)? (?:and|n|&) an? half\b"), "18"),
     (
@@ -102,6 +108,7 @@ PLAINLY = (
     (LatePattern(r"\bdoz\b\.?"), "dozen"),
     (LatePattern(r"\bhalf an? stone\b"), "0.5 stone"),
     (LatePattern(r"\b(?<!half )an? stone\b(?! (?:baked|ground|fruit|in|out|free))|(?<=[a-z] )stone of\b"), "1 stone"),
+    (LatePattern(r"\b(?:only )?(?:a )?few left\b(?=.*\d)", needs=("few left",)), " "),
     (LatePattern(r"\bfew left\b|\bonly (?:a )?few\b|\bnot (?:much|many)(?: left)?\b"), "a bit of"),
     (LatePattern(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
     (

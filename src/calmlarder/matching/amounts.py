@@ -54,6 +54,7 @@ class Amount(NamedTuple):
     grams: Span | None
     how: Literal["weighed", "counted", "guessed", "none"]
     plural: bool = False  # several, but not how many (`limes`)
+    small_pack: bool = False  # less than a usual one by its size alone, and whole
     share: bool = False  # of what there usually is (`a bit of cheese`)
 
 
@@ -85,6 +86,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
     if behind and (pack := _KITCHEN.search(behind[1])) and MEASURE_WORDS[pack[1]] in CONTAINERS:
         text = f"{behind[2]} {' '.join(behind[1].split())}"
     sized = _SIZED.search(text)
+    unsized = fraction
     if sized:
         text = _cut(text, sized)
         # Where grams are told, they say it all.
@@ -122,6 +124,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
         _certainty(grams, measure, number_given or found is not None),
         plural=several,
         share=shared,
+        small_pack=sized is not None and unsized.times(times).times(counted).typical >= 1,
     )
     if grams is not None and grams.times(count_span).high > MOST_GRAMS:
         raise ValueError("more than 50 kg is no kitchen amount")

@@ -55,6 +55,60 @@ _PLAINLY = (
         ),
         " ",
     ),
+    (
+        LatePattern(
+            r"^open(?:ed)? (?!.*\b(?:ub|use|by|bbe?|best|exp\w*|until|til)\b)([a-z][a-z ]*) "
+            rf"(?=(?:on |last )?{_DAY}\s*$)",
+            needs=("open",),
+        ),
+        r"\1 opened ",
+    ),
+    # Nobody knows when: long enough ago (three weeks, ours).
+    (LatePattern(r"\b(?:for )?(?:ages|a while|ages and ages|donkey'?s years|god knows how long|weeks|forever|long)"
+                 r" (?:ago|back)\b"), "21 days ago"),
+    (
+        LatePattern(
+            rf"\bopen(?:ed)? (?:a |the |an? )?(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|cartons?|bottles?)"
+            rf",? (?=(?:on |last )?(?:{DAY})\b|yesterday|last night|this morning)",
+            needs=("open",),
+        ),
+        "opened ",
+    ),
+    # Open for so long is open since so long ago: `passata opened, 3 days`.
+    (
+        LatePattern(
+            r"\b(open(?:ed)?),? (?:for |about |like |maybe |already |now )*"
+            r"(\d{1,2}|one|two|three|four|five|six) (day|week)s?\b(?! (?:ago|left|to go|old|more|remaining))",
+            needs=("open",),
+        ),
+        r"\1 \2 \3s ago",
+    ),
+    # A label's day that has gone by: `ub tue gone` is the tuesday before, and nobody has eaten it.
+    (
+        LatePattern(
+            rf"\b(ub|use by|bbe?|best before|best by|sell by|exp|expires?|expiry)(?: (?:on|was|date))* ({_DAY}) "
+            r"(?:(?:has|is|just|been|long|already) )*(?:gone|passed|past)\b"
+        ),
+        r"\1 last \2",
+    ),
+    (
+        LatePattern(
+            r"\b(?:use by|ub)(?: date)? (?:(?:has|is|just|been|long|already) )*(?:gone|passed|past)\b"
+        ),
+        "use by yesterday",
+    ),
+    (
+        LatePattern(
+            r"\b(?:best before|bbe?|sell by|expiry)(?: date)? (?:(?:has|is|just|been|long|already) )*"
+            r"(?:gone|passed|past)\b"
+        ),
+        "past the date",
+    ),
+    (
+        LatePattern(r"\bopen(?:ed)? ([a-z][a-z ]*?)[,;(-] ?(\d) (day|week)s?\)?\s*$", needs=("open",)),
+        r"\1 opened \2 \3s ago",
+    ),
+    (LatePattern(r"\bgone past (?:the |its |their )?date\b"), "past the date"),
     (LatePattern(rf"\b({_DAY}) ?/ ?{_DAY}\b"), r"\1"),
     (LatePattern(rf"\b({_DAY}) next week\b"), r"\1 week"),
     (LatePattern(r"\b(?<!the )(?:the )?(?:end|back) of (?:the |this )?week\b"), "friday"),

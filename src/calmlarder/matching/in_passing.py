@@ -24,6 +24,12 @@ _ICE = re.compile(
 _TAKEN_BACK = re.compile(r"^.*\b(?:scratch that|wait,? no|no,? wait)[,.:]? (?:it'?s|they'?re|its|theyre) (?=[a-z\d])")
 _WHOLE_CHICKEN = re.compile(r"\(?\bchicken\)?,? whole\b(?! (?:breast|leg|thigh|wing))")
 _SCRAPINGS = re.compile(r"\bscrapin'?s?\b")
+# What is eaten cold was cooked before, where it comes dry or raw: `cold pasta, half tub`.
+_COLD = re.compile(
+    r"\bcold (?=(?:plain |boiled |left ?over )?(?:pasta|spaghetti|spag|penne|macaroni|fusilli|noodles?|quinoa|couscous"
+    r"|lentils?|bulg[ua]r|spuds?|tatt?ies?|(?:new |baby )?potato(?:es)?|chickpeas?|chicken|turkey|beef|pork|lamb|salmon"
+    r"|sausages?|veg|broccoli|carrots?|beans)\b(?! (?:salad|soup|noodles?|smoked|cuts?|sauce)))"
+)
 _DAYS_GOOD = re.compile(r"\b(?:last |only |for )?(\d{1,2}) days? good\b")
 
 
@@ -39,4 +45,5 @@ def said_in_passing(text: str) -> str:
     text = _ICE.sub(r"\1\2", text) if "ice" in text or "gelato" in text else text
     text = _TAKEN_BACK.sub("", text) if "scratch" in text or "wait" in text else text
     text = _WHOLE_CHICKEN.sub("whole chicken", text) if "whole" in text else text
+    text = _COLD.sub("cooked ", text) if "cold" in text else text
     return _DAYS_GOOD.sub(r"\1 days left", text) if " good" in text else text

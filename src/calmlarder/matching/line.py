@@ -39,6 +39,11 @@ _IN_PLACE = re.compile(
     r"|cupboard|pantry|larder)\b"
     r"|\b(?:on) the (shelf|counter)\b"
 )
+# Frozen, with its slips, and as other tongues put it beside a food.
+_FROZEN = re.compile(
+    r"\b(?:frozen|frozn|frzn|frozed?|freezed|congelad[oa]s?|surgel(?:at[oaie]|[eé]e?s?)|gefroren\w*|mro[zż]on[aey]\w*"
+    r"|fryst\w?|fros(?:ne|sen))\b"
+)
 _PLACE_WORD = re.compile(r"\b(freezer|frzr|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
 _SALT_AND_PEPPER = re.compile(r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?pepper\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b")
 # What is always there is said in one line, and each of it is a thing of its own.
@@ -206,7 +211,7 @@ def _take_place(text: str) -> tuple[Place | None, str]:
         word = next(group for group in found.groups() if group)
         return _PLACES[word], f"{text[: found.start()]} {text[found.end() :]}"
     # `frozen` stays among the words: frozen peas are a food of their own.
-    return ("freezer", text) if re.search(r"\b(?:frozen|frozn|frzn|frozed?|freezed)\b", text) else (None, text)
+    return ("freezer", text) if _FROZEN.search(text) else (None, text)
 
 
 def _hints(text: str, dates: tuple[Dated, ...], place: Place | None) -> frozenset[str]:

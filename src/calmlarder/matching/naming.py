@@ -48,6 +48,7 @@ _STEMS = frozenset({"soya", "coconut", "oat", "almond", "peanut", "sesame", "cas
 _JOIN_NOUNS = frozenset({"de", "nl", "da", "no", "sv"})
 _NOTES_BEHIND = _JOIN_NOUNS | {"es", "pt", "it", "fr", "pl", "el"}
 _SORTS = frozenset({"bread", "cheese"})  # of which there are so many that a word behind tells one: `pane carasau`
+_OF_A_PLACE = ("ese", "ish", "ian", "an", "ic", "ch", "ed")  # endings of words for where a dish is from
 _BOUGHT_IN = frozenset({"tin", "can", "carton", "packet", "pouch"})
 _SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
 
@@ -75,6 +76,8 @@ def name(words: Words) -> Named:
         for other in readings[1:12]:
             if other.weight < best.weight - WORD - 2:
                 break
+            if _cooked_unsaid(best, other, words):
+                continue
             if _same_words(best, other, words) and not left_over(other, words):
                 best, left, close = other, frozenset(), _close(readings, other)
                 break
@@ -91,6 +94,15 @@ def name(words: Words) -> Named:
     named = _decided(best, close, candidates, words)
     noted = named.outcome == "matched" and not named.assumed and _beside_a_note(best, words)
     return named._replace(assumed=(lexicon.tables.food_by_id[best.food].name,)) if noted else named
+
+
+def _cooked_unsaid(best: Reading, other: Reading, words: Words) -> bool:
+    """Whether another reading is a cooked one of its kind where the best is not, and no word says so."""
+    food = words.lexicon.tables.food_by_id
+    cooked = FITS["cooked"]
+    is_said = any(FITS.get(word, frozenset()) == cooked for word in words.told)
+    is_cooked = food[other.food].state in cooked and food[best.food].state not in cooked
+    return is_cooked and not is_said and food[other.food].kind == food[best.food].kind
 
 
 def _same_words(best: Reading, other: Reading, words: Words) -> bool:
@@ -114,11 +126,15 @@ def _of_plants(best: Reading, words: Words) -> tuple[Candidate, ...]:
 
 
 def _strange(best: Reading, words: Words) -> list[bool]:
-    """Of each word, whether nobody knows it: neither a name, nor a note, nor how much or in which state."""
+    """Of each word, whether nobody knows it: neither a name, nor a note, nor how much or in which state.
+
+    What stands before `style` tells how it is seasoned, but beside meat that it may be none (`zorb style mince`).
+    """
+    is_of_plants = words.lexicon.tables.food_by_id[best.food].diet != "omnivore"
     return [
         not (token.typed[0].isdigit() or token.typed in words.soft or is_note(token.typed))
         and (not token.words or (token.slip and not token.sure and not set(token.words) & best.takes))
-        and not (after and after.typed == "style")
+        and not (after and after.typed == "style" and (is_of_plants or token.typed.endswith(_OF_A_PLACE)))
         for token, after in itertools.zip_longest(words.tokens, words.tokens[1:])
     ]
 
@@ -143,6 +159,8 @@ def _is_another(best: Reading, words: Words) -> bool:
         is_strange and not token.added for token, is_strange in zip(words.tokens, strange, strict=True)
     ):
         return True  # what is in it does not name it: `meatloaf with onions`
+    if any(is_strange and after.typed == "style" for is_strange, after in zip(strange, words.tokens[1:], strict=False)):
+        return True  # in the manner of nobody knows what: `zorb style mince` may hold no meat
     opening = [is_strange for token, is_strange in zip(words.tokens, strange, strict=True) if token.piece == 0]
     if opening and all(opening) and not any(set(token.words) & best.takes for token in words.tokens if not token.piece):
         return True  # what stands first names it: `egusi, one milk tin`

@@ -12,7 +12,7 @@ from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
 from calmlarder.matching.naming import NOTHING, Named, name
 from calmlarder.matching.notes import HARMLESS, LACKING, WITH, WITHOUT
-from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS
+from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS, Span
 from calmlarder.matching.tokens import Token, tokens_of, words_of_food
 from calmlarder.matching.words import SMALL, singular, words_of
 
@@ -31,6 +31,8 @@ SOFT = frozenset({
     "gone", "brown", "each",
 })  # fmt: skip
 
+_MANY = 10  # pieces of meat of which nobody says what cut they are: ours
+_FEW = re.compile(r"\b(?:few|couple)\b")
 _OR = frozenset({"or", "nor"})
 _ALLIUMS = frozenset({"onion", "garlic"})
 _COUNTED_BY = frozenset({"piece", "medium", "head", "bulb"})
@@ -74,6 +76,10 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     if denied and (named.outcome != "matched" or _holds(named, lacking, lexicon)):
         rest_of_it = (token for token, start in spoken if start not in denied)
         named = name(words_of_food(rest_of_it, hints, SOFT, lexicon))
+        if named.outcome != "matched":
+            bare = (token for token, start in spoken if start not in denied and WITHOUT.isdisjoint(token.words))
+            usual = name(words_of_food(bare, hints, SOFT, lexicon))
+            named = usual if usual.outcome == "matched" and _holds(usual, lacking, lexicon) else named
         if _holds(named, lacking, lexicon):
             named = _without_it(named, lacking, lexicon)
     if denied:
@@ -99,12 +105,26 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
         in_pack = amount.measure in {"jar", "tin", "can"}
     if amount.measure is None and amount.how == "counted" and _are_miniatures(takes, named, lexicon):
         amount = amount._replace(measure="small")
+    if amount.how == "counted" and amount.measure is None and _FEW.search(rest) and _all_herbs(named, lexicon):
+        amount = amount._replace(measure="handful", number=Span(0.5, 1, 1.5))  # `a few chives`, and no bunches
     unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
     several = plural and not in_pack and (amount.how == "none" or amount.share or unnumbered)
     amount = amount._replace(plural=amount.plural or several)
     if amount.how == "counted" and amount.measure is None:
         named = _that_is_counted(named, lexicon)
+        if amount.number.typical >= _MANY and named.assumed and _is_meat(named, lexicon):
+            named = named._replace(outcome="ask", foods=())  # `chicken 14 left`: a day, or of what cut?
     return Part(rest, named, amount, (), said=said)
+
+
+def _is_meat(named: Named, lexicon: Lexicon) -> bool:
+    return any(lexicon.tables.food_by_id[food].kind in {"poultry", "meat", "fish"} for food in named.foods)
+
+
+def _all_herbs(named: Named, lexicon: Lexicon) -> bool:
+    """Whether nothing but herbs is named that nobody counts."""
+    foods = [lexicon.tables.food_by_id[food] for food in named.foods]
+    return bool(foods) and all(food.kind == "herb" and not _is_counted(food.id, lexicon) for food in foods)
 
 
 def _that_is_counted(named: Named, lexicon: Lexicon) -> Named:
@@ -141,8 +161,11 @@ def _without_it(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Name
         for food in sorted(foods)
         if named.takes | lacking <= set(words_of(foods[food].name)) and WITHOUT & set(words_of(foods[food].name))
     ]
+    if lacking < _ALLIUMS:  # what lacks both is no answer to one: it holds the other as a rule
+        other = [one for one in other if not set(words_of(one.name)) >= _ALLIUMS]
     if not other and named.outcome == "matched" and len(named.foods) == 1:
-        return named._replace(assumed=(*named.assumed, f"{LACKING}{' or '.join(sorted(lacking))}"))
+        taken = (one for one in named.assumed if lacking.isdisjoint(words_of(one)))
+        return named._replace(assumed=(*taken, f"{LACKING}{' or '.join(sorted(lacking))}"))
     return named._replace(outcome="ask", foods=(), left=lacking, candidates=(*other, *named.candidates))
 
 

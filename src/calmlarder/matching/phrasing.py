@@ -3,6 +3,7 @@
 import re
 
 from calmlarder.matching.in_passing import said_in_passing
+from calmlarder.matching.texted import as_texted
 
 PERCENT = "percent"
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d{1,2}))? ?%(?! (?:left|full|gone|used))")
@@ -172,6 +173,7 @@ def plainly_put(text: str) -> str:
     text = _SPRINKLE_OF.sub("a little bit of ", text) if "sprinkl" in text or "mouthful" in text else text
     text = _LOW_FODMAP.sub("low fodmap", text) if "fo" in text else text
     text = _PUNYA.sub(r" (\1's)", text) if "punya" in text else text
+    text = as_texted(text)
     text = _KILOS.sub(r"\1 kg", text) if "k" in text else text
     if "free" in text:
         text = _FREE_FROM.sub(_denied_behind, text)

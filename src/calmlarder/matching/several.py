@@ -7,6 +7,7 @@ from functools import partial
 from calmlarder.matching.headings import (
     bare_words,
     dishes_left_over,
+    herbs_of_spices,
     listed,
     names_both,
     of_one_heading,
@@ -23,10 +24,11 @@ from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.side_by_side import LONGEST_NAME, names_food, side_by_side
 from calmlarder.matching.states import FITS
-from calmlarder.matching.unclear_piece import counted_apart, is_strange, some_clear
+from calmlarder.matching.unclear_piece import counted_apart, is_strange, joined_to_strange, some_clear
 from calmlarder.matching.words import SMALL, singular
 
 _SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
+_TWO_NUMBERED = re.compile(r"(\d{1,2} [a-z][a-z ]*?) (\d{1,2} [a-z][a-z ]*)")
 _TINS_HEADING = re.compile(r"(?:tins|cans|tinned)(?: stuff)? ?[:-]")
 _SORTS_OF = re.compile(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\s*")
 # `something orange, soup?`: who typed it does not know what it is.
@@ -42,6 +44,7 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
 
     `brackets` are what stood in brackets; they are at the end of the text as well, behind commas.
     """
+    text = _numbered_apart(text, lexicon)
     kinds = kinds_of_one(text, hints, lexicon)
     if kinds:
         return kinds
@@ -50,8 +53,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     whole = name_part(text, hints, lexicon)
     if _RIDDLE.search(text):
         return [_asked(whole)]
-    if not brackets and (counted := counted_apart(text, hints, lexicon)):
-        return counted
+    if not brackets and (apart := counted_apart(text, hints, lexicon) or joined_to_strange(text, hints, lexicon)):
+        return apart
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
     if whole.named.outcome == "matched" and not (
@@ -67,6 +70,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     several = _pieces(text, hints, lexicon)
     if len(several) > 1 and _HOLDS.search(text):
         return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
+    if "/" in text and len(several) == 2 and several[0].named.foods == several[1].named.foods:
+        several = [max(several, key=lambda part: part.amount.how != "none")]  # one thing by two names
     if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
         several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
     if whole.named.partly and several:
@@ -91,6 +96,14 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if explained is None and not brackets:
         return some_clear(text, hints, lexicon) or [whole]
     return [explained or whole]
+
+
+def _numbered_apart(text: str, lexicon: Lexicon) -> str:
+    """The text with a comma between two names that each have a number before them: `6 eggs 8 garden eggs`."""
+    found = _TWO_NUMBERED.fullmatch(text)
+    if not found or not all(" ".join(bare_words(piece)) in lexicon.spelt for piece in found.groups()):
+        return text
+    return f"{found[1]}, {found[2]}"
 
 
 def _of_one_sort(text: str, headed: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
@@ -184,7 +197,8 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
             return []
     if strange and len(found) > 1:
         return []  # one of a list is not known: it is asked about
-    bare = without_heading(pepper_of_spices(found, hints, lexicon), hints, lexicon)
+    found = herbs_of_spices(pepper_of_spices(found, hints, lexicon), hints, lexicon)
+    bare = without_heading(found, hints, lexicon)
     return bare if len(found) > 1 or own_kind(pieces[-1]) else []
 
 

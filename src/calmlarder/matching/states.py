@@ -54,6 +54,8 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
     """Whether a state told of a food makes no other food of it, although the tables do not name that state."""
     if state in FITS.get(word, ()):
         return True
+    if kind == "pulse" and state == "boiled" and word in {"canned", "tin", "can"}:
+        return True  # a tin holds no more: some of it is in the brine
     if kind == "spice" and word in _DRY_SPICE:
         return True
     if kind in {"nut", "seed", "dried-fruit"} and word in {"soaked", "soaking"}:
@@ -71,7 +73,7 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
     if kind in _ROASTED_AS_WELL and word in {"roast", "roasted", "raw"}:
         return True
     if word in {"canned", "tin", "can"}:
-        return state in _READY or kind in _KEPT_IN_TINS
+        return state in _READY or kind in _KEPT_IN_TINS or kind == "sauce"
     if word == "frozen":
         return state in _FREEZABLE
     if word in {"fresh", "raw"}:

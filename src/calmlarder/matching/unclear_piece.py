@@ -56,6 +56,13 @@ def counted_apart(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Pa
     return some_clear(text, hints, lexicon)
 
 
+def joined_to_strange(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line in which `and` joins to a food a word that nobody knows: `blorp and yoghurt`, or nothing."""
+    if not _JOINED.search(text) or not any(is_strange(piece, lexicon) for piece in _JOINED.split(text)):
+        return []
+    return some_clear(text, hints, lexicon)
+
+
 def _is_counted(piece: str) -> bool:
     """Whether a piece of a line tells a number or a weight, and more."""
     words = WORD.findall(piece)

@@ -23,7 +23,7 @@ JOINED: frozenset[Place] = frozenset({"pan", "pot", "oven", "microwave"})  # lat
 TIMED_ROLES: frozenset[Role] = frozenset({"base", "protein", "vegetable"})
 # The context of a validation of what passed every check before: its types are checked, how its parts agree is not.
 FOUND_SOUND = "found sound"
-_SOAKED_FIRST = re.compile(r"\b(?:soaked|simmered)\b")
+_IN_EVERY_DISH = re.compile(r"\b(?:soaked|simmered|stripped|in rings)\b")
 _STEP = re.compile(rf"^({'|'.join(PLACES)})(?: (\d{{1,3}}))?: (\S.*)$")
 
 
@@ -81,10 +81,11 @@ class Slot(BaseModel):
     def prep_of(self, food: Food) -> str:
         """How a food is made ready for this slot; empty for what needs nothing.
 
-        What is soaked or simmered first, as salted fish is, is so in every dish; so is what is peeled.
+        What is soaked or simmered first, as salted fish is, is so in every dish, and what is stripped of its stalks or
+        cut in rings; so is what is peeled.
         """
         own = food.prep_for(self.method)
-        if self.prep is None or _SOAKED_FIRST.search(own):
+        if self.prep is None or _IN_EVERY_DISH.search(own):
             return own
         peeled = own.startswith("peeled") and not self.whole and food.state == "raw" and "peel" not in self.prep
         return f"peeled, {self.prep}" if peeled and self.prep else self.prep

@@ -52,9 +52,8 @@ class AmountsTaken:
 
     def _amount(self, column: Column, share: Share) -> Any:
         if isinstance(share, Again):
-            often = sum(one in column.covers for one in (share.first, share.first + 1))
             kinds = self.kinds[column.number]
-            return often * kinds[share.kind] if often and share.kind in kinds else 0
+            return kinds[share.kind] if share.kind in kinds and share.touches(column.covers) else 0
         units = self.units[column.number].get(share.place)
         if isinstance(share, Opens):
             return self._takes(column, share.place) if units and share.first == column.covers[0] else 0

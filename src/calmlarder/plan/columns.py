@@ -1,6 +1,6 @@
 """What may be cooked for which sittings: one problem for each pattern and each sitting, or two that share a dish."""
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from typing import NamedTuple
 
@@ -9,18 +9,27 @@ from calmlarder.compose.problem import Option, PatternProblem, pattern_problem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import Plan
 from calmlarder.intake.stacking import Stacking
+from calmlarder.larder.box import leftover_days
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.shelf import StockItem, shelves_of
 from calmlarder.plan.sittings import PlannedSitting
-from calmlarder.plan.weights import BOX_AT_RISK_PERCENT, REACHED_PERCENT, WAITING_PERCENT
+from calmlarder.plan.weights import (
+    BOX_AT_RISK_PERCENT,
+    LEFTOVER,
+    LUNCH_BOX_AT_RISK_PERCENT,
+    LUNCH_BY_ITSELF,
+    REACHED_PERCENT,
+    WAITING_PERCENT,
+)
 from calmlarder.tables.book import Tables
 from calmlarder.tables.made_keeping import LEFTOVER_DAYS
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import COOKED_STATES
+from calmlarder.tables.vocabulary import COOKED_STATES, Sitting
 
 # Of these what was frozen is eaten without being cooked; of a thawed salad nobody eats. Common practice, no source.
 _EATEN_THAWED = frozenset({"bread", "wrap", "fruit", "cheese", "butter", "milk", "juice", "sauce", "paste"})
+_COLD = frozenset({"salad-leaf", "fruit-vegetable"})  # raw in a dish, nobody warms them: common practice, no source
 _MOST_IN_A_POT = 12  # people one dish is cooked for, as in DinnerRequest
 
 
@@ -73,8 +82,22 @@ class PlanInstance(NamedTuple):
         risk = shelf.risk(first.day, self.today) + waits * WAITING_PERCENT * shelf.percent(self.end, self.today) // 100
         if len(column.covers) > 1 and shelf.countable:
             boxed = self.sittings[column.covers[1]].people
-            risk += BOX_AT_RISK_PERCENT * boxed // (first.people + boxed)
+            lost = BOX_AT_RISK_PERCENT if self.again(column) else LUNCH_BOX_AT_RISK_PERCENT
+            risk += lost * boxed // (first.people + boxed)
         return risk
+
+    def points(self, column: Column) -> int:
+        """What it costs that a dish comes again, or that a packed lunch is a dish of its own."""
+        cooked = self.sittings[column.covers[0]].sitting == "packed"
+        return LEFTOVER * self.again(column) + LUNCH_BY_ITSELF * cooked
+
+    def again(self, column: Column) -> bool:
+        """Whether a dish is eaten a second time, other than the dinner of last night for lunch."""
+        if len(column.covers) == 1:
+            return False
+        first, then = (self.sittings[number] for number in column.covers)
+        days = (then.day - first.day).days
+        return (first.sitting, then.sitting, days) != ("dinner", "packed", 1)
 
     def reach(self, place: int) -> int | None:
         """Units of a lot that the days after the plan are likely to use by its last; None where it has no last day."""
@@ -110,6 +133,8 @@ def house_of(
             for pattern in patterns:
                 if suits(pattern, [ordered[number] for number in covers], gap, wanted):
                     problem = _none_thawed_raw(pattern_problem(pattern, things, request, keeps), shelves)
+                    if len(covers) > 1 and is_warmed(pattern, ordered[covers[1]].sitting):
+                        problem = _no_salad(problem)
                     if problem.fillable:
                         found.append(Column(len(found), covers, plain(problem), problem))
     return PlanInstance(
@@ -184,9 +209,24 @@ def _none_thawed_raw(problem: PatternProblem, shelves: Sequence[StockItem]) -> P
         raw = slot.method == "raw" and thing.food.kind not in _EATEN_THAWED
         return not (raw and comes_thawed(thing, shelves[thing.place]))
 
+    return _only(problem, fits)
+
+
+def _no_salad(problem: PatternProblem) -> PatternProblem:
+    """Without raw leaves and cucumber, of which nothing good is left in a box that is warmed."""
+    slots = problem.pattern.slots
+    return _only(problem, lambda option: slots[option.slot].method != "raw" or option.offered.food.kind not in _COLD)
+
+
+def _only(problem: PatternProblem, fits: Callable[[Option], bool]) -> PatternProblem:
     if all(map(fits, problem.options)):
         return problem
     return problem.with_options(filter(fits, problem.options))
+
+
+def is_warmed(pattern: Pattern, sitting: Sitting) -> bool:
+    """Whether its leftovers are warmed for that sitting: all but a dish for the lunch box."""
+    return sitting != "packed" or "packed" not in pattern.sittings
 
 
 def _covers(sittings: Sequence[PlannedSitting], first: int, stacking: Stacking) -> Iterator[tuple[int, ...]]:
@@ -219,10 +259,7 @@ def suits(pattern: Pattern, ones: Sequence[PlannedSitting], gap: int, wanted: Di
 
 def _keeps_cooked(food: Food, gap: int, tables: Tables) -> bool:
     """Whether a food may wait that many days in a cooked dish; what was cooked before is warmed up only once."""
-    if food.state in COOKED_STATES:
-        return False
-    row = tables.keeping_of(food, "fridge", "cooked")
-    return row is not None and row.days >= gap
+    return food.state not in COOKED_STATES and leftover_days(food, tables) >= gap
 
 
 def plain(problem: PatternProblem) -> PatternProblem:

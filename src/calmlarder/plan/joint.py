@@ -22,7 +22,6 @@ from calmlarder.plan.weights import (
     BUY_ONE,
     EMPTY_SITTING,
     EMPTY_SOONER,
-    LEFTOVER,
     MAIN_KIND_AGAIN,
 )
 from calmlarder.solver import known_bound
@@ -112,7 +111,7 @@ class Joint:
             self.cost.append(BUY_ONE * POINT * sum(bought))
         terms = [term for wish in WISHES for term in wish.terms(draft)]
         score = sum(factor * variable for factor, variable in terms) + constant(column.problem) * active
-        self.cost.append(-score + LEFTOVER * POINT * (len(column.covers) - 1) * active)
+        self.cost.append(-score + self.house.points(column) * POINT * active)
         self.parts[column.number] = [self.cost[-1]]
         self.scores.append(score)
         self.taken.add(column, draft)
@@ -150,17 +149,21 @@ class Joint:
             self.model.add_at_most_one([active[column.number] for column in group])
 
     def _variety(self) -> None:
-        """A kind of protein or base that the sitting before had too costs."""
+        """A kind of protein or base that the sitting before had too costs, unless it is the same dish."""
         there: list[dict[str, list[Any]]] = [{} for _ in self.house.sittings]
+        same: dict[tuple[int, str], list[Any]] = {}
         for column, _ in self.posted:
             for kind, has in self.taken.kinds[column.number].items():
                 for sitting in column.covers:
                     there[sitting].setdefault(kind, []).append(has)
+                    if sitting + 1 in column.covers:
+                        same.setdefault((sitting, kind), []).append(has)
         present = [{kind: self._any(some) for kind, some in kinds.items()} for kinds in there]
-        for before, after in pairwise(present):
+        for number, (before, after) in enumerate(pairwise(present)):
             for kind in sorted(before.keys() & after.keys()):  # the same order in every run
                 again = self.model.new_bool_var("")
-                self.model.add(again >= before[kind] + after[kind] - 1)
+                in_both = sum(same.get((number, kind), ()))
+                self.model.add(again >= before[kind] + after[kind] - 1 - in_both)
                 self.cost.append(MAIN_KIND_AGAIN * POINT * again)
 
     def _any(self, some: Sequence[Any]) -> Any:

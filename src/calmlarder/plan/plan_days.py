@@ -18,7 +18,7 @@ from calmlarder.compose.weights import POINT
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.buying import worth_buying
-from calmlarder.plan.columns import Dish, PlanInstance, comes_thawed, house_of, wanted_at
+from calmlarder.plan.columns import Dish, PlanInstance, comes_thawed, house_of, is_warmed, wanted_at
 from calmlarder.plan.first import day_after_day
 from calmlarder.plan.improve import Improver
 from calmlarder.plan.joint import NEVER
@@ -191,7 +191,7 @@ def _told(
                 dinner=told[dish.column.number] if dish else None,
                 leftover_of=first if first != number else None,
                 boxed_for=last if last != number else None,
-                warmed=dish is not None and first != number and _is_warmed(one, dish),
+                warmed=dish is not None and first != number and is_warmed(dish.column.problem.pattern, one.sitting),
                 why_empty="" if dish else why_empty(number),
                 from_freezer=_thawed_for(house, dish) if dish and first == number else (),
             )
@@ -204,10 +204,6 @@ def _thawed_for(house: PlanInstance, dish: Dish) -> tuple[str, ...]:
     return tuple(thing.lot.id for thing in things if comes_thawed(thing, house.shelves[thing.place]))
 
 
-def _is_warmed(one: PlannedSitting, dish: Dish) -> bool:
-    return one.sitting != "packed" or "packed" not in dish.column.problem.pattern.sittings
-
-
 def _why_empty(house: PlanInstance, number: int, patterns: Sequence[Pattern], tables: Tables, stop: Stop) -> str:
     """What stands in the way with the whole larder; where nothing does, the other sittings need it more."""
     one = house.sittings[number]
@@ -218,6 +214,9 @@ def _why_empty(house: PlanInstance, number: int, patterns: Sequence[Pattern], ta
         return pattern_problems(lots, changed, patterns, tables)
 
     left = _WHY_SHARE * stop.left
+    covers = {column.covers for column in house.columns if number in column.covers}
+    if one.sitting == "packed" and covers and (number,) not in covers:
+        return "nothing here makes a lunch by itself, and no dinner before it leaves a second share"
     if stop.asked:
         return "stopped before anything was found for it"
     if left <= 0:

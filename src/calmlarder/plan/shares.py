@@ -6,7 +6,7 @@ Chvátal and Gomory; in column generation Petersen, Pisinger & Spoorendonk 2008;
 each dish by itself what it takes from the others.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Literal, NamedTuple
 
 _MOST_PARTS = 4  # a lot is told apart by its halves, thirds, ... at the most: ours
@@ -59,7 +59,10 @@ class Opens(NamedTuple):
 
 
 class Again(NamedTuple):
-    """A kind of protein or base at a sitting and at the next: once is free, what comes on top costs."""
+    """A kind of protein or base at a sitting and at the next: once is free, what comes on top costs.
+
+    A dish that is eaten at both brings it once: that it comes again was the aim.
+    """
 
     first: int
     kind: str
@@ -70,8 +73,12 @@ class Again(NamedTuple):
         return self.kind
 
     def of(self, taken: Taken) -> int:
-        """How often a dish brings the kind to one of the two."""
-        return sum(number in taken.covers for number in (self.first, self.first + 1)) * (self.kind in taken.kinds)
+        """Whether a dish brings the kind to one of the two."""
+        return int(self.kind in taken.kinds and self.touches(taken.covers))
+
+    def touches(self, covers: Sequence[int]) -> bool:
+        """Whether a dish for those sittings is eaten at one of the two."""
+        return any(number in covers for number in (self.first, self.first + 1))
 
     def room(self, units: Mapping[int, int]) -> int:
         """Once is free."""

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from calmlarder.compose.offer import unit_of
+from calmlarder.compose.offer import unit_grams, unit_of
 from calmlarder.compose.problem import PERISHABLE_KEEPS_DAYS, PORTION
 from calmlarder.intake.load import load_profile_of
 from calmlarder.larder.freezing import freezer_keeping, frozen
@@ -106,7 +106,9 @@ def shelves_of(lots: Sequence[Lot], today: date, use_shared: bool, tables: Table
 
 def _shelf(place: int, lot: Lot, today: date, use_shared: bool, tables: Tables) -> StockItem:
     food = tables.food_by_id[lot.food]
-    unit = unit_of(lot, food, load_profile_of(food, tables), tables)  # as dishes take it
+    # As dishes take it; of what has no figures none does.
+    known = not tables.unknown_of(food.id)
+    unit = unit_of(lot, food, load_profile_of(food, tables), tables) if known else unit_grams(food, tables)
     keeps = tables.keeping_of(food, "fridge", "whole")
     shut = tables.keeping_of(food, "cupboard", "whole")
     return StockItem(

@@ -20,12 +20,18 @@ LATE_PERCENT = 50  # past it
 AT_RISK_PERCENT = MappingProxyType({0: 30, 1: 15, 2: 8, 3: 4})
 # An evening falls through now and then. Of what would be wasted if it were not eaten at all, for each day it waits.
 WAITING_PERCENT = 12
-BOX_AT_RISK_PERCENT = 12  # of what waits in a box for a later sitting
+# Of what waits in a box: for another evening as above; a packed lunch that falls through is eaten that evening, and is
+# lost where that falls through, too.
+BOX_AT_RISK_PERCENT = 12
+LUNCH_BOX_AT_RISK_PERCENT = 2
 GRACE_DAYS = 2  # past its last day, never past a safety day, out of the freezer may still be planned, and dry goods
 EMPTY_SITTING = 3000  # nothing to eat is worse than waste
-EMPTY_SOONER = 50  # for each sitting that comes after it: until a later one somebody can shop
+# For each sitting that comes after it: until a later one somebody can shop, and nobody goes without tonight so that a
+# lettuce is eaten tomorrow. Of twelve sittings the first costs less than two: no plan feeds fewer for it.
+EMPTY_SOONER = 250
 MAIN_KIND_AGAIN = 10  # for each kind of protein or base that the sitting before had too
-LEFTOVER = 10  # the same dish again
+LEFTOVER = 10  # the same dish again, but for a packed lunch of last night's dinner: that is usual
+LUNCH_BY_ITSELF = 25  # a packed lunch that is a dish of its own: as fifty minutes, to think of, cook and wash up
 BUY_ONE = 60  # a thing is named to buy where it is worth more than this
 MOST_TO_BUY = 3
 APART_DAYS = 3  # a dish comes again on the third day at the earliest, unless it is its own leftover

@@ -11,7 +11,8 @@ from calmlarder.tables.vocabulary import CANNED_STATES
 Rounding = Literal["nearest", "down"]
 
 # Measures a cook has at hand, best first for saying an amount; some suit some kinds of food only.
-_SAID = ("tin", "piece", "medium", "block", "slice", "clove", "floret", "stalk", "cup", "handful", "tbsp", "tsp")
+_SAID = ("tin", "piece", "medium", "block", "slice", "clove", "floret", "stalk", "cup", "handful", "sprig", "tbsp",
+         "tsp")  # fmt: skip
 _BY_HAND = frozenset({"leaf", "salad-leaf", "nut", "seed", "pod", "shoot", "mushroom", "brassica", "pulse"})
 BY_SPOON = frozenset({
     "oil", "butter", "soy-sauce", "paste", "sauce", "acid", "citrus", "condiment", "spice", "sweetener", "flour",
@@ -22,10 +23,14 @@ _BY_SLICE = frozenset({"bread", "cheese", "fruit"})
 _NO_CUP = (_BY_HAND - {"pulse"}) | {"herb"}
 _NO_HANDFUL = frozenset({"tofu", "tempeh", "rice", "potato", "sweetcorn"})
 _BY_SPOON_ONLY = frozenset({"spice"})  # nobody counts paprika
+_WHOLE_SPICES = frozenset({"bay-leaf", "cardamom", "chilli-dried", "cloves", "lime-dried", "star-anise"})
 _NO_COUNT = frozenset({"piece", "medium"})
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _NEVER_HALVED = frozenset({"floret"})  # nobody looks for half of one
+_NOT_HALVED = frozenset({"poultry"})  # half of a drumstick
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
+# Of what is heavier a part is told by the cup or the handful: one swede is twice another. Ours.
+_LARGE_PIECE_G = 350
 # Beyond this many nobody counts on.
 _MOST_COUNT = 12
 _PINCH_G = 0.5  # a spice of which a person gets less goes in by the pinch: common practice, no source
@@ -38,19 +43,23 @@ def is_pinch(food: Food) -> bool:
     return food.kind == "spice" and food.portion_g < _PINCH_G
 
 
-def in_household_measure(food: Food, grams: float, tables: Tables, rounding: Rounding) -> str | None:
+def in_household_measure(
+    food: Food, grams: float, tables: Tables, rounding: Rounding, counted: bool = True
+) -> str | None:
     """`about 3 handfuls`, `about a third of one`, or None where no measure suits.
 
-    `down` never says more than the grams.
+    `down` never says more than the grams. What is not `counted` comes in no usual pieces (half of a large turnip).
     """
     if is_pinch(food):
         return PINCH
     counts = [(name, grams / one) for name, one in _measures(food, tables)]
+    counts = [(name, count) for name, count in counts if counted or name not in _NO_COUNT]
     for name, count in counts:
         least = 1.0 if rounding == "down" else 0.95
         if least <= count <= _MOST_SPOONS.get(name, _MOST_COUNT):
-            return f"about {_whole(count, name, rounding)}"
-    for name, count in counts:
+            whole = food.kind in _NOT_HALVED and name == "piece"
+            return f"about {round(count) if whole and rounding == 'nearest' else _whole(count, name, rounding)}"
+    for name, count in sorted(counts, key=lambda one: one[0] in _NO_COUNT and grams / one[1] >= _LARGE_PIECE_G):
         part = _part(count, rounding)
         if part:
             return f"about {part} of {'one' if name == 'piece' else f'a {name}'}"
@@ -73,7 +82,7 @@ def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
             continue
         if name in _NO_COUNT and food.state in CANNED_STATES:
             continue
-        if food.kind in _BY_SPOON_ONLY and name not in {"tbsp", "tsp", "clove"}:
+        if food.kind in _BY_SPOON_ONLY and name not in _spice_measures(food):
             continue
         if name == "cup" and food.kind in _NO_CUP:
             continue
@@ -84,6 +93,11 @@ def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
         row = own.get(name) or (tables.measure(food, name) if name in _general(food) else None)
         if row is not None:
             yield name, float(row.grams)
+
+
+def _spice_measures(food: Food) -> frozenset[str]:
+    """Ground spices go by the spoon, what is whole is counted."""
+    return frozenset({"piece"}) if food.id in _WHOLE_SPICES else frozenset({"tbsp", "tsp", "clove"})
 
 
 def _general(food: Food) -> set[str]:

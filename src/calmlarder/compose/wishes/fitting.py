@@ -2,10 +2,10 @@
 
 from collections.abc import Iterator
 
-from calmlarder.compose.problem import PatternProblem
+from calmlarder.compose.problem import CURED, PatternProblem
 from calmlarder.compose.taste import SEASONED_SITTINGS
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import FOREIGN_BASE, IN_WATER, PLAIN_OIL, POINT, rescue_points
+from calmlarder.compose.weights import BREAD_FOR_A_BASE, FOREIGN_BASE, IN_WATER, PLAIN_OIL, POINT, rescue_points
 from calmlarder.patterns.pattern import HEATED, Pattern, slot_names
 from calmlarder.tables.vocabulary import Family
 
@@ -13,6 +13,7 @@ _INFUSED = frozenset({"oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-m
 _PLAIN = frozenset({"oil-groundnut", "oil-olive", "oil-rapeseed", "oil-spray"})
 _ASIAN = frozenset({"east-asian", "southeast-asian", "south-asian"})
 _ASIAN_BASES = frozenset({"rice", "noodle"})
+_NOT_ON_TOAST = frozenset({"fish", "shellfish", "poultry", "meat"})
 _PRESSING = rescue_points(3, True)  # potatoes of so few days are worth a dish of theirs
 
 
@@ -82,6 +83,43 @@ class FittingBase:
 
     def bound(self, problem: PatternProblem) -> int:
         """The fitting base costs nothing."""
+        return 0
+
+
+class CookedBase:
+    """Bread under fish or meat from the pan costs where potatoes, rice or noodles are there and the bread keeps.
+
+    Eggs, cheese, tofu and pulses go on toast; a dish that names its bread (a burger in a bun) is not meant.
+    """
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a dish."""
+        problem = draft.problem
+        if problem.wanted.sitting != "dinner" or not problem.has_base:
+            return []
+        slots, options = problem.pattern.slots, list(enumerate(problem.options))
+        breads = [
+            number
+            for number, option in options
+            if option.offered.food.kind == "bread" and option.points < _PRESSING
+            if slots[option.slot].role == "base" and slots[option.slot].items[0] and not slots[option.slot].foods
+        ]
+        mains = [
+            number
+            for number, option in options
+            if option.offered.food.kind in _NOT_ON_TOAST and option.offered.food.id not in CURED
+            if slots[option.slot].role == "protein" and slots[option.slot].method != "raw"
+        ]
+        if not breads or not mains:
+            return []
+        on_toast = draft.model.new_bool_var("")
+        for bread in breads:
+            for main in mains:
+                draft.model.add(on_toast >= draft.used[bread] + draft.used[main] - 1)
+        return [(-BREAD_FOR_A_BASE * POINT, on_toast)]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """No bread costs nothing."""
         return 0
 
 

@@ -1,0 +1,57 @@
+"""What is bought whole or with its bones: fish, birds, pieces of them. A lot's grams are what can be eaten of it."""
+
+import re
+
+from calmlarder.tables.rows import Food
+
+# What can be eaten of what is weighed raw with its bones (US Department of Agriculture, Standard Reference, refuse:
+# recalled): of round fish with head and guts about half.
+_EATABLE = {
+    "chicken-drumsticks": 0.67, "chicken-whole": 0.68, "chicken-wings": 0.54, "turkey-leg": 0.7, "turkey-wings": 0.6,
+}  # fmt: skip
+_EATABLE_OF_A_FISH = 0.55
+_BONELESS = re.compile(
+    r"\b(?:bone ?less|de-?boned|boned|skinless|off the bone|without (?:the )?bones?|no bones?)\b", re.IGNORECASE
+)
+_CUT_FISH = re.compile(
+    r"\b(?:fill?ets?|filets?|filetes?|filetti|steaks?|loins?|slices?|sliced|portions?|chunks?|darnes?|pav[eé]s?|halves|half"
+    r"|side|tails?|belly|heads?|pieces|pcs|cut|cubes|mince|smoked|salted|dried|boned|de-?boned|boneless|packs?|pkts?)\b",
+    re.IGNORECASE,
+)
+_SAID_WHOLE = re.compile(
+    r"\b(?:whole|ekor|gutted|scaled|descaled|cleaned|head[- ]on|big ones?|small ones?|enter[oa]s?|entiers?|ganz\w*)\b",
+    re.IGNORECASE,
+)
+# Fish that are sold whole where nobody says how they are cut: common practice, no source.
+_SOLD_WHOLE = re.compile(
+    r"\b(?:bangus|bream|dorad[ae]|galunggong|kembung|mackerels?|milkfish|orata|pomfrets?|sardines?|sardinas?|sardinhas?|sprats"
+    r"|herrings?|sea ?bass|branzino|tilapias?|titus|trouts?)\b",
+    re.IGNORECASE,
+)
+_COUNT = re.compile(
+    r"(?<![\d.,/:-])([1-9]|1[0-2])(?![\d.,/:%]|\s?-|\s?(?:st|nd|rd|th|days?|kg|g|kilos?|lbs?|oz|ml|l)\b)"
+)
+
+
+def is_whole_fish(food: Food, line: str) -> bool:
+    """Whether a line tells of raw fish as it swims, and not of fillets, steaks or a part of one."""
+    if food.kind != "fish" or food.state not in {"raw", "frozen"} or _CUT_FISH.search(line):
+        return False
+    counted = count_in(line) is not None and _SOLD_WHOLE.search(line) is not None
+    return counted or _SAID_WHOLE.search(line) is not None
+
+
+def count_in(line: str) -> int | None:
+    """How many a line counts, where it has one plain number, and that no weight and no date."""
+    found = _COUNT.findall(line)
+    return int(found[0]) if len(found) == 1 and len(re.findall(r"\d+", line)) == 1 else None
+
+
+def eatable_share(food: Food, line: str, weighed: bool) -> float:
+    """How much of its weight can be eaten: 1 of what has no bones. `weighed` says that the line gives a weight.
+
+    The usual weight of a piece with bones is kept without them; of a fish it is that of the fish.
+    """
+    if is_whole_fish(food, line):
+        return _EATABLE_OF_A_FISH
+    return _EATABLE.get(food.id, 1.0) if weighed and not _BONELESS.search(line) else 1.0

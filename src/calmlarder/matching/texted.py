@@ -1,0 +1,80 @@
+"""Words of messages that tell neither a food nor how much of it: prices, wrapping, who may have it."""
+
+import re
+
+_OFF_THE_BBQ = re.compile(
+    r"\b(?:bbq|barbecue)'?e?d? (?=left ?overs?\b)|(?<=left over )bbq\b|(?<=leftover )bbq\b"
+    r"|\b(?:from|off) (?:the |last night'?s )?(?:bbq|barbecue|barbie|braai)\b|\b(?:bbq|braai)'?e?d\b"
+)
+_CUT = r"(breasts?|thighs?|legs?|wings?|drumsticks?|fillets?)"
+_CUTS = re.compile(rf"\bchicken[:,]? (\d{{1,2}}) {_CUT},? (?:and |& ?|\+ ?|plus )?(\d{{1,2}}) {_CUT}\b")
+_CUTS_BEHIND = re.compile(rf"\bchicken {_CUT} (\d{{1,2}}),? (?:and |& ?|\+ ?|plus )?{_CUT} (\d{{1,2}})\b")
+# So long a piece of it, unless it tells the size of a round thing.
+_INCHES = re.compile(
+    r"\b(?:about )?\d{1,2}(?:[./]\d)? ?(?:inch(?:es)?|cm)\b(?: (?:piece|bit|long|chunk|end)\b)?(?: of\b)?"
+)
+_ROUND = re.compile(
+    r"tortilla|wrap|pizza|pancake|\bpie\b|base|case|roti|naan|ginger|galangal|turmeric|pitta|pita|sausage|sub"
+)
+_INCH_OF = re.compile(r"\b(?:with )?(?:about )?(?:an? |one )?inch of (?=[a-z])")
+_TWO_OLIVES = re.compile(r"\b(?:black|green|kalamata) (?:and|n|&|\+) (?:black|green|kalamata) olives\b")
+_PRICE = re.compile(
+    r"[£$€] ?\d+(?:[.,]\d\d?)?\b(?![.,]?\d| off)(?: (?:sticker|each|a ?piece|the lot))?|\b\d{2}p\b"
+)  # money is no amount
+# A chook is a whole bird unless it was cooked; Chinese leaf is a cabbage and no leaf of one.
+_CHOOK = re.compile(r"\b(cooked|bbq|rotisserie|roast(?:ed)?|hot) chook\b")
+_CHINESE_LEAF = re.compile(r"\bchinese lea(?:f|ves)\b")
+# How a thing is wrapped is no food and no amount; neither is `a bit` before how it looks.
+_WRAPPED = re.compile(
+    r",? ?\b(?:wrapped |covered |sealed |all )?(?:up )?(?:in|under|with) (?:a |some |the )?(?:bit of )?"
+    r"(?:cling ?film|cling ?wrap|plastic(?: wrap)?|tin ?foil|foil|bees ?wax wrap)\b"
+)
+_A_BIT_SO = re.compile(
+    r"\b(going|gone|getting|looking|is|are|turning|turned|smells?|smelling|now|feeling|tastes?) (?:a )?"
+    r"(?:wee |little )?bit (?=[a-z])(?!of\b|sour\b)"
+    r"|([,(]) ?(?:a |just a )?(?:wee |little )?bit (?=[a-z]+\)?\s*$)(?!left\b|more\b|only\b|sour\b)"
+)
+# `2 sausages left in pack`: so many of them, and no packs.
+_LEFT_IN_PACK = re.compile(
+    r"^((?:about |only |just |maybe )?(?:\d{1,2}|one|two|three|four|five|six|few|a few) [a-z][a-z ]*?)"
+    r"(?: left)? in (?:the |a |an? open(?:ed)? |open(?:ed)? |its |their )?"
+    r"(?:pack|packet|bag|box|carton|tray|net)\b(?! of)"
+)
+_MAY_HAVE = re.compile(
+    r"\b(i|we|you|u|they|anyone) can (?=(?:have|use|eat|take|nick|finish|share|cook|only|still|prob)\b)"
+)
+_STRIPS = re.compile(r"(?<=[a-z]) strips?\b(?! of)")
+_THING_OF = re.compile(r"\b(an?|half an?|the|this|1|one|half|2|two|most of an?) (?:little |big )?things? of (?=[a-z])")
+# Their cups are pots: `yogurt cups 4`.
+_IN_CUPS = re.compile(
+    r"\b(yog\w*|yoghurts?|guac\w*|hummus|pudding|custard|jell[yo]|apple ?sauce|fruit|cottage cheese|rice pudding)"
+    r" cups?\b"
+)
+_ISH = re.compile(r"(?<=\d)[ -]?ish\b")  # `4ish`, `300ish g`
+_OF_A_TYPE = re.compile(r"(?<=[a-z]{3}) type (?=[a-z]{3})(?!of\b|flour\b)")
+
+
+def as_texted(text: str) -> str:
+    """A plain line without such words, and with a few phrases of messages put plainly."""
+    text = _CHOOK.sub(r"\1 chicken", text) if "chook" in text else text
+    text = _CHINESE_LEAF.sub("chinese cabbage", text) if "chinese" in text else text
+    text = _WRAPPED.sub(" ", text) if "in" in text or "wi" in text or "und" in text else text
+    text = _A_BIT_SO.sub(lambda found: f"{found[1] or found[2]} ", text) if "bit " in text else text
+    text = _LEFT_IN_PACK.sub(r"\1 left", text) if " in " in text else text
+    text = _MAY_HAVE.sub(r"\1 may ", text) if " can " in text else text
+    if "strip" in text and "bacon" not in text:
+        text = _STRIPS.sub(" ", text)
+    text = _THING_OF.sub(r"\1 tub of ", text) if "thing" in text else text
+    text = _IN_CUPS.sub(r"\1 pots", text) if " cup" in text else text
+    text = _OFF_THE_BBQ.sub("cooked ", text) if "b" in text else text
+    if "chicken" in text:
+        text = _CUTS.sub(r"\1 chicken \2, \3 chicken \4", text)
+        text = _CUTS_BEHIND.sub(r"\2 chicken \1, \4 chicken \3", text)
+    if "inch" in text or "cm" in text:
+        text = _INCH_OF.sub("little bit of ", text)
+        text = text if _ROUND.search(text) else _INCHES.sub(" a bit of ", text)
+    text = _TWO_OLIVES.sub("olives", text) if "olives" in text else text
+    text = _PRICE.sub(" ", text)
+    text = _ISH.sub(" ", text) if "ish" in text else text
+    text = _OF_A_TYPE.sub(" style ", text) if " type " in text else text
+    return text
