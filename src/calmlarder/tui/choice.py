@@ -67,9 +67,9 @@ class Choice(Modal[str]):
         """The question over the names."""
         with Vertical(id="choice"):
             yield Static(self._question, markup=False)
-            yield OptionList(*map(Text, self._names))
-            if not self._other and len(self._names) > _LONG:
+            if not self._other and len(self._names) > _LONG:  # above: a long list fills all below
                 yield Static(_FIND, id="ask-empty", markup=False)
+            yield OptionList(*map(Text, self._names))
             if self._other:
                 yield Input(placeholder=self._other, select_on_focus=False, id="other")
         yield KeysLine()
