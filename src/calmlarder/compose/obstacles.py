@@ -9,8 +9,9 @@ from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
+from calmlarder.compose.rules.all_rules import RULES
 from calmlarder.compose.rules.protein import ProteinFloor
-from calmlarder.compose.search import RULES, How, Watch, search
+from calmlarder.compose.search import How, Watch, search
 from calmlarder.compose.stop import Stop
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.kitchen.equipment import USUAL
