@@ -53,6 +53,11 @@ def test_the_offer_leaves_it_out_until_fructans_have_a_limit_of_ones_own(
         ("vegan sausages 300g, no onion or garlic", False),
         ("vegan sausages 300g without garlic", True),  # and of the onion nothing is said
         ("sriracha (no garlic)", False),
+        ("vegan nuggets 300g", True),  # its note: most hold onion or garlic
+        ("vegan nuggets 300g, no onion or garlic", False),
+        ("breaded chicken 300g", True),  # some coatings hold no onion: most do
+        ("taco seasoning without onion or garlic", False),
+        ("curry powder", False),  # some hold it: read the label, and no more
     ],
 )
 def test_what_a_line_denies_may_go_in(
@@ -92,3 +97,14 @@ def test_the_check_refuses_what_nobody_can_tell(profile: str, lot: dict[str, obj
     request = {"profile": profile, "sitting": "dinner"}
     foods = foods_of(folders, {}, {"sausages"})
     assert bool(list(hidden_faults(dinner, {"1": lot}, request, foods, folders))) is refused
+
+
+@pytest.mark.parametrize(
+    ("food", "refused"), [("vegan-pieces", True), ("chicken-nuggets", True), ("taco-seasoning", False)]
+)
+def test_the_check_knows_what_most_of_a_kind_hold(food: str, refused: bool) -> None:
+    folders = [shipped("ingredient_tables")]
+    dinner = {"uses": [{"lot": "1", "food": food, "line": food}]}
+    request = {"profile": "elimination", "sitting": "dinner"}
+    foods = foods_of(folders, {}, {food})
+    assert bool(list(hidden_faults(dinner, {"1": {}}, request, foods, folders))) is refused

@@ -21,6 +21,16 @@ def held_by_name(food: Row | None) -> set[str]:
     return {found.rstrip("s") for found in re.findall(r"\b(?:garlic|onions?)\b", food["name"].split(" without ")[0])}
 
 
+def held_by_most(food: Row | None) -> set[str]:
+    """Which of the two its name says, or its note says of most of its kind; what its name denies is not held."""
+    if food is None:
+        return set()
+    denied = food["name"].partition(" without ")[2]
+    noted = re.findall(r"\bmost (?:\w+ )?hold ([^:;]*)|\bsome (?:\w+ )?hold no ([^:;]*)", food["note"])
+    words = " ".join("".join(one) for one in noted)
+    return held_by_name(food) | {one for one in ("garlic", "onion") if one in words and one not in denied}
+
+
 def hidden_faults(
     taken: Mapping[str, Any],
     lots: Mapping[str, Mapping[str, Any]],
@@ -34,7 +44,7 @@ def hidden_faults(
     for use in taken["uses"]:
         lot = lots.get(use["lot"], {})
         said = " ".join(one for one in lot.get("assumed", ()) if one.startswith("without "))
-        unknown = held_by_name(foods.get(use["food"])) - set(said.split())
+        unknown = held_by_most(foods.get(use["food"])) - set(said.split())
         if unknown and not lot.get("label"):
             yield f"nobody can tell how much {' and '.join(sorted(unknown))} is in `{use['line']}`"
 

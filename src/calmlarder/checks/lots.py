@@ -9,6 +9,7 @@ Nothing of calmlarder is imported here on purpose.
 from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from decimal import Decimal
+from fractions import Fraction
 from typing import Any
 
 from calmlarder.checks.tables import Row
@@ -17,6 +18,7 @@ Lot = Mapping[str, Any]
 COOKED = {"cooked", "boiled", "roasted"}
 _SINCE_YESTERDAY = 1  # a pack that is open since nobody knows when
 _BOX_FROZEN_DAYS = 90
+_WEEK, _FAR_BEYOND = 7, 2  # days once opened of what spoils soon, and how often them nobody eats it at all: ours
 _LEFTOVER_DAYS = 2  # in the fridge: UK Food Standards Agency (recalled)
 
 
@@ -60,11 +62,43 @@ def lot_faults(
         last = last_safe_day(lot, foods, keeping, day)
         if lot["to_bin"] or (last is not None and last < day):
             faults.append(f"`{use['line']}` is not safe to eat")
+        if open_for_days(lot, foods, keeping, day) > _FAR_BEYOND:
+            faults.append(f"`{use['line']}` has been open for more than twice the days it keeps")
         if set(lot.get("label_allergens", ())) & set(request["avoid"]):
             faults.append(f"`{use['line']}` names on its label what is to be avoided")
         if lot["owner"] and not (lot["owner_agrees"] or request["use_shared"]):
             faults.append(f"`{use['line']}` is somebody else's")
     return faults
+
+
+def open_for_days(lot: Lot, foods: Mapping[str, Row], keeping: Mapping[tuple[str, ...], Row], today: date) -> Fraction:
+    """How often the days that it keeps once opened a lot in the fridge has been open; 0 of what keeps over a week."""
+    opened = [one["on"] for one in lot["dates"] if one["kind"] == "opened" and one["on"] is not None]
+    food = foods.get(lot["food"])
+    if not opened or food is None or lot["place"] != "fridge" or any(one["kind"] == "frozen" for one in lot["dates"]):
+        return Fraction(0)
+    row = keeping_row(food, "fridge", "opened", keeping)
+    if row is None or int(row["days"]) > _WEEK or int(row["days"]) < 1:
+        return Fraction(0)
+    return Fraction((today - min(date.fromisoformat(str(on)) for on in opened)).days, int(row["days"]))
+
+
+def opened_faults(
+    dinner: Mapping[str, Any],
+    lots: Sequence[Lot],
+    today: date,
+    keeping: Mapping[tuple[str, ...], Row],
+    read: tuple[Mapping[str, Row], Mapping[str, Any]],
+) -> list[str]:
+    """What has been open for longer than it keeps is not served cold. `read`: the foods, and the dish's pattern."""
+    foods, pattern = read
+    by_id = {lot["id"]: lot for lot in lots}
+    cold = [use for use in dinner["uses"] if use["lot"] in by_id and pattern["slots"][use["slot"]]["method"] == "raw"]
+    return [
+        f"`{use['line']}` has been open for longer than it keeps, and is served cold"
+        for use in cold
+        if open_for_days(by_id[use["lot"]], foods, keeping, today) > 1
+    ]
 
 
 def last_safe_day(

@@ -1,9 +1,13 @@
-"""Whether a made food has garlic or onion in its name, and so an amount of it that only its label could tell."""
+"""Whether a made food holds garlic or onion in an amount that only its label could tell.
+
+Its name says so, or its note: that most hold it (vegan nuggets), or that only some hold none (common practice).
+"""
 
 import re
 
 from calmlarder.larder.lot import Lot
 from calmlarder.matching.notes import LACKING
+from calmlarder.tables.most_hold import most_hold
 from calmlarder.tables.rows import Food
 
 _GARLIC = re.compile(r"\b(?:garlic|onions?)\b")
@@ -27,4 +31,4 @@ def says_garlic(food: Food) -> bool:
 def is_guesswork(food: Food, lot: Lot) -> bool:
     """Whether nobody can tell how much garlic or onion is in a lot: no label was read, and no line denies it."""
     lacking = {word for said in lot.assumed if said.startswith(LACKING) for word in said.split()}
-    return not lot.label and not garlic_in_name(food) <= lacking
+    return not lot.label and not garlic_in_name(food) | most_hold(food) <= lacking

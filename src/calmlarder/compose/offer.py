@@ -10,6 +10,7 @@ from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.larder.lot import Lot, why_unfit
+from calmlarder.larder.open_too_long import is_far_past_opened, is_past_opened
 from calmlarder.larder.with_bones import count_in, is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -23,7 +24,8 @@ BEYOND = ""  # in place of a lot's id: many of them
 class Offered(NamedTuple):
     """A lot that may be cooked. `place` is its number in the larder, `rank` tells equal lines apart.
 
-    `gives` marks what the larder does not offer tonight: food to buy, or a lot whose owner is to be asked.
+    `gives` marks what the larder does not offer tonight: food to buy, or a lot whose owner is to be asked. What is
+    `only_cooked` was open for too long to be eaten cold.
     """
 
     place: int
@@ -33,6 +35,7 @@ class Offered(NamedTuple):
     brings: LoadProfile
     unit_grams: int
     gives: Literal["buy", "ask"] | None = None
+    only_cooked: bool = False
 
 
 class Excluded(NamedTuple):
@@ -61,9 +64,10 @@ def offer(
         fit.append((index, rank, lot, food))
     first = goes_first([lot for _, _, lot, _ in fit], wanted, tables)
     offered = tuple(
-        Offered(index, rank, lot, food, brings, unit_of(lot, food, brings, tables))
+        Offered(index, rank, lot, food, brings, unit_of(lot, food, brings, tables), only_cooked=past)
         for index, rank, lot, food in fit
         for brings in (load_profile_of(food, tables),)
+        for past in (is_past_opened(lot, wanted.today, tables),)
         if lot.id in first
     )
     beyond = len(fit) - len(offered)
@@ -116,6 +120,8 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
         return f"{food.name} is not {wanted.diet}"  # nobody asks a flatmate for what they do not eat
     if unfit:
         return unfit
+    if is_far_past_opened(lot, wanted.today, tables):
+        return f"open for more than twice the days it keeps ({lot.days_from}): do not eat it"
     allergens = allergens_met(food, wanted.avoid)
     if allergens:
         return f"it holds or may hold {', '.join(allergens)}, among the allergens to avoid"

@@ -26,6 +26,7 @@ _LEAST_SHARE_SMALL = 0.4
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
 _MOST_OF_A_LAST_PACK, _LAST_DAYS = 1.75, 2
+_FROM_THE_SEA = frozenset({"fish", "shellfish"})
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
 # About a tablespoon of soy sauce a person, which has as much salt as half a day's (2.3 g): USDA SR 28 16123, recalled.
 _MOST_OF_KIND = {"soy-sauce": 1.6}
@@ -189,7 +190,9 @@ def _out_of_place(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
 
 
 def _to_be_cooked(slot: Slot, thing: Offered) -> bool:
-    """A soft, bendy or wilting vegetable is not eaten raw, where it can be cooked."""
+    """A soft, bendy or wilting vegetable is not eaten raw, where it can be cooked; nor what is open for too long."""
+    if thing.only_cooked and slot.method == "raw":
+        return True
     raw = slot.role == "vegetable" and slot.method == "raw"
     return raw and thing.lot.condition is not None and len(thing.food.minutes) > 1
 
@@ -241,12 +244,19 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         fibre_mg=int((food.fibre_g or 0) * 10 * unit),
         lysine=int((food.lysine_mg or 0) * unit),
         minutes=minutes_of(slot, food, lot.line, least * unit),
-        points=weights.main_rescue_points(pressing, points) if main else points,
+        points=_main_points(thing, pressing, points) if main else points,
         weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in CANNED_STATES and not lot.opened,
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )
+
+
+def _main_points(thing: Offered, pressing: int | None, points: int) -> int:
+    """Raw fish and shellfish on their last day have no second dinner: they go before fish that has one."""
+    raw = thing.food.kind in _FROM_THE_SEA and thing.food.state == "raw"
+    last = raw and thing.lot.place == "fridge" and pressing == 0 and not thing.lot.days_estimated
+    return weights.main_rescue_points(pressing, points) * (weights.LAST_RAW if last else 1)
 
 
 def _is_last_pack(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:

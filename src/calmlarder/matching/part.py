@@ -15,6 +15,7 @@ from calmlarder.matching.notes import HARMLESS, LACKING, WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS, Span
 from calmlarder.matching.tokens import Token, tokens_of, words_of_food
 from calmlarder.matching.words import SMALL, singular, words_of
+from calmlarder.tables.most_hold import most_hold
 
 AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in this house before
 WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
@@ -170,10 +171,15 @@ def _without_it(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Name
 
 
 def _half_denied(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Named:
-    """The usual food in place of one that lacks more than the line denies: `curry paste, no onion` may hold garlic."""
+    """The usual food in place of one that lacks more than the line denies: `curry paste, no onion` may hold garlic.
+
+    Of a food that most makers put it in (vegan nuggets) it is said that the line denies it.
+    """
     foods = lexicon.tables.food_by_id
     if named.outcome != "matched" or len(named.foods) != 1:
         return named
+    if lacking & most_hold(foods[named.foods[0]]) and not any(one.startswith(LACKING) for one in named.assumed):
+        return named._replace(assumed=(*named.assumed, f"{LACKING}{' or '.join(sorted(lacking))}"))
     kind, without, _ = foods[named.foods[0]].name.partition(" without ")
     usual = next((food for food in foods.values() if food.name.startswith(f"{kind} with ")), None)
     if not without or usual is None or _ALLIUMS & set(words_of(usual.name)) <= lacking | named.takes:

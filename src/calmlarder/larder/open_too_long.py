@@ -1,0 +1,31 @@
+"""What has been open in the fridge for longer than it keeps: only cooked, and far beyond it not at all.
+
+Days once opened are those of keeping.csv, with their sources; the two bounds here are common practice, no source.
+"""
+
+from datetime import date
+
+from calmlarder.larder.lot import Lot
+from calmlarder.tables.book import Tables
+
+_SHORT_DAYS = 7  # what keeps longer than that once opened (pickles, mustard, hard cheese) is judged by eye and nose
+_FAR_BEYOND = 2  # times its days
+
+
+def is_past_opened(lot: Lot, today: date, tables: Tables) -> bool:
+    """Whether it has been open for more days than it keeps, so that nobody eats it cold."""
+    return _open_for(lot, today, tables, 1)
+
+
+def is_far_past_opened(lot: Lot, today: date, tables: Tables) -> bool:
+    """Whether it has been open for more than twice the days it keeps, so that nobody eats it at all."""
+    return _open_for(lot, today, tables, _FAR_BEYOND)
+
+
+def _open_for(lot: Lot, today: date, tables: Tables, times: int) -> bool:
+    since = min((one.on for one in lot.dates if one.kind == "opened" and one.on is not None), default=None)
+    food = tables.food_by_id.get(lot.food)
+    if since is None or food is None or lot.place != "fridge" or any(one.kind == "frozen" for one in lot.dates):
+        return False
+    row = tables.keeping_of(food, "fridge", "opened")
+    return row is not None and 1 <= row.days <= _SHORT_DAYS and (today - since).days > times * row.days
