@@ -234,7 +234,7 @@ def test_hundreds_of_ingredients_are_answered(size: int, tables: Tables, adapted
 @pytest.mark.parametrize(
     ("food", "grams", "line_written"),
     [
-        ("oil-garlic", 27.4, "30 ml garlic-infused oil"),
+        ("oil-garlic", 27.4, "2 tbsp garlic-infused oil"),
         ("leek-green", 297, "295 g leek greens"),
         ("chives", 4, "4 g chives"),
         ("asafoetida", 0.3, "1 pinch asafoetida"),

@@ -2,6 +2,7 @@
 
 import asyncio
 from collections.abc import Awaitable, Callable
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -41,12 +42,11 @@ def takes(app: LarderApp, name: str) -> str:
 @pytest.mark.parametrize("size", some(SIZES, 3))
 def test_a_minute_with_the_keys(tmp_path: Path, tables: Tables, size: tuple[int, int]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        assert "Space or a click ticks" in takes(app, "avoid")
-        hint = app.screen.query_one("#avoid").query_ancestor(Field).query_one(".takes")
-        assert hint.size.height  # before the boxes have the focus
+        hint = app.screen.query_one("#avoid").query_ancestor(Field).query_one(".label", Static)
+        assert "Space ticks" in str(hint.content)  # before the boxes have the focus
         await pilot.press("left", "left", "left", "tab")  # vegan; then two allergens
         await pilot.press("space", "right", "right", "right", "right", "right", "space", "tab")
-        await pilot.press("backspace", "3", "tab", "right", "tab", "tab", *"olive oil, rice", "tab", "enter")
+        await pilot.press("backspace", "3", "tab", "right", "tab", "tab", "tab", *"olive oil, rice", "tab", "enter")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
         held = app._kitchen.settled()
@@ -108,5 +108,26 @@ def test_what_is_chosen_is_told_without_colour(tmp_path: Path, tables: Tables) -
         assert "[omnivore]" in app.screen.query_one("#diet", Pick).draw(60).plain
         assert "[x] gluten" in app.screen.query_one("#avoid", Pick).draw(60).plain
         assert "[ ] eggs" in app.screen.query_one("#avoid", Pick).draw(60).plain
+
+    begin(tmp_path, tables, act, (80, 24))
+
+
+def test_it_asks_when_elimination_began(tmp_path: Path, tables: Tables) -> None:
+    """From that day its weeks count; a day that cannot be stays to be mended, and is not kept by leaving."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        since = app.screen.query_one("#since", Input)
+        for typed in ("tomorrow", "long ago"):
+            since.value = typed
+            app.screen.query_one("#done", Button).press()
+            await pilot.pause()
+            assert app.focused is since
+        assert "2026-03-12" in takes(app, "since")
+        since.value = "2026-02-20"
+        app.screen.query_one("#done", Button).press()
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        (me,) = app._kitchen.settled().persons
+        assert (me.phase, me.since) == ("elimination", date(2026, 2, 20))
 
     begin(tmp_path, tables, act, (80, 24))

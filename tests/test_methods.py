@@ -203,6 +203,16 @@ def test_greens_give_their_water_before_eggs_are_poured_over(cook: Cook) -> None
     assert text.index("tip out the water") < text.index("Beat")
 
 
+def test_sprouts_are_cut_out_slow_grains_drink_more_and_no_drumstick_is_halved(cook: Cook, tables: Tables) -> None:
+    fridge = ["spuds 6 sprouty", "firm tofu 300g", "tomatoes 400g", "kale 200g", "oregano", "oil", "lemon"]
+    assert "eyes and sprouts cut out" in said(cook(fridge, "tomato-stew"))
+    wild = ["wild rice 300g", "beef mince 300g", "carrots 4", "red pepper 1", "paprika", "oil"]
+    assert "three times the volume" in said(cook(wild, "skillet"))
+    quinoa = [wild[0].replace("wild rice", "quinoa"), *wild[1:]]
+    assert "twice the volume" in said(cook(quinoa, "skillet"))
+    assert in_household_measure(tables.food_by_id["chicken-drumsticks"], 490, tables, "nearest") == "about 7"
+
+
 def test_water_is_said_for_a_person(cook: Cook) -> None:
     fridge = ["potatoes 1kg", "peanuts 200g", "kale 300g", "tomatoes 4", "turmeric", "ginger", "oil"]
     assert "a third of a cup of boiling water each" in said(cook(fridge, "peanut-stew"))

@@ -29,6 +29,18 @@ def test_what_stays_behind_of_a_tin_is_open_since_today(
     assert [(one.kind, one.on) for one in rest.dates] == [("opened", TODAY)]
 
 
+def test_an_open_bag_of_dry_goods_keeps_for_months(
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+) -> None:
+    """Dry pasta and white rice keep a year and more once open: USDA FoodKeeper (recalled); cooked they keep days."""
+    for line in ("pasta 500 g opened", "basmati open bag 1kg", "in the fridge: dry white rice 1kg, opened"):
+        (bag,) = lots_of([line])
+        assert bag.days_left is not None
+        assert bag.days_left > 90
+    (cooked,) = lots_of(["cooked rice 200 g, opened"])
+    assert (cooked.place, cooked.days_left) == ("fridge", 0)
+
+
 def test_of_several_tins_and_of_dry_goods_nothing_is_known(
     lots_of: Callable[[Sequence[str]], list[Lot]], tables: Tables
 ) -> None:

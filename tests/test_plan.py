@@ -16,9 +16,10 @@ from calmlarder.checks.patterns import pattern_of
 from calmlarder.checks.plan import verify_plan
 from calmlarder.cli import main
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.solve import WISHES, constant
+from calmlarder.compose.solve import constant
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.weights import POINT
+from calmlarder.compose.wishes.all_wishes import WISHES
 from calmlarder.household import planning as planning_of_household
 from calmlarder.household.planning import meals_that_stay
 from calmlarder.intake.eaten import Eaten, Load

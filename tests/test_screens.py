@@ -389,7 +389,7 @@ def test_one_key_anywhere_tells_where_figures_come_from(keys: tuple[str, ...], p
         text = app.screen.query_one(Hanging).content
         assert "0.30 g, at most 0.48" in text
         assert "Varney" in text
-        assert "efsa2010_fibre" in text
+        assert "EFSA Panel on Dietetic Products 2010" in text
 
     play(act)
 

@@ -14,7 +14,7 @@ from ortools.sat.python import cp_model
 from calmlarder.compose import solve as module
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.search import RULES
+from calmlarder.compose.rules.all_rules import RULES
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.solver import known_bound, plain_solver

@@ -128,7 +128,7 @@ def test_whatever_is_asked_only_sound_things_are_offered(every: int, answer_for:
     """One food in five (in tests/long each), at a usual, a large or a small amount: listed or computed, all hold."""
     offered = 0
     for place, (food, row) in [*enumerate(foods().items())][::every]:
-        grams = round(min(900, float(row["portion_g"]) * (1, 2.5, 0.3)[place % 3]), 1)
+        grams = max(0.1, round(min(900, float(row["portion_g"]) * (1, 2.5, 0.3)[place % 3]), 1))
         for one in answer_for(food, grams, diet="vegan")["substitutes"]:
             plate = plate_of(one)
             assert not passed(plate), (food, grams, plate)

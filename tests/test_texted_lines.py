@@ -319,7 +319,7 @@ def test_as_people_text_it(line: str, foods: list[str], low: float, high: float,
     assert low <= found[0].grams <= high
 
 
-@pytest.mark.parametrize("line", ["blorp and yoghurt", "milk n snorf", "zorb style mince"])
+@pytest.mark.parametrize("line", ["blorp and yoghurt", "milk n snorf", "zorb style mince", "chicken 14 left"])
 def test_what_nobody_knows_is_said(line: str, reader: LarderReader) -> None:
     reading = reader.read(line, "line 1")
     assert reading is not None
@@ -337,3 +337,26 @@ def test_days_gone_by(line: str, days: int, reader: LarderReader) -> None:
     (lot,) = lots(reader, line)
     assert lot.days_left is not None
     assert lot.days_left <= days
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("chicken 2 breasts 3 thighs", ["chicken-breast", "chicken-thigh"]),
+        ("2 tins lentil soup", ["soup-lentil"]),
+        ("hing gf", ["asafoetida"]),
+        ("cooked sausages 3", ["sausages"]),
+        ("black and green olives", ["olives"]),
+        ("paprika n thyme", ["paprika", "thyme-dried"]),
+    ],
+)
+def test_what_stands_beside_makes_no_other_food(line: str, foods: list[str], reader: LarderReader) -> None:
+    assert [lot.food for lot in lots(reader, line)] == foods
+
+
+@pytest.mark.parametrize(("line", "days"), [("paneer exp 15", 4), ("opened feta sat", 10)])
+def test_days_in_few_words(line: str, days: int, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert lot.days_left is not None
+    assert lot.days_left <= days
+    assert lot.dates

@@ -23,6 +23,7 @@ from test_plan import test_every_plan_passes_the_replay as passes_the_replay
 from test_swaps import answer_for as answer_for
 from test_swaps import test_whatever_is_asked_only_sound_things_are_offered as only_sound_things
 from test_two_lots import test_a_dish_with_each_food_twice_has_an_order as has_an_order
+from test_why import test_the_deciding_figure_changes_the_dinner_as_told as decides_as_told
 
 
 @pytest.mark.parametrize("seed", range(150))
@@ -69,3 +70,9 @@ def test_every_dish_with_each_food_twice(patterns: Any, tables: Any) -> None:
 
 def test_two_households_that_live_by_a_plan(tables: Any, patterns: Any) -> None:
     four_days("plan", tables, patterns)
+
+
+@pytest.mark.parametrize("seed", [3, 10])
+def test_deciding_figures(seed: int, tables: Any, patterns: Any, lots_of: Any, wanting: Any) -> None:
+    """Of larders in which no figure decides."""
+    decides_as_told((18, seed), False, tables, patterns, lots_of, wanting)

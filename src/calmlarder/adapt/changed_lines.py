@@ -6,7 +6,7 @@ from decimal import Decimal
 from typing import NamedTuple
 
 from calmlarder.adapt.model import Adapted, Change
-from calmlarder.adapt.written import own_words, tail_of, written
+from calmlarder.adapt.written import cut_of, own_words, tail_of, written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
 from calmlarder.tables.book import Tables
@@ -143,7 +143,8 @@ def _texts(place: int, recipe: Recipe, parts: Sequence[Part], adapted: Adapted, 
     if not more or place not in adapted.amounts:
         return _kept(part, recipe, adapted, place, tables)
     food = tables.food_by_id[part.read.food or ""]
-    return (written(food, adapted.amounts[place].grams + sum(more), tables).line,)
+    words = f"{food.name}{cut_of(recipe.ingredients[part.line])}"
+    return (written(food, adapted.amounts[place].grams + sum(more), tables, words).line,)
 
 
 def _becomes(change: Change, part: Part) -> bool:
@@ -159,6 +160,7 @@ def _kept(part: Part, recipe: Recipe, adapted: Adapted, place: int, tables: Tabl
     text = part.read.text
     if text == recipe.ingredients[part.line]:
         food, amount = tables.food_by_id[part.read.food or ""], adapted.amounts.get(place)
-        text = food.name if amount is None else written(food, amount.grams, tables).line
+        words = f"{food.name}{cut_of(text)}"
+        text = food.name if amount is None else written(food, amount.grams, tables, words).line
     mark = next((one.mark for one in adapted.unread if one.place == place), "")
     return (_marked(text, mark) if mark else text,)

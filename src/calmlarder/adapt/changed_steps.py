@@ -16,8 +16,16 @@ from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.collective import collective_names
 from calmlarder.adapt.in_words import A_MIXTURE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
-from calmlarder.adapt.names import Names, spans_in, with_last_words
-from calmlarder.adapt.step_heat import is_only_soaked, on_time, sentence_at, time_told, treated, without_soaking
+from calmlarder.adapt.names import Names, names_of_all, spans_in, with_last_words
+from calmlarder.adapt.step_heat import (
+    boils_long,
+    is_only_soaked,
+    on_time,
+    sentence_at,
+    time_told,
+    treated,
+    without_soaking,
+)
 from calmlarder.adapt.step_notes import (
     amount_of,
     bare,
@@ -31,6 +39,7 @@ from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_shares import in_one_line, own_amounts, shared_out, twice
 from calmlarder.adapt.written import BAKING_POWDER
 from calmlarder.matching.words import words_of
+from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 
 _AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
@@ -44,6 +53,13 @@ _OWN_STEP = re.compile(
     r"[.!](?=\s|$)"
 )
 _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
+_COOKED_ALREADY = "cooked already"
+_BOILED_ALONG = frozenset({"herb", "spice", "oil", "allium"})
+_COOKING_WATER = re.compile(r"\b(?:cooking|reserved|soaking|bean) (?:water|liquid)\b", re.IGNORECASE)
+_NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
+_WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
+_SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
+_SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
 _STAY = frozenset({"less", "weigh", "more"})
 _BOILED_FOR = re.compile(r"cook .* for about \d+ minutes, in as much")
 # `the white parts of the spring onions` is one thing.
@@ -73,6 +89,7 @@ class _Told:
     tables: Tables
     direct: set[str]
     each: Mapping[str, Sequence[Change]]  # of a food that stands in several lines
+    staying: Mapping[str, Sequence[str]]  # the lines of a changed food that stay
     timed: set[str] = field(default_factory=set)
     measured: set[str] = field(default_factory=set)
     marked: set[str] = field(default_factory=set)
@@ -94,12 +111,17 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     for change in adapted.changes:
         if change.place is not None:
             each.setdefault(parts[change.place].read.food or "", []).append(change)
+    places = {change.place for change in adapted.changes}
+    staying: dict[str, list[str]] = {}
+    for place, part in enumerate(parts):
+        if place not in places and part.read.food in changed:
+            staying.setdefault(part.read.food, []).append(part.read.text)
     several = collective_names(parts, names, tables)
     alone = {words: meant for words, meant in names.items() if words not in several}
     told = _Told(
         names, several, changed, shared, own_amounts(adapted, shared, tables), tables,
         {food for step in within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
-        each,
+        each, staying,
     )  # fmt: skip
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
@@ -158,11 +180,16 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
 
     A plural is no spice: `peppers` beside black pepper are the vegetable.
     """
+    ready = _boiled_for_nothing(step, behind, told)
+    if ready is not None:
+        return ready
     found: dict[str, None] = {}
     text, done = "", 0
     soaked: tuple[str, bool] | None = None
     for start, end, meant in _whole_names(step, spans_in(step, {**told.names, **told.several})):
-        if is_another_one(words_of(step[start:end]), step[:start]):
+        if is_another_one(words_of(step[start:end]), step[:start]) or _of_the_other_line(step[:start], meant, told):
+            continue
+        if _is_longer_name(step, (start, end), meant, told.tables):
             continue
         several = words_of(step[start:end]) in told.several
         if several:
@@ -188,7 +215,7 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
         told.marked.update(foods)
         around = Around(step[done:start], step[start:end], step[end:])
         new = None
-        if foods and not several and now != _LEFT_OUT:
+        if foods and now != _LEFT_OUT and not (several and (" for " in now or _LEFT_OUT in now)):
             new = written_in(around, now, how, _is_oil(foods[0], told))
         text += new.text if new else f"{step[done:end]} [{now}{how}]"
         done = end + (new.taken if new else 0)
@@ -196,6 +223,42 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
     if soaked is not None:
         whole = without_soaking(whole, *soaked)
     return _OWN_STEP.sub(r"[No \1: left out.]", whole), list(found)
+
+
+def _of_the_other_line(before: str, meant: frozenset[str], told: _Told) -> bool:
+    """Whether `the tablespoon of flour` is that of a line that stays, where another line of the food changes."""
+    spoon = _SPOON_OF.search(before)
+    return spoon is not None and any(
+        _SPOONS[spoon[1].casefold()[:2]] in text.casefold() for food in meant for text in told.staying.get(food, ())
+    )
+
+
+def _is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tables: Tables) -> bool:
+    """Whether a name ends another thing's, of which no line was read: `spring onions` are no onions."""
+    first = _WORD_BEFORE.search(step[: span[0]])
+    if first is None:
+        return False
+    longer = words_of(step[first.start() : span[1]])
+    other = names_of_all(tables).get(longer, frozenset())
+    more = len(longer) > len(words_of(step[span[0] : span[1]]))  # `the` counts for nothing
+    return more and bool(other) and not any(same_thing(one, food) for one in other for food in meant)
+
+
+def _boiled_for_nothing(step: str, behind: str, told: _Told) -> tuple[str, list[str]] | None:
+    """What takes the place of a step that only boils a dry pulse for long, where tins take its place."""
+    named = {food for _, _, meant in spans_in(step, told.names) for food in meant}
+    ready = [food for food in named & set(told.changed) if told.changed[food].heat.startswith(_COOKED_ALREADY)]
+    others = {told.tables.food_by_id[food].kind for food in named if food not in ready}
+    if len(ready) != 1 or not others <= _BOILED_ALONG or not boils_long(step):
+        return None
+    food = ready[0]
+    told.timed.add(food)
+    told.marked.add(food)
+    now = short_name(_in_a_row(_now(told.changed[food], "", told, (food,))))
+    water = " Where a later step takes cooking water, take fresh." if _COOKING_WATER.search(f"{step} {behind}") else ""
+    number = _NUMBER.match(step)
+    head = number[0] if number else ""
+    return f"{head}Drain and rinse the {now}: cooked already, so nothing is soaked or boiled here.{water}", [food]
 
 
 def _how(

@@ -1,7 +1,7 @@
 """The name of what a food is now, written into a step's own sentence where the sentence still reads well.
 
 `Soften the onion for 10 minutes` becomes `Soften the leek greens for 10 minutes`. Where the words around a name may
-make another thing of it (`onion rings`, `2 onions`) nothing is written in: there it goes into brackets (`steps.py`).
+make another thing of it (`onion soup`, `2 onions`) nothing is written in: there it goes into brackets.
 """
 
 import re
@@ -14,7 +14,7 @@ _MAY_PRECEDE = re.compile(
     r"|heat|melt|drain|rinse|blend|mash|slice|chop|dice|scatter|sprinkle|serve|top|cover|place|spread|return|combine"
     r"|warm|brown|saut[eé]|hot|cold|dry|wet|soft|raw|good|other"
 )
-_PARTICIPLE = re.compile(r"\w{2,}(?:ed|ing)")
+_PARTICIPLE = re.compile(r"(?!spring)\w{2,}(?:ed|ing)")
 _CUT_WORDS = re.compile(
     r"(?:(?:very |finely |roughly |thinly |coarsely )*"
     r"(?:chopped|minced|crushed|sliced|grated|smashed|peeled|bruised|whole|diced|pressed)\s+)+$",
@@ -48,7 +48,20 @@ _VERB = re.compile(rf"( )(is|are|has|have|was|were|(?:{'|'.join(_TURNS)})s?)\b")
 _LOOKS_PLURAL = frozenset({"asparagus", "couscous", "hummus", "molasses", "swiss"})
 _CUTS = re.compile(r"\b(chop|crush|mince|slice|grate|peel|pound|smash|bash|bruise)(?= [\w -]*$)", re.IGNORECASE)
 
-_MORE = re.compile(r" and (?!then\b|cook|stir|fry|let|simmer|leave|turn|toss|mix)|, (?:\w+ ){0,3}\w+(?:,| and) ")
+_VERBS_NEXT = (
+    r"(?:then|cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|reduce|lower|season|drain|add|pour|heat|bake|roast"
+    r"|boil|put|set|serve|saut\w+|sizzle|warm|whisk|return|drizzle|continue|blend|blitz|melt|keep|scraping|stirring|turning|tossing|in|with|to|until|for)\b"
+)
+_MORE = re.compile(
+    rf" and (?!{_VERBS_NEXT})(?:(?:the|an?|some|half|your|\d[\d/.]*|[½¼¾]) "
+    r"|(?:[\w-]+ ){0,2}[\w-]+(?:[.,;]|$| (?:and|to|in|into)\b))"
+    rf"|, (?!and |{_VERBS_NEXT})(?:\w+ ){{0,3}}\w+(?:,| and) "
+)
+# How pieces of it were cut: the list says that of what is in its place.
+_PIECES = re.compile(
+    r"\s+(?:wedges|slices|pieces|halves|quarters|chunks|cubes|strips|florets|rings|segments|batons|rounds)\b",
+    re.IGNORECASE,
+)
 _UNTIL = re.compile(r"\b(until|once|when) the $", re.IGNORECASE)
 # Oil does none of this.
 _UNTIL_DONE = re.compile(
@@ -86,12 +99,17 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
         lead = _SHARE.sub("", lead) if _SHARE.search(lead) else _THE.sub("", lead)
     elif now[:1].isdigit():
         return None
+    pieces = _PIECES.match(around.behind)
+    if pieces is not None:
+        whole = around._replace(lead=lead, name="pieces", behind=around.behind[pieces.end() :])
+        new = written_in(whole, now, how, is_oil)
+        return new._replace(taken=new.taken + pieces.end()) if new else None
     lead = _CUT_WORDS.sub("", lead)  # the list says how it is cut
     if is_oil and how.startswith(": nothing to ") and _CUTS.search(lead):
         lead, how = _CUTS.sub(lambda found: "Take" if found[1][0].isupper() else "take", lead), ""
     if not _leads(lead) or not _MAY_FOLLOW.match(around.behind):
         return None
-    name = _in_a_list(now if _SO_MUCH.match(now) else short_name(now), around.behind)
+    name = _in_a_list(short_name(now), around.behind)
     if is_oil and (done := _UNTIL_DONE.match(around.behind)) and (until := _UNTIL.search(lead)):
         return InWords(f"{lead[: until.start()]}{until[1]} fragrant", done.end())
     bracket = f" [{how.lstrip(':, ')}]" if how else ""

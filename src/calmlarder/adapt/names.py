@@ -22,6 +22,17 @@ def names_of(foods: set[str], tables: Tables) -> Names:
     return {words: frozenset(meant) for words, meant in found.items() if words}
 
 
+_OF_ALL: dict[int, tuple[Tables, Names]] = {}  # the last tables that were asked for
+
+
+def names_of_all(tables: Tables) -> Names:
+    """The names of every food of the tables, made once."""
+    if id(tables) not in _OF_ALL:
+        _OF_ALL.clear()
+        _OF_ALL[id(tables)] = tables, names_of({food.id for food in tables.foods}, tables)
+    return _OF_ALL[id(tables)][1]
+
+
 @lru_cache(131_072)  # more than there are names: asked for in a row, one too few would keep none
 def _words_of_name(name: str) -> tuple[str, ...]:
     """Each recipe asks several times for all names of the tables."""

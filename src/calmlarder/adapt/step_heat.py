@@ -76,6 +76,7 @@ _ABOUT = re.compile(r"about (\d+) minutes(?!: begin)")
 _ROAST_NEXT = re.compile(
     r"\s*(?:\d+[.)] )?(?:then )?(?:roast|bake|cook in the oven|put in the oven|return)", re.IGNORECASE
 )
+_LONG = 30  # minutes: ours
 _MUCH_LONGER = 5  # minutes in the oven beyond what green tops bear: ours
 _SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
 
@@ -250,6 +251,11 @@ def on_time(change: Change, steps: Sequence[str], food: str, names: Names) -> Ch
                 return change.model_copy(update={"how": how, "heat": ""})
             break
     return change
+
+
+def boils_long(step: str) -> bool:
+    """Whether a step boils something as long as only what is dry needs."""
+    return _says(_COOKS, step) and _minutes(step) >= _LONG
 
 
 def _minutes(text: str) -> int:

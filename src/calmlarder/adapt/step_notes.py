@@ -116,8 +116,9 @@ def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> s
     lines += change.lines[len(change.to) :]
     told = ". ".join(f"{part[:1].upper()}{part[1:]}" for part in parts_of_how(change.how))
     if not steps:
-        instead = f"use {' and '.join(lines)}" if lines else "it is left out"
-        return f"For {name} {instead}.{f' {told}.' if told else ''}"
+        if not lines:
+            return f"No {name}: it is left out."
+        return f"For {name} use {' and '.join(lines)}.{f' {told}.' if told else ''}"
     where = f"step{'s' if len(steps) > 1 else ''} {', '.join(map(str, steps))}"
     if not lines:
         return f"No {name} ({where}): it is left out."

@@ -54,7 +54,8 @@ def _with_the_larger(title: str, food: str, change: Change, tables: Tables) -> s
     name = _short(more[0], set())
     if set(words_of(name)) & said:
         return title
-    name = _capital(_singular(name) if title[end:].strip() else name)
+    name = _singular(name) if title[end:].strip() else name
+    name = name if _is_a_sentence(title, start) else _capital(name)
     joined = _AND_BEHIND.search(title[:start])
     behind = re.match(r"\s*(?:&|and\b)", title[end:])
     head = f"{title[: joined.start()]}, " if joined and joined[0].strip() else title[:start]
@@ -104,6 +105,11 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
         return f"{first}, {_capital(new) if word[:1].isupper() else new}{title[end:]}"
     new = new.upper() if word.isupper() else _capital(new) if word[:1].isupper() else new
     return f"{title[:start]}{new}{title[end:]}"
+
+
+def _is_a_sentence(title: str, start: int) -> bool:
+    """Whether a title has small letters but for its first word, and a name at `start` is not that word."""
+    return start > 0 and title[start : start + 1].islower()
 
 
 def _singular(words: str) -> str:

@@ -53,6 +53,12 @@ _BROTHY = re.compile(
     r"|sambh?ar)\b",
     re.IGNORECASE,
 )
+# All that is put together before such a dish goes into the oven is baked in it.
+_BAKED_DISH = re.compile(
+    r"\b(?:cakes?|crumble|cobbler|pie|tarts?|muffins?|loaf|bake|pudding|clafoutis|gratin|strudel|scones?)\b",
+    re.IGNORECASE,
+)
+_BAKES = re.compile(r"\bbak(?:e|ed)\b")
 _SLAW = re.compile(r"\b(?:cole)?slaw\b|\bsalad\b", re.IGNORECASE)
 _SWEET = re.compile(r"\bfruit salad\b|\b(?:dessert|pudding|breakfast)\b", re.IGNORECASE)
 _RUB = re.compile(r"\b(?:rub\w*|dust\w*|coat\w*|seasoning|spice mix|dry mix)\b", re.IGNORECASE)
@@ -150,12 +156,14 @@ def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:
     heated = any(map(_HEAT.search, sentences))
     hot = [bool(_HEAT.search(sentence)) for sentence in sentences]
     dish_is_cold = bool(_COLD_DISH.search(title))
+    baked = [number for number, sentence in enumerate(sentences) if _BAKES.search(sentence)]
+    last_baked = max(baked, default=-1) if _BAKED_DISH.search(title) else -1
     uses: dict[str, Use] = {}
     for number, sentence in enumerate(sentences):
         cold = bool(_DRESSING.search(sentence)) and not hot[number]
         cold |= dish_is_cold and not any(hot[number:])
         use: Use = "cooked" if heated and not cold else "raw"
-        on_a_tray = heated and bool(_ON_A_TRAY.search(sentence)) and any(hot[number:])
+        on_a_tray = number < last_baked or (heated and bool(_ON_A_TRAY.search(sentence)) and any(hot[number:]))
         for clause in sentence.split(","):
             # Without a verb of its own a clause shares the one before.
             use = "cooked" if on_a_tray else _use_in(clause, heated and not cold) or use

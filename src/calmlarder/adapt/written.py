@@ -19,6 +19,7 @@ BAKING_POWDER = "baking-powder"
 # Poured things are told in millilitres, weighed by what a cup of them weighs.
 _POURED = frozenset({"oil", "soy-sauce", "acid", "milk", "cream", "plant-drink", "stock", "juice"})
 _MOST_SPOONED = 25  # g; more of a spice is weighed: ours
+_BY_FIVES = 50  # g; more is told in steps of five
 _ON_THE_SCALE = 10  # g; less is spooned: common practice
 _SPOONS = (
     "1 pinch",
@@ -39,6 +40,10 @@ _SPOONS = (
     "2 tbsp",
 )
 _BIG_SPOONS = ("1 tbsp", "2 tbsp", "3 tbsp", "4 tbsp")  # of syrup and sugar; more is weighed
+# Of what is poured by the spoon so many are as near as any jug.
+_POURED_SPOONS = ("1 tsp", "1 1/2 tsp", "2 tsp", "1 tbsp", "4 tsp", "5 tsp", "2 tbsp", "3 tbsp", "4 tbsp")
+_DRIPPED = frozenset({"oil", "soy-sauce", "acid", "paste"})
+_NEAR_A_SPOON = Decimal("0.08")
 _SAME_SPOON = Decimal("0.06")
 _OWN_WORDS = re.compile(
     r"\s*(?P<amount>\d+(?:[.,/]\d+)?\s?(?:kg|g|grams?|ml|l|litres?|tbsp|tsp|tablespoons?|teaspoons?|oz|lbs?))\b\.?\s+"
@@ -56,14 +61,14 @@ _RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
 _CUT = re.compile(
     r",\s*(?:[^,()]*\band\s)?((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?"
     r"(?:chopped|sliced|diced|cubed|grated|shredded)"
-    r"|(?:cut )?in(?:to)? (?:(?:small|large|thin|thick|bite-sized) )?(?:cubes|chunks|pieces|strips|matchsticks))\b",
+    r"|(?:cut |sliced )?in(?:to)? "
+    r"(?:(?:small|large|thin|thick|bite-sized) |[\d./¼½¾]+[ -]?(?:cm|mm|inch)(?:[- ]thick)? )?"
+    r"(?:cubes|dice|chunks|pieces|strips|matchsticks|rounds|lengths|rings|slices|batons))\b",
     re.IGNORECASE,
 )
-# `into 8 wedges`, `into 1cm rounds`: so many, or so large, of another amount.
-_HOW_LARGE = re.compile(
-    r"\b(in|into) (?:about |roughly )?\d+(?:[.,/]\d+)?(?:[ -]?(?:cm|mm|inch(?:es)?)\b)?(?:[- ]thick)? (?=[a-z])",
-    re.IGNORECASE,
-)
+# `into 8 wedges`: so many of another amount. `into 1cm rounds` stays.
+_HOW_LARGE = re.compile(r"\b(in|into) (?:about |roughly )?\d+ (?=[a-z])(?!(?:cm|mm|inch)\b)", re.IGNORECASE)
+_SIZED = re.compile(r"\b\d+(?:[.,/]\d+)?[ -]?(?:cm|mm|inch(?:es)?)\b")
 _A_LONG_WORD = 6  # letters; a shorter word may be of any food: ours
 _SIZE = re.compile(r"\b\d+ cm ")
 _PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
@@ -104,6 +109,11 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
         amount = _amount(big, food, tables) if near else None
         if amount is not None:
             return Written(f"{big} {words}", amount.model_copy(update={"sure": sure}))
+    if food.kind in _DRIPPED:
+        so_many = min(_POURED_SPOONS, key=lambda one: abs(_spooned(one, food, tables) - grams))
+        amount = _amount(so_many, food, tables)
+        if amount is not None and abs(amount.grams - grams) <= _NEAR_A_SPOON * grams:
+            return Written(f"{so_many} {words}", amount.model_copy(update={"sure": sure}))
     if food.kind in _POURED:
         cup = _amount("100 ml", food, tables)
         if cup is not None:
@@ -220,12 +230,18 @@ def tail_of(text: str) -> str:
     _, comma, rest = _HOW_LARGE.sub(r"\1 ", text).partition(",")
     if _TO_SERVE.search(rest) and _SEVERAL.search(rest):
         rest = "to serve"  # the line names other foods too
-    return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in rest) else ""
+    return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in _SIZED.sub("", rest)) else ""
+
+
+def cut_of(text: str) -> str:
+    """How a line has its food cut, in a few words: `, thinly sliced`; nothing where it does not say."""
+    found = _CUT.search(_HOW_LARGE.sub(r"\1 ", text))
+    return f", {found[1].lower()}" if found else ""
 
 
 def _sane(amount: Decimal) -> Decimal:
     """As a scale or a jug shows it."""
-    step = Decimal(5) if amount >= 100 else Decimal(1) if amount >= _ON_THE_SCALE else Decimal("0.5")
+    step = Decimal(5) if amount >= _BY_FIVES else Decimal(1) if amount >= _ON_THE_SCALE else Decimal("0.5")
     return max(step, (amount / step).quantize(Decimal(1), ROUND_HALF_UP) * step)
 
 

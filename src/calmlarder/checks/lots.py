@@ -114,6 +114,8 @@ def _keeps(
         state = "cooked"
     else:
         state = {"made": "opened", "opened": "opened", "bought": "whole", "frozen": "whole", "noted": "whole"}[kind]
+    if food["state"] == "dry" and place == "fridge":  # the days there are those of what is cooked
+        place = "cupboard"
     row = keeping_row(food, place, state, keeping)
     if row is None and place == "cupboard":  # out of the fridge it keeps no longer than in it
         row = keeping_row(food, "fridge", state, keeping)

@@ -19,6 +19,7 @@ _COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
 _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
 _OF_THE_LINE = re.compile(r"all (\d+)|(\d+) of the (\d+)")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
+_KINDS_NEVER_HALVED = {"poultry"}
 _NEVER_HALVED, _NEAREST_WHOLE = {"floret"}, Decimal("0.51")  # told in whole ones
 _PINCH_G = Decimal("0.5")  # a food of which a person gets less goes in by the pinch
 _SMALL_PORTION_G = 40  # below it amounts are told to a gram, else to five: ours
@@ -118,7 +119,8 @@ def measure_faults(read: Read) -> Iterator[str]:
             yield f"`{use['household']}` says nothing about {use['food']}"
             continue
         said = Decimal(_PARTS[part[1]]) if part else Decimal(count[1]) + Decimal("0.5") * bool(count[2])  # type: ignore[index]
-        off = _NEAREST_WHOLE if word.rstrip("s") in _NEVER_HALVED else _NEAREST_PART if part else _NEAREST
+        halved = word.rstrip("s") not in _NEVER_HALVED and read.foods[use["food"]]["kind"] not in _KINDS_NEVER_HALVED
+        off = _NEAREST_WHOLE if count and not halved else _NEAREST_PART if part else _NEAREST
         if abs(said * one - use["grams"]) > off * one:
             yield f"`{use['household']}` is {said * one:.0f} g of {use['food']}, not {use['grams']} g"
 

@@ -38,12 +38,27 @@ def rows(
         path = folder / name
         if not path.is_file():
             continue
-        header, lines = cells_of(path.read_bytes())
+        content = path.read_bytes()
+        if only is None:
+            found.update(_rows_of(content, tuple(key)))
+            continue
+        header, lines = cells_of(content)
         first = header.index(key[0]) if lines else 0
         for cells in lines:
-            if only is None or cells[first].strip() in only:
+            if cells[first].strip() in only:
                 row = {column: cell.strip() for column, cell in zip(header, cells, strict=True)}
                 found[tuple(row[column] for column in key)] = row
+    return found
+
+
+@lru_cache(maxsize=64)
+def _rows_of(content: bytes, key: tuple[str, ...]) -> dict[tuple[str, ...], Row]:
+    """Each row of a table by key; a plan is checked over and over by the same bytes."""
+    header, lines = cells_of(content)
+    found: dict[tuple[str, ...], Row] = {}
+    for cells in lines:
+        row = {column: cell.strip() for column, cell in zip(header, cells, strict=True)}
+        found[tuple(row[column] for column in key)] = row
     return found
 
 

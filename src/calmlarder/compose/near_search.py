@@ -10,7 +10,6 @@ from heapq import heapify, heappop, heappush
 from typing import NamedTuple
 
 from calmlarder.compose.least_given import least_given, missing
-from calmlarder.compose.limit_rows import limit_rows
 from calmlarder.compose.market import Market
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import Option, PatternProblem, pattern_problem, with_more
@@ -20,9 +19,8 @@ from calmlarder.compose.rules.another import Another
 from calmlarder.compose.shortlist import cookable
 from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.tightened import tightened
 from calmlarder.compose.weights import PERSON_FEWER, POINT
-from calmlarder.intake.load import UseLoad
-from calmlarder.intake.stacking import Room
 from calmlarder.patterns.pattern import Pattern
 
 
@@ -82,7 +80,7 @@ class NearSearch:
                 break
             _, hope = heappop(heap)
             if not hope.sharp:
-                sharper = self._hope(tightened(hope.problem), True)
+                sharper = self._hope(without_what_caps_forbid(hope.problem), True)
                 if sharper is not None:
                     heappush(heap, (sharper.rank, sharper))
                 continue
@@ -109,21 +107,13 @@ class NearSearch:
         return replace(made, given=PERSON_FEWER * POINT * (self._wanted.people - people))
 
 
-def tightened(problem: PatternProblem) -> PatternProblem:
-    """Each lot at most as much as fits under every limit if nothing else brought anything.
+def without_what_caps_forbid(problem: PatternProblem) -> PatternProblem:
+    """Without lots of which less than the least worth cooking fits, the others with what fits at most.
 
-    A lot of which less than the least worth cooking fits is left out, but for the last of a slot that may stay empty:
-    the wishes tell a slot that nothing could fill from one that is left empty.
+    The last of a slot that may stay empty stays: the wishes tell a slot that nothing could fill from one that is
+    left empty.
     """
-    most = [option.most for option in problem.options]
-    for row in limit_rows(problem):
-        for number, use in row.uses.items():
-            for room in row.rooms:
-                most[number] = min(most[number], _fits(problem, problem.options[number], use, room))
-    fitting = [
-        option if units == option.most else option._replace(most=units, whole=False)
-        for option, units in zip(problem.options, most, strict=True)
-    ]
+    fitting = tightened(problem).options
     filled = {option.slot for option in fitting if option.most >= option.least}
     kept: list[Option] = []
     for option in fitting:
@@ -133,18 +123,3 @@ def tightened(problem: PatternProblem) -> PatternProblem:
             kept.append(option)
             filled.add(option.slot)
     return problem.with_options(kept)
-
-
-def _fits(problem: PatternProblem, option: Option, use: UseLoad, room: Room) -> int:
-    """Units that fit a room, weighed or by eye. The model rounds each load up: never more fits."""
-    people, sure = problem.wanted.people, problem.wanted.tolerance
-    likely = room.likely * people
-    by_eye = likely // (use.likely * option.unit) if use.likely else option.most
-    weighed = by_eye
-    if not use.settled and not room.used_up and use.likely:
-        by_eye = 100 * likely // ((100 + sure.eye_percent) * use.likely * option.unit)
-    if room.at_most is not None:
-        most = room.at_most * people
-        by_eye = min(by_eye, most // ((use.likely + use.by_eye) * option.unit))
-        weighed = min(weighed, (most - use.on_scale(sure)) // ((use.likely + use.error) * option.unit or 1))
-    return int(max(by_eye, weighed if option.weighable else 0))

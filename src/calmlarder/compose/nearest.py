@@ -14,6 +14,7 @@ from calmlarder.compose.offer import Offered, keeping_days, offer
 from calmlarder.compose.relaxations import Nearest, gives_of, price_of
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
+from calmlarder.compose.rules.all_rules import RULES
 from calmlarder.compose.rules.give_amounts import AmountsGive
 from calmlarder.compose.rules.give_ask import AskOwners
 from calmlarder.compose.rules.give_buy import LEAST_VEGETABLES_G, Buy
@@ -21,7 +22,6 @@ from calmlarder.compose.rules.give_minutes import MinutesGive
 from calmlarder.compose.rules.give_protein import ProteinGives
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
-from calmlarder.compose.search import RULES
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of

@@ -2,14 +2,17 @@
 
 import time
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from datetime import datetime
 
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
+from calmlarder.compose.rules.all_rules import RULES
 from calmlarder.compose.rules.protein import ProteinFloor
-from calmlarder.compose.search import RULES, How, search
+from calmlarder.compose.search import How, Watch, search
+from calmlarder.compose.stop import Stop
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.kitchen.equipment import USUAL
 from calmlarder.larder.lot import Lot, why_unfit
@@ -43,20 +46,26 @@ def obstacles(
         protein = _MENDS_PROTEIN[wanted.diet]
         return (f"what is there goes together in no dish known here: {protein}, with rice or potatoes, would help",)
     names = {thing.food.id: thing.food.name for thing in offered}
-    for relaxations in (_relaxations(wanted, rebuild, kept, names), _together(wanted, rebuild)):
+    limited = _other_limits(rebuild(wanted))
+    for relaxations in (_relaxations(wanted, rebuild, limited, kept, names), _together(wanted, limited)):
         found = tuple(words for words, test in relaxations if time.monotonic() < end and test(end))
         if found:
             return found
-    return (_mended_by(wanted, rebuild, end),)
+    return (_mended_by(wanted, rebuild, limited, end),)
 
 
-def _mended_by(wanted: DinnerRequest, rebuild: Rebuild, end: float) -> str:
+def _other_limits(problems: Sequence[PatternProblem]) -> Rebuild:
+    """The same dishes for requests that differ in limits alone: what may fill a dish is not asked anew."""
+    return lambda wanted: [replace(problem, wanted=wanted, limits=wanted.limits) for problem in problems]
+
+
+def _mended_by(wanted: DinnerRequest, rebuild: Rebuild, limited: Rebuild, end: float) -> str:
     """Where no kind of limit alone is in the way: which two are, and what a cook could do about it."""
     no_floor = tuple(rule for rule in RULES if not isinstance(rule, ProteinFloor))
     keys = {cap.key for cap in wanted.limits.sitting_caps}
     free = _without_caps(wanted, keys)
     protein = _MENDS_PROTEIN[wanted.diet]
-    if time.monotonic() < end and _possible(free, rebuild, no_floor)(end):
+    if time.monotonic() < end and _possible(free, limited, no_floor)(end):
         return (
             f"what brings protein here brings too many fermentables for {wanted.protein_floor_g:g} g a person: "
             f"{protein} would help"
@@ -89,13 +98,13 @@ def fits_after(wanted: DinnerRequest, rebuild: Rebuild, seconds: float) -> datet
 
 
 def _relaxations(
-    wanted: DinnerRequest, rebuild: Rebuild, kept: Sequence[str], names: Mapping[str, str]
+    wanted: DinnerRequest, rebuild: Rebuild, limited: Rebuild, kept: Sequence[str], names: Mapping[str, str]
 ) -> list[tuple[str, Callable[[float], bool]]]:
     def possible(changed: DinnerRequest) -> Callable[[float], bool]:
         return _possible(changed, rebuild)
 
     no_floor = tuple(rule for rule in RULES if not isinstance(rule, ProteinFloor))
-    tests = [(f"the protein floor of {wanted.protein_floor_g:g} g a person", _possible(wanted, rebuild, no_floor))]
+    tests = [(f"the protein floor of {wanted.protein_floor_g:g} g a person", _possible(wanted, limited, no_floor))]
     if wanted.minutes is not None:
         changed = wanted.model_copy(update={"minutes": None})
         tests.append((f"the time of {wanted.minutes} minutes", possible(changed)))
@@ -112,30 +121,34 @@ def _relaxations(
         changed = wanted.model_copy(update={"use": tuple(other for other in wanted.use if other != food)})
         tests.append((f"the wish to use {names.get(food, food)}", possible(changed)))
     keys = [cap.key for cap in wanted.limits.sitting_caps]
-    tests += [(f"the limit on {CAP_WORDS.get(key, key)}", possible(_without_caps(wanted, {key}))) for key in keys]
+    tests += [
+        (f"the limit on {CAP_WORDS.get(key, key)}", _possible(_without_caps(wanted, {key}), limited)) for key in keys
+    ]
     return tests
 
 
-def _together(wanted: DinnerRequest, rebuild: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:
+def _together(wanted: DinnerRequest, limited: Rebuild) -> list[tuple[str, Callable[[float], bool]]]:
     """Limits that no single one of lets go enough: a group's with the total it counts under; then all of them."""
     keys = [cap.key for cap in wanted.limits.sitting_caps]
     totals = {key for key in keys if key.startswith("total")}
     tests = [
         (
             f"the limit on {CAP_WORDS.get(key, key)} together with that on the total",
-            _possible(_without_caps(wanted, {key, *totals}), rebuild),
+            _possible(_without_caps(wanted, {key, *totals}), limited),
         )
         for key in keys
         if key not in totals and totals
     ]
-    tests.append(("the limits on fermentable groups together", _possible(_without_caps(wanted, set(keys)), rebuild)))
+    tests.append(("the limits on fermentable groups together", _possible(_without_caps(wanted, set(keys)), limited)))
     return tests
 
 
 def _possible(wanted: DinnerRequest, rebuild: Rebuild, rules: Sequence[Rule] = RULES) -> Callable[[float], bool]:
     def test(end: float) -> bool:
         left = min(2.0, max(0.05, end - time.monotonic()))
-        return bool(search(rebuild(wanted), 1, left, How(rules)).plans)
+        stop = Stop()  # any dinner answers it: no better one is looked for
+        watch = Watch(lambda _: stop.ask(), stop)
+        return bool(search(rebuild(wanted), 1, left, How(rules, watch=watch)).plans)
 
     return test
 

@@ -2,41 +2,19 @@
 
 import time
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from functools import cached_property
 from typing import Literal, NamedTuple
 
 from calmlarder.compose.eats import eats_of
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.rules import Rule
-from calmlarder.compose.rules.amounts import Amounts
+from calmlarder.compose.rules.all_rules import RULES
 from calmlarder.compose.rules.another import Another
-from calmlarder.compose.rules.asked import Asked
 from calmlarder.compose.rules.differs import Differs
-from calmlarder.compose.rules.dose import DoseWeighed
-from calmlarder.compose.rules.flavour_family import OneFamily
-from calmlarder.compose.rules.goes_together import (
-    EggsByThemselves,
-    FewProteins,
-    FishByItself,
-    NotBeside,
-    SourWithNuts,
-    SweetSpiceBesideAnother,
-)
-from calmlarder.compose.rules.held import Holding
-from calmlarder.compose.rules.limits import Limits
-from calmlarder.compose.rules.lysine import LysineFloor
-from calmlarder.compose.rules.minutes import SlowestFood
-from calmlarder.compose.rules.not_again import NotAgain
-from calmlarder.compose.rules.one_slot_filled import OneOf
-from calmlarder.compose.rules.protein import ProteinFloor
-from calmlarder.compose.rules.slots import Slots
 from calmlarder.compose.solve import Plan, solve, upper_bound
 from calmlarder.compose.stop import Stop
-
-RULES: tuple[Rule, ...] = (
-    Amounts(), Slots(), Holding(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(), LysineFloor(),
-    SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(), NotBeside(),
-    FewProteins(), Asked(), DoseWeighed(), NotAgain(),
-)  # fmt: skip
+from calmlarder.compose.tightened import tightened
 
 Progress = Callable[[Plan], None]
 
@@ -76,6 +54,25 @@ class Found(NamedTuple):
     status: Literal["proven", "best_found", "none"]
 
 
+@dataclass
+class _Hope:
+    """A pattern, how good a dinner of it may be, and the same with no more of each lot than limits let through."""
+
+    bound: int
+    problem: PatternProblem
+
+    @cached_property
+    def narrow(self) -> PatternProblem:
+        """Worked out only for what is solved, and once for all dinners."""
+        return tightened(self.problem)
+
+    def told(self, plan: Plan) -> Plan:
+        """A dinner of the narrow one in the lots as they were given."""
+        options = {(option.slot, option.key): option for option in self.problem.options}
+        uses = tuple(use._replace(option=options[use.option.slot, use.option.key]) for use in plan.uses)
+        return plan._replace(problem=self.problem, uses=uses)
+
+
 def search(problems: Sequence[PatternProblem], count: int, seconds: float, how: How = USUAL) -> Found:
     """Up to `count` dinners that differ in what one eats (rules/differs.py), within `seconds` in all.
 
@@ -83,8 +80,8 @@ def search(problems: Sequence[PatternProblem], count: int, seconds: float, how: 
     """
     end = time.monotonic() + seconds
     ranked = sorted(
-        ((how.bound(problem), problem) for problem in problems if problem.fillable),
-        key=lambda pair: (-pair[0], pair[1].pattern.id),
+        (_Hope(how.bound(problem), problem) for problem in problems if problem.fillable),
+        key=lambda hope: (-hope.bound, hope.problem.pattern.id),
     )
     plans: list[Plan] = []
     proven: list[bool] = []
@@ -100,24 +97,26 @@ def search(problems: Sequence[PatternProblem], count: int, seconds: float, how: 
     return Found(tuple(plans), tuple(proven), "proven" if all(proven) else "best_found")
 
 
-def _best(ranked: Sequence[tuple[int, PatternProblem]], end: float, how: How) -> tuple[Plan | None, bool]:
-    """The best dinner over all patterns, and whether that is proven."""
+def _best(ranked: Sequence[_Hope], end: float, how: How) -> tuple[Plan | None, bool]:
+    """The best dinner over all patterns, and whether that is proven. The rules hold each limit."""
     progress, stop = how.watch
     best: Plan | None = None
     certain = True
-    for bound, problem in ranked:
+    for hope in ranked:
         beaten = best.score if best is not None else how.above
-        if beaten is not None and bound <= beaten:
+        if beaten is not None and hope.bound <= beaten:
             break
         left = end - time.monotonic()
         if left <= 0 or (stop is not None and stop.over):
             certain = False
             break
-        same = [plan.main_lots for plan in how.avoid if plan.problem.pattern.id == problem.pattern.id]
-        outcome = solve(problem, [*how.rules, Another(same)], beaten, left, stop)
+        if beaten is not None and upper_bound(hope.narrow) <= beaten:
+            continue
+        same = [plan.main_lots for plan in how.avoid if plan.problem.pattern.id == hope.problem.pattern.id]
+        outcome = solve(hope.narrow, [*how.rules, Another(same)], beaten, left, stop)
         certain = certain and outcome.kind in {"best", "none"}
         if outcome.plan is not None:
-            best = outcome.plan
+            best = hope.told(outcome.plan)
             if progress is not None:
                 progress(best)
     return best, certain

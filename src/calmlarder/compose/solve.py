@@ -11,31 +11,9 @@ from calmlarder.compose.rules import Rule
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import MINUTE, POINT, SECOND_CHOICE
-from calmlarder.compose.wishes import Wish
-from calmlarder.compose.wishes.again import NotAgainSoon
-from calmlarder.compose.wishes.day import WithinDay
-from calmlarder.compose.wishes.dislike import NotDisliked
-from calmlarder.compose.wishes.effort import FewOpenings, FewWeighings, LittleTime
-from calmlarder.compose.wishes.fitting import CookedBase, FittingBase, InfusedOil, NotInWater
-from calmlarder.compose.wishes.flavour import AtHome, Tastes
-from calmlarder.compose.wishes.likeness import Near
-from calmlarder.compose.wishes.nourish import NotTooMuch, Nourishing
-from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
-from calmlarder.compose.wishes.rescue import Rescue
-from calmlarder.compose.wishes.seasoning import Dressed, LittleGarlic, NotDry, NotPlain, Rounded, SaltedNuts, Seasoned
-from calmlarder.compose.wishes.steady import Steady
-from calmlarder.compose.wishes.tolerated import Tolerated
-from calmlarder.compose.wishes.variety import TwoKinds
+from calmlarder.compose.wishes.all_wishes import WISHES
 from calmlarder.solver import tight_solver
 from calmlarder.tables.vocabulary import Family
-
-WISHES: tuple[Wish, ...] = (
-    Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
-    Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
-    WithinDay(), NotAgainSoon(), Tolerated(), Steady(), InfusedOil(), NotInWater(), FittingBase(),
-    CookedBase(),
-    NotTooMuch(), NotDry(), SaltedNuts(),
-)  # fmt: skip
 
 
 class _Try(NamedTuple):

@@ -26,6 +26,7 @@ _SMALL_FISH_G = 250  # what can be eaten of a fish that fits a pan whole: ours
 _GUTTED = "gutted and rinsed where that is not done"
 _SPOONS = re.compile(r"about (\d*½? ?(?:tsp|tbsp))")
 _FROZEN_CUT = frozenset({"leaf", "brassica", "pod", "sweetcorn", "pepper"})
+_SPROUTING = re.compile(r"\bsprout(?:y|ing|ed)\b", re.IGNORECASE)
 _CAN_SPROUT = frozenset({"potato", "root", "allium"})
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
 _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
@@ -170,7 +171,7 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = _CUT_UP.sub("large ones halved", prep).replace("peeled", "scrubbed")
     elif mashed:
         prep = prep.replace("scrubbed", "peeled")
-    if sprouts(food, told.condition):
+    if sprouts(food, told.condition) or (food.id == "potato" and _SPROUTING.search(told.line)):
         rest = re.sub(r"^(?:scrubbed(?: and pricked)?|peeled)(?:, )?", "", prep)
         return ", ".join(part for part in ("peeled", "eyes and sprouts cut out", rest) if part)
     if told.frozen:

@@ -11,6 +11,7 @@ _SALTED = frozenset({
     "salami", "salt-cod", "salt-cod-soaked", "tofu-marinated", "tofu-smoked",
 })  # fmt: skip
 _SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "fish-dried", "mackerel-salted", "parmesan", "anchovies"})
+_SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no source
 _MIRIN = "mirin"
 _LIFTED_OUT = ("lemongrass", "galangal", "bay-leaf", "star-anise", "lime-leaves", "pandan-leaves")  # nobody chews them
 # What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
@@ -35,6 +36,10 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = _fried_dry(said)
     if any(one.food.kind == "pulse" and one.food.state == "dry" for one in things):
         said = re.sub(r"boiling water to cover\b", "boiling water to three fingers above, more as it is drunk up", said)
+    if any(one.food.kind in {"rice", "grain"} and one.minutes >= _SLOW_GRAIN for one in things):
+        said = said.replace("twice the volume", "three times the volume").replace(
+            "twice as much", "three times as much"
+        )
     if place == "bowl":
         said = _boiled_up(said, things)
     if place in {"pan", "pot"} and any(one.food.id in _POP for one in things):

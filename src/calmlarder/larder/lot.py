@@ -7,6 +7,7 @@ from typing import Literal
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.box import Box
+from calmlarder.larder.with_bones import without_bones
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Allergen
 
@@ -89,7 +90,8 @@ _WORDS = {"made": "made", "opened": "opened", "bought": "bought", "use-by": "use
 
 def lot_line(lot: Lot, tables: Tables) -> str:
     """Grams of the edible food, its dates, condition, place and owner."""
-    parts = [f"{'always have: ' if lot.always else ''}{lot.grams:g} g {tables.food_by_id[lot.food].name}"]
+    food = tables.food_by_id[lot.food]
+    parts = [f"{'always have: ' if lot.always else ''}{lot.grams:g} g {without_bones(food, food.name)}"]
     parts += [f"{_WORDS[one.kind]} {one.on.isoformat()}" if one.on else _WORDS[one.kind] for one in lot.dates]
     parts += [lot.condition] if lot.condition else []
     owner = f" ({lot.owner}'s{', ok' if lot.owner_agrees else ''})" if lot.owner else ""

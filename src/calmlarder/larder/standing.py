@@ -67,7 +67,8 @@ def _usual_place(food: Food, line: LineRead) -> Place:
     if food.state in COOKED_STATES:
         return "fridge"
     shelf = food.is_staple or food.kind in _CUPBOARD_KINDS or food.state in _CUPBOARD_STATES
-    return "cupboard" if shelf and not any(dated.kind == "opened" for dated in line.dates) else "fridge"
+    opened = any(dated.kind == "opened" for dated in line.dates)
+    return "cupboard" if shelf and (food.state == "dry" or not opened) else "fridge"
 
 
 def _is_part_of_tin(food: Food, amount: Amount) -> bool:

@@ -88,7 +88,12 @@ def _deadline(dated: Dated, kept: Kept) -> Deadline | None:
 
 
 def _keeping(kept: Kept, state: str) -> Keeping | None:
-    """How long it keeps there; out of the fridge no longer than in it where that is about safety."""
+    """How long it keeps there; out of the fridge no longer than in it where that is about safety.
+
+    Dry rice keeps in the fridge as on its shelf: the days there are those of cooked rice.
+    """
+    if kept.food.state == "dry" and kept.place == "fridge":
+        kept = kept._replace(place="cupboard")
     row = kept.tables.keeping_of(kept.food, kept.place, state)
     if row is None and kept.place == "cupboard":
         row = kept.tables.keeping_of(kept.food, "fridge", state)

@@ -47,6 +47,11 @@ def count_in(line: str) -> int | None:
     return int(found[0]) if len(found) == 1 and len(re.findall(r"\d+", line)) == 1 else None
 
 
+def without_bones(food: Food, name: str) -> str:
+    """How grams that can be eaten of it are written, so that they are not taken to weigh its bones as well."""
+    return f"boneless {name}" if food.id in _EATABLE else name
+
+
 def eatable_share(food: Food, line: str, weighed: bool) -> float:
     """How much of its weight can be eaten: 1 of what has no bones. `weighed` says that the line gives a weight.
 

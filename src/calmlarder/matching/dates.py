@@ -111,8 +111,9 @@ _KIND_ALONE = LatePattern(
     rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
 # A day of the month by its number alone: `until 15`, `bbe 15`.
+_LABELS_OF_A_DAY = SURE | {"until", "till", "til", "exp", "exp date", "expiring"}
 _BEFORE_A_DAY = (
-    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE | {'until', 'till', 'til'}), key=len, reverse=True))})"
+    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _LABELS_OF_A_DAY), key=len, reverse=True))})"
     r"[:.]?(?: the)? "
 )
 _NUMBER_BEHIND = LatePattern(rf"{_BEFORE_A_DAY}\d")  # what may be such a day, looked for first: it is short

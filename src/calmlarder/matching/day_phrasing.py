@@ -55,6 +55,14 @@ _PLAINLY = (
         ),
         " ",
     ),
+    (
+        LatePattern(
+            r"^open(?:ed)? (?!.*\b(?:ub|use|by|bbe?|best|exp\w*|until|til)\b)([a-z][a-z ]*) "
+            rf"(?=(?:on |last )?{_DAY}\s*$)",
+            needs=("open",),
+        ),
+        r"\1 opened ",
+    ),
     # Nobody knows when: long enough ago (three weeks, ours).
     (LatePattern(r"\b(?:for )?(?:ages|a while|ages and ages|donkey'?s years|god knows how long|weeks|forever|long)"
                  r" (?:ago|back)\b"), "21 days ago"),

@@ -108,6 +108,8 @@ _AMONG_SPICES = {
     "mustard": "mustard seeds",
 }
 _DRY = frozenset({"spice", "salt"})
+_BESIDE_FRESH = frozenset({"salt", "pepper-black", "pepper-white", "bay-leaf"})
+_COME_DRIED = frozenset({"thyme", "oregano", "rosemary", "sage", "marjoram", "dill", "tarragon", "mint"})
 
 
 def pepper_of_spices(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
@@ -124,6 +126,24 @@ def pepper_of_spices(parts: list[Part], hints: frozenset[str], lexicon: Lexicon)
         part
         if part.said not in _AMONG_SPICES or part.amount.how != "none" or not (dry or part.said == "pepper")
         else part._replace(named=name_part(_AMONG_SPICES[part.said], hints, lexicon).named)
+        for part in parts
+    ]
+
+
+def herbs_of_spices(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The parts, where a bare herb beside nothing but seasonings, a ground spice among them, is dried.
+
+    As in `paprika n thyme`; salt, pepper and bay stand beside fresh ones as well.
+    """
+    foods = lexicon.tables.food_by_id
+    kinds = [foods[food].kind for part in parts for food in part.named.foods]
+    ground = any(foods[one].kind == "spice" and one not in _BESIDE_FRESH for part in parts for one in part.named.foods)
+    if not ground or not _SEASONINGS.issuperset(kinds):
+        return parts
+    return [
+        part._replace(named=name_part(f"dried {part.said}", hints, lexicon).named)
+        if part.said in _COME_DRIED and part.amount.how == "none" and len(part.words.split()) == 0
+        else part
         for part in parts
     ]
 

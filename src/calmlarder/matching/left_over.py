@@ -28,6 +28,7 @@ from calmlarder.matching.words import words_of
 from calmlarder.tables.allergens import told_by
 from calmlarder.tables.rows import Food
 
+_COOKED_ALIKE = frozenset({"sausage", "bacon", "burger", "frankfurter", "chorizo"})
 _KEPT_IN_TINS = frozenset({"leaf", "brassica", "root", "stem", "pod", "shoot", "fruit-vegetable"})
 _SEASONED = frozenset({"seasoned", "seasoning"})
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
@@ -63,8 +64,8 @@ def _says_canned(reading: Reading, food: Food, words: Words) -> bool:
 def _denied(food: Food, words: Words) -> Iterator[str]:
     """What the line says to be free of, and the food holds: `meat-free balls` are no beef, and may be soya."""
     held = {
-        *food.allergens,
-        *(["gluten"] if food.gluten != "no" else []),
+        *(food.allergens if food.gluten != "may" else set(food.allergens) - {"gluten"}),
+        *(["gluten"] if food.gluten == "yes" else []),  # what may hold it is the same without
         *(["meat"] if food.diet == "omnivore" else []),
     }
     typed = [token.typed for token in words.tokens]
@@ -80,6 +81,8 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             continue
         if word in {"canned", "tin", "can"} and reading.takes & DISHES:
             continue  # a soup comes in a tin as well
+        if is_state_of(word, "cooked") and _COOKED_ALIKE & set(words_of(food.name)) and food.kind == "meat":
+            continue  # the tables have no other: `4 cooked sausages`
         if word in {"canned", "tin", "can"} and _says_canned(reading, food, words):
             continue
         if not goes_without_saying(word, food.state, food.kind) and word not in words.soft - {"tin", "can"}:
@@ -123,7 +126,7 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue  # its seasoning is one of the figures: `noodle pot, curry`
             if word == food.kind and word in _HEADS:
                 continue  # what it is goes without saying: `gf penne pasta`
-            if word == "gluten" and "free" in words.known and food.gluten == "no":
+            if word == "gluten" and "free" in words.known and food.gluten != "yes":
                 continue  # free of it anyway: `GF tamari`
             if not goes_without_saying(word, food.state, food.kind) and (
                 _decides(word, food) or (token.words and _of_another(word, token, token.piece == first, reading, words))

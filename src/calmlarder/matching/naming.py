@@ -76,6 +76,8 @@ def name(words: Words) -> Named:
         for other in readings[1:12]:
             if other.weight < best.weight - WORD - 2:
                 break
+            if _cooked_unsaid(best, other, words):
+                continue
             if _same_words(best, other, words) and not left_over(other, words):
                 best, left, close = other, frozenset(), _close(readings, other)
                 break
@@ -92,6 +94,15 @@ def name(words: Words) -> Named:
     named = _decided(best, close, candidates, words)
     noted = named.outcome == "matched" and not named.assumed and _beside_a_note(best, words)
     return named._replace(assumed=(lexicon.tables.food_by_id[best.food].name,)) if noted else named
+
+
+def _cooked_unsaid(best: Reading, other: Reading, words: Words) -> bool:
+    """Whether another reading is a cooked one of its kind where the best is not, and no word says so."""
+    food = words.lexicon.tables.food_by_id
+    cooked = FITS["cooked"]
+    is_said = any(FITS.get(word, frozenset()) == cooked for word in words.told)
+    is_cooked = food[other.food].state in cooked and food[best.food].state not in cooked
+    return is_cooked and not is_said and food[other.food].kind == food[best.food].kind
 
 
 def _same_words(best: Reading, other: Reading, words: Words) -> bool:

@@ -31,6 +31,7 @@ SOFT = frozenset({
     "gone", "brown", "each",
 })  # fmt: skip
 
+_MANY = 10  # pieces of meat of which nobody says what cut they are: ours
 _FEW = re.compile(r"\b(?:few|couple)\b")
 _OR = frozenset({"or", "nor"})
 _ALLIUMS = frozenset({"onion", "garlic"})
@@ -111,7 +112,13 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     amount = amount._replace(plural=amount.plural or several)
     if amount.how == "counted" and amount.measure is None:
         named = _that_is_counted(named, lexicon)
+        if amount.number.typical >= _MANY and named.assumed and _is_meat(named, lexicon):
+            named = named._replace(outcome="ask", foods=())  # `chicken 14 left`: a day, or of what cut?
     return Part(rest, named, amount, (), said=said)
+
+
+def _is_meat(named: Named, lexicon: Lexicon) -> bool:
+    return any(lexicon.tables.food_by_id[food].kind in {"poultry", "meat", "fish"} for food in named.foods)
 
 
 def _all_herbs(named: Named, lexicon: Lexicon) -> bool:

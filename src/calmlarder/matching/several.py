@@ -7,6 +7,7 @@ from functools import partial
 from calmlarder.matching.headings import (
     bare_words,
     dishes_left_over,
+    herbs_of_spices,
     listed,
     names_both,
     of_one_heading,
@@ -196,7 +197,8 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
             return []
     if strange and len(found) > 1:
         return []  # one of a list is not known: it is asked about
-    bare = without_heading(pepper_of_spices(found, hints, lexicon), hints, lexicon)
+    found = herbs_of_spices(pepper_of_spices(found, hints, lexicon), hints, lexicon)
+    bare = without_heading(found, hints, lexicon)
     return bare if len(found) > 1 or own_kind(pieces[-1]) else []
 
 

@@ -2,6 +2,22 @@
 
 import re
 
+_OFF_THE_BBQ = re.compile(
+    r"\b(?:bbq|barbecue)'?e?d? (?=left ?overs?\b)|(?<=left over )bbq\b|(?<=leftover )bbq\b"
+    r"|\b(?:from|off) (?:the |last night'?s )?(?:bbq|barbecue|barbie|braai)\b|\b(?:bbq|braai)'?e?d\b"
+)
+_CUT = r"(breasts?|thighs?|legs?|wings?|drumsticks?|fillets?)"
+_CUTS = re.compile(rf"\bchicken[:,]? (\d{{1,2}}) {_CUT},? (?:and |& ?|\+ ?|plus )?(\d{{1,2}}) {_CUT}\b")
+_CUTS_BEHIND = re.compile(rf"\bchicken {_CUT} (\d{{1,2}}),? (?:and |& ?|\+ ?|plus )?{_CUT} (\d{{1,2}})\b")
+# So long a piece of it, unless it tells the size of a round thing.
+_INCHES = re.compile(
+    r"\b(?:about )?\d{1,2}(?:[./]\d)? ?(?:inch(?:es)?|cm)\b(?: (?:piece|bit|long|chunk|end)\b)?(?: of\b)?"
+)
+_ROUND = re.compile(
+    r"tortilla|wrap|pizza|pancake|\bpie\b|base|case|roti|naan|ginger|galangal|turmeric|pitta|pita|sausage|sub"
+)
+_INCH_OF = re.compile(r"\b(?:with )?(?:about )?(?:an? |one )?inch of (?=[a-z])")
+_TWO_OLIVES = re.compile(r"\b(?:black|green|kalamata) (?:and|n|&|\+) (?:black|green|kalamata) olives\b")
 _PRICE = re.compile(
     r"[£$€] ?\d+(?:[.,]\d\d?)?\b(?![.,]?\d| off)(?: (?:sticker|each|a ?piece|the lot))?|\b\d{2}p\b"
 )  # money is no amount
@@ -50,6 +66,14 @@ def as_texted(text: str) -> str:
         text = _STRIPS.sub(" ", text)
     text = _THING_OF.sub(r"\1 tub of ", text) if "thing" in text else text
     text = _IN_CUPS.sub(r"\1 pots", text) if " cup" in text else text
+    text = _OFF_THE_BBQ.sub("cooked ", text) if "b" in text else text
+    if "chicken" in text:
+        text = _CUTS.sub(r"\1 chicken \2, \3 chicken \4", text)
+        text = _CUTS_BEHIND.sub(r"\2 chicken \1, \4 chicken \3", text)
+    if "inch" in text or "cm" in text:
+        text = _INCH_OF.sub("little bit of ", text)
+        text = text if _ROUND.search(text) else _INCHES.sub(" a bit of ", text)
+    text = _TWO_OLIVES.sub("olives", text) if "olives" in text else text
     text = _PRICE.sub(" ", text)
     text = _ISH.sub(" ", text) if "ish" in text else text
     text = _OF_A_TYPE.sub(" style ", text) if " type " in text else text

@@ -26,7 +26,9 @@ BOX_AT_RISK_PERCENT = 12
 LUNCH_BOX_AT_RISK_PERCENT = 2
 GRACE_DAYS = 2  # past its last day, never past a safety day, out of the freezer may still be planned, and dry goods
 EMPTY_SITTING = 3000  # nothing to eat is worse than waste
-EMPTY_SOONER = 50  # for each sitting that comes after it: until a later one somebody can shop
+# For each sitting that comes after it: until a later one somebody can shop, and nobody goes without tonight so that a
+# lettuce is eaten tomorrow. Of twelve sittings the first costs less than two: no plan feeds fewer for it.
+EMPTY_SOONER = 250
 MAIN_KIND_AGAIN = 10  # for each kind of protein or base that the sitting before had too
 LEFTOVER = 10  # the same dish again, but for a packed lunch of last night's dinner: that is usual
 LUNCH_BY_ITSELF = 25  # a packed lunch that is a dish of its own: as fifty minutes, to think of, cook and wash up

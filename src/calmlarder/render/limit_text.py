@@ -113,8 +113,15 @@ def limit_sources(profile: str, tables: Tables) -> str:
     return "\n".join(_source_lines(profile, tables)) + "\n"
 
 
+def _cited(source: str, tables: Tables) -> str:
+    """What a row says of its source, with author and year in place of a key."""
+    words = (word.rstrip(" ;,") for word in source.split(" "))
+    ends = (word[len(word.rstrip(";,")) :] for word in source.split(" "))
+    return " ".join(f"{tables.author_and_year(word)}{end}" for word, end in zip(words, ends, strict=True))
+
+
 def _source_lines(profile: str, tables: Tables) -> Iterator[str]:
-    yield f"Where the limits of {profile} come from (ingredient_tables/caps.csv), for one person"
+    yield f"Where the limits of {profile} come from, for one person (caps.csv holds them)"
     cited: list[str] = []
     for scope, words in _SCOPES.items():
         caps = [cap for cap in tables.caps if cap.profile == profile and cap.scope == scope]
@@ -123,17 +130,22 @@ def _source_lines(profile: str, tables: Tables) -> Iterator[str]:
             yield words
         for cap in caps:
             kinds = f" ({', '.join(cap.sittings)})" if cap.sittings else ""
-            most = f", at most {cap.at_most_g:g}" if cap.at_most_g is not None else ""
-            yield f"  {cap.typical_g:>5.2f} g{most}  {CAP_WORDS.get(cap.key, cap.key)}{kinds}: {cap.source}"
+            most = f", at most {cap.at_most_g:.2f} g" if cap.at_most_g is not None else ""
+            words, source = CAP_WORDS.get(cap.key, cap.key), _cited(cap.source, tables)
+            yield f"  {cap.typical_g:>5.2f} g{most}  {words}{kinds}: {source}"
             cited += [word.strip(" ;,") for word in cap.source.split()]
     yield ""
     yield "What is recommended for a day"
     for name, (words, source) in RECOMMENDED.items():
-        yield f"  {name.rpartition('_')[0]}: {words} ({source})"
+        yield f"  {name.rpartition('_')[0]}: {words} ({tables.author_and_year(source)})"
         cited.append(source)
     yield ""
     yield "Cited"
     for row in tables.sources:
         if row.key in cited:
-            seen = "" if row.seen_as == "data set" else f" (seen as: {row.seen_as})"
-            yield f"  {row.key}: {row.citation}{seen}"
+            seen = (
+                ""
+                if row.seen_as == "data set"
+                else f" (seen: {row.seen_as.replace('recalled', 'from memory, not verified')})"
+            )
+            yield f"  {row.citation}{seen}"

@@ -92,7 +92,7 @@ def _like(food: Food, other: Food, does: float) -> float:
 
 def _could(food: Food, other: Food) -> bool:
     """Only the same kind, of one in which things interchange, in much the same portion; nothing kept for the log."""
-    if food.kind != other.kind or food.kind not in _INTERCHANGE or other.note.startswith(_LOG_ALONE):
+    if food.kind != other.kind or food.kind not in _INTERCHANGE or _LOG_ALONE in other.note:
         return False
     near = _LEAST_PORTION <= float(other.portion_g / food.portion_g) <= 1 / _LEAST_PORTION
     return near and food.roles[0] in other.roles and not same_thing(food.id, other.id) and bool(other.minutes)

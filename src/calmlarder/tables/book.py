@@ -1,5 +1,6 @@
 """The ingredient tables as one book to look things up in."""
 
+import re
 from collections.abc import Mapping, Sequence
 from functools import cached_property
 from types import MappingProxyType
@@ -26,6 +27,8 @@ from calmlarder.tables.rows import (
 from calmlarder.tables.sums import FiguresBy, Sums
 from calmlarder.tables.tongue_rows import NameElsewhere, WordElsewhere
 from calmlarder.tables.vocabulary import COMPONENTS, Component
+
+_YEAR = re.compile(r"\b(?:19|20)\d\d\b")
 
 
 class Tables(BaseModel):
@@ -143,6 +146,15 @@ class Tables(BaseModel):
         """Who says so: what stands before the first comma of a citation."""
         cited = next((row.citation for row in self.sources if row.key == source), source)
         return cited.split(",")[0]
+
+    def author_and_year(self, source: str) -> str:
+        """A source in running text (`Varney J et al 2017`); what is no key of sources.csv stays as it is."""
+        cited = next((row.citation for row in self.sources if row.key == source), None)
+        if cited is None:
+            return source
+        years = _YEAR.findall(cited)
+        who = cited.split(". ")[0].split(",")[0]
+        return f"{who} {years[0]}" if years and years[0] not in who else who
 
     def swaps_of(self, food_id: str) -> tuple[Swap, ...]:
         """Rows that say what can stand in for a food, in file order."""

@@ -27,6 +27,7 @@ _WHOLE_SPICES = frozenset({"bay-leaf", "cardamom", "chilli-dried", "cloves", "li
 _NO_COUNT = frozenset({"piece", "medium"})
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _NEVER_HALVED = frozenset({"floret"})  # nobody looks for half of one
+_NOT_HALVED = frozenset({"poultry"})  # half of a drumstick
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
 # Of what is heavier a part is told by the cup or the handful: one swede is twice another. Ours.
 _LARGE_PIECE_G = 350
@@ -56,7 +57,8 @@ def in_household_measure(
     for name, count in counts:
         least = 1.0 if rounding == "down" else 0.95
         if least <= count <= _MOST_SPOONS.get(name, _MOST_COUNT):
-            return f"about {_whole(count, name, rounding)}"
+            whole = food.kind in _NOT_HALVED and name == "piece"
+            return f"about {round(count) if whole and rounding == 'nearest' else _whole(count, name, rounding)}"
     for name, count in sorted(counts, key=lambda one: one[0] in _NO_COUNT and grams / one[1] >= _LARGE_PIECE_G):
         part = _part(count, rounding)
         if part:

@@ -44,6 +44,10 @@ _IF_SURE = "The last one only if you are sure of it."
 class EntryForm(Modal[tuple[str, ...]]):
     """The questions that come before a challenge; gives the keys of those answered with yes."""
 
+    ABOUT = (
+        "Tick what is true, with Space or a click; then Ctrl+S. Some answers hold a challenge back, and it is said why."
+    )
+
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "go_on", "Go on")]
     AUTO_FOCUS = ""  # it would scroll past what is said first
 

@@ -13,10 +13,14 @@ from textual.widgets import Input, OptionList, Static
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.modal import Modal
 
+_LONG = 6  # names, from which on it is said that they can be found by typing
+_FIND = "its first letters find a name"
+
 
 class Ask(Modal[str]):
     """Gives what was typed, or None."""
 
+    ABOUT = "Type the answer, then Enter. Esc goes back, and nothing is changed."
     BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "answer", "Answer", priority=True)]
 
     def __init__(self, question: str, answer: str = "", problem: Callable[[str], str] = lambda _: "") -> None:
@@ -45,6 +49,10 @@ class Ask(Modal[str]):
 class Choice(Modal[str]):
     """Asks, and gives the chosen name or None."""
 
+    ABOUT = (
+        "The arrows move, the first letters of a name find it, Enter or a click chooses. Where there is a line below "
+        "the list, what is typed goes there, for an answer that is not in it. Esc goes back, and nothing is changed."
+    )
     BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "choose", "Choose", priority=True)]
 
     def __init__(self, question: str, names: Sequence[str], other: str = "") -> None:
@@ -53,11 +61,14 @@ class Choice(Modal[str]):
         self._question = question
         self._names = names
         self._other = other
+        self._sought = ""  # what was typed to find a name
 
     def compose(self) -> ComposeResult:
         """The question over the names."""
         with Vertical(id="choice"):
             yield Static(self._question, markup=False)
+            if not self._other and len(self._names) > _LONG:  # above: a long list fills all below
+                yield Static(_FIND, id="ask-empty", markup=False)
             yield OptionList(*map(Text, self._names))
             if self._other:
                 yield Input(placeholder=self._other, select_on_focus=False, id="other")
@@ -69,12 +80,29 @@ class Choice(Modal[str]):
         self.query_one(OptionList).display = bool(self._names)
 
     def on_key(self, event: events.Key) -> None:
-        """What is typed goes into the line, where there is one."""
-        if self._other and event.is_printable and event.character and self.query_one(OptionList).has_focus:
+        """What is typed goes into the line, where there is one; else it finds a name."""
+        if not self.query_one(OptionList).has_focus:
+            return
+        if self._other and event.is_printable and event.character:
             event.stop()
             typed = self.query_one(Input)
             typed.focus()
             typed.insert_text_at_cursor(event.character)
+        elif not self._other and (event.key == "backspace" or (event.is_printable and event.character)):
+            event.stop()
+            self._find(self._sought[:-1] if event.key == "backspace" else f"{self._sought}{event.character}")
+
+    def _find(self, sought: str) -> None:
+        """The bar goes to the first name with a word that begins so; letters that no name has are not taken."""
+        low = sought.casefold().lstrip()
+        found = next((n for n, name in enumerate(self._names) if f" {low}" in f" {name.casefold()}"), None)
+        if found is None:
+            return
+        self._sought = low
+        if low:
+            self.query_one(OptionList).highlighted = found
+        for said in self.query("#ask-empty").results(Static):
+            said.update(f"found by: {low}" if low else _FIND)
 
     def action_choose(self) -> None:
         """The name under the bar, as a click on the key's name does, or what was typed."""

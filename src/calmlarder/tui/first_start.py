@@ -1,6 +1,7 @@
 """The first start: who eats, on one page, with Done at its end. What is answered is kept at once."""
 
 from collections.abc import Mapping
+from datetime import date
 from types import MappingProxyType
 from typing import ClassVar
 
@@ -12,11 +13,13 @@ from textual.widgets import Button, Input, Static
 
 from calmlarder.household.household import Household
 from calmlarder.household.larder import keep_lines
+from calmlarder.household.people import change
 from calmlarder.household.settings import NUMBERS
+from calmlarder.intake.eaten import ME
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.widgets.field import Field, number_input, number_problem
+from calmlarder.tui.widgets.field import Field, first_day, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.top_line import TopLine
@@ -41,7 +44,7 @@ SETS: Mapping[str, str] = MappingProxyType(
 )
 _LABELS = {"people": "How many eat", "protein_g": "Protein each, g"}
 _TAKES = {
-    "avoid": "arrows move, Space or a click ticks; Tab goes on",
+    "since": "such as 2026-03-12; empty: not begun",
     "people": "1 to 12",
     "protein_g": "0 to 100; usual: 20, or 0.3 a kg of weight",
     "always": "such as oil, rice, soy sauce, salt; or nothing",
@@ -49,7 +52,7 @@ _TAKES = {
 
 
 class FirstStart(Screen[None]):
-    """Six questions in sight of each other."""
+    """Seven questions in sight of each other."""
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("escape", "done", "Done")]
 
@@ -64,10 +67,12 @@ class FirstStart(Screen[None]):
         with FormScroll(id="form"):
             yield Static(_WELCOME, id="welcome", markup=False)
             yield Field("Diet", Pick(DIETS, [held.diet], id="diet"), "", quiet=True)
-            yield Field("Leave out", Pick(ALLERGENS, held.avoid, several=True, id="avoid"), _TAKES["avoid"])
+            avoid = Pick(ALLERGENS, held.avoid, several=True, id="avoid")
+            yield Field("Leave out\n(Space ticks)", avoid, "", quiet=True)
             yield Field(_LABELS["people"], number_input(held.people, "people"), _TAKES["people"])
             profile = Pick(kitchen.tables.profiles, [held.profile], id="profile")
             yield Field("Limits", profile, SETS.get(held.profile, held.profile))
+            yield Field("Elimination since", Input(compact=True, id="since"), _TAKES["since"], beside=True)
             yield Field(_LABELS["protein_g"], number_input(held.protein_g, "protein_g"), _TAKES["protein_g"])
             yield Field("Always in the house", Input(compact=True, id="always"), _TAKES["always"])
             yield Button("Done", compact=True, id="done")
@@ -120,11 +125,18 @@ class FirstStart(Screen[None]):
         least, usual, most = NUMBERS[name]
         return number_problem(self.query_one(f"#{name}", Input).value, least, most, self._kitchen.number(name, usual))
 
+    def _began(self) -> tuple[date | None, str]:
+        """The day on which elimination began, where one is said; else what is wrong with what was typed."""
+        return first_day(self.query_one("#since", Input).value, self._kitchen.today)
+
     @on(Button.Pressed, "#done")
     @told
     def pressed_done(self) -> None:
         """Leave where all is right; else to what is not."""
         wrong = next((name for name in _LABELS if self._problem_of(name)), None)
+        if wrong is None and self._began()[1]:
+            wrong = "since"
+            self._field(wrong).wrong(self._began()[1])
         if wrong is not None:
             self.query_one(f"#{wrong}").focus()
             return
@@ -133,10 +145,18 @@ class FirstStart(Screen[None]):
     def action_done(self) -> None:
         """Begin: what was typed of things that are always there is kept, too."""
         words = [f"{_LABELS[name]} {problem}" for name in _LABELS if (problem := self._problem_of(name))]
+        words += self._keep_began()
         words += self._keep_always(self.query_one("#always", Input).value)
         self.app.pop_screen()
         if words:
             self.app.screen.notify("; ".join(words), timeout=10, markup=False)
+
+    def _keep_began(self) -> list[str]:
+        """The first day of elimination, from which its weeks count."""
+        day, problem = self._began()
+        if day is not None:
+            change(self._kitchen, ME, {"phase": "elimination", "since": day})
+        return [f"elimination since: {problem}"] if problem else []
 
     def _keep_always(self, text: str) -> list[str]:
         """Into the larder, as things that are always there; one that is not known waits there to be answered."""

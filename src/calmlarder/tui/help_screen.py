@@ -126,11 +126,15 @@ class HelpScreen(Modal[None]):
 
     def __init__(self, screen: Screen[Any]) -> None:
         super().__init__()
-        self._keys = Part("Keys here", tuple((key, words) for key, words in keys_of(screen)))
+        self._keys = Part("Keys here", tuple((key, words) for key, words in keys_of(screen) if words != "Help"))
+        self._about = screen.ABOUT if isinstance(screen, Modal) else ""
 
     def compose(self) -> ComposeResult:
         """Keys, tour, words, cautions."""
         with VerticalScroll(id="page"):
+            if self._about:
+                yield Parts([Part("What is asked here", (("", self._about),))], id="about-here")
+                yield Static("")
             yield Parts([self._keys], across=2, id="keys-here")
             yield Static("")
             yield Parts([_EVERYWHERE, _TOUR, _WORDS, Part("Cautions", (("", CAUTION),))], id="tour")

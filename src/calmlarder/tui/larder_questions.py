@@ -33,6 +33,8 @@ class Parted(NamedTuple):
 class PartialUse(Modal[Parted]):
     """The amount is read as it is typed; Enter goes on to what becomes of it."""
 
+    ABOUT = "Type how much, such as 100 g, half or a third; Enter goes on to what became of it. Esc goes back."
+
     def __init__(self, lot: Lot) -> None:
         super().__init__()
         self._lot = lot
@@ -99,6 +101,10 @@ _WORDS: Mapping[End, str] = MappingProxyType(
 
 class WhyThrown(Modal[End]):
     """The reasons by their first letters; until one is chosen nothing is thrown, and undo takes it back as Esc does."""
+
+    ABOUT = (
+        "The first letter of a reason, or Enter on it: it tells later what would have helped. Esc throws nothing away."
+    )
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+z", "leave", "Undo", show=False)]
 

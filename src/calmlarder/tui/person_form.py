@@ -15,10 +15,9 @@ from calmlarder.household.person import APPETITE, NO_LIMITS, WEIGHT_KG, Person
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OWN_COMPONENTS, far_over, own_limit_of
 from calmlarder.intake.profile import OWN
-from calmlarder.matching.dates import parse_day
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.widgets.field import Field, number_input, number_problem
+from calmlarder.tui.widgets.field import Field, first_day, number_input, number_problem
 from calmlarder.tui.widgets.modal import Form
 from calmlarder.tui.widgets.pick import Pick
 
@@ -116,13 +115,9 @@ class PersonForm(Form[dict[str, Any]]):
         text, held = self.query_one("#since", Input).value.strip(), self._one.since
         if text in {"", held.isoformat() if held else ""}:
             return {"since": self._kitchen.today} if is_new else {}
-        try:
-            day = parse_day(text, self._kitchen.today)
-        except ValueError as error:
-            self._wrong("since", f"{error}: write it like 2026-03-12")
-            return None
-        if day > self._kitchen.today:
-            self._wrong("since", "that day is still to come")
+        day, problem = first_day(text, self._kitchen.today)
+        if day is None:
+            self._wrong("since", problem)
             return None
         return {"since": day}
 

@@ -88,6 +88,8 @@ class Timers(Static):
 class Weights(Modal[dict[str, int]]):
     """Gives grams by lot id, or None; `things` are lot ids, what to call each, and the grams that were meant."""
 
+    ABOUT = "What the scale showed, in g, a line a food; Enter saves it. What stays empty counts as it was planned."
+
     def __init__(self, things: Sequence[tuple[str, str, int]]) -> None:
         super().__init__()
         self._things = things

@@ -34,6 +34,8 @@ class Seated(NamedTuple):
 class WhoEats(Modal[Seated]):
     """Gives who is ticked, or None."""
 
+    ABOUT = "Tick who eats tonight; guests beside them are a number. It holds for tonight only. Ctrl+S keeps it."
+
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "keep", "Done")]
 
     def __init__(self, people: Sequence[str], seated: Seated) -> None:

@@ -1,5 +1,7 @@
 """Why: what a lot does in tonight's dinner, or why it is not in it. The answer grows while it is read."""
 
+from collections.abc import Mapping
+from types import MappingProxyType
 from typing import TYPE_CHECKING, ClassVar
 
 from textual import work
@@ -17,8 +19,19 @@ from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.compose.stop import Stop
-    from calmlarder.compose.why.model import Why
+    from calmlarder.compose.why.model import Outcome, Why
 
+# What the page tells once it is whole, by what became of the food.
+_TOLD: "Mapping[Outcome, str]" = MappingProxyType(
+    {
+        "used": "what it does, and the dinner without it",
+        "could": "why not, and the dinner with it",
+        "breaks": "the limit that it passes",
+        "excluded": "why it is left out",
+        "absent": "not in the larder",
+        "no_dinner": "what stands in the way of a dinner",
+    }
+)
 _UNWRAPPED = 10_000  # columns: the screen wraps it, headings too
 
 
@@ -125,7 +138,7 @@ class WhyScreen(Screen[None]):
 
 def _stage(answer: "Why", stopped: bool) -> str:
     if answer.done:
-        return "all that was asked"
+        return _TOLD[answer.outcome]
     if stopped:
         return "stopped; this much is known"
     if answer.figures_tried:

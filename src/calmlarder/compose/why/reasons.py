@@ -5,11 +5,12 @@ from types import MappingProxyType
 
 from ortools.sat.python import cp_model
 
-from calmlarder.compose.search import RULES
-from calmlarder.compose.solve import WISHES, Plan, constant, solver_of
+from calmlarder.compose.rules.all_rules import RULES
+from calmlarder.compose.solve import Plan, constant, solver_of
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT
 from calmlarder.compose.why.model import Reason
+from calmlarder.compose.wishes.all_wishes import WISHES
 
 _SECONDS = 5.0  # all amounts are given: it takes a few hundredths
 _LEAST_POINTS = 3.0  # of a reason that is told; ours
@@ -20,7 +21,7 @@ _DISH = "the dish itself"
 _WORDS: Mapping[str, str] = MappingProxyType(
     {
         _DISH: "a longer or less usual dish for an evening",
-        "Rescue": "less of what goes off is used up",
+        "Rescue": "less of what goes off first, or of protein food that does, is used up",
         "FewWeighings": "more to weigh",
         "FewOpenings": "another tin to open",
         "LittleTime": "more time to cook",

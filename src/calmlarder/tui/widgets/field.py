@@ -1,9 +1,13 @@
 """A question of a form on one line: what is asked, where it is answered, and what it takes."""
 
+from datetime import date
+
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical
 from textual.widget import Widget
 from textual.widgets import Input, Static
+
+from calmlarder.matching.dates import parse_day
 
 
 class Field(Horizontal):
@@ -20,19 +24,25 @@ class Field(Horizontal):
     Field > .answer.-quiet > .takes { display: none; }
     Field Input { width: 1fr; }
     Field Input.-number { width: 8; }
+    Field Input.-day { width: 14; }
     Field.-narrow { layout: vertical; }
     Field.-narrow > .label, Field.-narrow > .answer { width: 100%; }
     """
 
-    def __init__(self, label: str, answer: Widget, takes: str, *, quiet: bool = False) -> None:
-        """`quiet` says what it takes only while it has the focus: for answers that are all in sight."""
+    def __init__(self, label: str, answer: Widget, takes: str, *, quiet: bool = False, beside: bool = False) -> None:
+        """`quiet` says what it takes only while it has the focus: for answers that are all in sight.
+
+        `beside` says it beside a short answer, as beside a number.
+        """
         super().__init__()
         self._label, self._answer, self._takes, self._quiet = label, answer, takes, quiet
+        self._beside = beside or answer.has_class("-number")
+        answer.set_class(beside, "-day")
 
     def compose(self) -> ComposeResult:
         """Label, answer and what it takes."""
         yield Static(self._label, classes="label", markup=False)
-        beside = " -beside" if self._answer.has_class("-number") else ""
+        beside = " -beside" if self._beside else ""
         with Vertical(classes=f"answer{beside}{' -quiet' if self._quiet else ''}"):
             yield self._answer
             yield Static(self._takes, classes="takes", markup=False)
@@ -69,3 +79,14 @@ def number_problem(text: str, least: int, most: int, held: int) -> str:
     if text.strip().isdecimal() and least <= int(text) <= most:
         return ""
     return f"must be {least} to {most}; {held} still holds"
+
+
+def first_day(text: str, today: date) -> tuple[date | None, str]:
+    """A day that has come already, where one is typed; else what is wrong with it, and nothing where nothing is."""
+    if not text.strip():
+        return None, ""
+    try:
+        day = parse_day(text.strip(), today)
+    except ValueError as error:
+        return None, f"{error}: write it like 2026-03-12"
+    return (None, "that day is still to come") if day > today else (day, "")

@@ -11,9 +11,13 @@ from calmlarder.tui.widgets.pick import Pick
 
 
 class Modal(ModalScreen[ScreenResultType | None]):
-    """Gives None when it is put away."""
+    """Gives None when it is put away. `ABOUT` says in its help how it is answered, and what comes of that."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape", "leave", "Back")]
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("escape", "leave", "Back"),
+        Binding("f1", "app.help", "Help", show=False),  # what belongs to the program is not heard over a dialog
+    ]
+    ABOUT: ClassVar[str] = ""
 
     def on_click(self, event: events.Click) -> None:
         """Beside it is back to the screen below."""
@@ -33,8 +37,8 @@ class Form(Modal[ScreenResultType]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("ctrl+s", "keep", "Keep"),
-        Binding("f1", "app.help", "Help", show=False),  # what belongs to the program is not heard over a dialog
     ]
+    ABOUT = "Tab and Enter go to the next question, Shift+Tab back; arrows choose, Space ticks. Ctrl+S keeps it all."
 
     def __init__(self) -> None:
         super().__init__()
