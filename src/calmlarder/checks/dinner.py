@@ -111,8 +111,8 @@ def _given(
             lots = [{**lot, "owner_agrees": True} if lot["id"] == give["lot"] else lot for lot in lots]
         elif what != "amount":
             faults.append(f"{what} may not give")
-    if sum(give["what"] == "buy" for give in gives) > 2:
-        faults.append("more than two things are to be bought")
+    if sum(give["what"] == "buy" for give in gives) > 3:
+        faults.append("more than three things are to be bought")
     return request, lots, faults
 
 
