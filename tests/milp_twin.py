@@ -70,9 +70,13 @@ class _Programme:
 
 
 class Giving(NamedTuple):
-    """The nearest dinner is looked for: limits give at their price; `minutes` is the time asked for, if any."""
+    """The nearest dinner is looked for: limits give at their price; `minutes` is the time asked for, if any.
+
+    Where more than one thing may be bought, protein and amounts do not give, and the plate is whole.
+    """
 
     minutes: int | None
+    buys: int = 1
 
 
 def best_score(
@@ -148,15 +152,18 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
             again = p.variable(9, -weights.SAME_KIND_AGAIN * _POINT)
             p.at_most({**dict.fromkeys(uses, 1.0), again: -1, z: -1}, 0)
     _families(p, problem, z, used)
-    _slots(p, problem, z, used, units, giving)
+    _slots(p, problem, z, used, units, giving if giving is not None and giving.buys == 1 else None)
     _held(p, problem, used, units)
     _limits(p, problem, z, (units, weighed, weighed_units))
     _targets(p, problem, z, units)
     floor = round(problem.wanted.protein_floor_g * 1000) * people
     enough: dict[int, float] = {z: floor, **{n: -o.protein_mg for o, n in zip(options, units, strict=True)}}
     if giving is not None:
-        enough[_short(p, int(0.5 * floor), weights.PROTEIN_SHORT * _POINT / 1000)] = -1
-        _things(p, problem, z, used)
+        if giving.buys == 1:
+            enough[_short(p, int(0.5 * floor), weights.PROTEIN_SHORT * _POINT / 1000)] = -1
+        else:
+            _whole_plate(p, problem, z, used, units)
+        _things(p, problem, z, used, giving.buys)
         if giving.minutes is not None:  # two minutes of serving, as for any dinner
             late = _short(p, 600, weights.MINUTE_LATE * _POINT)
             p.at_most({time: 1, z: 2 - giving.minutes, late: -1}, 0)
@@ -411,11 +418,21 @@ def _short(p: _Programme, most: float, price: float) -> int:
     return short
 
 
-def _things(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
-    """One food bought at most; each lot asked for has its price."""
+def _whole_plate(p: _Programme, problem: PatternProblem, z: int, used: list[int], units: list[int]) -> None:
+    """A base, 60 g of vegetables or tomato each, and 85 per cent of the energy that a dinner aims at (450 kcal)."""
+    people, pairs = problem.wanted.people, list(enumerate(problem.options))
+    role = {n: problem.pattern.slots[o.slot].role for n, o in pairs}
+    p.at_most({z: 1, **{used[n]: -1 for n, _ in pairs if role[n] == "base"}}, 0)
+    green = {units[n]: -o.unit for n, o in pairs if role[n] == "vegetable" or o.offered.food.kind == "tomato"}
+    p.at_most({z: 60 * people, **green}, 0)
+    p.at_most({z: 0.85 * 450 * 100 * people, **{units[n]: -o.energy for n, o in pairs}}, 0)
+
+
+def _things(p: _Programme, problem: PatternProblem, z: int, used: list[int], buys: int) -> None:
+    """So many foods bought at most; each lot asked for has its price."""
     bought = [u for o, u in zip(problem.options, used, strict=True) if o.offered.gives == "buy"]
     asked = [u for o, u in zip(problem.options, used, strict=True) if o.offered.gives == "ask"]
-    p.at_most({**dict.fromkeys(bought, 1.0), z: -1}, 0)
+    p.at_most({**dict.fromkeys(bought, 1.0), z: -buys}, 0)
     for column in bought:
         p.cost[column] += weights.BUY_ONE * _POINT
     for column in asked:

@@ -41,12 +41,17 @@ def test_the_nearest_dinner_is_told_whole(tmp_path: Path, capsys: pytest.Capture
 
 
 def test_what_is_there_is_not_to_be_bought_under_another_name(wanting: Any, tables: Any) -> None:
-    there = [tables.food_by_id[food] for food in ("tofu-silken", "rice-white-dry", "salmon")]
-    market = Market(wanting(), tables, 10, (), there)
+    there = [tables.food_by_id[food] for food in ("tofu-smoked", "rice-white-dry", "salmon")]
+    market = Market(wanting(diet="vegan"), tables, 10, (), there)
     sold = {ware.food.id for ware in market.wares if market.offered(ware) is not None}
-    plain = Market(wanting(), tables, 10)
+    plain = Market(wanting(diet="vegan"), tables, 10)
     everything = {ware.food.id for ware in plain.wares if plain.offered(ware) is not None}
     gone = everything - sold
     assert {"tofu-firm", "rice-basmati-dry"} <= gone
     assert {tables.food_by_id[food].kind for food in gone} <= {"tofu", "rice"}
-    assert {"tofu-silken", "rice-white-dry"} & everything <= sold  # more of it may be bought
+    assert {"tofu-smoked", "rice-white-dry"} & everything <= sold  # more of it may be bought
+
+
+def test_silken_tofu_does_not_stand_for_firm(wanting: Any, tables: Any) -> None:
+    market = Market(wanting(diet="vegan"), tables, 10, (), [tables.food_by_id["tofu-silken"]])
+    assert "tofu-firm" in {ware.food.id for ware in market.wares if market.offered(ware) is not None}

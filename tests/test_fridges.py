@@ -11,6 +11,7 @@ from pathlib import Path
 
 import pytest
 
+from answers import check
 from calmlarder.compose.compose import Composed, compose
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
@@ -18,9 +19,11 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
+from mutations import Answer
 
 FOLDER = Path(__file__).parent / "fridges"
 TODAY = date(2026, 3, 11)
@@ -49,8 +52,7 @@ def propose(path: Path, tables: Tables, patterns: tuple[Pattern, ...]) -> Compos
     return compose(lots, wanted, patterns, tables)
 
 
-def facts(path: Path, tables: Tables, patterns: tuple[Pattern, ...]) -> dict[str, str]:
-    composed = propose(path, tables, patterns)
+def facts(path: Path, composed: Composed, patterns: tuple[Pattern, ...]) -> dict[str, str]:
     if not composed.dinners:
         return {"fridge": path.stem, "pattern": "none", "mains": "; ".join(composed.obstacles)}
     dinner = composed.dinners[0]
@@ -73,7 +75,12 @@ def test_there_are_sixty_fridges_of_every_diet() -> None:
 
 @pytest.mark.parametrize("path", FRIDGES, ids=lambda path: path.stem)
 def test_the_dinner_is_the_known_one(path: Path, tables: Tables, patterns: tuple[Pattern, ...]) -> None:
-    assert facts(path, tables, patterns) == golden()[path.stem]
+    lots, wanted = read(path, tables)
+    composed = compose(lots, wanted, patterns, tables)
+    assert facts(path, composed, patterns) == golden()[path.stem]
+    request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
+    for dinner in composed.dinners:
+        assert check(Answer(dinner_object(dinner), request, [lot.model_dump(mode="json") for lot in lots])) == ()
 
 
 def test_the_last_readers_would_cook_most_of_them() -> None:
@@ -90,7 +97,7 @@ def main() -> None:
     with (FOLDER / "golden.csv").open("w", encoding="utf-8", newline="") as file:
         writer = csv.DictWriter(file, COLUMNS, lineterminator="\n")
         writer.writeheader()
-        writer.writerows(facts(path, tables, patterns) for path in FRIDGES)
+        writer.writerows(facts(path, propose(path, tables, patterns), patterns) for path in FRIDGES)
 
 
 if __name__ == "__main__":

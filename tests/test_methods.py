@@ -104,6 +104,12 @@ def test_okra_is_fried_dry_before_it_meets_tomatoes(cook: Cook) -> None:
     assert "rest of the oil" not in text  # it is ghee
 
 
+@pytest.mark.parametrize("food", ["carrot", "tofu-firm", "swede", "saffron"])
+def test_no_grams_are_said_in_no_measure(food: str, tables: Tables) -> None:
+    for rounding in ("nearest", "down"):  # a cap of a food can be 0 g: by hand, nothing is no part of a piece
+        assert in_household_measure(tables.food_by_id[food], 0, tables, rounding) is None
+
+
 def test_dried_herbs_and_turmeric_go_by_small_spoons(tables: Tables, cook: Cook) -> None:
     thyme, turmeric = tables.food_by_id["thyme-dried"], tables.food_by_id["turmeric"]
     assert in_household_measure(thyme, 1, tables, "nearest") == "about 1 tsp"

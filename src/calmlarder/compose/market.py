@@ -23,6 +23,11 @@ _LEAST_PORTIONS = 0.4  # a food whose caps allow less of a portion fills no slot
 
 _FOR_TOFU = frozenset({"tempeh", "seitan", "soya"})  # which shops have less often: ours
 
+_PLANT_MAINS = _FOR_TOFU | {"tofu"}
+_EVERYDAY = frozenset({"egg", "chicken-breast"})  # which every shop has: ours
+_BY_ITSELF = frozenset({"tofu-silken"})  # which takes the place of no tofu that is fried
+_EATS_FISH = frozenset({"pescatarian", "omnivore"})
+
 _Rank = tuple[float, int, str]
 
 
@@ -40,8 +45,9 @@ class Ware(NamedTuple):
 class Market:
     """Every plant food that may be eaten and is sold as it is, numbered behind the larder's own lots.
 
-    Only plants are suggested, whatever the diet allows: who this is for eats mostly plants (ours). What is asked
-    about a food is worked out once, and only for foods that some slot looks at.
+    Eggs are on sale for who eats them, and chicken for who eats meat, in the place of tofu and its like; else only
+    plants are suggested, whatever the diet allows: who this is for eats mostly plants (ours). What is asked about a
+    food is worked out once, and only for foods that some slot looks at.
     """
 
     def __init__(
@@ -58,15 +64,20 @@ class Market:
         other tofu.
         """
         self._foods_there = {food.id for food in there}
-        self._things_there = {thing(food) for food in there for thing in (protein_thing, base_thing)}
+        self._things_there = {
+            thing(food) for food in there if food.id not in _BY_ITSELF for thing in (protein_thing, base_thing)
+        }
         self._wanted, self._tables, self._first_place, self._but = wanted, tables, first_place, but
         self._limits = wanted.limits
         names = Counter(row.food for row in tables.names)
-        sold = (food for food in tables.foods if food.state not in COOKED_STATES and food.diet == "vegan")
+        sold = (food for food in tables.foods if _is_sold(food))
         wares = tuple(Ware(number, food, names[food.id]) for number, food in enumerate(sold))
         self._offered: dict[int, Offered | None] = {}
         tofu = any(ware.food.kind == "tofu" and self.offered(ware) is not None for ware in wares)
-        self.wares = tuple(ware for ware in wares if not _is_seldom_bought(ware.food, tofu))
+        wares = tuple(ware for ware in wares if not _is_seldom_bought(ware.food, tofu))
+        if wanted.diet in _EATS_FISH and any(ware.food.id in _EVERYDAY and self.offered(ware) for ware in wares):
+            wares = tuple(ware for ware in wares if ware.food.kind not in _PLANT_MAINS)
+        self.wares = wares
         self._in_role: dict[Role, list[Ware]] = {}
         for ware in self.wares:
             for role in ware.food.roles:
@@ -148,6 +159,10 @@ class Market:
             most = most if alone is None else min(most, float(alone))
             self._fits[ware.number] = most
         return self._fits[ware.number]
+
+
+def _is_sold(food: Food) -> bool:
+    return food.state not in COOKED_STATES and (food.diet == "vegan" or food.id in _EVERYDAY)
 
 
 def _is_seldom_bought(food: Food, tofu: bool) -> bool:

@@ -60,7 +60,7 @@ class NearSearch:
         self._own, self._market, self._wanted, self._keeps = own, market, wanted, keeps
         self.problems = tuple(
             self._problem(pattern, people)
-            for people in range(wanted.people, 0, -1)
+            for people in range(wanted.people, wanted.people - 1 if buys > 1 else 0, -1)  # who shops serves everybody
             for pattern in cookable(patterns, wanted)
         )
         self._open = [hope for problem in self.problems if (hope := self._hope(problem, False)) is not None]

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.goes_off import goes_off
 from calmlarder.compose.market import Market
 from calmlarder.compose.near_search import NearSearch
 from calmlarder.compose.offer import Offered, keeping_days, offer
@@ -16,7 +17,7 @@ from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.all_rules import RULES
 from calmlarder.compose.rules.give_amounts import AmountsGive
 from calmlarder.compose.rules.give_ask import AskOwners
-from calmlarder.compose.rules.give_buy import Buy
+from calmlarder.compose.rules.give_buy import LEAST_VEGETABLES_G, Buy
 from calmlarder.compose.rules.give_minutes import MinutesGive
 from calmlarder.compose.rules.give_protein import ProteinGives
 from calmlarder.compose.rules.protein import ProteinFloor
@@ -28,7 +29,8 @@ from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 
-_MOST_TO_BUY = 2  # where one thing makes no dinner, or one without a vegetable: ours
+_MOST_TO_BUY = 3  # where fewer make no whole dinner: a main thing, a base and a vegetable; ours
+_WHOLE_KCAL = 400  # less is no dinner, whatever else is on the plate: ours
 _TRIES = 3  # dinners whose timelines are looked at, where minutes are asked for
 
 
@@ -40,17 +42,32 @@ class Sought(NamedTuple):
     patterns: Sequence[Pattern]
     tables: Tables
 
-    def has_vegetable(self, dinner: Dinner) -> bool:
-        """Whether a dinner of these patterns holds one; tomato sauce is one."""
+    def is_whole(self, near: Nearest) -> bool:
+        """Whether it is a dinner for everybody: with a vegetable (tomato sauce is one), and one that fills.
+
+        What is all at home needs no base: nobody has to go for it.
+        """
+        dinner, foods = near.dinner, self.tables.food_by_id
         slots = next(one.slots for one in self.patterns if one.id == dinner.pattern)
-        foods = self.tables.food_by_id
-        return any(slots[use.slot].role == "vegetable" or foods[use.food].kind == "tomato" for use in dinner.uses)
+        greens = [u for u in dinner.uses if slots[u.slot].role == "vegetable" or foods[u.food].kind == "tomato"]
+        green = sum(use.grams for use in greens) >= LEAST_VEGETABLES_G * dinner.people
+        everybody = dinner.people == self.wanted.people
+        fed = not any(give.what in {"protein", "amount"} for give in near.gives)
+        fills = (dinner.per_person.energy_kcal or 0) >= _WHOLE_KCAL
+        return green and everybody and (near.is_there or not self._is_dinner or (fed and fills))
+
+    @property
+    def _is_dinner(self) -> bool:
+        return self.wanted.sitting == "dinner"
 
 
 def giving_rules(minutes: int | None, buys: int = 1) -> tuple[Rule, ...]:
     """All rules, those that may give in the place of those that may not; so many things may be bought."""
+    shops: tuple[Rule, ...] = (MinutesGive(minutes), Buy(buys), AskOwners())
+    if buys > 1:  # who goes to the shop for more than one thing gives neither protein nor amounts
+        return (*RULES, *shops)
     kept = tuple(rule for rule in RULES if not isinstance(rule, ProteinFloor | Slots))
-    return (*kept, AmountsGive(), ProteinGives(), MinutesGive(minutes), Buy(buys), AskOwners())
+    return (*kept, AmountsGive(), ProteinGives(), *shops)
 
 
 def nearest(
@@ -62,22 +79,26 @@ def nearest(
 ) -> tuple[Nearest | None, bool]:
     """The nearest dinner found until the stop, if any, and whether it is certain that there is none.
 
-    Two things are bought only where one makes no dinner, or none with a vegetable.
+    More than one thing is bought only where fewer make no whole dinner.
     """
     asked = Sought(lots, wanted, patterns, tables)
-    found, nothing = _nearest(asked, 1, stop)
-    if stop.over or (found is not None and asked.has_vegetable(found.dinner)):
-        return found, nothing
-    fuller, nothing_either = _nearest(asked, _MOST_TO_BUY, stop)
-    if fuller is not None and (found is None or asked.has_vegetable(fuller.dinner)):
-        return fuller, False
-    return found, nothing and nothing_either
+    best: Nearest | None = None
+    nothing = True
+    for buys in range(1, _MOST_TO_BUY + 1):
+        found, none = _nearest(asked, buys, stop)
+        nothing = nothing and none
+        if found is not None and (best is None or asked.is_whole(found)):
+            best = found
+        if stop.over or (best is not None and asked.is_whole(best)):
+            break
+    return best, nothing and best is None
 
 
 def _nearest(asked: Sought, buys: int, stop: Stop) -> tuple[Nearest | None, bool]:
     wanted, tables = asked.wanted, asked.tables
     search = near_search(*asked, buys)
     rules = giving_rules(wanted.minutes, buys)
+    offered, _ = offer(asked.lots, wanted, tables)
     best: tuple[int, Plan, Dinner] | None = None
     tried: list[Plan] = []
     proven = nothing = False
@@ -88,6 +109,8 @@ def _nearest(asked: Sought, buys: int, stop: Stop) -> tuple[Nearest | None, bool
             nothing = not tried and found.certain
             break
         dinner = dinner_of(plan, False, tables)
+        told = (*goes_off(plan, offered, tables), *dinner.cautions)
+        dinner = dinner.model_copy(update={"cautions": told})
         score = plan.score - price_of(plan, dinner, wanted)
         if not tried:  # the model knows the least time only: nothing is proven where the timeline is longer
             proven = found.certain and score == plan.score

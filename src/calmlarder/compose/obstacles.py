@@ -43,7 +43,8 @@ def obstacles(
     end = time.monotonic() + seconds
     whole = wanted.model_copy(update={"minutes": None, "equipment": USUAL})
     if not any(problem.fillable for problem in rebuild(whole)):
-        return ("what the larder offers fills none of the dish patterns",)
+        protein = _MENDS_PROTEIN[wanted.diet]
+        return (f"what is there goes together in no dish known here: {protein}, with rice or potatoes, would help",)
     names = {thing.food.id: thing.food.name for thing in offered}
     limited = _other_limits(rebuild(wanted))
     for relaxations in (_relaxations(wanted, rebuild, limited, kept, names), _together(wanted, limited)):

@@ -10,7 +10,7 @@ from rapidfuzz import fuzz, process
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.jarred_herbs import among_spices
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.standing import is_opened, noted, place_of, was_open
+from calmlarder.larder.standing import is_brown_and_old, is_opened, noted, place_of, was_open
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
 from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge
 from calmlarder.larder.urgency import Kept, urgency_of
@@ -280,7 +280,7 @@ class LarderReader:
             condition=MOULDY_CORNER if trimmed else condition,
             assumed=part.named.assumed if len(part.named.foods) == 1 else (),
             always=line.always,
-            to_bin=part.to_bin and not trimmed,
+            to_bin=(part.to_bin and not trimmed) or is_brown_and_old(food, part.conditions, urgency),
             owner=line.owner,
             owner_agrees=line.owner_agrees,
             kept_for=line.kept_for,

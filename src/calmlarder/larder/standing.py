@@ -4,7 +4,7 @@ import re
 from datetime import date, timedelta
 
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.urgency import Kept
+from calmlarder.larder.urgency import Kept, Urgency
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.dated import Dated
 from calmlarder.matching.line import LineRead, Place
@@ -100,3 +100,13 @@ def noted(kept: Kept, line: LineRead, part: Part) -> tuple[Dated, ...]:
     fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")
     fresh = fresh and kept.place == "fridge" and not part.to_bin and not line.always
     return (Dated("noted", kept.today),) if fresh else ()
+
+
+_BROWNED = frozenset({"brown", "brownish", "gone brown", "browning", "yellow", "gone yellow"})
+_SPOIL_SO = frozenset({"leaf", "shoot"})
+
+
+def is_brown_and_old(food: Food, conditions: tuple[str, ...], urgency: Urgency) -> bool:
+    """Whether sprouts or leaves have turned and are past their days: thrown away (common practice, no source)."""
+    past = urgency.days_left is not None and urgency.days_left < 0
+    return past and food.kind in _SPOIL_SO and not _BROWNED.isdisjoint(conditions)

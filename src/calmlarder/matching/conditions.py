@@ -11,6 +11,7 @@ USE_SOON = (
     "nearly dead", "half dead", "dying", "past its best", "past their best",
     "on its way out", "on their way out", "on its last legs", "on their last legs",
     "going off", "going soft", "going limp", "going over", "going brown", "going yellow", "going wrinkly",
+    "gone yellow", "brownish", "yellowish", "greyish",
     "going floppy", "going bendy", "going stale", "going mushy", "going a bit soft", "a bit soft", "bit soft",
     "getting soft", "getting old", "gone soft", "gone limp", "gone brown", "gone floppy", "gone bendy", "gone stale",
     "bit limp", "bit sad", "bit old", "bit wilted", "bit tired", "dried up", "dried out", "drying out", "very ripe",

@@ -27,6 +27,7 @@ from calmlarder.matching.phrasing import plainly_put
 from calmlarder.matching.remarks import refuse_remarks
 from calmlarder.matching.several import parts_of
 from calmlarder.matching.taken_off import counted_inside, without_the_bad
+from calmlarder.matching.told_aside import told_aside
 from calmlarder.matching.words import plain, words_of
 
 Place = Literal["fridge", "freezer", "cupboard"]
@@ -133,7 +134,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = bare[denied.end() :] if denied else bare
     rest = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
-    rest = days_plainly(plainly_put(rest))
+    rest = days_plainly(plainly_put(told_aside(rest)))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)

@@ -31,6 +31,7 @@ NOBODY = frozenset({
 })  # fmt: skip
 # Possessives that are no person's.
 NO_PERSON = frozenset({
+    "night", "morning", "evening",
     "she", "he", "they", "we",
     "goat", "goats", "sheep", "ewe", "cow", "lady", "ladies", "baker", "bakers", "brewer", "brewers", "confectioner",
     "confectioners", "shepherd", "shepherds", "cottage", "bird", "birds", "lamb", "lambs", "pig", "calf", "hen",

@@ -22,7 +22,7 @@ EAT_ALL_THE_SAME = (
     "elimination, with or without something beside them. If it is often so, tell your dietitian."
 )
 _NOTHING_NEAR = (
-    "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor one or two things of a "
+    "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor up to three things of a "
     "short list to buy make a dinner of this larder. A plain one from any shop: rice or potatoes, firm tofu (or eggs, "
     "where they are eaten), carrots or spinach, and olive oil."
 )

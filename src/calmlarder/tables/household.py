@@ -50,6 +50,8 @@ def in_household_measure(
 
     `down` never says more than the grams. What is not `counted` comes in no usual pieces (half of a large turnip).
     """
+    if grams <= 0:  # no measure says nothing, neither does a pinch
+        return None
     if is_pinch(food):
         return PINCH
     counts = [(name, grams / one) for name, one in _measures(food, tables)]

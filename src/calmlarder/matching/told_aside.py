@@ -1,0 +1,65 @@
+"""What is told beside a food's name in many words, put plainly before the line is read: home-made oil, days, jars."""
+
+import re
+
+from calmlarder.matching.naming_days import DAY
+
+# Oil with what it was infused with still in it was made at home, and so was what somebody made.
+_INFUSED = re.compile(
+    r"\b(?:garlic|onion|shallot|herb|rosemary|basil|thyme|chilli|chili)[ -](?:infused )?(?:olive )?oil\b"
+)
+_STILL_IN = re.compile(
+    r"[,;]? ?\(?\b(?:with |w/ ?)?(?:the )?(?:garlic |whole )?(?:cloves?|bulbs?|garlic|bits|pieces|sprigs?|herbs?)"
+    r"(?: (?:are|is))?(?: still)? (?:in it|left in|in there|in the bottle|in)\b\)?"
+)
+_SOMEBODY_MADE = re.compile(
+    r"(?:(?<=\boil )|(?<=\boil, )|(?<=\boil \())(?:that |which )?(?:[a-z]+ )?made (?:it )?"
+    r"(?=at |on |for |in |last |by |yesterday|today|\d|[,;]|$)"
+)
+_AT_CHRISTMAS = re.compile(r"\b(?:(?:at|on|since|over|from|for|last) )+(?:christmas|xmas)(?: day)?\b")
+# A thing kept for somebody's dish on a day: no day on which it was made.
+_NOT_MEALS = r"(?!(?:the |our |my )?(?:lunch|dinner|tea|supper|breakfast|brunch|work|school)\b)"
+_FOR_A_DAY = re.compile(
+    rf"(?<!good )(?<!fine )(?<!best )(?<!ok )\bfor {_NOT_MEALS}(?:the |our |my |a |an )?[a-z]+(?:'s)?(?: [a-z]+)?"
+    rf"(?<! use)(?<! exp)(?<! on)(?<! opened)(?<! bought)(?<! made)(?<! cooked)(?<! ub)(?<! bb)(?<! by),? "
+    rf"(?:on )?({DAY})(?=\s*(?:$|[,;)]))"
+)
+_ITS_DAY = re.compile(rf"\b(last night|yesterday|this morning|(?:last )?(?:{DAY}))'s(?: one)?(?=\s*(?:$|[,;.)]))")
+# What a food lies in smells: said of the food.
+_ITS_WATER = re.compile(
+    r"\b(?:the |its )?(?:water|brine|liquid|juices?|packet|pack|whey) (?=(?:is |a bit |bit |really |now )*"
+    r"(?:smells?|smelly|stinks|slimy|off\b|gone (?:off|sour|bad)))"
+)
+# Herbs stand in a jar of water.
+_HERBS_IN_JAR = re.compile(r"(\b(?:bunch|sprigs?|handful)\b.*?) in (?:a |the )?(?:jar|glass|mug)\b")
+_CURRY_BESIDE = re.compile(r"\bcurry(?= (?:and|&|n) (?:thyme|cumin|turmeric|pepper|salt)\b)")
+_TWO_MINCES = re.compile(r"\bminced? (beef|pork|lamb|turkey) (\d+ ?k?g?) (?:and|&|\+) (beef|pork|lamb|turkey) (?=\d)")
+_DAIRY = re.compile(r"\b(?:paneer|cheese|feta|halloumi|milk|yog\w*|butter|cream|eggs?|ghee|curd|dahi|cheddar)\b")
+_NOT_VEGAN = re.compile(r"[,;]? ?\bnot (?:vegan|plant[ -]based)\b,? ?")
+_LEAVE = re.compile(r",? ?\bleave(?: it| them| alone)*(?=\s*\))")
+_EMPTY = re.compile(r"\(\s*\)")
+
+
+def told_aside(text: str) -> str:
+    """A plain line with such words put plainly; all others stay as they are."""
+    if "oil" in text and _INFUSED.search(text):
+        text = _home_made_oil(text)
+    text = _AT_CHRISTMAS.sub("made 25 december", text) if "made" in text else text
+    text = _FOR_A_DAY.sub(r"for \1", text) if "for " in text else text
+    text = _ITS_DAY.sub(r"from \1", text) if "'s" in text else text
+    text = _ITS_WATER.sub("", text)
+    text = _HERBS_IN_JAR.sub(r"\1", text) if " in " in text else text
+    text = _CURRY_BESIDE.sub("curry powder", text) if "curry" in text else text
+    text = _TWO_MINCES.sub(r"minced \1 \2, minced \3 ", text) if "mince" in text else text
+    if "vegan" in text and _DAIRY.search(text):
+        text = _EMPTY.sub(" ", _LEAVE.sub("", _NOT_VEGAN.sub(" ", text)))
+    return text
+
+
+def _home_made_oil(text: str) -> str:
+    bare = _STILL_IN.sub(" ", text)
+    made = _AT_CHRISTMAS.sub("on 25 december", bare)
+    made = _SOMEBODY_MADE.sub("made ", made)
+    if made == bare == text or "home" in made:
+        return made
+    return f"homemade {made}"
