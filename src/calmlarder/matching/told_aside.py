@@ -37,6 +37,9 @@ _TWO_MINCES = re.compile(r"\bminced? (beef|pork|lamb|turkey) (\d+ ?k?g?) (?:and|
 _DAIRY = re.compile(r"\b(?:paneer|cheese|feta|halloumi|milk|yog\w*|butter|cream|eggs?|ghee|curd|dahi|cheddar)\b")
 _NOT_VEGAN = re.compile(r"[,;]? ?\bnot (?:vegan|plant[ -]based)\b,? ?")
 _LEAVE = re.compile(r",? ?\bleave(?: it| them| alone)*(?=\s*\))")
+_CRUMBLE_LEFT = re.compile(r"\b(?:an? |just a |only a )(?:little )?crumble(?= (?:left|of)\b)")
+_POWDER = re.compile(r"\bpdr\b|\bpwdr\b")
+_KIDS_ONLY = re.compile(r"[,;-]? ?\b(?:for )?(?:the )?kids'? only\b")
 _EMPTY = re.compile(r"\(\s*\)")
 
 
@@ -51,6 +54,9 @@ def told_aside(text: str) -> str:
     text = _HERBS_IN_JAR.sub(r"\1", text) if " in " in text else text
     text = _CURRY_BESIDE.sub("curry powder", text) if "curry" in text else text
     text = _TWO_MINCES.sub(r"minced \1 \2, minced \3 ", text) if "mince" in text else text
+    text = _CRUMBLE_LEFT.sub("a bit", text) if "crumble" in text else text
+    text = _POWDER.sub("powder", text)
+    text = _KIDS_ONLY.sub(" (kids)", text)
     if "vegan" in text and _DAIRY.search(text):
         text = _EMPTY.sub(" ", _LEAVE.sub("", _NOT_VEGAN.sub(" ", text)))
     return text
