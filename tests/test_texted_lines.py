@@ -29,6 +29,8 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
 @pytest.mark.parametrize(
     ("line", "foods"),
     [
+        ("left over rice", ["rice-white-cooked"]),
+        ("left-over rice", ["rice-white-cooked"]),
         ("plantain, not ripe", ["plantain-green"]),
         ("2 bananas not yet ripe", ["banana-firm"]),
         ("lettuce tomato cuke", ["lettuce", "tomato", "cucumber"]),
@@ -360,3 +362,22 @@ def test_days_in_few_words(line: str, days: int, reader: LarderReader) -> None:
     assert lot.days_left is not None
     assert lot.days_left <= days
     assert lot.dates
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "grams"),
+    [("paneer-400gm fresh", "paneer", 400), ("rice -300 g", "rice-white-dry", 300), ("aloo-8", "potato", 1360)],
+)
+def test_a_dash_before_an_amount_is_no_minus(
+    line: str, food: str, grams: float, reader: LarderReader
+) -> None:
+    lot = reader.read(line, "a test").lot
+    assert lot is not None
+    assert (lot.food, lot.grams) == (food, grams)
+
+
+@pytest.mark.parametrize("line", ["milk exp-14", "firm tofu use by-14/3", "kale ub-14/3"])
+def test_a_dash_behind_a_label_of_days_loses_no_day(line: str, reader: LarderReader) -> None:
+    lot = reader.read(line, "a test").lot
+    assert lot is not None
+    assert [one.on for one in lot.dates if not one.assumed] == [date(2026, 3, 14)]

@@ -6,6 +6,13 @@ _OFF_THE_BBQ = re.compile(
     r"\b(?:bbq|barbecue)'?e?d? (?=left ?overs?\b)|(?<=left over )bbq\b|(?<=leftover )bbq\b"
     r"|\b(?:from|off) (?:the |last night'?s )?(?:bbq|barbecue|barbie|braai)\b|\b(?:bbq|braai)'?e?d\b"
 )
+_LEFT_OVER = re.compile(r"\bleft[ -]over(?=s?\b)")
+# `paneer-400g`, `rice -2 cups`: a dash that parts a food from its amount, and no minus; days keep theirs.
+_DASH = re.compile(
+    r"\b(?!(?:omega|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|exp|date|dated|before|opened|best|use)[a-z]*\b)"
+    r"([a-z]{3,}\)?) ?-(?=\d{1,4}(?:[ (]|$|k?gm?s?\b|ml\b|l\b))"
+)
+_DASH_BEHIND_LABEL = re.compile(r"\b(use by|best before|opened|dated?|exp|bbe?|ub|ubd) ?- ?(?=\d)")  # `ub-14/3`
 _CUT = r"(breasts?|thighs?|legs?|wings?|drumsticks?|fillets?)"
 _CUTS = re.compile(rf"\bchicken[:,]? (\d{{1,2}}) {_CUT},? (?:and |& ?|\+ ?|plus )?(\d{{1,2}}) {_CUT}\b")
 _CUTS_BEHIND = re.compile(rf"\bchicken {_CUT} (\d{{1,2}}),? (?:and |& ?|\+ ?|plus )?{_CUT} (\d{{1,2}})\b")
@@ -56,6 +63,9 @@ _OF_A_TYPE = re.compile(r"(?<=[a-z]{3}) type (?=[a-z]{3})(?!of\b|flour\b)")
 
 def as_texted(text: str) -> str:
     """A plain line without such words, and with a few phrases of messages put plainly."""
+    if "-" in text:
+        text = _DASH.sub(r"\1 - ", _DASH_BEHIND_LABEL.sub(r"\1 ", text))
+    text = _LEFT_OVER.sub("leftover", text) if "left" in text else text
     text = _CHOOK.sub(r"\1 chicken", text) if "chook" in text else text
     text = _CHINESE_LEAF.sub("chinese cabbage", text) if "chinese" in text else text
     text = _WRAPPED.sub(" ", text) if "in" in text or "wi" in text or "und" in text else text
