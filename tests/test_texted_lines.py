@@ -368,9 +368,7 @@ def test_days_in_few_words(line: str, days: int, reader: LarderReader) -> None:
     ("line", "food", "grams"),
     [("paneer-400gm fresh", "paneer", 400), ("rice -300 g", "rice-white-dry", 300), ("aloo-8", "potato", 1360)],
 )
-def test_a_dash_before_an_amount_is_no_minus(
-    line: str, food: str, grams: float, reader: LarderReader
-) -> None:
+def test_a_dash_before_an_amount_is_no_minus(line: str, food: str, grams: float, reader: LarderReader) -> None:
     lot = reader.read(line, "a test").lot
     assert lot is not None
     assert (lot.food, lot.grams) == (food, grams)
