@@ -13,6 +13,7 @@ from pathlib import Path
 
 import pytest
 
+from calmlarder.cookbook.guessed import guessed_object
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.tables.book import Tables
@@ -66,3 +67,21 @@ def test_read_as_a_person_would(path: Path, lines: LineReader) -> None:
 def test_what_is_guessed_says_so_and_what_is_marked_does_not() -> None:
     told = {path.stem for path in RECIPES if read_recipe(path.read_text(encoding="utf-8")).guessed}
     assert told == _GUESSED
+
+
+def test_a_page_without_markup_keeps_its_own_title_and_its_steps() -> None:
+    """Own page in the common shape of a blog: a site's name above, steps numbered in paragraphs under no known word."""
+    page = (
+        "<html><head><title>Herb rice | The Copper Ladle</title></head><body><h1>The Copper Ladle</h1>"
+        "<h2>Why we love it</h2><p>It is green.</p><h2>Herb rice</h2><p>Serves 4</p><p><b>Ingredients</b></p>"
+        "<p>2 cups basmati rice<br>1 cup chopped dill<br>2 tbsp butter</p><p><b>{head}</b></p>"
+        "<p>1. Boil the rice in plenty of water, then drain it.</p><p>2. Wrap the lid in a towel and steam it.</p>"
+        "<h3>Leave a comment</h3><p>Good.</p></body></html>"
+    )
+    for head in ("Do this", "Off we go"):
+        told = guessed_object(page.replace("{head}", head))
+        assert told is not None
+        assert told["name"] == "Herb rice"
+        assert [step[:2] for step in told["recipeInstructions"]] == ["1.", "2."]
+        assert not any("towel" in line for line in told["recipeIngredient"])
+        assert "Do this" not in told["recipeIngredient"]

@@ -20,7 +20,7 @@ _INGREDIENTS = re.compile(
 )
 _METHOD = re.compile(
     r"(?:the )?(?:method|instructions?|directions?|preparation|steps?|how to (?:make|cook|do) .{0,40}|how to|"
-    r"what to do|cooking|to (?:make|cook)|procedure)"
+    r"what (?:to|you) do|do this|cooking|to (?:make|cook)|procedure)"
 )
 _OTHER = re.compile(r"(?:notes?|tips?|nutrition.{0,30}|storage|equipment|you(?:'ll)? also need|comments?|about.{0,40})")
 _ABOUT = re.compile(r"(?:serves|servings?|makes|yields?|prep|cook|cooking|total|time|ready|source|by)\b")
