@@ -19,5 +19,6 @@ def test_one_thing_costs_and_two_are_too_many(pan: Callable[..., Tiny]) -> None:
     assert shop.gives(Buy(), {"tempeh": 80}) == 0
     assert shop.gives(Buy(), {"tofu-firm": 80}) == -BUY_ONE
     assert shop.gives(Buy(), {"tofu-firm": 80, "kale": 80}) is None
-    assert shop.gives(Buy(2), {"rice-white-dry": 75, "tofu-firm": 80, "kale": 80}) == -2 * BUY_ONE
+    assert shop.gives(Buy(2), {"rice-white-dry": 100, "tofu-firm": 120, "kale": 80}) == -2 * BUY_ONE
+    assert shop.gives(Buy(2), {"rice-white-dry": 40, "tofu-firm": 80, "kale": 80}) is None  # too little energy
     assert shop.gives(Buy(2), {"tofu-firm": 80, "kale": 80}) is None

@@ -20,7 +20,7 @@ _AT_CHRISTMAS = re.compile(r"\b(?:(?:at|on|since|over|from|for|last) )+(?:christ
 # A thing kept for somebody's dish on a day: no day on which it was made.
 _NOT_MEALS = r"(?!(?:the |our |my )?(?:lunch|dinner|tea|supper|breakfast|brunch|work|school)\b)"
 _FOR_A_DAY = re.compile(
-    rf"(?<!good )(?<!fine )(?<!best )(?<!ok )\bfor {_NOT_MEALS}(?:the |our |my |a |an )?[a-z]+(?:'s)?(?: [a-z]+)?"
+    rf"(?<!good )(?<!fine )(?<!best )(?<!ok )\bfor {_NOT_MEALS}(?!(?:her|his|their)\b)(?:the |our |my |a |an )?[a-z]+(?:'s)?(?: [a-z]+)?"
     rf"(?<! use)(?<! exp)(?<! on)(?<! opened)(?<! bought)(?<! made)(?<! cooked)(?<! ub)(?<! bb)(?<! by),? "
     rf"(?:on )?({DAY})(?=\s*(?:$|[,;)]))"
 )
