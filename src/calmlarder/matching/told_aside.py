@@ -19,8 +19,9 @@ _SOMEBODY_MADE = re.compile(
 _AT_CHRISTMAS = re.compile(r"\b(?:(?:at|on|since|over|from|for|last) )+(?:christmas|xmas)(?: day)?\b")
 # A thing kept for somebody's dish on a day: no day on which it was made.
 _NOT_MEALS = r"(?!(?:the |our |my )?(?:lunch|dinner|tea|supper|breakfast|brunch|work|school)\b)"
+_NOBODY_NAMED = r"(?!(?:her|his|their)\b)"
 _FOR_A_DAY = re.compile(
-    rf"(?<!good )(?<!fine )(?<!best )(?<!ok )\bfor {_NOT_MEALS}(?!(?:her|his|their)\b)(?:the |our |my |a |an )?[a-z]+(?:'s)?(?: [a-z]+)?"
+    rf"(?<!good )(?<!fine )(?<!best )(?<!ok )\bfor {_NOT_MEALS}{_NOBODY_NAMED}(?:the |our |my |a |an )?[a-z]+(?:'s)?(?: [a-z]+)?"
     rf"(?<! use)(?<! exp)(?<! on)(?<! opened)(?<! bought)(?<! made)(?<! cooked)(?<! ub)(?<! bb)(?<! by),? "
     rf"(?:on )?({DAY})(?=\s*(?:$|[,;)]))"
 )
