@@ -21,7 +21,8 @@ _AT_CHRISTMAS = re.compile(r"\b(?:(?:at|on|since|over|from|for|last) )+(?:christ
 _NOT_MEALS = r"(?!(?:the |our |my )?(?:lunch|dinner|tea|supper|breakfast|brunch|work|school)\b)"
 _NOBODY_NAMED = r"(?!(?:her|his|their)\b)"
 _FOR_A_DAY = re.compile(
-    rf"(?<!good )(?<!fine )(?<!best )(?<!ok )\bfor {_NOT_MEALS}{_NOBODY_NAMED}(?:the |our |my |a |an )?[a-z]+(?:'s)?(?: [a-z]+)?"
+    rf"(?<!good )(?<!fine )(?<!best )(?<!ok )\bfor {_NOT_MEALS}{_NOBODY_NAMED}"
+    rf"(?:the |our |my |a |an )?[a-z]+(?:'s)?(?: [a-z]+)?"
     rf"(?<! use)(?<! exp)(?<! on)(?<! opened)(?<! bought)(?<! made)(?<! cooked)(?<! ub)(?<! bb)(?<! by),? "
     rf"(?:on )?({DAY})(?=\s*(?:$|[,;)]))"
 )
