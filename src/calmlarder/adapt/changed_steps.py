@@ -7,8 +7,7 @@ in brackets what takes the place of those that no step names otherwise.
 """
 
 import re
-from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
@@ -16,7 +15,7 @@ from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.collective import collective_names
 from calmlarder.adapt.in_words import A_MIXTURE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
-from calmlarder.adapt.names import Names, names_of_all, spans_in, with_last_words
+from calmlarder.adapt.names import names_of_all, spans_in, with_last_words
 from calmlarder.adapt.step_heat import (
     boils_long,
     is_only_soaked,
@@ -27,8 +26,6 @@ from calmlarder.adapt.step_heat import (
     without_soaking,
 )
 from calmlarder.adapt.step_notes import (
-    amount_of,
-    bare,
     liquid_notes,
     note,
     of_the_oil,
@@ -36,14 +33,23 @@ from calmlarder.adapt.step_notes import (
     told_where_used,
 )
 from calmlarder.adapt.step_numbers import numbered, within
-from calmlarder.adapt.step_shares import in_one_line, own_amounts, shared_out, twice
-from calmlarder.adapt.written import BAKING_POWDER
+from calmlarder.adapt.step_shares import in_one_line, own_amounts, twice
+from calmlarder.adapt.things_now import (
+    LEFT_OUT,
+    Told,
+    all_replaced,
+    in_a_row,
+    is_oil,
+    of_its_line,
+    of_one,
+    of_several,
+    own_of,
+    things_now,
+)
 from calmlarder.matching.words import words_of
 from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 
-_AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
-_LEFT_OUT = "left out"
 # A sentence that does nothing but put in what is left out: `Add the snow peas.`
 _OWN_STEP = re.compile(
     r"(?:(?<=[.!?] )|(?<=^)|(?<=^\d\. ))(?:Then |Now |Finally,? )?(?:Add|Stir in|Fold in|Mix in|Toss in|Throw in|Tip in"
@@ -60,7 +66,6 @@ _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
 _WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
 _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
 _SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
-_STAY = frozenset({"less", "weigh", "more"})
 _BOILED_FOR = re.compile(r"cook .* for about \d+ minutes, in as much")
 # `the white parts of the spring onions` is one thing.
 _WHITES = re.compile(r"whites?", re.IGNORECASE)
@@ -72,28 +77,6 @@ class Steps(NamedTuple):
 
     steps: tuple[str, ...]
     notes: tuple[str, ...]
-
-
-@dataclass(frozen=True)
-class _Told:
-    """What the steps may name: `own` is how much of a food its line had, where more was put to it.
-
-    `timed`, `measured` and `marked` fill up on the way: whose time and amount were told, what was named at all.
-    """
-
-    names: Names
-    several: Names  # these go before `names`
-    changed: Mapping[str, Change]
-    shared: set[str]
-    own: Mapping[str, str]
-    tables: Tables
-    direct: set[str]
-    each: Mapping[str, Sequence[Change]]  # of a food that stands in several lines
-    staying: Mapping[str, Sequence[str]]  # the lines of a changed food that stay
-    timed: set[str] = field(default_factory=set)
-    measured: set[str] = field(default_factory=set)
-    marked: set[str] = field(default_factory=set)
-    soaked: set[str] = field(default_factory=set)
 
 
 def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Steps:
@@ -118,7 +101,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             staying.setdefault(part.read.food, []).append(part.read.text)
     several = collective_names(parts, names, tables)
     alone = {words: meant for words, meant in names.items() if words not in several}
-    told = _Told(
+    told = Told(
         names, several, changed, shared, own_amounts(adapted, shared, tables), tables,
         {food for step in within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
         each, staying,
@@ -142,7 +125,7 @@ def _notes(
     steps: Sequence[str],
     parts: Sequence[Part],
     adapted: Adapted,
-    told: _Told,
+    told: Told,
     named: tuple[Mapping[str, list[int]], Mapping[str, list[str]]],
 ) -> list[str]:
     numbers, texts = named
@@ -175,7 +158,7 @@ def _without_boiling(change: Change, told_in_step: bool) -> Change:
     return change.model_copy(update={"how": "; ".join(kept)})
 
 
-def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
+def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
     """A step with its brackets, and the changed foods that it names; `behind` are the steps that follow.
 
     A plural is no spice: `peppers` beside black pepper are the vegetable.
@@ -193,15 +176,15 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
             continue
         several = words_of(step[start:end]) in told.several
         if several:
-            now, foods = _of_several(meant - told.direct, meant, told)
+            now, foods = of_several(meant - told.direct, meant, told)
         else:
             if step[:end].endswith("s"):
                 meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
             foods = [food for food in sorted(meant) if food in told.changed][:1]
-            if _all_replaced(meant, told):  # `the mushrooms`, of which two kinds stood in one line
-                now, foods = _of_several(meant, meant, told)
+            if all_replaced(meant, told):  # `the mushrooms`, of which two kinds stood in one line
+                now, foods = of_several(meant, meant, told)
             else:
-                now = _of_one(foods[0], meant, step[done:end], told) if foods else _own_of(meant, told)
+                now = of_one(foods[0], meant, step[done:end], told) if foods else own_of(meant, told)
         found |= dict.fromkeys(foods)
         if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
             if foods and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
@@ -215,8 +198,8 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
         told.marked.update(foods)
         around = Around(step[done:start], step[start:end], step[end:])
         new = None
-        if foods and now != _LEFT_OUT and not (several and (" for " in now or _LEFT_OUT in now)):
-            new = written_in(around, now, how, _is_oil(foods[0], told))
+        if foods and now != LEFT_OUT and not (several and (" for " in now or LEFT_OUT in now)):
+            new = written_in(around, now, how, is_oil(foods[0], told))
         text += new.text if new else f"{step[done:end]} [{now}{how}]"
         done = end + (new.taken if new else 0)
     whole = text + step[done:]
@@ -225,7 +208,7 @@ def _marked(step: str, behind: str, told: _Told) -> tuple[str, list[str]]:
     return _OWN_STEP.sub(r"[No \1: left out.]", whole), list(found)
 
 
-def _of_the_other_line(before: str, meant: frozenset[str], told: _Told) -> bool:
+def _of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:
     """Whether `the tablespoon of flour` is that of a line that stays, where another line of the food changes."""
     spoon = _SPOON_OF.search(before)
     return spoon is not None and any(
@@ -244,7 +227,7 @@ def _is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tab
     return more and bool(other) and not any(same_thing(one, food) for one in other for food in meant)
 
 
-def _boiled_for_nothing(step: str, behind: str, told: _Told) -> tuple[str, list[str]] | None:
+def _boiled_for_nothing(step: str, behind: str, told: Told) -> tuple[str, list[str]] | None:
     """What takes the place of a step that only boils a dry pulse for long, where tins take its place."""
     named = {food for _, _, meant in spans_in(step, told.names) for food in meant}
     ready = [food for food in named & set(told.changed) if told.changed[food].heat.startswith(_COOKED_ALREADY)]
@@ -254,7 +237,7 @@ def _boiled_for_nothing(step: str, behind: str, told: _Told) -> tuple[str, list[
     food = ready[0]
     told.timed.add(food)
     told.marked.add(food)
-    now = short_name(_in_a_row(_now(told.changed[food], "", told, (food,))))
+    now = short_name(in_a_row(things_now(told.changed[food], "", told, (food,))))
     water = " Where a later step takes cooking water, take fresh." if _COOKING_WATER.search(f"{step} {behind}") else ""
     number = _NUMBER.match(step)
     head = number[0] if number else ""
@@ -262,7 +245,7 @@ def _boiled_for_nothing(step: str, behind: str, told: _Told) -> tuple[str, list[
 
 
 def _how(
-    step: str, span: tuple[int, int], food: str, texts: tuple[str, str, str], told: _Told
+    step: str, span: tuple[int, int], food: str, texts: tuple[str, str, str], told: Told
 ) -> tuple[str, tuple[str, bool] | None]:
     """How a step treats what a food is now, and where it only soaks it what to do instead, and whether that is all.
 
@@ -270,7 +253,7 @@ def _how(
     """
     so_far, behind, before = texts
     end = span[1]
-    change = _of_its_line(food, before, told)
+    change = of_its_line(food, before, told)
     timed = food in told.timed
     others = not _alone_in(step, end, food, told)
     late = "" if timed else time_told(step, end, change, others)
@@ -286,11 +269,6 @@ def _how(
     if late:
         told.timed.add(food)
     return how, soaked
-
-
-def _is_oil(food: str, told: _Told) -> bool:
-    to = told.changed[food].to
-    return bool(to) and all(told.tables.food_by_id[one.food].kind == "oil" for one in to)
 
 
 def _whole_names(
@@ -314,92 +292,7 @@ def _whole_names(
         yield waiting
 
 
-def _alone_in(step: str, end: int, food: str, told: _Told) -> bool:
+def _alone_in(step: str, end: int, food: str, told: Told) -> bool:
     """Whether no other food stands in the sentence that soaks one."""
     sentence = sentence_at(step, end)
     return all(food in meant for _, _, meant in spans_in(sentence, told.names))
-
-
-def _of_one(food: str, meant: frozenset[str], before: str, told: _Told) -> str:
-    # `spring onions`, of which the whites become greens too: what stays is what takes its place.
-    stays = meant - {food} - {one.food for one in told.changed[food].to}
-    if stays:
-        return ""
-    change = _of_its_line(food, before, told)
-    return _in_a_row(shared_out(before, change, told.tables) or _now(change, before, told, meant))
-
-
-def _of_its_line(food: str, before: str, told: _Told) -> Change:
-    """The change of the line that calls the food as the step does, where several lines hold it."""
-    lines = told.each.get(food, ())
-    last = words_of(before)[-1:]
-    called = [one for one in lines if len(lines) > 1 and last and last[0] in words_of(one.ingredient)]
-    return called[0] if len(called) == 1 else told.changed[food]
-
-
-def _all_replaced(meant: frozenset[str], told: _Told) -> bool:
-    """Whether a word means several foods of which none stays as it was."""
-    return len(meant) > 1 and all(one in told.changed and told.changed[one].change not in _STAY for one in meant)
-
-
-def _of_several(which: frozenset[str], meant: frozenset[str], told: _Told) -> tuple[str, list[str]]:
-    """What takes the place of those foods behind a word like `nuts` that no step names otherwise."""
-    foods = [one for one in sorted(which) if one in told.changed and told.changed[one].change not in _STAY]
-    if not foods:
-        return "", []
-    once = {one.food for food in foods for one in told.changed[food].to}
-    once = {one for one in once if all(food in foods for food in _turned_into(one, told))}
-    nows = {food: _now(told.changed[food], "", told, once) for food in foods}
-    if set(foods) == meant:
-        words = dict.fromkeys(one for now in nows.values() for one in now if one != _LEFT_OUT)
-        return _in_a_row([*words]) or _LEFT_OUT, foods
-    said = [
-        f"{told.tables.food_by_id[food].name} {_LEFT_OUT}"
-        if told.changed[food].change == "out"
-        else f"{_in_a_row(now)} for {told.tables.food_by_id[food].name}"
-        for food, now in nows.items()
-    ]
-    return ", ".join(said), foods
-
-
-def _turned_into(stand_in: str, told: _Told) -> list[str]:
-    """The foods of whose place a stand-in takes some."""
-    return [food for food, change in told.changed.items() if any(one.food == stand_in for one in change.to)]
-
-
-def _own_of(meant: frozenset[str], told: _Told) -> str:
-    """How much of a food that stays a step means, where what takes another's place was put to its line."""
-    food = next(iter(meant), "")
-    if len(meant) > 1 or food not in told.own or food in told.measured:
-        return ""
-    told.measured.add(food)
-    return f"{told.own[food]} of it"
-
-
-def _now(change: Change, before: str, told: _Told, whole: Collection[str]) -> list[str]:
-    """The things a food is now, with its amount where the step says one, or where its line holds another's too.
-
-    Nothing where the step holds as it is. Of the foods in `whole` the step means all that there is.
-    """
-    # Of `500 ml of the milk` the line's own amount, another one, would be wrong.
-    found = _AMOUNT.search(before)
-    said = found is not None and found[0].split()[0] in change.ingredient
-    if change.change in _STAY:
-        return [" + ".join(change.lines)] if found else []
-    if change.change == "out":
-        return [_LEFT_OUT]
-    words = []
-    for line, food in zip(change.lines, [one.food for one in change.to] or list(change.lines), strict=False):
-        if food == BAKING_POWDER and told.marked & {one for one in told.changed if told.changed[one] is change}:
-            continue  # it went in where the flour was named first
-        mine = f"{food} for {change.place}"
-        if food in told.shared and food not in whole and amount_of(line) and mine not in told.measured:
-            told.measured.add(mine)
-            words.append(f"{amount_of(line)} of the {bare(line)}")
-        else:
-            words.append(line if said else bare(line))
-    return words
-
-
-def _in_a_row(words: Sequence[str]) -> str:
-    return " and ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))

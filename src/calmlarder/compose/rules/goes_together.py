@@ -64,13 +64,7 @@ class FishByItself:
         there = [(n, o.offered.food) for n, o in enumerate(problem.options) if slots[o.slot].role == "protein"]
         fish = [number for number, food in there if food.kind == "fish"]
         others = [number for number, food in there if food.kind in _NOT_WITH_FISH and food.id not in _SALTS_FISH]
-        if not fish or not others:
-            return
-        either = draft.model.new_bool_var("")
-        for number in fish:
-            draft.model.add(draft.used[number] <= either)
-        for number in others:
-            draft.model.add_bool_or(~draft.used[number], ~either)
+        _apart(draft, fish, others)
 
 
 class NotBeside:
@@ -82,14 +76,14 @@ class NotBeside:
         slots = problem.pattern.slots
         for name, slot in slots.items():
             inside = [number for number, _ in problem.in_slot(name)] if slot.not_with else []
-            self._apart(draft, inside, self._main_of(problem, slot.not_with))
+            _apart(draft, inside, self._main_of(problem, slot.not_with))
         strewn = [
             number
             for number, option in enumerate(problem.options)
             if slots[option.slot].role in {"topping", "protein"} and slots[option.slot].method == "raw"
             if option.offered.food.kind == "cheese"
         ]
-        self._apart(draft, strewn, self._main_of(problem, _WITHOUT_CHEESE))
+        _apart(draft, strewn, self._main_of(problem, _WITHOUT_CHEESE))
 
     def _main_of(self, problem: PatternProblem, kinds: Collection[str]) -> list[int]:
         """Proteins of these kinds; fish that is cold, or from a tin, takes cheese."""
@@ -104,16 +98,6 @@ class NotBeside:
     @staticmethod
     def _is_fresh(option: Option, slot: Slot) -> bool:
         return slot.method != "raw" and not option.offered.food.state.startswith("canned")
-
-    @staticmethod
-    def _apart(draft: DishVariables, inside: Sequence[int], beside: Sequence[int]) -> None:
-        if not beside or not inside:
-            return
-        filled = draft.model.new_bool_var("")
-        for number in inside:
-            draft.model.add(draft.used[number] <= filled)
-        for number in beside:
-            draft.model.add_bool_or(~draft.used[number], ~filled)
 
 
 class EggsByThemselves:
@@ -160,3 +144,14 @@ class FewProteins:
                 draft.model.add(draft.used[number] <= eaten)
             there.append(eaten)
         draft.model.add(sum(there) <= most)
+
+
+def _apart(draft: DishVariables, inside: Sequence[int], beside: Sequence[int]) -> None:
+    """Never any of the one beside any of the other."""
+    if not beside or not inside:
+        return
+    filled = draft.model.new_bool_var("")
+    for number in inside:
+        draft.model.add(draft.used[number] <= filled)
+    for number in beside:
+        draft.model.add_bool_or(~draft.used[number], ~filled)

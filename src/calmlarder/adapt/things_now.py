@@ -1,0 +1,132 @@
+"""What takes the place of a food where a step names it: one food, several by one word, part of its own line."""
+
+import re
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass, field
+
+from calmlarder.adapt.model import Change
+from calmlarder.adapt.names import Names
+from calmlarder.adapt.step_notes import amount_of, bare
+from calmlarder.adapt.step_shares import shared_out
+from calmlarder.adapt.written import BAKING_POWDER
+from calmlarder.matching.words import words_of
+from calmlarder.tables.book import Tables
+
+_AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
+LEFT_OUT = "left out"
+_STAY = frozenset({"less", "weigh", "more"})
+
+
+@dataclass(frozen=True)
+class Told:
+    """What the steps may name: `own` is how much of a food its line had, where more was put to it.
+
+    `timed`, `measured` and `marked` fill up on the way: whose time and amount were told, what was named at all.
+    """
+
+    names: Names
+    several: Names  # these go before `names`
+    changed: Mapping[str, Change]
+    shared: set[str]
+    own: Mapping[str, str]
+    tables: Tables
+    direct: set[str]
+    each: Mapping[str, Sequence[Change]]  # of a food that stands in several lines
+    staying: Mapping[str, Sequence[str]]  # the lines of a changed food that stay
+    timed: set[str] = field(default_factory=set)
+    measured: set[str] = field(default_factory=set)
+    marked: set[str] = field(default_factory=set)
+    soaked: set[str] = field(default_factory=set)
+
+
+def is_oil(food: str, told: Told) -> bool:
+    """Whether nothing but oil takes a food's place."""
+    to = told.changed[food].to
+    return bool(to) and all(told.tables.food_by_id[one.food].kind == "oil" for one in to)
+
+
+def of_one(food: str, meant: frozenset[str], before: str, told: Told) -> str:
+    """What a name that means one changed food stands for now; nothing where the step holds as it is."""
+    # `spring onions`, of which the whites become greens too: what stays is what takes its place.
+    stays = meant - {food} - {one.food for one in told.changed[food].to}
+    if stays:
+        return ""
+    change = of_its_line(food, before, told)
+    return in_a_row(shared_out(before, change, told.tables) or things_now(change, before, told, meant))
+
+
+def of_its_line(food: str, before: str, told: Told) -> Change:
+    """The change of the line that calls the food as the step does, where several lines hold it."""
+    lines = told.each.get(food, ())
+    last = words_of(before)[-1:]
+    called = [one for one in lines if len(lines) > 1 and last and last[0] in words_of(one.ingredient)]
+    return called[0] if len(called) == 1 else told.changed[food]
+
+
+def all_replaced(meant: frozenset[str], told: Told) -> bool:
+    """Whether a word means several foods of which none stays as it was."""
+    return len(meant) > 1 and all(one in told.changed and told.changed[one].change not in _STAY for one in meant)
+
+
+def of_several(which: frozenset[str], meant: frozenset[str], told: Told) -> tuple[str, list[str]]:
+    """What takes the place of those foods behind a word like `nuts` that no step names otherwise."""
+    foods = [one for one in sorted(which) if one in told.changed and told.changed[one].change not in _STAY]
+    if not foods:
+        return "", []
+    once = {one.food for food in foods for one in told.changed[food].to}
+    once = {one for one in once if all(food in foods for food in _turned_into(one, told))}
+    nows = {food: things_now(told.changed[food], "", told, once) for food in foods}
+    if set(foods) == meant:
+        words = dict.fromkeys(one for now in nows.values() for one in now if one != LEFT_OUT)
+        return in_a_row([*words]) or LEFT_OUT, foods
+    said = [
+        f"{told.tables.food_by_id[food].name} {LEFT_OUT}"
+        if told.changed[food].change == "out"
+        else f"{in_a_row(now)} for {told.tables.food_by_id[food].name}"
+        for food, now in nows.items()
+    ]
+    return ", ".join(said), foods
+
+
+def _turned_into(stand_in: str, told: Told) -> list[str]:
+    """The foods of whose place a stand-in takes some."""
+    return [food for food, change in told.changed.items() if any(one.food == stand_in for one in change.to)]
+
+
+def own_of(meant: frozenset[str], told: Told) -> str:
+    """How much of a food that stays a step means, where what takes another's place was put to its line."""
+    food = next(iter(meant), "")
+    if len(meant) > 1 or food not in told.own or food in told.measured:
+        return ""
+    told.measured.add(food)
+    return f"{told.own[food]} of it"
+
+
+def things_now(change: Change, before: str, told: Told, whole: Collection[str]) -> list[str]:
+    """The things a food is now, with its amount where the step says one, or where its line holds another's too.
+
+    Nothing where the step holds as it is. Of the foods in `whole` the step means all that there is.
+    """
+    # Of `500 ml of the milk` the line's own amount, another one, would be wrong.
+    found = _AMOUNT.search(before)
+    said = found is not None and found[0].split()[0] in change.ingredient
+    if change.change in _STAY:
+        return [" + ".join(change.lines)] if found else []
+    if change.change == "out":
+        return [LEFT_OUT]
+    words = []
+    for line, food in zip(change.lines, [one.food for one in change.to] or list(change.lines), strict=False):
+        if food == BAKING_POWDER and told.marked & {one for one in told.changed if told.changed[one] is change}:
+            continue  # it went in where the flour was named first
+        mine = f"{food} for {change.place}"
+        if food in told.shared and food not in whole and amount_of(line) and mine not in told.measured:
+            told.measured.add(mine)
+            words.append(f"{amount_of(line)} of the {bare(line)}")
+        else:
+            words.append(line if said else bare(line))
+    return words
+
+
+def in_a_row(words: Sequence[str]) -> str:
+    """`a, b and c`."""
+    return " and ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))
