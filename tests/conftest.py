@@ -13,6 +13,8 @@ import pytest
 from hypothesis import settings
 
 import read_once  # before anything else of calmlarder
+from calmlarder.compose.compose import best_dinners
+from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
 from calmlarder.larder.lot import Lot
@@ -139,3 +141,21 @@ def wanting(tables: Tables) -> Callable[..., DinnerRequest]:
         return DinnerRequest(today=TODAY, profile=profile_named(profile, tables), **{"seconds": 600.0, **values})
 
     return wanted
+
+
+@pytest.fixture
+def cook(
+    tables: Tables,
+    patterns: tuple[Pattern, ...],
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> Callable[..., Dinner]:
+    """The best dinner of a fridge that one pattern makes."""
+
+    def dinner(lines: Sequence[str], pattern: str, people: int = 2) -> Dinner:
+        chosen = [one for one in patterns if one.id == pattern]
+        wanted = wanting(people=people, seconds=60, protein_floor_g=8)
+        _, dinners = best_dinners(lots_of(lines), wanted, chosen, tables)
+        return dinners[0]
+
+    return dinner

@@ -7,33 +7,11 @@ from collections.abc import Callable, Sequence
 
 import pytest
 
-from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.lot import Lot
-from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.nourishment import short_of_filling
-from calmlarder.tables.book import Tables
 
 Cook = Callable[..., Dinner]
-
-
-@pytest.fixture
-def cook(
-    tables: Tables,
-    patterns: tuple[Pattern, ...],
-    lots_of: Callable[[Sequence[str]], list[Lot]],
-    wanting: Callable[..., DinnerRequest],
-) -> Cook:
-    """The best dinner of a fridge that one pattern makes."""
-
-    def dinner(lines: Sequence[str], pattern: str) -> Dinner:
-        chosen = [one for one in patterns if one.id == pattern]
-        wanted = wanting(people=2, seconds=60, protein_floor_g=8)
-        _, dinners = best_dinners(lots_of(lines), wanted, chosen, tables)
-        return dinners[0]
-
-    return dinner
 
 
 def said(dinner: Dinner) -> str:

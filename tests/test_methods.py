@@ -3,41 +3,20 @@
 Grams of a teaspoon: USDA SR 28 (turmeric 02043, thyme 02042). Alcohol in mirin, bones of fish: common knowledge.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 
 import pytest
 
 from calmlarder.checks.at_the_stove import stove_faults
 from calmlarder.checks.dinner_read import Read
-from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.larder.with_bones import count_in, eatable_share, is_whole_fish
-from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
 
 Cook = Callable[..., Dinner]
-
-
-@pytest.fixture
-def cook(
-    tables: Tables,
-    patterns: tuple[Pattern, ...],
-    lots_of: Callable[[Sequence[str]], list[Lot]],
-    wanting: Callable[..., DinnerRequest],
-) -> Cook:
-    """The best dinner of a fridge that one pattern makes."""
-
-    def dinner(lines: Sequence[str], pattern: str, people: int = 2) -> Dinner:
-        chosen = [one for one in patterns if one.id == pattern]
-        wanted = wanting(people=people, seconds=60, protein_floor_g=8)
-        _, dinners = best_dinners(lots_of(lines), wanted, chosen, tables)
-        return dinners[0]
-
-    return dinner
 
 
 def said(dinner: Dinner) -> str:
