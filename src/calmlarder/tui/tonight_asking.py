@@ -82,8 +82,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         """There is a way back where something was changed; people who are named have diets and limits of their own."""
         if action in {"diet", "profile"}:
             return not self._asked.is_seated
-        ways = {"undo": bool(self._before), "redo": bool(self._undone), "forget": bool(self._before)}
-        return ways.get(action, True)
+        return bool({"undo": self._before, "redo": self._undone}.get(action, True))
 
     def _evening(self) -> Evening:
         """What is asked now. Reads the store."""

@@ -11,7 +11,7 @@ from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
 from calmlarder.household.tonight import Tonight, tonight
-from calmlarder.tui.asked_for_tonight import TonightOnly
+from calmlarder.tui.asked_for_tonight import TonightOnly, as_settled
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
@@ -85,7 +85,7 @@ class TonightScreen(AsksOfDinner):
     def solve(self) -> None:
         """Say what is asked, and look for it."""
         self.sub_title = f"tonight, {self._kitchen.today:%a %d %b}"
-        forget = " (r starts over)" if self._before else ""
+        forget = " (r starts over)" if self._asked != as_settled(self._kitchen) else ""
         self.query_one("#asked", Static).update(" · ".join(self._asked.words(self._kitchen)) + forget)
         self.query_one(TopLine).say("looking…" if not self._place else "looking for another…")
         self.query_one(AlsoStrip).show((), 0)
