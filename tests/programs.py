@@ -5,10 +5,14 @@ import time
 from collections.abc import Awaitable, Callable, Sequence
 from contextlib import AsyncExitStack
 from datetime import date
+from functools import cache
 from pathlib import Path
+from typing import Any
 from unittest.mock import patch
 
 from textual import _wait
+from textual.css.model import RuleSet
+from textual.css.stylesheet import Stylesheet
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
@@ -28,6 +32,29 @@ Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
 _wait.SLEEP_GRANULARITY = 1 / 200
 _wait.SLEEP_IDLE = _wait.SLEEP_GRANULARITY / 20
 _pause_once = Pilot.pause
+_parse_anew = Stylesheet._parse_rules
+
+
+@cache
+def _parsed(variables: frozenset[tuple[str, str]], *asked: Any) -> list[RuleSet]:
+    """The rules of a style sheet, which depend on nothing but its text and the theme's variables."""
+    sheet = Stylesheet(variables=dict(variables))
+    return _parse_anew(sheet, *asked)
+
+
+def _parse_rules(
+    sheet: Stylesheet,
+    css: str,
+    read_from: tuple[str, str],
+    is_default_rules: bool = False,
+    tie_breaker: int = 0,
+    scope: str = "",
+) -> list[RuleSet]:
+    """Each once a process: every program opened parses some eighty style sheets, and again with each new screen."""
+    return _parsed(frozenset(sheet._variables.items()), css, read_from, is_default_rules, tie_breaker, scope)
+
+
+Stylesheet._parse_rules = _parse_rules  # type: ignore[assignment]
 
 
 async def _pause(pilot: Pilot[None], delay: float | None = None) -> None:
