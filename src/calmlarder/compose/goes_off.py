@@ -90,8 +90,8 @@ def _for_others(shown: Sequence[Offered], tables: Tables) -> Iterator[str]:
     """What goes off as well, and is no food for who keeps the limits."""
     if shown:
         yield (
-            f"Goes off, and a usual amount passes the limits: {_with_days(shown, tables)}. For somebody else's plate, or "
-            "the freezer."
+            f"Goes off, and a usual amount passes the limits: {_with_days(shown, tables)}. For somebody else's plate, "
+            "or the freezer."
         )
 
 
