@@ -11,12 +11,12 @@ from textual.widgets import Static
 
 from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
-from calmlarder.render.portions_text import steps_of
+from calmlarder.render.portions_text import placed_steps, steps_of
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.sources import ask_sources
-from calmlarder.tui.stove import Timers, timeline_text
+from calmlarder.tui.stove import HERE, Timers, timeline_text
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
@@ -74,7 +74,6 @@ class CookScreen(Screen[bool]):
         self._show()
         if self._weighed:
             self._say_passed()
-        self._show_timeline()
         self.set_interval(_TICK_S, self._show_timeline)
 
     def _show(self) -> None:
@@ -83,6 +82,16 @@ class CookScreen(Screen[bool]):
         self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
         coming = steps[self._step + 1] if self._step + 1 < len(steps) else "c when it is cooked and on the plates"
         self.query_one("#next", Static).update(f"next  {coming}")
+        self._show_timeline()
+        self.call_after_refresh(self._keep_in_sight)
+
+    def _keep_in_sight(self) -> None:
+        """The lines of the step are in the window below it: the list begins where it must, and no further down."""
+        words, scroll = self.query_one("#timeline", Hanging), self.query_one("#timeline-scroll", VerticalScroll)
+        marked = [n for n, line in enumerate(words.content.splitlines()) if line.startswith(HERE)]
+        if marked:
+            row = words.virtual_region.y + marked[0]
+            scroll.scroll_to(y=max(0, row + 3 - scroll.content_size.height), animate=False)
 
     def _remember(self) -> None:
         ends_s = self.query_one(Timers).ends_s
@@ -95,8 +104,13 @@ class CookScreen(Screen[bool]):
 
     def _show_timeline(self) -> None:
         gone = None if self._began_s is None else (time() - self._began_s) / 60
-        self.query_one(Lanes).show_now(gone)
-        self.query_one("#timeline", Hanging).update(timeline_text(self._read.timeline, gone))
+        _, place = placed_steps(self._read)[self._step]
+        begins = [one.start_min for one in self._read.timeline.moments if place is not None and one.step == place]
+        if gone is None and begins:
+            self.query_one(Lanes).show_mark(min(begins), f"step {self._step + 1}")
+        else:
+            self.query_one(Lanes).show_mark(gone, "now")
+        self.query_one("#timeline", Hanging).update(timeline_text(self._read.timeline, gone, place))
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""

@@ -204,9 +204,11 @@ class LarderKeys(LarderList):
 
     def action_undo(self) -> None:
         """Take the last change back."""
-        words = self._kitchen.undo()
+        words, asked = self._kitchen.undo(), len(self._asked)
         self.notify(f"undone: {words} (Ctrl+Y does it again)" if words else "nothing to undo", markup=False)
         self.refill()
+        if len(self._asked) > asked:
+            self._choose_question(0)  # it waits again, and is in sight
 
     def action_redo(self) -> None:
         """Do it again."""
