@@ -27,6 +27,7 @@ if TYPE_CHECKING:
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
 _EATEN, _NOT_YET = "Yes, it is all eaten", "Not yet, back to the stove"
+_MINE = "my own portion, for later"
 _TICK_S = 5  # the timeline is in whole minutes
 
 
@@ -187,20 +188,23 @@ class CookScreen(Screen[bool]):
 
     def action_cooked(self) -> None:
         """Take what was used out of the larder, log each share, box the rest: one action, one undo."""
-        from calmlarder.household.cooking import HALF, boxable
+        from calmlarder.household.cooking import HALF, boxable, my_portion_kept
         from calmlarder.tui.choice import Choice
 
         self._kitchen.lots()  # a boxed dish in it is known by them
         may = boxable(self._kitchen, self._dinner)
-        if not may.most:
+        if not may.most and not may.mine:
             self._ask_if_cooked(may.why_not)
             return
         words: dict[str, float] = {"none: it is all eaten": 0}
         words |= {_boxes_words(n, may.most, self._dinner): n for n in range(1, may.most + 1)}
         words |= {"half of it": HALF} if may.halves else {}
+        words |= {_MINE: 1} if may.mine else {}
 
         def picked(answer: str | None) -> None:
-            if answer is not None:
+            if answer == _MINE:
+                self._cooked(words[answer], of=my_portion_kept(self._dinner))
+            elif answer is not None:
                 self._cooked(words[answer])
 
         self.app.push_screen(Choice("What goes into boxes?", list(words)), picked)
@@ -217,13 +221,14 @@ class CookScreen(Screen[bool]):
         self.app.push_screen(Choice(question, [_EATEN, _NOT_YET]), picked)
 
     @told
-    def _cooked(self, boxes: float, besides: str = "") -> None:
+    def _cooked(self, boxes: float, besides: str = "", of: "Dinner | None" = None) -> None:
         from calmlarder.household.cooking import cook
 
-        done = cook(self._kitchen, self._dinner, self._weighed, boxes, self._kitchen.now())
+        done = cook(self._kitchen, of or self._dinner, self._weighed, boxes, self._kitchen.now())
         if boxes and done.boxed is None:
             self.notify(f"not boxed: {done.about_boxes}", severity="warning", timeout=10, markup=False)
-        logged = " and logged" if done.eaten else "; nothing is logged until the box is eaten" if done.boxed else ""
+        ate = done.by_person if self._dinner.portions else done.eaten
+        logged = " and logged" if ate else "; nothing is logged until the box is eaten" if done.boxed else ""
         words = f"cooked: {self._dinner.title}, taken out of the larder{logged}{besides} (Ctrl+Z undoes all of it)"
         LarderScreen.say(self.app.screen_stack, words)
         self._gone(True)
