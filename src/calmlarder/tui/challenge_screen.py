@@ -74,9 +74,10 @@ class EntryForm(Modal[tuple[str, ...]]):
         self.query_one("#signs").focus(scroll_visible=False)
 
     def action_go_on(self) -> None:
-        """Give the answers; where questions below were not in sight yet, first show those."""
+        """Give the answers; where none is yes and questions below were not in sight yet, first show those."""
         page = self.query_one("#page", VerticalScroll)
-        if not self._has_shown_all and page.scroll_offset.y < page.max_scroll_y:
+        is_yes = any(rows.chosen for rows in self.query(TickRows))
+        if not is_yes and not self._has_shown_all and page.scroll_offset.y < page.max_scroll_y:
             self._has_shown_all = True
             self.query_one("#worries").focus()
             self.notify("there are more questions below: tick what is so, then Ctrl+S again", markup=False)
