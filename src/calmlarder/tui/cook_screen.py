@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
 _EATEN, _NOT_YET = "Yes, it is all eaten", "Not yet, back to the stove"
 _MINE = "my own portion, for later"
+_LANES_FROM = 22  # rows
 _TICK_S = 5  # the timeline is in whole minutes
 
 
@@ -62,8 +63,8 @@ class CookScreen(Screen[bool]):
         yield Static("", id="next", markup=False)
         yield Static("", id="scale", markup=False)
         yield Timers()
+        yield Lanes([_stretch(moment) for moment in self._read.timeline.moments])
         with VerticalScroll(id="timeline-scroll"):
-            yield Lanes([_stretch(moment) for moment in self._read.timeline.moments])
             yield Hanging(id="timeline", headings=False)
         yield KeysLine()
 
@@ -76,6 +77,11 @@ class CookScreen(Screen[bool]):
         if self._weighed:
             self._say_passed()
         self.set_interval(_TICK_S, self._show_timeline)
+
+    def on_resize(self) -> None:
+        """On a low screen the list of moments alone, which has the mark, too."""
+        self.query_one(Lanes).display = self.size.height >= _LANES_FROM
+        self.call_after_refresh(self._keep_in_sight)
 
     def _show(self) -> None:
         steps = steps_of(self._read)

@@ -7,7 +7,7 @@ from calmlarder.compose.weights import POINT
 from calmlarder.compose.why.model import Difference
 
 WORTH_TELLING = POINT // 2  # a dinner that is better by less is the same to a cook; ours, no source
-_QUARTERS = ("", "a quarter", "half", "three quarters")
+_QUARTERS = ("", "a quarter of a", "half a", "three quarters of a")
 _SIGNS = ("", "¼", "½", "¾")
 _PROTEIN_TOLD = 0.5  # g a person: less is not worth a word; ours
 
@@ -78,7 +78,7 @@ def _portions(by: float) -> str:
         return f"a little {more}"
     whole, part = divmod(quarters, 4)
     if not whole:
-        return f"about {_QUARTERS[part]} of a portion {more}"
+        return f"about {_QUARTERS[part]} portion {more}"
     number = f"{whole}{_SIGNS[part]}"
     return f"about {number} portion{'s' * (quarters > 4)} {more}"
 
