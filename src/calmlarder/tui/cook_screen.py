@@ -209,7 +209,7 @@ class CookScreen(Screen[bool]):
 
         def picked(answer: str | None) -> None:
             if answer == _MINE:
-                self._cooked(words[answer], of=my_portion_kept(self._dinner))
+                self._cooked(words[answer], "", my_portion_kept(self._dinner))
             elif answer is not None:
                 self._cooked(words[answer])
 
