@@ -20,6 +20,7 @@ from calmlarder.store.logs import feel, log
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.larder_screen import LarderScreen
 
 RECIPE = Path(__file__).resolve().parent / "recipes" / "chickpea-stew.txt"
 FOLDER = Path(__file__).parent / "pictures"
@@ -143,7 +144,9 @@ async def take(size: tuple[int, int], mode: str) -> None:
             await picture("log")
             await press("f9")
             await picture("sources")
-            await press("escape", "escape", "escape", "ctrl+r")
+            while not isinstance(app.screen, LarderScreen):  # sources, log and days
+                await press("escape")
+            await press("ctrl+r")
             app.screen.query_one(TextArea).text = RECIPE.read_text(encoding="utf-8")
             await press("f5")
             await picture("recipe")

@@ -161,3 +161,35 @@ def test_a_key_for_a_lot_on_a_line_that_waits_says_what_it_waits_for(play: Calla
         assert len(app._kitchen.lots()) == 1
 
     play(act)
+
+
+def test_letters_of_no_food_leave_nothing_out_and_undo_outlasts_a_look_at_the_larder(
+    play: Callable[..., LarderApp],
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await open_tonight(app, pilot)
+        before = asked(app)
+        await pilot.press("x", *"aub", "enter")
+        await pilot.pause()
+        assert "no food of that name in this dish" in str(app.screen.query_one("#ask-empty", Static).content)
+        await pilot.press("escape")
+        await pilot.pause()
+        assert asked(app) == before
+        await pilot.press("x", *"spin", "enter")
+        await pilot.pause()
+        await settled(app, pilot)
+        assert "without spinach" in asked(app)
+        await pilot.press("escape", "f3")
+        await pilot.pause()
+        await settled(app, pilot)
+        assert "without spinach" in asked(app)
+        assert "r starts over" in asked(app)
+        await pilot.press("ctrl+z")
+        await pilot.pause()
+        await settled(app, pilot)
+        await pilot.press("f", "ctrl+s")
+        await pilot.pause()
+        await settled(app, pilot)
+        assert "without" not in asked(app)
+
+    play(act)

@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import OptionList
+from textual.widgets import OptionList, Static
 
 from calmlarder.render.limit_text import limit_sources
 from calmlarder.tables.book import Tables
@@ -58,11 +58,16 @@ def test_letters_find_a_name_in_a_list(play: Callable[..., None]) -> None:
         await app.push_screen(Choice("Which?", _FOODS), got.append)
         await pilot.pause()
         names = app.screen.query_one(OptionList)
-        for keys, found in (("to", "firm tofu"), ("m", "canned tomatoes"), ("z", "canned tomatoes")):
+        for keys, found in (("to", "firm tofu"), ("m", "canned tomatoes")):
             await pilot.press(*keys)
             assert names.highlighted is not None
             assert _FOODS[names.highlighted] == found
-        await pilot.press("backspace", "backspace", "e")
+        await pilot.press("z", "enter")
+        await pilot.pause()
+        assert names.highlighted is None
+        assert got == []
+        assert "tomz: no name here begins so" in str(app.screen.query_one("#ask-empty", Static).content)
+        await pilot.press("backspace", "backspace", "backspace", "e")
         assert names.highlighted is not None
         assert _FOODS[names.highlighted] == "tempeh"
         await pilot.press("enter")

@@ -13,6 +13,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import ALLERGENS
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.first_start import FirstStart
+from calmlarder.tui.help_screen import Parts
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.pick import Pick
@@ -129,5 +130,29 @@ def test_it_asks_when_elimination_began(tmp_path: Path, tables: Tables) -> None:
         assert isinstance(app.screen, LarderScreen)
         (me,) = app._kitchen.settled().persons
         assert (me.phase, me.since) == ("elimination", date(2026, 2, 20))
+
+    begin(tmp_path, tables, act, (80, 24))
+
+
+def test_arrows_never_go_round_and_tab_is_named(tmp_path: Path, tables: Tables) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        held = app._kitchen.settled().diet
+        await pilot.press("right", "right", "right", "right")
+        assert app._kitchen.settled().diet == held == "omnivore"  # the last of them
+        await pilot.press("down", "space")
+        assert app.screen.query_one("#avoid", Pick).has_focus
+        assert app._kitchen.settled().avoid == (ALLERGENS[0],)
+        await pilot.press("up")
+        assert app.screen.query_one("#diet", Pick).has_focus
+        assert app._kitchen.settled().diet == held
+        keys = " ".join(str(one.description) for one in app.screen.query("FooterKey"))
+        assert "Next field" in keys
+        await pilot.press("z")
+        await pilot.pause()
+        assert "Tab goes to the next question" in str(app.screen.query_one("Said", Static).content)
+        await pilot.press("f1")
+        await pilot.pause()
+        said = "\n".join(part.draw(70).plain for part in app.screen.query(Parts))
+        assert all(word in said for word in ("Tab   ", "←→    ", "Space ticks"))
 
     begin(tmp_path, tables, act, (80, 24))

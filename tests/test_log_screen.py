@@ -100,3 +100,18 @@ def test_a_week_of_nourishment_says_at_least_where_a_figure_lacks(tables: Tables
     assert with_older.means[0].mean == pytest.approx(had.protein_g / 2)
     lacking = nourished_of([(tofu.model_copy(update={"iron_mg": None}), 100.0)])
     assert lacking.at_least == ("iron_mg",)
+
+
+def test_what_passes_a_limit_is_logged_with_a_word(play: Callable[..., None]) -> None:
+    """Lactose: 1 g a food, the cut-off of Varney et al. 2017; 250 g of milky coffee are several times as much."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "ate latte")
+        words = shown(app, "#meaning")
+        assert "logged: eaten: 250 g milky coffee" in words
+        assert "Over the limit: lactose, likely 6.00 of 1.00 g" in words
+        assert "No harm is done" in words
+        await type_line(pilot, "ate 100 g carrots")
+        assert "Over" not in shown(app, "#meaning")
+
+    play(act)

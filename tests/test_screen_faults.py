@@ -351,7 +351,7 @@ def test_a_guest_without_milk_is_said_where_it_is_said_who_eats(play: Callable[.
         await settled(app, pilot)
         asked = " ".join(shown(app, "#asked").split())
         holds = "omnivore · no milk · limits: elimination"
-        assert asked == f"dinner for you and 1 guest · no hurry · {holds} · tonight only"
+        assert asked == f"dinner for you and 1 guest · no hurry · {holds} · tonight only (r starts over)"
         screen = app.screen
         assert isinstance(screen, TonightScreen)
         assert screen._composed is not None

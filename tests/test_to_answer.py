@@ -262,7 +262,10 @@ def test_enter_on_a_waiting_line_opens_its_choices(play: Callable[[Act], LarderA
         assert titles(app) == [TO_ANSWER]
         await pilot.press("enter")
         await pilot.pause()
-        await pilot.press("enter")
+        await pilot.press("enter")  # no food is under the bar yet: nothing is answered by it
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)
+        await pilot.press("down", "enter")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
         assert TO_ANSWER not in titles(app)
@@ -324,3 +327,23 @@ def test_what_is_always_there_stands_apart_and_is_never_cooked_away(run: Run, tm
         assert used_up(home, kept, {one.lot.id: round(one.lot.grams) for one in kept}) == {}
     run("add", "always have no soy sauce")  # it is taken back
     assert "soy-sauce" not in [lot["food"] for lot in run("list")["lots"]]
+
+
+def test_who_does_not_know_leaves_the_line_out_and_stays_with_the_questions(play: Callable[[Act], LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "spinach 200g")
+        await type_line(pilot, "the stuff in the green tub")
+        await type_line(pilot, UNCLEAR)
+        first, second = app.screen._asked
+        await pilot.press("down", "home", "enter")
+        await pilot.pause()
+        await pilot.press("up", "enter")  # the last answer
+        await pilot.pause()
+        assert [one.id for one in app.screen._asked] == [second.id]
+        assert app.screen.query_one(ItemList).chosen == str(second.id)
+        assert len(app._store.lots()) == 2
+        await pilot.press("ctrl+z")
+        await pilot.pause()
+        assert {one.id for one in app.screen._asked} == {first.id, second.id}
+
+    play(act)

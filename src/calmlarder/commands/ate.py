@@ -9,6 +9,7 @@ from calmlarder.commands.moment import moment_of, past_moment_of
 from calmlarder.household.diary import box_entry, entries_of, log, logged
 from calmlarder.household.household import Household
 from calmlarder.household.larder import clear
+from calmlarder.household.plate import over_after
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.red_flags import red_flags
@@ -20,14 +21,20 @@ def ate(options: Ate) -> int:
     """Log one line. Raises CannotGoOn when it may mean several foods, or none."""
     at, who, text = past_moment_of(options), person(options.who, "--who"), ", ".join(lines_typed(options.text))
     with household_of(options) as household, household.store.transaction():
-        box = box_entry(household, text, at, who)
-        entries = entries_of(household, _read(household, text), at, who) if box is None else (box,)
+        box, over = box_entry(household, text, at, who), ""
+        if box is None:
+            lots = _read(household, text)
+            entries, over = entries_of(household, lots, at, who), over_after(household, lots, at, who)
+        else:
+            entries = (box,)
         kept = log(household, entries)
     if options.json:
         shown = [eaten_object(one.id, one.eaten) for one in kept]
         print(json.dumps({"eaten": shown}, ensure_ascii=False, indent=2))
     else:
         print("\n".join(eaten_line(one.id, one.eaten) for one in kept))
+        if over:
+            print(over)
     return 0
 
 

@@ -26,10 +26,11 @@ from calmlarder.intake.stacking import Stacking, still_counted
 from calmlarder.intake.table import Eater, table_profile
 from calmlarder.intake.zone import offsets_at
 from calmlarder.larder.box import box_named
+from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import Reading
 from calmlarder.matching.line import amount_in
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.render.plate_text import OnPlate, PlateAnswer, Unread, plate_object
+from calmlarder.render.plate_text import OnPlate, PlateAnswer, Unread, plate_object, plate_over
 from calmlarder.tables.vocabulary import Allergen, Sitting
 
 
@@ -84,6 +85,19 @@ def plate_of(household: Household, asked: PlateAsked, portions: Sequence[Portion
         item = Item(one.food.id, profile, grams, one.weighed, own)
         foods.append(OnPlate(one.food.name, one.food.name, item))
     return _judged(household, asked, _Read(tuple(foods), tuple(portions), ()))
+
+
+def over_after(household: Household, lots: Sequence[Lot], at: datetime, who: str) -> str:
+    """What somebody who eats these at a moment passes by it, with what still counts of before, in words.
+
+    Asked before it is logged. Empty where nothing is passed, and where the answer does not pass its own check.
+    """
+    sure = household.settled().tolerance
+    asked = PlateAsked([], "dinner", 1, sure, False, before=counts_before(household, at, who), wants_change=False)
+    tables = household.plain_tables
+    known = [portion_of(lot, household.today, tables) for lot in lots if not tables.unknown_of(lot.food)]
+    found = plate_of(household, asked, known) if known else None
+    return "" if found is None or found.faults else plate_over(found.answer)
 
 
 def _judged(household: Household, asked: PlateAsked, read: "_Read") -> Plate:

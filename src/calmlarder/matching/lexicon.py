@@ -11,13 +11,14 @@ from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.name_index import NameIndex, NamesOf, index_of
 from calmlarder.matching.spelling import SURE_LENGTH, Spelling
 from calmlarder.matching.tongues import meanings
-from calmlarder.matching.words import singular
+from calmlarder.matching.words import singular, words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.late_rows import RowsBy
 from calmlarder.tables.rows import MixtureRow
 
 _DRY_PASTA = "pasta-dry"  # what a shape of pasta by itself is
 _PASTA = frozenset({_DRY_PASTA, "pasta-cooked", "pasta-fresh"})
+_ALLIUMS = frozenset({"onion", "garlic"})
 # Short forms of one word, written out; of two of the same the later.
 _FULL = {
     written: full
@@ -64,6 +65,11 @@ class Lexicon:
         """The kinds of the foods that a mixture is made of; of anything else none."""
         parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
         return {part.kind for part in parts if part is not None}
+
+    def holds_allium(self, food: str) -> bool:
+        """Whether onion or garlic is among what a mixture is made of, so that its figures hold them."""
+        parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
+        return any(part is not None and not _ALLIUMS.isdisjoint(words_of(part.name)) for part in parts)
 
     @cached_property
     def _names_by_first(self) -> dict[tuple[str, int], list[str]]:

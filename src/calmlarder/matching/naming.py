@@ -101,6 +101,8 @@ def _cooked_unsaid(best: Reading, other: Reading, words: Words) -> bool:
     food = words.lexicon.tables.food_by_id
     cooked = FITS["cooked"]
     is_said = any(FITS.get(word, frozenset()) == cooked for word in words.told)
+    if food[other.food].kind == "pulse" and food[best.food].state in FITS["canned"]:
+        return False  # a tin of them is cooked: `black-eyed beans, 1 tin`
     is_cooked = food[other.food].state in cooked and food[best.food].state not in cooked
     return is_cooked and not is_said and food[other.food].kind == food[best.food].kind
 
@@ -119,7 +121,8 @@ def _same_words(best: Reading, other: Reading, words: Words) -> bool:
 def _of_plants(best: Reading, words: Words) -> tuple[Candidate, ...]:
     """Where the line says that an animal food is of plants: foods of plants of its kind (`vegan skyr`)."""
     food = words.lexicon.tables.food_by_id
-    if food[best.food].diet == "vegan" or words.known.isdisjoint(_OF_PLANTS):
+    said = words.known & _OF_PLANTS
+    if food[best.food].diet == "vegan" or not said or (said == {"dairy"} and "free" not in words.known):
         return ()
     same = [one for one in food.values() if one.diet == "vegan" and one.kind == food[best.food].kind]
     return tuple(_candidate(one.id, 90.0, words.lexicon) for one in same if one.state == "as sold")[:_MOST_CANDIDATES]

@@ -19,7 +19,8 @@ from calmlarder.render.style import BESIDE_LIMITS, Style, bar, blocks
 _BAR_WIDTH = 16
 _MOST_TOLD = 2  # limits that are passed, where there is room for a line only
 _MOST_SHARE = 2.0  # beyond it no percentage: it says no more, and frightens
-_NO_HARM = "If you have eaten it already: no harm is done, and the next meal needs no making up."
+_EATEN = "No harm is done, and the next meal needs no making up."
+_NO_HARM = f"If you have eaten it already: {_EATEN[0].lower()}{_EATEN[1:]}"
 _CHALLENGED = "While a challenge goes on, the limits of elimination hold, for other groups, too."
 
 
@@ -114,19 +115,35 @@ def plate_text(answer: PlateAnswer, style: Style) -> str:
 
 def plate_glance(answer: PlateAnswer) -> str:
     """The verdict in a line or two: the fullest limit, what to weigh, what could not be counted."""
-    people = answer.table.people
     words = [f"{_verdict(answer)}.", *_left_out(answer)]
     sitting = [row for row in answer.judged.rows if row.food is None]
-    over = [row for row in answer.judged.rows if not row.fits(people)]
+    over = _passed(answer)
     for row in over[:_MOST_TOLD] or [max(sitting, key=lambda row: _full(row, answer))]:
-        told, name = _over(row, answer.table), CAP_WORDS.get(row.cap.key, row.cap.key)
-        what = f"Over: {_alone(row, answer)}{name}" if over else f"Fullest: {name}"
-        end = "" if row.cap.at_most_g is None else f" of {row.cap.at_most_g:.2f}"
-        likely = f"likely {told['g']:.2f} of {row.cap.typical_g:.2f} g"
-        words.append(f"{what}, {likely}, at most {told['at_most_g']:.2f}{end} g.")
+        what = "Over: " if over else "Fullest: "
+        words.append(f"{what}{_alone(row, answer) * bool(over)}{_how_full(row, answer)}.")
     words += [f"{_weigh(answer)}."] if answer.judged.weigh else []
     words += [f"Not counted: {', '.join(one.text for one in answer.unread)}."] if answer.unread else []
     return " ".join(words)
+
+
+def plate_over(answer: PlateAnswer) -> str:
+    """Of what was eaten: which limits it passes and what of it is left out here; empty where there is nothing."""
+    passed = _passed(answer)
+    groups = {row.cap.group for row in passed if row.food is None}
+    told = [row for row in passed if row.food is None or row.cap.group not in groups][:_MOST_TOLD]
+    words = [f"Over the limit: {_alone(row, answer)}{_how_full(row, answer)}." for row in told]
+    return " ".join([*words, *([_EATEN] if words else []), *_left_out(answer)])
+
+
+def _passed(answer: PlateAnswer) -> list[Row]:
+    return [row for row in answer.judged.rows if not row.fits(answer.table.people)]
+
+
+def _how_full(row: Row, answer: PlateAnswer) -> str:
+    told, name = _over(row, answer.table), CAP_WORDS.get(row.cap.key, row.cap.key)
+    end = "" if row.cap.at_most_g is None else f" of {row.cap.at_most_g:.2f}"
+    likely = f"likely {told['g']:.2f} of {row.cap.typical_g:.2f} g"
+    return f"{name}, {likely}, at most {told['at_most_g']:.2f}{end} g"
 
 
 def _left_out(answer: PlateAnswer) -> list[str]:

@@ -113,6 +113,8 @@ class TonightOnly:
 
     def __init__(self) -> None:
         self._kept: tuple[date, Asked, Asked] | None = None
+        self._before: list[Asked] = []
+        self._undone: list[Asked] = []
 
     def keep(self, kitchen: Household, asked: Asked) -> None:
         """Until the day is over, or something else is asked for."""
@@ -121,6 +123,13 @@ class TonightOnly:
     def end(self) -> None:
         """The dinner it was asked for is cooked."""
         self._kept = None
+        self._before, self._undone = [], []
+
+    def ways(self, kitchen: Household) -> "tuple[list[Asked], list[Asked]]":
+        """What was asked for before each change of mind, and what was taken back: they are there as long as it is."""
+        if self._kept is None or self._kept[0] != kitchen.today:
+            self._before, self._undone = [], []
+        return self._before, self._undone
 
     def again(self, kitchen: Household) -> Asked:
         """What was asked for today, else what is settled. What was settled since then holds, where it was not asked for
@@ -132,15 +141,22 @@ class TonightOnly:
         if self._kept is None or self._kept[0] != kitchen.today:
             return home
         _, asked, before = self._kept
-        settled = {
-            name: getattr(home, name)
-            for name in ("people", "minutes", "diet", "profile")
-            if getattr(asked, name) == getattr(before, name)
-        }
         at_home = {one.name for one in people(kitchen)} if asked.names else set()
         there = {one.lot.food for one in kitchen.lots()}
-        names = tuple(one for one in asked.names if one in at_home)
-        return asked._replace(**settled, names=names, use=tuple(food for food in asked.use if food in there))
+
+        def holds_now(one: Asked) -> Asked:
+            settled = {
+                name: getattr(home, name)
+                for name in ("people", "minutes", "diet", "profile")
+                if getattr(one, name) == getattr(before, name)
+            }
+            names = tuple(name for name in one.names if name in at_home)
+            return one._replace(**settled, names=names, use=tuple(food for food in one.use if food in there))
+
+        self._before[:] = map(holds_now, self._before)
+        self._undone[:] = map(holds_now, self._undone)
+        self.keep(kitchen, holds_now(asked))
+        return holds_now(asked)
 
 
 def _no(avoid: tuple[Allergen, ...]) -> list[str]:

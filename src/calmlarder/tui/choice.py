@@ -15,6 +15,8 @@ from calmlarder.tui.widgets.modal import Modal
 
 _LONG = 6  # names, from which on it is said that they can be found by typing
 _FIND = "its first letters find a name"
+_NONE = "no name here begins so"
+_MARK_FIRST = "the arrows mark an answer first"
 
 
 class Ask(Modal[str]):
@@ -55,20 +57,27 @@ class Choice(Modal[str]):
     )
     BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "choose", "Choose", priority=True)]
 
-    def __init__(self, question: str, names: Sequence[str], other: str = "") -> None:
-        """With `other`, which says so, an answer that is none of the names may be typed."""
+    def __init__(
+        self, question: str, names: Sequence[str], other: str = "", *, unmarked: bool = False, none_such: str = _NONE
+    ) -> None:
+        """With `other`, which says so, an answer that is none of the names may be typed.
+
+        `unmarked`: no name is under the bar until an arrow puts it there, for a question whose first answer is no
+        likelier than the others. `none_such` is said of letters that begin no word of a name.
+        """
         super().__init__()
         self._question = question
         self._names = names
         self._other = other
+        self._unmarked, self._none_such = unmarked, none_such
         self._sought = ""  # what was typed to find a name
 
     def compose(self) -> ComposeResult:
         """The question over the names."""
         with Vertical(id="choice"):
             yield Static(self._question, markup=False)
-            if not self._other and len(self._names) > _LONG:  # above: a long list fills all below
-                yield Static(_FIND, id="ask-empty", markup=False)
+            # Above: a long list fills all below. What is found or not is said here, too.
+            yield Static(_FIND if not self._other and len(self._names) > _LONG else "", id="ask-empty", markup=False)
             yield OptionList(*map(Text, self._names))
             if self._other:
                 yield Input(placeholder=self._other, select_on_focus=False, id="other")
@@ -78,6 +87,17 @@ class Choice(Modal[str]):
         """Arrows work at once; where there is nothing to choose, typing."""
         self.query_one(OptionList if self._names else Input).focus()
         self.query_one(OptionList).display = bool(self._names)
+        self._say(str(self.query_one("#ask-empty", Static).content))
+        if self._unmarked:
+            self.call_after_refresh(self._unmark)
+
+    def _unmark(self) -> None:
+        self.query_one(OptionList).highlighted = None
+
+    def _say(self, words: str) -> None:
+        said = self.query_one("#ask-empty", Static)
+        said.update(words)
+        said.display = bool(words)
 
     def on_key(self, event: events.Key) -> None:
         """What is typed goes into the line, where there is one; else it finds a name."""
@@ -93,16 +113,18 @@ class Choice(Modal[str]):
             self._find(self._sought[:-1] if event.key == "backspace" else f"{self._sought}{event.character}")
 
     def _find(self, sought: str) -> None:
-        """The bar goes to the first name with a word that begins so; letters that no name has are not taken."""
-        low = sought.casefold().lstrip()
+        """The bar goes to the first name with a word that begins so; where no name has, it goes away.
+
+        Else Enter would choose what stood under it before, which is not what was typed.
+        """
+        low = self._sought = sought.casefold().lstrip()
         found = next((n for n, name in enumerate(self._names) if f" {low}" in f" {name.casefold()}"), None)
+        names = self.query_one(OptionList)
+        names.highlighted = found if low or not self._unmarked else None
         if found is None:
-            return
-        self._sought = low
-        if low:
-            self.query_one(OptionList).highlighted = found
-        for said in self.query("#ask-empty").results(Static):
-            said.update(f"found by: {low}" if low else _FIND)
+            self._say(f"{low}: {self._none_such}; Backspace takes a letter back")
+        else:
+            self._say(f"found by: {low}" if low else _FIND * (len(self._names) > _LONG))
 
     def action_choose(self) -> None:
         """The name under the bar, as a click on the key's name does, or what was typed."""
@@ -111,6 +133,8 @@ class Choice(Modal[str]):
             if typed:
                 self.dismiss(typed)
             return
+        if self.query_one(OptionList).highlighted is None and not self._sought:
+            self._say(_MARK_FIRST)
         self.query_one(OptionList).action_select()
 
     @on(OptionList.OptionSelected)

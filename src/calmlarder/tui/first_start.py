@@ -26,7 +26,7 @@ from calmlarder.tui.widgets.top_line import TopLine
 
 _NARROW = 76  # columns below which each answer stands under its label
 _TALL = 32  # rows from which a blank one stands between two questions
-_WELCOME = "Welcome. All may stay as it is. Esc or Done begins; F2 changes it later."
+_WELCOME = "Welcome. All may stay so. Tab goes on, Esc begins; F2 changes it later."
 _CAUTION = (
     "Nothing leaves this machine. Not medical advice: elimination is short and done with a dietitian or doctor. "
     "In pregnancy, for children, in underweight or with an eating disorder: a dietitian first."
@@ -54,7 +54,15 @@ _TAKES = {
 class FirstStart(Screen[None]):
     """Seven questions in sight of each other."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape", "done", "Done")]
+    ABOUT = (
+        "Tab, Enter and Down go to the next question, Shift+Tab and Up back. Where words stand side by side Left and "
+        "Right choose one; of those with [ ] Space ticks the one under the cursor. Esc or Done begins, and nothing "
+        "that was said is lost."
+    )
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("tab", "app.focus_next", "Next field", key_display="tab", tooltip="To the next question"),
+        Binding("escape", "done", "Done"),
+    ]
 
     def __init__(self, kitchen: Household) -> None:
         super().__init__()

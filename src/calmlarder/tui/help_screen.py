@@ -127,7 +127,7 @@ class HelpScreen(Modal[None]):
     def __init__(self, screen: Screen[Any]) -> None:
         super().__init__()
         self._keys = Part("Keys here", tuple((key, words) for key, words in keys_of(screen) if words != "Help"))
-        self._about = screen.ABOUT if isinstance(screen, Modal) else ""
+        self._about = getattr(screen, "ABOUT", "")
 
     def compose(self) -> ComposeResult:
         """Keys, tour, words, cautions."""

@@ -77,7 +77,8 @@ def _columns(key: _Key) -> int:
 
 
 # What Textual gives to every screen.
-_EVERYWHERE = {"command_palette", "help_quit", "focus_next", "focus_previous", "screen.copy_text"}
+_EVERYWHERE = {"command_palette", "help_quit", "focus_previous", "screen.copy_text"}
+_ON = "focus_next"  # of every screen, too, and a key to be told where the screen itself names it
 
 
 _CALLED = {
@@ -86,6 +87,7 @@ _CALLED = {
     "space": "Space",
     "⌫": "Backspace",
     "del": "Del",
+    "tab": "Tab",
     "right": "→",
     "left": "←",
     "down": "↓",
@@ -94,12 +96,17 @@ _CALLED = {
 
 
 def keys_of(screen: Screen[Any]) -> Iterator[tuple[str, str]]:
-    """Each key of a screen with what it does, in the order in which they matter; not those of every screen."""
+    """Each key of a screen with what it does, in the order in which they matter; not those of every screen.
+
+    Those of what has the focus are among them, where the line of keys shows them.
+    """
     app = screen.app
     seen = set(_EVERYWHERE)
     for node, binding, enabled, _ in screen.active_bindings.values():
-        if node is screen and enabled and binding.description and binding.action.removeprefix("app.") not in seen:
-            seen.add(binding.action.removeprefix("app."))
+        action = binding.action.removeprefix("app.")
+        is_here = (node is screen and (action != _ON or binding.show)) or (node is screen.focused and binding.show)
+        if is_here and enabled and binding.description and action not in seen:
+            seen.add(action)
             yield _named(app.get_key_display(binding)), binding.tooltip or binding.description
 
 
@@ -117,7 +124,7 @@ def _named(key: str) -> str:
 def commands_of(screen: Screen[Any]) -> Iterator[SystemCommand]:
     """A command for each thing that a key does here, with the key beside it."""
     app = screen.app
-    seen = set(_EVERYWHERE)
+    seen = {*_EVERYWHERE, _ON}
     for node, binding, enabled, _ in screen.active_bindings.values():
         action = binding.action.removeprefix("app.")
         # What moves about in a field or a list has no place of its own.

@@ -1,47 +1,30 @@
-"""The larder's list and its keys: what is done with the chosen lot, what opens from there, back and forth."""
+"""The larder's keys: what is done with the chosen lot, what opens from there, back and forth."""
 
 from typing import TYPE_CHECKING, cast
 
-from textual import on
-from textual.widgets import OptionList
-
-from calmlarder.household.answering import answer
 from calmlarder.household.booking import Ending, end, spoils_whole
-from calmlarder.household.household import Household
 from calmlarder.household.larder import Place, move_to, remove_mistakes, remove_unread
 from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.errors import told
-from calmlarder.tui.larder_pages import LarderPages
-from calmlarder.tui.larder_view import groups_of
+from calmlarder.tui.larder_list import LarderList
 from calmlarder.tui.page import Page
 from calmlarder.tui.sources import show_limit_sources
-from calmlarder.tui.widgets.item_list import ItemList
-from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
     from calmlarder.household.kept_lots import KeptLot
-    from calmlarder.larder.to_answer import ToAnswer
     from calmlarder.tui.larder_questions import End, Parted
 
 # What these keys do is done with a lot: while there is none they are not offered.
 _OF_A_LOT = frozenset({"used", "thrown", "freeze", "figures", "swap", "why", "part", "label"})
 _OF_A_LINE = frozenset({"edit", "mistake"})  # what can be done with a line that waits to be answered as well
 
-_CAN_BE_DONE = "F4 edit, F5 used, F6 thrown, F7 frozen, F10 part of it, F9 its figures, Del my mistake"
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
 
-class LarderKeys(LarderPages):
-    """The part of the larder's screen that needs no line; `_filter` holds words that a lot shown must have."""
-
-    def __init__(self, kitchen: Household) -> None:
-        super().__init__(kitchen)
-        self._shown: list[KeptLot] = []
-        self._asked: list[ToAnswer] = []
-        self._filter = ""
-        self._is_kept = False
+class LarderKeys(LarderList):
+    """The part of the larder's screen that needs no line."""
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """The keys that can do something now; the others are not shown."""
@@ -51,68 +34,6 @@ class LarderKeys(LarderPages):
             return bool(self._shown)
         return action != "demo" or not self._is_kept
 
-    def refill(self) -> None:
-        """Show what is there now."""
-        items = self.query_one(ItemList)
-        kept = self._kitchen.lots()
-        asked = self._kitchen.to_answer()
-        self._is_kept = bool(kept or asked)
-        self._shown = [one for one in kept if self._kitchen.has_words(one, self._filter)]
-        words = self._filter.casefold().split()
-        self._asked = [one for one in asked if all(word in one.text.casefold() for word in words)]
-        items.fill(groups_of(self._shown, self._asked, self._kitchen))
-        asks = f" · {len(asked)} to answer" if asked else ""
-        self.query_one(TopLine).say(f"{len(kept)} item{'s' * (len(kept) != 1)}{asks}" if self._is_kept else "")
-        self.query_one("#empty").display = not self._is_kept
-        items.display = self._is_kept
-        self.refresh_bindings()
-
-    def _chosen(self) -> "KeptLot | None":
-        chosen = self.query_one(ItemList).chosen
-        return next((one for one in self._shown if str(one.id) == chosen), None)
-
-    def _chosen_lot(self) -> "KeptLot | None":
-        """The chosen lot; where a line that waits is chosen, what it waits for is said."""
-        one = self._chosen()
-        if one is None and self._chosen_question() is not None:
-            self.notify("this line waits to be answered: Enter in the list chooses, F4 edits it, Del takes it out")
-        return one
-
-    def _chosen_question(self) -> "ToAnswer | None":
-        chosen = self.query_one(ItemList).chosen
-        return next((one for one in self._asked if str(one.id) == chosen), None)
-
-    @on(OptionList.OptionSelected, "#items")
-    def open_choices(self) -> None:
-        """Enter or a click on a line that waits opens what would answer it; on an item it says what can be done."""
-        from calmlarder.tui.choice import Choice
-
-        asked = self._chosen_question()
-        if asked is None or asked.id is None:
-            one = self._chosen()
-            if one is not None:
-                self.notify(f"{self._kitchen.name_of(one.lot.food)}: {_CAN_BE_DONE}", markup=False)
-            return
-        if not asked.choices and asked.about != "food":
-            self.notify(f"{asked.question}: F4 edits it, Del takes it out", timeout=8, markup=False)
-            return
-        number = asked.id
-
-        def picked(name: str | None) -> None:
-            if name is not None:
-                self._answer(number, name)
-
-        other = "or type the name of another food" if asked.about == "food" else ""
-        self.app.push_screen(Choice(f"{asked.text}: {asked.question}", asked.choices, other), picked)
-
-    @told
-    def _answer(self, number: int, name: str) -> None:
-        done = answer(self._kitchen, number, [name])
-        if done.asked is None:
-            lots = "; ".join(f"{self._kitchen.name_of(one.lot.food)}, {one.lot.grams:g} g" for one in done.lots)
-            self.notify(f"kept: {lots} (Ctrl+Z undoes it)", markup=False)
-        self.refill()
-
     def _called(self, one: "KeptLot") -> str:
         """By its own line; where several things stand in one line, by the name of the food."""
         shared = sum(other.lot.line == one.lot.line for other in self._kitchen.lots()) > 1
@@ -120,9 +41,6 @@ class LarderKeys(LarderPages):
 
     def _much(self, one: "KeptLot", grams: float | None) -> str:
         return self._called(one) if grams is None else f"{grams:g} g of {self._called(one)}"
-
-    def _choose(self, lot_id: int | None) -> None:
-        self.query_one(ItemList).choose(str(lot_id))
 
     def action_mistake(self) -> None:
         """The chosen lot was never there: it goes without a trace in log or waste."""

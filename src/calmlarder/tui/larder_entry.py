@@ -110,8 +110,9 @@ class LarderEntry(LarderKeys):
             if found.reading is not None:
                 self._offer(logged, found.reading)
             return
+        over = found.over()
         found.keep()
-        self.notify(f"logged: {found.words} (Ctrl+Z undoes it)", markup=False)
+        self.notify(f"logged: {found.words} (Ctrl+Z undoes it). {over}".strip(), markup=False)
         self.query_one(Input).value = ""
         self.refill()
         if found.answer:

@@ -13,7 +13,7 @@ from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
 from calmlarder.household.challenges import felt_red_flag
 from calmlarder.household.diary import box_entry, entries_of, feel, log
 from calmlarder.household.household import Household
-from calmlarder.household.plate import Plate, PlateAsked, counts_before, plate, plate_eaten
+from calmlarder.household.plate import Plate, PlateAsked, counts_before, over_after, plate, plate_eaten
 from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.reading import Reading
 from calmlarder.reintroduction.red_flags import red_flags
@@ -114,6 +114,7 @@ class Meant(NamedTuple):
     """In words; `keep` logs it, and is None where the line is not clear: then `reading` may say what to ask.
 
     `answer` is what a warning sign is answered once it is kept, empty where there is none.
+    `over` is what the limits say of it, asked before it is kept: it takes too long for each letter.
     `keep` raises CannotGoOn for a box that is not safe to eat.
     """
 
@@ -121,6 +122,7 @@ class Meant(NamedTuple):
     keep: Callable[[], object] | None
     reading: Reading | None = None
     answer: str = ""
+    over: Callable[[], str] = str
 
 
 def meant(line: LogLine, kitchen: Household) -> Meant:
@@ -141,7 +143,8 @@ def meant(line: LogLine, kitchen: Household) -> Meant:
     if reading.lot is None:
         return Meant(meaning(reading, kitchen), None, reading)
     entries = entries_of(kitchen, reading.lots, kitchen.now(), ME)
-    return Meant("; ".join(map(eaten_words, entries)), partial(log, kitchen, entries))
+    over = partial(over_after, kitchen, reading.lots, kitchen.now(), ME)
+    return Meant("; ".join(map(eaten_words, entries)), partial(log, kitchen, entries), over=over)
 
 
 def _felt_of(rest: str, kitchen: Household) -> Felt | None:

@@ -79,7 +79,10 @@ _LISTS = ("dislike", "never", "declined", "own")  # what is said one by one, and
 class LimitsScreen(Screen[None]):
     """A form in three parts."""
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("escape", "app.pop_screen", "Done")]
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("tab", "app.focus_next", "Next field", key_display="tab", tooltip="To the next question"),
+        Binding("escape", "app.pop_screen", "Done"),
+    ]
 
     def __init__(self, kitchen: Household) -> None:
         super().__init__()

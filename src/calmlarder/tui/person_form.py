@@ -6,7 +6,6 @@ from typing import Any
 
 from textual import on
 from textual.app import ComposeResult
-from textual.containers import VerticalScroll
 from textual.widgets import Button, Input, Static
 
 from calmlarder.household.household import Household
@@ -18,6 +17,7 @@ from calmlarder.intake.profile import OWN
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.field import Field, first_day, number_input, number_problem
+from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.modal import Form
 from calmlarder.tui.widgets.pick import Pick
 
@@ -41,7 +41,7 @@ class PersonForm(Form[dict[str, Any]]):
         """A line a question."""
         one = self._one
         profiles = (*self._kitchen.tables.profiles, OWN, NO_LIMITS)
-        with VerticalScroll(id="page"):
+        with FormScroll(id="page"):
             yield Static("You" if one.name == ME else one.name.capitalize(), classes="heading", markup=False)
             yield Static(_CARE, classes="about", markup=False)
             yield Field("Diet", Pick(DIETS, [one.diet], id="diet"), "arrows choose; Tab goes on", quiet=True)

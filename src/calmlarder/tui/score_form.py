@@ -4,13 +4,13 @@ from typing import NamedTuple, get_args
 
 from textual import on
 from textual.app import ComposeResult
-from textual.containers import VerticalScroll
 from textual.widgets import Button, Input, Static
 
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Scores
 from calmlarder.reintroduction.events import LeftOut
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
+from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.modal import Form
 from calmlarder.tui.widgets.pick import Pick
 
@@ -33,7 +33,7 @@ class ScoreForm(Form[Score]):
 
     def compose(self) -> ComposeResult:
         """Four numbers, a note, ticks."""
-        with VerticalScroll(id="page"):
+        with FormScroll(id="page"):
             yield Static(_ASKED, markup=False)
             for name in _NAMES:
                 yield Field(name.capitalize(), number_input(CALM, name), f"{CALM} to {WORST}")

@@ -21,6 +21,7 @@ if TYPE_CHECKING:
     from calmlarder.tui.swap_screen import Swapped
 
 _THIS_DISH = "the whole dish, for two weeks"
+_NOT_IN_IT = "no food of that name in this dish"
 ALSO = 3  # dinners that are named together
 MOST_DINNERS = 9  # of one evening, one after the other
 
@@ -32,8 +33,8 @@ class AsksOfDinner(TurnsWithDay[None]):
         super().__init__()
         self._kitchen, self._again, self._only = kitchen, again, only
         self._asked = only.again(kitchen)
-        self._before: list[Asked] = []  # what was asked for before each change of mind
-        self._undone: list[Asked] = []  # and what was taken back of those
+        # What was asked for before each change of mind, and what was taken back of those.
+        self._before, self._undone = only.ways(kitchen)
         self._place = 0
         self._failed = 0  # dinners that did not hold: as many more are asked for
         self._composed: Composed | None = None
@@ -204,7 +205,8 @@ class AsksOfDinner(TurnsWithDay[None]):
             elif name is not None:
                 then(next(use.food for use in uses if use.name == name))
 
-        self.app.push_screen(Choice(question, [*(use.name for use in uses), *([_THIS_DISH] if dish else [])]), picked)
+        names = [*dict.fromkeys(use.name for use in uses), *([_THIS_DISH] if dish else [])]
+        self.app.push_screen(Choice(question, names, none_such=_NOT_IN_IT), picked)
 
     def action_people(self, more: int) -> None:
         """More or fewer eat, tonight only: what holds for good is settled in people and limits."""

@@ -11,7 +11,7 @@ from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
 from calmlarder.household.tonight import Tonight, tonight
-from calmlarder.tui.asked_for_tonight import TonightOnly
+from calmlarder.tui.asked_for_tonight import TonightOnly, as_settled
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
@@ -37,19 +37,19 @@ class TonightScreen(AsksOfDinner):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "cook", "Cook"),
         Binding("n,right", "another", "Next", key_display="n", tooltip="The next dinner"),
-        Binding("N,left", "back", "Back", key_display="N", tooltip="The dinner shown before"),
+        Binding("N,left", "back", "Back", key_display="N", tooltip="The dinner shown before", show=False),
         Binding("x", "without", "Not this", tooltip="A food to leave out tonight, or this dish"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of mind back"),
         Binding("ctrl+y", "redo", "Redo", tooltip="Redo: the change of mind that was taken back", show=False),
-        Binding("f", "seats", "For whom", tooltip="Who eats tonight: people of the home, guests"),
-        Binding("escape", "app.pop_screen", "Larder", tooltip="Back to the larder"),
-        Binding("u", "use", "Use", tooltip="A food that must be in it"),
         Binding("t", "minutes", "Time", tooltip="Less time to cook"),
+        Binding("f", "seats", "Who", tooltip="Who eats tonight: people of the home, guests"),
         Binding("w", "why", "Why", tooltip="Why a food is in it or not"),
+        Binding("escape", "app.pop_screen", "Back", tooltip="Back to the larder"),
+        Binding("r", "forget", "Start over", tooltip="Forget what was asked for tonight"),
+        Binding("u", "use", "Use", tooltip="A food that must be in it"),
         Binding("c", "change", "Swap", tooltip="Another food for one in it"),
         Binding("plus,equals_sign", "people(1)", "More people", tooltip="Cook for one more: the rest can be boxed"),
         Binding("minus", "people(-1)", "Fewer", tooltip="Fewer people"),
-        Binding("r", "forget", "Start over", tooltip="Forget what was asked for tonight"),
         Binding("m", "more_like", "More like it", show=False),
         Binding("v", "never", "Never this food again", show=False),
         Binding("i", "figures", "Where the figures of a food come from", show=False),
@@ -85,7 +85,8 @@ class TonightScreen(AsksOfDinner):
     def solve(self) -> None:
         """Say what is asked, and look for it."""
         self.sub_title = f"tonight, {self._kitchen.today:%a %d %b}"
-        self.query_one("#asked", Static).update(" · ".join(self._asked.words(self._kitchen)))
+        forget = " (r starts over)" if self._asked != as_settled(self._kitchen) else ""
+        self.query_one("#asked", Static).update(" · ".join(self._asked.words(self._kitchen)) + forget)
         self.query_one(TopLine).say("looking…" if not self._place else "looking for another…")
         self.query_one(AlsoStrip).show((), 0)
         self.action_stop()  # the search before this one has nothing more to say
@@ -193,7 +194,8 @@ class TonightScreen(AsksOfDinner):
 
     def draw_new_day(self) -> None:
         """What was proposed yesterday may be past its day now, and what was for that evening only is over."""
-        self._asked, self._before, self._undone = self._only.again(self._kitchen), [], []
+        self._asked = self._only.again(self._kitchen)
+        self._before, self._undone = self._only.ways(self._kitchen)
         self.refresh_bindings()
         self._start_again()
 

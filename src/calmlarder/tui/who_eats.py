@@ -6,13 +6,13 @@ from typing import ClassVar, NamedTuple
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import VerticalScroll
 from textual.widgets import Button, Input, Static
 
 from calmlarder.intake.eaten import ME
 from calmlarder.tables.vocabulary import ALLERGENS, Allergen
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
+from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.modal import Modal
 from calmlarder.tui.widgets.pick import Pick
 
@@ -36,7 +36,10 @@ class WhoEats(Modal[Seated]):
 
     ABOUT = "Tick who eats tonight; guests beside them are a number. It holds for tonight only. Ctrl+S keeps it."
 
-    BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "keep", "Done")]
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("tab", "app.focus_next", "Next field", key_display="tab", tooltip="To the next question"),
+        Binding("ctrl+s", "keep", "Done"),
+    ]
 
     def __init__(self, people: Sequence[str], seated: Seated) -> None:
         """`people` are all of the home."""
@@ -47,8 +50,7 @@ class WhoEats(Modal[Seated]):
         """Ticks, a number, and a way on."""
         called = [_YOU if one == ME else one for one in self._people]
         ticked = [_YOU if one == ME else one for one in self._seated.names]
-        with VerticalScroll(id="choice", classes="-wide") as form:
-            form.can_focus = False  # Tab begins at the ticks
+        with FormScroll(id="choice", classes="-wide"):
             yield Static("Who eats tonight?", classes="question", markup=False)
             yield Static(_ABOUT if len(called) > 1 else _ALONE, classes="about", markup=False)
             pick = Pick(called, ticked, several=True, id="names")

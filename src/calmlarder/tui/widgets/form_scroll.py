@@ -1,7 +1,10 @@
 """What a form scrolls in: Page Down takes the focus along, so that what is typed goes where one looks."""
 
+from textual import events
 from textual.containers import VerticalScroll
 from textual.widget import Widget
+
+_NO_LINE = "Nothing is typed here: the arrows choose, Tab goes to the next question."
 
 
 class FormScroll(VerticalScroll, can_focus=False):
@@ -14,6 +17,19 @@ class FormScroll(VerticalScroll, can_focus=False):
     def action_page_up(self) -> None:
         """The first question of the page before."""
         self._turn(-1)
+
+    def action_scroll_down(self) -> None:
+        """The next question: from a line to type in Down leads on, as from a choice."""
+        self.screen.focus_next()
+
+    def action_scroll_up(self) -> None:
+        """The question before."""
+        self.screen.focus_previous()
+
+    def on_key(self, event: events.Key) -> None:
+        """A letter that no line takes is not swallowed without a word."""
+        if event.is_printable and event.character != " ":
+            self.screen.notify(_NO_LINE)
 
     def _turn(self, way: int) -> None:
         asked = [one for one in self.screen.focus_chain if self in one.ancestors]

@@ -36,6 +36,7 @@ class Form(Modal[ScreenResultType]):
     """
 
     BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("tab", "app.focus_next", "Next field", key_display="tab", tooltip="To the next question"),
         Binding("ctrl+s", "keep", "Keep"),
     ]
     ABOUT = "Tab and Enter go to the next question, Shift+Tab back; arrows choose, Space ticks. Ctrl+S keeps it all."

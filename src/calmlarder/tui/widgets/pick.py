@@ -16,16 +16,18 @@ _GAP = 2
 class Pick(Drawn, can_focus=True):
     """Arrows move, a click chooses. What is chosen stands in brackets, so that no colour is needed to see it.
 
-    With `several`, Space or a click ticks a word and takes its tick away; else the arrows themselves choose.
+    With `several`, Space or a click ticks a word and takes its tick away; else the arrows themselves choose. At its
+    ends nothing goes round: Down leads on to the next question, Up to the one before.
     """
 
     DEFAULT_CSS = "Pick { height: auto; padding: 0 1; } Pick:focus { background: $panel; }"
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("right", "move(1)", "Next word", show=False),
+        Binding("space,enter", "tick", "Tick", key_display="space", tooltip="Tick, or take the tick away"),
+        Binding("space,enter", "go_on", "To the next question", show=False),
+        Binding("right", "move(1)", "Choose", key_display="←→", tooltip="The word on the right, or on the left"),
         Binding("left", "move(-1)", "Word before", show=False),
         Binding("down", "line(1)", "Line below", show=False),
         Binding("up", "line(-1)", "Line above", show=False),
-        Binding("space,enter", "tick", "Tick", show=False),
     ]
 
     class Changed(Message):
@@ -69,20 +71,26 @@ class Pick(Drawn, can_focus=True):
             self._chosen = chosen
             self.post_message(self.Changed(self, chosen))
 
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """Only of several is one ticked."""
+        return {"tick": self._several, "go_on": not self._several}.get(action, True)
+
     def action_move(self, by: int) -> None:
-        """To the next word, round at the end."""
-        if self._words:
-            self._go((self._at + by) % len(self._words))
+        """To the word beside it."""
+        if 0 <= self._at + by < len(self._words):
+            self._go(self._at + by)
 
     def action_line(self, by: int) -> None:
-        """To the word above or below; where there is none, to the next or the last."""
+        """To the word above or below; where there is none, to the question above or below."""
         places = self._places(max(1, self.content_size.width))
-        if not places:
-            return
-        row, column, _ = places[self._at]
+        row, column = places[self._at][:2] if places else (0, 0)
         there = [n for n, (other, _, _) in enumerate(places) if other == row + by]
-        near = min(there, key=lambda n: abs(places[n][1] - column), default=(self._at + by) % len(self._words))
-        self._go(near)
+        if there:
+            self._go(min(there, key=lambda n: abs(places[n][1] - column)))
+        elif by > 0:
+            self.screen.focus_next()
+        else:
+            self.screen.focus_previous()
 
     def _go(self, at: int) -> None:
         if self._several:
@@ -92,11 +100,13 @@ class Pick(Drawn, can_focus=True):
             self.choose(self._words[at])
 
     def action_tick(self) -> None:
-        """Of several, turn the tick; of one, on with it."""
-        if self._several and self._words:
+        """Turn the tick of the word under the cursor."""
+        if self._words:
             self.choose(self._words[self._at])
-        elif not self._several:
-            self.screen.focus_next()
+
+    def action_go_on(self) -> None:
+        """What is chosen holds already."""
+        self.screen.focus_next()
 
     def on_click(self, event: events.Click) -> None:
         """The word under the pointer."""
