@@ -57,12 +57,6 @@ def _no_tables_of_the_users_own(monkeypatch: pytest.MonkeyPatch, tmp_path_factor
     monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path_factory.getbasetemp() / "derived"))
 
 
-@pytest.fixture(autouse=True)
-def _no_clock_decides(monkeypatch: pytest.MonkeyPatch) -> None:
-    """What is found does not hang on how busy the machine is."""
-    monkeypatch.setattr("calmlarder.compose.compose._NEAREST_SECONDS", 600.0)
-
-
 @pytest.fixture
 def quick_plans(monkeypatch: pytest.MonkeyPatch) -> None:
     """Of each plan the first, day after day, whatever the clock says: for what is not about how good a plan is."""

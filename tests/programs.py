@@ -1,6 +1,7 @@
 """The terminal program under a pilot: opened on a larder, played through, and read."""
 
 import asyncio
+import time
 from collections.abc import Awaitable, Callable, Sequence
 from contextlib import AsyncExitStack
 from datetime import date
@@ -19,6 +20,7 @@ from calmlarder.tui.widgets.hanging import Hanging
 
 TODAY = date(2026, 3, 11)
 SIZES = [(60, 20), (80, 24), (120, 40)]
+PATIENCE_S = 600  # until something is given up that never comes; no test asserts how long anything took
 Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
 
 # After each key the pilot looks every so many seconds whether the program still works: four times as often as by itself
@@ -81,6 +83,14 @@ async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
     """Until whatever works in a thread is done."""
     await app.workers.wait_for_complete()
     await pilot.pause()
+
+
+async def until(pilot: Pilot[None], holds: Callable[[], object]) -> None:
+    """Until something holds that comes by itself, however long a busy machine takes for it."""
+    end = time.monotonic() + PATIENCE_S
+    while not holds():
+        assert time.monotonic() < end, "it never came"
+        await pilot.pause(0.02)
 
 
 def shown(app: LarderApp, name: str) -> str:

@@ -185,7 +185,7 @@ def test_a_plan_for_named_people_holds_for_each(tmp_path: Path, capsys: pytest.C
         run("larder", "add", line)
     run("people", "add", "kit", "--appetite", "0.6", "--profile", "elimination")
     told = json.loads(
-        run("plan", "--for", "me,kit", "--meals", "tonight, tomorrow packed", "--seconds", "20", "--buy", "0", "--json")
+        run("plan", "--for", "me,kit", "--meals", "tonight, tomorrow packed", "--work", "1", "--buy", "0", "--json")
     )
     dinners = [one["dinner"] for one in told["sittings"] if one["dinner"]]
     assert dinners

@@ -324,7 +324,7 @@ def test_what_is_past_its_days_is_never_offered_whatever_is_asked(
         return {use["line"] for dinner in dinners if dinner for use in dinner["uses"]}
 
     asked = offered("tonight", "--use", food, "--protein", "5")
-    planned = offered("plan", "--sittings", "tonight", "--seconds", "1", "--buy", "0", "--protein", "5")
+    planned = offered("plan", "--sittings", "tonight", "--work", "1", "--buy", "0", "--protein", "5")
     if days > keeps:
         assert told not in asked | planned
         capsys.readouterr()

@@ -110,7 +110,7 @@ def test_a_plan_serves_apart_what_only_one_tolerates(home: Home) -> None:
     for line in larder:
         home.run("larder", "add", line)
     home.run("people", "set", "kit", "--protein", "5", "--appetite", "1")
-    told = home.run("plan", "--for", "me,kit", "--sittings", "today dinner", "--seconds", "60", "--buy", "0")
+    told = home.run("plan", "--for", "me,kit", "--sittings", "today dinner", "--work", "1", "--buy", "0")
     (dinner,) = [one["dinner"] for one in told["sittings"]]
     (part,) = dinner["apart"]
     assert (part["food"], part["for"]) == ("chickpeas-boiled", ["me"])
@@ -127,7 +127,7 @@ def test_a_box_is_the_dish_alone_and_each_sitting_has_parts_of_its_own(home: Hom
         home.run("larder", "add", line)
     home.run("people", "set", "kit", "--protein", "5", "--appetite", "1")
     sittings = "today dinner, tomorrow packed 5 min"
-    told = home.run("plan", "--for", "me,kit", "--sittings", sittings, "--seconds", "60", "--buy", "0")
+    told = home.run("plan", "--for", "me,kit", "--sittings", sittings, "--work", "1", "--buy", "0")
     dinner, lunch = told["sittings"]
     assert lunch["leftover_of"] == 0
     assert [one["food"] for one in dinner["dinner"]["apart"]] == ["chickpeas-boiled"]

@@ -327,7 +327,7 @@ def test_what_was_eaten_before_counts_for_fructans_and_for_gos() -> None:
         (("limit", "onion"), {0}), (("limit", "milk"), {0}),
         (("plate", "60 g onion", "200 ml milk", "100 g mushrooms", "80 g chickpeas"), {0, 3}),
         (("tonight", "--larder", "LARDER"), {0, 3}), (("why", "carrot", "--larder", "LARDER"), {0, 3}),
-        (("plan", "--larder", "LARDER", "--days", "1", "--seconds", "1"), {0, 3}),
+        (("plan", "--larder", "LARDER", "--days", "1", "--work", "0"), {0, 3}),
         (("adapt", "RECIPE", "--serves", "2"), {0, 3}),
     ],
 )  # fmt: skip

@@ -60,7 +60,7 @@ def test_what_a_label_names_since_is_not_shared(home: list[str], capsys: Any) ->
 
 
 def test_nor_is_a_plan(home: list[str], capsys: Any) -> None:
-    assert main([*home, "plan", "--meals", "tonight", "--seconds", "20"]) == 0
+    assert main([*home, "plan", "--meals", "tonight", "--work", "0"]) == 0
     assert main([*home, "share", "plan"]) == 0
     assert main([*home, "people", "set", "me", "--avoid", "soya"]) == 0
     capsys.readouterr()

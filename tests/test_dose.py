@@ -115,8 +115,8 @@ def test_other_days_hold_no_dose(home: Home) -> None:
 
 def test_a_plan_keeps_the_days_of_the_protocol(home: Home) -> None:
     day = home.until_the_dose("onion")
-    seconds = "60" if WHOLE else "2"  # of processor too: what holds of every plan holds of the first
-    told = home.run(day, "plan", "--days", "3", "--seconds", seconds, "--buy", "0")
+    work = "3" if WHOLE else "0"  # what holds of every plan holds of the first
+    told = home.run(day, "plan", "--days", "3", "--work", work, "--buy", "0")
     said = [line for line in told["from_settings"] if "brown onion" in line]
     assert [line[:10] for line in said] == [f"{on:%a %d %b}" for on in (day, day + timedelta(days=2))]
     for sitting in told["sittings"]:

@@ -61,7 +61,7 @@ def test_no_plan_of_some_of_them_is_called_the_best(
 ) -> None:
     some = [pattern for pattern in patterns if pattern.id == "stir-fry"]
     lots, meals = many(lots_of, 1000), read_sittings("dinner", TODAY, 1, None, None)
-    planned = plan_days(Asked(lots, meals, wanting(), some, tables), How(seconds=8, most_to_buy=0))
+    planned = plan_days(Asked(lots, meals, wanting(), some, tables), How(seconds=600, rounds=0, most_to_buy=0))
     assert planned.looked_at
     assert planned.looked_at < len(lots)
     assert (planned.status, planned.gap_percent) == ("best_found", None)

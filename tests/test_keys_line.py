@@ -12,7 +12,7 @@ from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.page import Page
 from how_much import WHOLE
-from programs import SIZES, settled
+from programs import SIZES, settled, until
 
 # How each screen and what opens over it is reached, one after the other, and the keys back.
 WAY = (
@@ -105,10 +105,7 @@ def test_what_has_no_room_below_is_in_the_list_of_all_keys(play: Callable[..., L
         assert isinstance(app.screen, CommandPalette)
         app.screen.query_one(Input).value = "where its figures"
         listed = app.screen.query_one(OptionList)
-        for _ in range(200):
-            await pilot.pause(0.02)
-            if listed.option_count and listed.display:
-                break
+        await until(pilot, lambda: listed.option_count and listed.display)
         await pilot.press("enter")
         await pilot.pause()
         await pilot.pause()
@@ -127,10 +124,7 @@ def test_all_keys_are_found_by_their_words_and_not_by_letters_that_stand_apart(
         await pilot.pause()
         app.screen.query_one(Input).value = "redo"
         listed = app.screen.query_one(OptionList)
-        for _ in range(200):
-            await pilot.pause(0.02)
-            if listed.option_count == 1:
-                break
+        await until(pilot, lambda: listed.option_count == 1)
         assert [one.hit.text for one in listed.options] == ["Redo"]  # type: ignore[attr-defined]
 
     play(act, (80, 24))

@@ -15,7 +15,7 @@ import termios
 import time
 from pathlib import Path
 
-_LONGEST_S = 30.0
+from terminal import PATIENCE_S
 
 
 def written(home: Path, no_color: str | None) -> str:
@@ -28,10 +28,10 @@ def written(home: Path, no_color: str | None) -> str:
     if child == 0:
         os.execve(sys.executable, [sys.executable, "-m", "calmlarder", "--home", str(home)], environ)
     fcntl.ioctl(terminal, termios.TIOCSWINSZ, struct.pack("HHHH", 24, 80, 0, 0))
-    # Each key waits for a word of the screen before it.
-    steps = [("first start", b"\x1b"), ("Nothing is kept", b"\x1b[19~"), ("carrots", b"\x1b[B"), ("carrots", b"\x1bOQ"),
-             ("What is changed", b"\x1b"), ("", b"\x11")]  # fmt: skip
-    text, end, seen, ended = "", time.monotonic() + _LONGEST_S, 0, False
+    # Each key waits for a word of the screen before it, drawn anew: Esc and the next key are never read as one.
+    steps = [("first start", b"\x1b"), ("Nothing is kept", b"\x1b[19~"), ("carrots", b"\x1b[B\x1bOQ"),
+             ("What is changed", b"\x1b"), ("carrots", b"\x11")]  # fmt: skip
+    text, end, seen, ended = "", time.monotonic() + PATIENCE_S, 0, False
     try:
         while time.monotonic() < end:
             if select.select([terminal], [], [], 0.2)[0]:
@@ -41,7 +41,7 @@ def written(home: Path, no_color: str | None) -> str:
                     ended = True
                     break
             elif steps and steps[0][0] in re.sub(r"\x1b\[[^a-zA-Z]*[a-zA-Z]", "", text[seen:]):
-                seen = 0
+                seen = len(text)
                 os.write(terminal, steps.pop(0)[1])
     finally:
         os.close(terminal)

@@ -183,7 +183,7 @@ def test_a_plan_keeps_to_each_ones_hours(ask: Ask) -> None:
     """Lunch at 13:00 and dinner at 18:30: under the home's 3 h apart, under 24 h of one person together."""
     for line in ("firm tofu 800g", "cooked quinoa 600g, made today", "oats 500g", "tempeh 250g", "6 carrots"):
         ask("larder", "add", line)
-    asked = ("plan", "--sittings", "tonight, tomorrow lunch, tomorrow dinner", "--seconds", "6", "--who", "kit")
+    asked = ("plan", "--sittings", "tonight, tomorrow lunch, tomorrow dinner", "--who", "kit")
     apart, near = ask(*asked), ask(*asked, "--own", "kit 24")
 
     def most(plan: dict[str, Any], one: int, other: int) -> float:

@@ -89,7 +89,7 @@ def test_the_command_starts_after_what_was_cooked_and_with_it_again_when_that_is
     run("larder", "import", str(lines))
 
     def days() -> list[str]:
-        plan = run("plan", "--days", "2", "--seconds", "2", "--buy", "0", "--json")
+        plan = run("plan", "--days", "2", "--buy", "0", "--json")
         return [f"{one['date'][-2:]} {one['sitting']}" for one in plan["sittings"]]
 
     assert days() == ["11 dinner", "12 packed", "12 dinner"]

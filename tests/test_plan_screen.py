@@ -1,17 +1,22 @@
 """The plan on the screen, driven by keys (Textual's pilot). Every plan shown was replayed by plan/verify."""
 
 import asyncio
-import time
+import re
+import threading
 from collections.abc import Callable
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 
 import pytest
 from textual.pilot import Pilot
 
+import composed_once
 from calmlarder.household.booking import Ending, end
 from calmlarder.household.larder import move_to
 from calmlarder.household.sharing import last_plan
+from calmlarder.plan.plan_days import Asked, How
+from calmlarder.plan.planned import Planned
 from calmlarder.store.logs import eaten_before
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
@@ -28,7 +33,7 @@ from calmlarder.tui.widgets.day_board import Card, DayBoard
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.said import Said
 from calmlarder.tui.widgets.top_line import TopLine
-from programs import SIZES, settled, type_line
+from programs import SIZES, settled, type_line, until
 
 
 @pytest.fixture
@@ -45,28 +50,54 @@ def said(app: LarderApp) -> str:
     return app.screen.query_one(TopLine).content
 
 
-async def first_plan(app: LarderApp, pilot: Pilot[None]) -> None:
-    end = time.monotonic() + 600
-    while not meals(app) and time.monotonic() < end:
-        await pilot.pause(0.02)
-    assert meals(app)
+@pytest.fixture
+def ends(monkeypatch: pytest.MonkeyPatch) -> threading.Event:
+    """Each plan has its first dinners and its first bound, and ends when this is set, or with the stop."""
+    event = threading.Event()
+
+    def held(asked: Asked, how: How) -> Planned:
+        planned = composed_once.first_plan(asked, how)
+        if how.on_bound is not None:
+            how.on_bound(planned.cost_points / 2)
+        while not event.is_set() and not (how.stop is not None and how.stop.asked):
+            event.wait(0.01)
+        return planned
+
+    monkeypatch.setattr("calmlarder.plan.plan_days.plan_days", held)
+    return event
 
 
-def test_three_days_are_planned_and_told(play: Callable[..., None], monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("calmlarder.household.planning.SECONDS", 4.0)
-
+def test_what_is_known_of_a_plan_is_said_while_it_is_looked_for(play: Callable[..., None], ends: Any) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("ctrl+n")
         await pilot.pause()
         assert isinstance(app.screen, PlanScreen)
-        await first_plan(app, pilot)
+        await until(pilot, lambda: meals(app) and app.screen._bound)
         assert "planning" in said(app)
         assert ". keeps this" in app.screen.query_one(PlanView).content
+        await pilot.press("i")
+        await pilot.pause()
+        cost, bound = re.findall(r"(\d+) points", app.screen.query_one(Hanging).content)
+        assert int(bound) == pytest.approx(int(cost) / 2, abs=1)
+        await pilot.press("escape")
+        ends.set()
+        await settled(app, pilot)
+        assert "the best found" in said(app)
+        assert ". keeps this" not in app.screen.query_one(PlanView).content
+
+    play(act)
+
+
+@pytest.mark.usefixtures("quick_plans")
+def test_three_days_are_planned_and_told(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+n")
+        await pilot.pause()
+        assert isinstance(app.screen, PlanScreen)
         await settled(app, pilot)
         told = meals(app)
         assert [one.kind for one in told] == ["dinner", "packed lunch", "dinner", "packed lunch", "dinner"]
         assert told[0].day == "Wed 11 Mar"
-        assert "best" in said(app)
         view = app.screen.query_one(PlanView)
         text = view.content
         assert "left over on its last day" in text
@@ -95,23 +126,24 @@ def test_three_days_are_planned_and_told(play: Callable[..., None], monkeypatch:
 
 
 def test_it_can_be_left_and_stopped_at_any_moment(play: Callable[..., None], monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr("calmlarder.household.planning.SECONDS", 3600.0)  # so that it never ends by itself
+    """The program's own planning, proven the best or not: left at once, left with a plan, ended by its key."""
+    monkeypatch.setattr("calmlarder.household.planning.SECONDS", 3600.0)  # so that no clock ends it
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("down")
-        for moment in (0.0, 0.5):
+        for is_there in (lambda: True, lambda: meals(app)):
             await pilot.press("ctrl+n")
-            await pilot.pause(moment)
+            await until(pilot, is_there)
             pressed = asyncio.create_task(pilot.press("escape"))
             while not isinstance(app.screen, LarderScreen):
                 await asyncio.sleep(0.01)
             await pressed  # waits for all that is drawn, too
         await settled(app, pilot)
         await pilot.press("ctrl+n")
-        await first_plan(app, pilot)
+        await until(pilot, lambda: meals(app))
         await pilot.press("full_stop")
         await settled(app, pilot)
-        assert "best" in said(app)
+        assert re.search("best|without a dish", said(app))
         assert meals(app)
 
     play(act)

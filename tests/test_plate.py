@@ -42,7 +42,7 @@ from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
 from how_much import some
-from programs import run_program, type_line
+from programs import run_program, type_line, until
 
 FOLDERS = [shipped("ingredient_tables")]
 TODAY = date(2026, 3, 11)
@@ -239,10 +239,7 @@ def test_a_plate_in_the_larders_line(tmp_path: Path, tables: Tables) -> None:
         line = app.screen.query_one(Input)
         line.value = "plate 170 g firm tofu, 75 g broccoli, 200 g cooked rice"
         meaning = app.screen.query_one("#meaning", Static)
-        for _ in range(100):
-            await pilot.pause(0.1)
-            if str(meaning.content):
-                break
+        await until(pilot, lambda: str(meaning.content))
         assert str(meaning.content).startswith("This plate fits. Fullest:")
         await pilot.press("enter")
         await pilot.pause()

@@ -205,7 +205,7 @@ def test_a_plan_reminds_to_eat_what_is_tolerated(home: Home) -> None:
     for line in LARDER.splitlines():
         home.json(DAY, "larder", "add", line)
     home.json(DAY, "people", "set", "me", "--limit", "gos 2", "--said-by", "my dietitian", "--profile", "own")
-    told = home.told(DAY, "plan", "--days", "1", "--seconds", "1", "--buy", "0")
+    told = home.told(DAY, "plan", "--days", "1", "--work", "0", "--buy", "0")
     assert "Tolerated by me: GOS up to 2 g at one meal" in told
 
 

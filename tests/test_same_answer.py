@@ -149,7 +149,7 @@ def test_the_request_of_the_command_is_that_of_the_screen(
 
 def test_a_plan_is_asked_for_the_same_sittings(homes: Homes, tables: Tables) -> None:
     """The protein that is settled is aimed at by dinners; packed lunches keep the usual 20 g on both faces."""
-    plan = json.loads(homes.command("plan", "--json", "--days", "2", "--seconds", "2", "--buy", "0"))
+    plan = json.loads(homes.command("plan", "--json", "--days", "2", "--work", "0", "--buy", "0"))
     with Household(homes.by_keys, tables, TODAY) as household:
         asked = plan_asked(household, Choices(), Which(days=2))
     assert [one["at"] for one in plan["sittings"]] == [f"{one.at:%Y-%m-%dT%H:%M}" for one in asked.sittings]

@@ -17,7 +17,7 @@ from calmlarder.household import adapting
 from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
-from programs import settled, shown, type_line
+from programs import PATIENCE_S, settled, shown, type_line, until
 
 RECIPE = "Stew\n\nServes 4\n\n- 500 kg harissa with garlic\n- 200 g carrots\n"
 
@@ -74,8 +74,7 @@ async def ask_for_the_recipe_and_wait(app: LarderApp, pilot: Pilot[None]) -> Non
     await pilot.pause()
     app.screen.query_one(TextArea).text = RECIPE
     await pilot.press("f5")
-    while not app.faults:
-        await pilot.pause(0.05)
+    await until(pilot, lambda: app.faults)
     await pilot.pause()
 
 
@@ -84,9 +83,8 @@ def test_a_screen_that_cannot_open_is_left(play: Callable[..., LarderApp], monke
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("ctrl+r")
-        while not app.faults:
-            await pilot.pause(0.05)
-        await pilot.pause(0.2)
+        await until(pilot, lambda: app.faults and isinstance(app.screen, LarderScreen))
+        await pilot.pause()
         await still_there(app, pilot)
 
     play(act, faults_meant=True)
@@ -104,11 +102,17 @@ def test_a_key_that_fails_leaves_its_screen(play: Callable[..., LarderApp], monk
     play(act, faults_meant=True)
 
 
+async def until_it_is_left(app: LarderApp) -> None:
+    """The pilot waits for a program that runs: it is no help here."""
+    async with asyncio.timeout(PATIENCE_S):
+        while not app.return_code:
+            await asyncio.sleep(0.05)
+
+
 def test_behind_the_first_screen_it_ends_with_another_status_than_0(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         app.screen.call_later(fails)
-        while not app.return_code:
-            await asyncio.sleep(0.05)
+        await until_it_is_left(app)
 
     assert play(act, faults_meant=True).return_code == 70
 

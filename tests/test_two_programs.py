@@ -10,6 +10,7 @@ from textual.widgets import Input
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
+from programs import until
 from test_screens import foods, type_line
 
 
@@ -54,8 +55,7 @@ def test_what_another_program_brought_is_shown(play: Callable[..., LarderApp], t
         with Store.at(tmp_path / "home") as other:
             (spinach,) = other.lots()
             other.add_lots([{**spinach.content, "food": "tempeh", "line": "tempeh 200g"}], "add tempeh")
-        await pilot.pause(1.5)
-        assert sorted(foods(app)) == ["spinach", "tempeh"]
+        await until(pilot, lambda: sorted(foods(app)) == ["spinach", "tempeh"])
         assert app.screen.query_one(Input).value == "firm to"  # what is half typed stays
 
     play(act)

@@ -69,9 +69,15 @@ def _last_word(name: str) -> tuple[str, ...]:
     return () if last and last[0] in _EVERYWHERE else last
 
 
+@lru_cache(maxsize=64)  # a sentence is looked at again for each food that it names
+def _words_at(text: str) -> tuple[tuple[int, int, str], ...]:
+    """Where each word of a text stands, with its singular."""
+    return tuple((one.start(), one.end(), found[0]) for one in _WORD.finditer(text) if (found := words_of(one[0])))
+
+
 def spans_in(text: str, names: Names) -> Iterator[tuple[int, int, frozenset[str]]]:
     """Where each name stands in a text as it was written, and the foods that it may mean; the longest at each word."""
-    words = [(one.start(), one.end(), found[0]) for one in _WORD.finditer(text) if (found := words_of(one[0]))]
+    words = _words_at(text)
     place = 0
     while place < len(words):
         ends = range(min(len(words), place + _LONGEST_NAME), place, -1)

@@ -25,7 +25,7 @@ _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
-_MOST_OF_A_LAST_PACK, _LAST_DAYS = 1.75, 2
+_MOST_OF_A_LAST_PACK, _LAST_DAYS = 2.1, 2
 _FROM_THE_SEA = frozenset({"fish", "shellfish"})
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
 # About a tablespoon of soy sauce a person, which has as much salt as half a day's (2.3 g): USDA SR 28 16123, recalled.

@@ -1,7 +1,7 @@
 """From a cook's lines to lots: what each line means, what must be asked, what is not known."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from datetime import date
 
 from pydantic import BaseModel, ConfigDict
@@ -10,7 +10,7 @@ from rapidfuzz import fuzz, process
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.jarred_herbs import among_spices
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.standing import is_brown_and_old, is_opened, noted, place_of, was_open
+from calmlarder.larder.standing import is_brown_and_old, is_opened, noted, place_of, thawed_by, was_open
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
 from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge
 from calmlarder.larder.urgency import Kept, urgency_of
@@ -99,10 +99,17 @@ class LarderReader:
         self._tables = tables
         self._today = today
         self._lexicon = Lexicon(tables) if lexicon is None else lexicon
+        self._offered_last: Callable[[Food], bool] = lambda food: False
 
     def on_day(self, day: date) -> "LarderReader":
         """A reader of the same names for another day."""
-        return LarderReader(self._tables, day, self._lexicon)
+        reader = LarderReader(self._tables, day, self._lexicon)
+        reader.offer_last(self._offered_last)
+        return reader
+
+    def offer_last(self, is_last: Callable[[Food], bool]) -> None:
+        """Of what a line may be, offer some foods behind the others: those that are not eaten here."""
+        self._offered_last = is_last
 
     def remember(self, meant: Mapping[str, tuple[str, ...]]) -> None:
         """What words meant in this house, by the words."""
@@ -167,6 +174,8 @@ class LarderReader:
         first = unclear[:1] if stands else unclear
         outcome = "unknown" if all(part.named.outcome == "unknown" for part in first) else "ask"
         candidates = unclear[0].named.candidates if stands else line.candidates
+        foods = self._tables.food_by_id
+        candidates = tuple(sorted(candidates, key=lambda one: self._offered_last(foods[one.food])))
         question = f"what is `{said}`?" if outcome == "ask" else f"`{said}` is {NOT_KNOWN}"
         if "marinated" in unclear[0].named.left:
             question = f"is there onion or garlic in the marinade of `{said}`? name the food only where there is none"
@@ -262,7 +271,8 @@ class LarderReader:
         kept = Kept(food, place_of(food, line, part.amount), self._today, self._tables)
         condition = ", ".join(part.conditions) or None
         trimmed = part.to_bin and bad_at_the_edge(food, line.text)
-        dates = tuple(one.since(self._today) for one in line.dates) or noted(kept, line, part)
+        dates = tuple(one.since(self._today) for one in line.dates)
+        dates = (*dates, *thawed_by(dates, kept, line.text)) or noted(kept, line, part)
         share = eatable_share(food, line.text, weighed=part.amount.grams is not None)
         span = span.times(Span(share, share, share))
         urgency = urgency_of(dates, ", ".join(filter(presses, part.conditions)) or None, kept)
