@@ -51,7 +51,7 @@ _PART_NO_DAY = LatePattern(
     r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])"
 )
 _SOAKING = LatePattern(
-    rf"\bsoak(?:ing|ed) (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?", needs=("soak",)
+    rf"\bsoak(?:ing|ed)? (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?", needs=("soak",)
 )
 # What came from a shop or a market on a day was bought then, whatever stands between.
 _SHOPPING = (
