@@ -42,7 +42,7 @@ _MADE = (
     "ham 12 mar use by", "milk fri bbe", "tin and a half of beans", "leeks (4)", "4", "half", "ham (half)",
     "rice (a few)",
     "veg box last tuesday", "weekly delivery on monday", "groceries run thursday", "market stall today",
-    "we don't eat eggs", "i ate the ham", "no milk left", "we haven't any rice", "forgot the butter", "eggs not mine",
+    "we don't eat eggs", "i ate the ham", "had fish yesterday", "no milk left", "we haven't any rice", "forgot the butter", "eggs not mine",
     "jam, hands off", "yoghurt for monday lunch", "ham for tonight", "soup for grandad", "raisins kids lunch",
     "honey from auntie jean's bees", "kids don't eat it", "toms 6, 2 gone mouldy", "eggs 6 minus 2", "12 box, 7 inside",
     "carrots, not mouldy yet", "milk has gone off", "chard a bit wilted", "lettuce brown at the edges", "5 mars",
