@@ -149,6 +149,7 @@ class CookScreen(Screen[bool]):
             if name is not None:
                 self.query_one(Timers).begin(alone[name].what, alone[name].minutes)
                 self._remember()
+                self.call_after_refresh(self._keep_in_sight)  # the timer takes rows of the list
 
         from calmlarder.tui.choice import Choice
 
@@ -191,6 +192,7 @@ class CookScreen(Screen[bool]):
         scale = self.query_one("#scale", Static)
         scale.display = True
         scale.update("\n".join(lines) if lines else "every limit holds with these amounts")
+        self.call_after_refresh(self._keep_in_sight)
 
     def action_cooked(self) -> None:
         """Take what was used out of the larder, log each share, box the rest: one action, one undo."""
