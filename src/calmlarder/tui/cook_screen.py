@@ -261,7 +261,7 @@ def _boxes_words(boxes: int, most: int, dinner: "Dinner") -> str:
     """So many portions, as they are offered for boxes."""
     if dinner.portions:
         return "the guest's portion" if most == 1 else f"{boxes} of the {most} guests' portions"
-    return f"{boxes} of {dinner.people} portion{'s' * (dinner.people > 1)}"
+    return "all of it" if dinner.people == 1 else f"{boxes} of {dinner.people} portions"
 
 
 def _over(grams: float) -> str:
