@@ -121,7 +121,7 @@ def test_one_who_eats_alone_may_box_it(play: Callable[..., LarderApp]) -> None:
         assert "dinner for 1" in asked(app)
         await pilot.press("enter", "c")
         await pilot.pause()
-        assert offered(app) == ["none: it is all eaten", "1 of 1 portion", "half of it"]
+        assert offered(app) == ["none: it is all eaten", "all of it", "half of it"]
         await pilot.press("down", "enter")
         await settled(app, pilot)
         assert any(one.lot.box is not None for one in app._kitchen.lots())

@@ -124,8 +124,11 @@ def _instead(why: Why, style: Style, in_points: bool) -> Iterator[str]:
         yield style.strong(
             f"{word.capitalize()} it no dinner meets the limits{'' if one.proven else ', as far as seen'}"
         )
-        for sentence in one.holds_back:
-            yield from style.hanging(f"What holds it back beside the rest: {sentence}.")
+        if len(one.holds_back) == 1:
+            yield from style.hanging(f"What holds it back: {in_words(one.holds_back[0])}.")
+        elif one.holds_back:
+            all_of_them = "; ".join(map(in_words, one.holds_back))
+            yield from style.hanging(f"What holds it back, each of these beside the others: {all_of_them}.")
         return
     yield from (style.strong(line) for line in textwrap.wrap(_instead_heading(one, one.dinner, used), style.width))
     for difference in one.differences:

@@ -149,6 +149,7 @@ class CookScreen(Screen[bool]):
             if name is not None:
                 self.query_one(Timers).begin(alone[name].what, alone[name].minutes)
                 self._remember()
+                self.call_after_refresh(self._keep_in_sight)  # the timer takes rows of the list
 
         from calmlarder.tui.choice import Choice
 
@@ -191,6 +192,7 @@ class CookScreen(Screen[bool]):
         scale = self.query_one("#scale", Static)
         scale.display = True
         scale.update("\n".join(lines) if lines else "every limit holds with these amounts")
+        self.call_after_refresh(self._keep_in_sight)
 
     def action_cooked(self) -> None:
         """Take what was used out of the larder, log each share, box the rest: one action, one undo."""
@@ -259,7 +261,7 @@ def _boxes_words(boxes: int, most: int, dinner: "Dinner") -> str:
     """So many portions, as they are offered for boxes."""
     if dinner.portions:
         return "the guest's portion" if most == 1 else f"{boxes} of the {most} guests' portions"
-    return f"{boxes} of {dinner.people} portion{'s' * (dinner.people > 1)}"
+    return "all of it" if dinner.people == 1 else f"{boxes} of {dinner.people} portions"
 
 
 def _over(grams: float) -> str:
