@@ -101,3 +101,52 @@ def test_what_somebody_keeps_for_a_birthday_is_not_asked_for(
 ) -> None:
     [lot] = lots_of(["Wife's rib eye, for her birthday Sat"])
     assert (lot.owner, lot.kept_for) == ("wife", "birthday")
+
+
+def test_paneer_is_fried_before_it_meets_tomatoes_and_chops_stay_out_of_bowls(cook: Cook) -> None:
+    fridge = [
+        "potatoes 1kg",
+        "paneer 300g",
+        "tomatoes x4",
+        "spinach 200g",
+        "turmeric",
+        "ground cumin",
+        "ginger",
+        "ghee",
+    ]
+    text = said(cook(fridge, "spiced-potatoes"))
+    assert text.index("paneer") < text.index("tomatoes to the pan") < text.index("Return the paneer")
+    with_chops = ["dry white rice 1kg", "pork chops 300g", "300 g chicken breast", "carrots x4", "soy sauce", "ginger"]
+    assert "pork-chops" not in {use.food for use in cook(with_chops, "stir-fry").uses}
+
+
+def test_what_is_said_of_a_cracked_egg_a_green_potato_and_old_nuts(cook: Cook) -> None:
+    """Eggs: US Department of Agriculture on shell eggs; potatoes: UK Food Standards Agency (both recalled)."""
+    fridge = [
+        "4 eggs, cracked",
+        "potatoes 1kg green",
+        "carrots x4 bendy",
+        "200 g kale, wilted",
+        "cheddar",
+        "butter",
+    ]
+    told = " ".join(cook(fridge, "hash").cautions)
+    assert "a cracked one goes in the bin" in told
+    assert "leave out any that is green" in told
+    assert told.count("cut away what is bad") == 1
+
+
+def test_saltfish_that_soaked_is_simmered_once_and_a_jar_is_rinsed(cook: Cook) -> None:
+    fridge = ["dry white rice 1kg", "tomatoes x4", "carrots x4", "oil", "thyme", "nopales jar"]
+    text = said(cook([*fridge, "salt cod 150g, soaked since morning"], "supper-plate"))
+    assert "two changes" not in text
+    assert "simmered 8 minutes in fresh water" in text
+
+
+def test_live_mussels_and_a_last_pack_of_mince_go_in_whole(cook: Cook) -> None:
+    mussels = cook(
+        ["dry white rice 1kg", "tomatoes x6", "mussels 1kg live, eat today", "lime", "oil"], "tomato-stew", 3
+    )
+    assert next(use.household for use in mussels.uses if use.food == "mussels") == "1000 g in their shells"
+    fridge = ["potatoes 1kg", "carrots x6", "tinned tomatoes", "turkey mince 500g, use by tomorrow", "garlic oil"]
+    assert next(use.grams for use in cook(fridge, "tomato-stew").uses if use.food == "turkey-mince") >= 495

@@ -63,12 +63,16 @@ def test_what_goes_off_next_is_named_as_the_cook_calls_it(
 
     def said(line: str) -> list[str]:
         dinner = compose(lots_of([*LINES, line]), wanting(protein_floor_g=8, seconds=60), warm, tables).dinners[0]
-        return [one for one in dinner.cautions if one.startswith("Goes off next")]
+        return [one for one in dinner.cautions if one.startswith("Goes off")]
 
     assert said("mussels 500g, use by tomorrow") == [
         "Goes off next: mussels (tomorrow is the last day). Plan it in, or freeze the mussels today."
     ]
     assert said("mussels 500g (frozen)") == []
+    assert said("button mushrooms 250g, use by tomorrow") == [
+        "Goes off, and a usual amount passes the limits: button mushrooms (tomorrow is the last day). For somebody "
+        "else's plate, or the freezer."
+    ]
     assert said("fresh parsley 60g, use by tomorrow") == []
 
 

@@ -3,7 +3,7 @@
 Grams of a teaspoon: USDA SR 28 (turmeric 02043, thyme 02042). Alcohol in mirin, bones of fish: common knowledge.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 import pytest
 
@@ -216,3 +216,16 @@ def test_the_check_names_what_the_kitchen_must_not_do(cook: Cook, tables: Tables
     assert any("soy sauce" in one for one in faults(uses=uses))
     ungutted = [step.replace("gutted", "taken out") for step in told["steps"]]
     assert any("no fillet" in one for one in faults(steps=ungutted))
+
+
+def test_thawed_is_for_today_or_tomorrow_and_shells_are_not_eaten(
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+) -> None:
+    """A day once thawed: UK Food Standards Agency. Meat of mussels in the shell: about a quarter, USDA (recalled)."""
+    today, tomorrow, shells, whole = lots_of(
+        ["beef mince 400g, thawed yesterday", "chicken breast 300g, thawing since this morning", "mussels 1kg live",
+         "mackerel 2, whole, gutted"]
+    )  # fmt: skip
+    assert (today.safety_days_left, tomorrow.safety_days_left) == (0, 1)
+    assert 200 <= shells.grams <= 300
+    assert count_in(whole.line) == 2

@@ -7,6 +7,7 @@ from calmlarder.adapt import prices
 from calmlarder.adapt.binding import with_eggs_that_bind
 from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.counted import Counted, counted
+from calmlarder.adapt.dropped import only_changes
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
 from calmlarder.adapt.open_lines import IN_LEAVES, open_lines
@@ -63,10 +64,14 @@ def adapt(
         }  # fmt: skip
         status = answers[solved.kind]
     changes = with_eggs_that_bind(_changes(opened, solved, serves, eaters, over), lines.counted, tables)
+    if status in {"fits", "adapted", "adapted_best_found"}:
+        only = only_changes(lines.counted, {change.place for change in changes}, eaters, tables)
+        changes = tuple(sorted((*changes, *only), key=_in_order))
+        status = "adapted" if only and status == "fits" else status
     changed = {change.place for change in changes}
     unread = tuple(one for one in lines.unread if one.place not in changed)
     after = None
-    if status == "fits":
+    if status == "fits" or (status == "adapted" and not solved.chosen):
         after = loads_of(own, serves, limits)
     elif solved.chosen:
         kept = [one for line, number in zip(opened, solved.chosen, strict=True) for one in line.choices[number].brings]
@@ -82,6 +87,11 @@ def adapt(
         changes=changes,
         unread=with_triggers(unread, reads, eaters, tables),
     )
+
+
+def _in_order(change: Change) -> tuple[bool, int]:
+    """By their lines; what is of the whole dish comes last."""
+    return change.place is None, change.place or 0
 
 
 def _filled_ones(told: Told, tables: Tables) -> bool:

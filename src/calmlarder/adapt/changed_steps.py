@@ -13,6 +13,7 @@ from typing import NamedTuple
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
 from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.collective import collective_names
+from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.in_words import A_MIXTURE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import names_of_all, spans_in, with_last_words
@@ -81,11 +82,13 @@ class Steps(NamedTuple):
 
 def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Steps:
     """The steps as the changed recipe is cooked, with a note for each food that changed."""
+    steps = steps_without_others(steps, [part.read for part in parts], adapted, tables)
+    adapted = adapted.model_copy(update={"changes": tuple(one for one in adapted.changes if one.change != "only")})
     changed = {
         parts[change.place].read.food or "": change for change in adapted.changes if change.place is not None
     }  # fmt: skip
     if not changed:
-        return Steps(tuple(steps), ())
+        return Steps(steps, ())
     known = {part.read.food for part in parts if part.read.food}
     names = {**single_words(parts), **with_last_words(known, tables), **called_by_lines(parts)}
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}

@@ -99,7 +99,8 @@ def _breaks(food: Food, eaters: Eaters) -> str:
     return f"{food.name} holds or may hold {', '.join(met)}" if met else ""
 
 
-_KINDS = frozenset({"spice", "herb", "acid", "oil", "butter", "soy-sauce", "salad-leaf", "citrus"})
+_KINDS = frozenset({"spice", "herb", "acid", "oil", "butter", "soy-sauce", "salad-leaf", "citrus", "seed"})
+_BESIDE = frozenset({"bread", "wrap"})  # without an amount they are eaten with it
 _TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|topping|the table)\b")
 # A heading over what is put on each plate.
 _ON_TOP = re.compile(r"\b(?:to serve|(?:for|on) (?:the )?top|toppings?|garnish|to finish)\b")
@@ -141,7 +142,7 @@ def _usual(read: IngredientRead, serves: int, limits: Profile, tables: Tables, o
     portion *= _OF_A_FEW if _A_FEW.match(read.text.casefold()) else 1
     profile = load_profile_of(food, tables)
     rows = rows_of([Item(food.id, profile, Fraction(2 * portion), False)], limits)
-    served = on_top or bool(_TO_SERVE.search(read.text.casefold()))
+    served = on_top or read.optional or food.kind in _BESIDE or bool(_TO_SERVE.search(read.text.casefold()))
     much = any(_OF_A_LIMIT * exact_grams(row.sum.likely) > row.cap.typical_g for row in rows)
     seasons = food.kind in _KINDS
     if not profile.anything or (not served and (much or (not seasons and not _comes_cooked(food)))):

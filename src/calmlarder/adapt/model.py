@@ -11,7 +11,8 @@ from calmlarder.intake.profile import Profile
 from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
 
 # `weigh`: less by a tenth at most: the amount is the same, the scale is what changes. `more`: an egg, to bind.
-Kind = Literal["swap", "less", "weigh", "out", "serving", "more"]
+# `only`: of what a line allows its own food alone.
+Kind = Literal["swap", "less", "weigh", "out", "serving", "more", "only"]
 # `fits`: nothing has to change. `adapted`: no smaller change exists; `adapted_best_found`: perhaps one does.
 # `cannot`: proven that nothing within what the dish bears brings it under; `open`: none was found in time.
 # `nothing_read`: no line could be counted, so nothing is said.

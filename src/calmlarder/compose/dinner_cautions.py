@@ -1,10 +1,11 @@
 """What to mind with a dish, its foods and its lots, each once, and who says so."""
 
+import re
 from collections.abc import Mapping
 
 from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.solve import Plan, Use
-from calmlarder.kitchen.filling import sprouts
+from calmlarder.kitchen.filling import listed, sprouts
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.trimmed import MOULDY_CORNER, TRIM
 from calmlarder.tables.book import Tables
@@ -18,6 +19,12 @@ _COMMON_PRACTICE = "common_practice"
 _ADVICE = "fsa_uk"
 _SPOILS_RAW = frozenset({"fish", "shellfish", "poultry", "meat"})
 _KEEPS_COOKED = frozenset({"tofu", "tempeh", "seitan"})  # on their last day, too
+_TURNS_RANCID = frozenset({"nut", "seed"})
+_GREEN = re.compile(r"\bgreen", re.IGNORECASE)
+# What is green or sprouts holds solanine (UK Food Standards Agency on potatoes: recalled).
+_GREEN_POTATO = "leave out any that is green; peel the rest, and cut away green, eyes and sprouts deeply"
+# A shell that broke at home today (US Department of Agriculture on shell eggs: recalled).
+_CRACKED = "take the sound ones; a cracked one goes in the bin, unless it cracked today: then cook it firm tonight"
 _WORTH_COOKING_G = 15  # less is not worth a pan: ours
 
 
@@ -30,16 +37,20 @@ def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[
     """What to mind with the dish and its foods, each once, and behind it who says so."""
     cautions = list(plan.problem.pattern.cautions)
     said_by: list[str] = []
+    tired: list[str] = []
     for use in plan.uses:
         food, lot = foods[use.option.offered.food.id], use.option.offered.lot
         rows = tables.cautions_of(food)
         cautions += [f"{row.caution}." for row in rows if row.caution]
         said_by += [row.source for row in rows if row.source != _COMMON_PRACTICE]
+        tired += _tired(lot, food)
         cautions += _lot_cautions(lot, food, says_garlic(use.option.offered.food))
         rest = _rest_of(use, food, plan)
         if rest:
             cautions.append(rest)
             said_by.append(_ADVICE)
+    if tired:
+        cautions.append(f"{listed(tired).capitalize()}: cut away what is bad; if in doubt, throw it away.")
     if said_by:
         names = dict.fromkeys(tables.authority(source) for source in said_by)
         cautions.append(f"Food safety as advised by: {'; '.join(names)}.")
@@ -75,6 +86,16 @@ def _rest_of(use: Use, food: Food, plan: Plan) -> str:
     )
 
 
+def _tired(lot: Lot, food: Food) -> list[str]:
+    """What is soft, limp or the like, in words: all of it is told in one sentence."""
+    past, condition = lot.days_left is not None and lot.days_left < 0, lot.condition
+    if not condition or past or condition == MOULDY_CORNER or food.kind == "egg" or food.kind in _TURNS_RANCID:
+        return []
+    if food.id == "potato" and _GREEN.search(condition):
+        return []
+    return [f"{food.name} ({condition})"] if sprouts(food, condition) or "sprout" not in condition else []
+
+
 def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
     cautions = []
     if lot.days_left is not None and lot.days_left < 0:
@@ -84,10 +105,12 @@ def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
         )
     elif lot.condition == MOULDY_CORNER:
         cautions.append(f"{food.name.capitalize()} ({lot.condition}): {TRIM}.")
-    elif lot.condition and (sprouts(food, lot.condition) or "sprout" not in lot.condition):
-        cautions.append(
-            f"{food.name.capitalize()} ({lot.condition}): cut away what is bad; if in doubt, throw it away."
-        )
+    elif lot.condition and food.kind == "egg":
+        cautions.append(f"{food.name.capitalize()} ({lot.condition}): {_CRACKED}.")
+    elif lot.condition and food.kind in _TURNS_RANCID:
+        cautions.append(f"{food.name.capitalize()} ({lot.condition}): taste one first, and throw them away if bitter.")
+    elif lot.condition and food.id == "potato" and _GREEN.search(lot.condition):
+        cautions.append(f"{food.name.capitalize()} ({lot.condition}): {_GREEN_POTATO}.")
     if food.state in COOKED_STATES and lot.days_left == 0:
         cautions.append(f"{food.name.capitalize()}: today is its last day, so keep nothing of this dish for tomorrow.")
     if thaws(lot, food):

@@ -1,5 +1,6 @@
 """Which lots may be cooked tonight, and why the others may not."""
 
+import re
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
@@ -18,6 +19,8 @@ from calmlarder.tables.rows import Food
 _IN_PIECES = frozenset({"fish", "poultry", "meat"})
 _LEAST_PIECE_G = 50  # what is smaller (wings, nuggets) is counted on the plate; ours
 _MOST_OF_A_PORTION = 1.4  # a piece that is larger is cut: ours
+_CUT_WITH_WHEAT = "asafoetida"
+_WHEAT = re.compile(r"\b(?:wheat|atta|maida)\b(?![ -]*free)", re.IGNORECASE)
 BEYOND = ""  # in place of a lot's id: many of them
 
 
@@ -135,6 +138,8 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
             f"taken as {food.name}, how much nobody can tell: if its label names none, write `without onion or garlic` "
             "behind it"
         )
+    if food.id == _CUT_WITH_WHEAT and _WHEAT.search(lot.line) and wanted.profile.limits_foods:
+        return "its line says that it is cut with wheat: the dish does without"
     if food.id in wanted.without:
         return "left out as asked"
     unknown = tables.unknown_of(food.id)

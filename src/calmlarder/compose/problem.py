@@ -25,7 +25,7 @@ _LEAST_SHARE_SMALL = 0.4
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
-_MOST_OF_A_LAST_PACK, _LAST_DAYS = 1.75, 2
+_MOST_OF_A_LAST_PACK, _LAST_DAYS = 2.1, 2
 _FROM_THE_SEA = frozenset({"fish", "shellfish"})
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
 # About a tablespoon of soy sauce a person, which has as much salt as half a day's (2.3 g): USDA SR 28 16123, recalled.
@@ -60,6 +60,7 @@ class Option(NamedTuple):
     lysine: int  # hundredths of a mg in one unit, rounded down
     minutes: int
     points: int  # for one portion, by urgency
+    finish: int  # for using the lot up
     weighable: bool
     boxed: bool  # a share of a dish, whose amount is what its box holds
     sealed: bool
@@ -231,6 +232,8 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     pressing = _pressing(lot)
     perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
     points = weights.rescue_points(pressing, perishable and not food.is_staple)
+    points = _main_points(thing, pressing, points) if main else points
+    off_tomorrow = _is_last_pack(slot, thing, wanted) and (lot.days_left or 0) <= 1
     return Option(
         offered=thing,
         slot=name,
@@ -244,7 +247,8 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         fibre_mg=int((food.fibre_g or 0) * 10 * unit),
         lysine=int((food.lysine_mg or 0) * unit),
         minutes=minutes_of(slot, food, lot.line, least * unit),
-        points=_main_points(thing, pressing, points) if main else points,
+        points=points,
+        finish=round(points * (weights.LAST_PACK_FINISH if off_tomorrow else weights.FINISH_SHARE)),
         weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in CANNED_STATES and not lot.opened,

@@ -27,7 +27,7 @@ from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats, oil_teaspoons
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.with_bones import count_in, is_whole_fish
+from calmlarder.larder.with_bones import count_in, is_in_shell, is_whole_fish, shells_too
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure, in_packs
@@ -167,6 +167,8 @@ def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
     """
     if is_small(food, lot.line):
         return None
+    if is_in_shell(food, lot.line):
+        return f"{shells_too(grams)} g in their shells"
     each = _each_g(lot)
     if each is not None and is_whole_fish(food, lot.line):
         count, all_of_them = max(1, round(grams / each)), round(lot.grams / each)

@@ -20,6 +20,14 @@ _HEADINGS = {f"h{level}": level for level in range(1, 7)}
 _LISTS = frozenset({"ul", "ol", "table", "dl"})
 _LONGEST_HEAD = 60  # signs; a longer line is a sentence: ours
 _PARTS = frozenset({"span", "b", "strong", "td", "th"})
+# `400 g`, `1 medium (about 700 g)`: nothing but an amount, in a cell or before a colon of its own.
+_ONLY_AMOUNT = re.compile(
+    r"(?:about |approx\.? )?[\d½¼¾⅓⅔⅛][\d½¼¾⅓⅔⅛ ./–-]*(?:[a-z]{1,11}\.?)?(?: (?:tins?|cans?|medium|large|small))?"
+    r"(?: ?\([^()]{1,30}\))?",
+    re.IGNORECASE,
+)
+_LONGEST_AMOUNT = 40
+_CELLS = 2  # of a row: what, and how much
 
 
 class Block(NamedTuple):
@@ -40,6 +48,8 @@ class _Page:
         self._lists: list[int] = []
         self._count = 0
         self._hidden: list[str] = []
+        self._in_row = False
+        self._term = ""  # what the last line is, where it is the term of a list of terms
 
     def takes(self, token: Token) -> None:
         """The next tag or text."""
@@ -65,6 +75,9 @@ class _Page:
         elif tag in _LINES:
             within = bool(self._lists) and tag in _LISTS
             self.breaks(_HEADS_A_LIST if within else 0)
+            self._in_row = tag == "tr"
+            if tag != "dd":
+                self._term = ""
             if tag in _LISTS:
                 self._count += 1
                 self._lists.append(self._count)
@@ -74,11 +87,25 @@ class _Page:
             self.breaks()
             self._level = 0
         elif tag in _LINES:
+            told = len(self.blocks)
             self.breaks()
+            if tag == "dt":
+                self._term = self.blocks[-1].text if len(self.blocks) > told else ""
+            elif tag == "dd" and self._term and len(self.blocks) > told:
+                self._joins_the_term()
+            self._in_row &= tag not in {"tr", "table"}
             if tag in _LISTS and self._lists:
                 self._lists.pop()
         elif tag in _PARTS:
             self._text.append("\x00")
+
+    def _joins_the_term(self) -> None:
+        """One line of a term and what stands under it, where either is but an amount: `250g`, `plain flour`."""
+        term, said = self.blocks[-2].text, self.blocks[-1]
+        if _is_amount(term) != _is_amount(said.text):
+            line = f"{term} {said.text}" if _is_amount(term) else f"{said.text} {term}"
+            self.blocks[-2:] = [said._replace(text=line, level=0)]
+        self._term = ""
 
     def breaks(self, heads: int = 0) -> None:
         """The end of a line. Parts set apart by their look alone are set apart by a space.
@@ -89,13 +116,20 @@ class _Page:
         self._text.clear()
         if not told.strip("\x00 \n\t\r") or len(self.blocks) >= _MOST_BLOCKS:
             return
-        apart = "".join(
-            (" " if index and piece[:1].isalnum() else "") + piece for index, piece in enumerate(told.split("\x00"))
-        )
+        pieces = told.split("\x00")
+        cells = [piece for piece in pieces if piece.strip()]
+        if self._in_row and len(cells) == _CELLS and _is_amount(cells[1]) and not _is_amount(cells[0]):
+            pieces = [cells[1], cells[0]]  # the amount goes first
+        apart = "".join((" " if index and piece[:1].isalnum() else "") + piece for index, piece in enumerate(pieces))
         text = clean_line(html.unescape(apart[:_LONGEST]))
         if text:
             level = self._level or (heads if len(text) <= _LONGEST_HEAD and not _NUMBER.search(text) else 0)
             self.blocks.append(Block(level, self._lists[-1] if self._lists else 0, text))
+
+
+def _is_amount(text: str) -> bool:
+    bare = html.unescape(text[: 2 * _LONGEST_AMOUNT]).strip()
+    return len(bare) <= _LONGEST_AMOUNT and _ONLY_AMOUNT.fullmatch(bare) is not None
 
 
 def blocks_of(page: str) -> list[Block]:

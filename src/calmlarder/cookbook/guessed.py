@@ -15,6 +15,12 @@ from calmlarder.matching.words import plain, words_of
 _LONGEST_LINE = 300
 _LONGEST_HEADING = 70
 _LEAST_LISTED = 3
+_LONGEST_IN_A_RUN = 140  # signs of an ingredient
+_STILL_LISTED = re.compile(r"\b(?:salt|pepper|oil|to (?:serve|taste|garnish|finish)|for (?:frying|serving))\b", re.I)
+_TABLE_HEAD = re.compile(r"(?:what|items?|ingredients?|foods?) ?(?:how much|amounts?|quantit(?:y|ies)|needed)?:?", re.I)
+_TAGS = re.compile(r"(?:tags?|filed|posted|categor(?:y|ies)|copyright|©)\b", re.I)
+_SHORTEST_STEP = 30  # signs of the first one; later ones may be shorter: ours
+_MOST_IN_A_HEADING = 4  # words: ours
 _LEAST_NAMED = 2  # words of a recipe's own heading: ours
 _PAGE_TITLE = re.compile(r"<title\b[^>]{0,200}>([^<]{1,500})</title", re.IGNORECASE)
 # `1. Bring the water to a boil. Add the rice.`: a numbered line that ends as a sentence, not an amount.
@@ -38,6 +44,7 @@ def guessed_object(page: str) -> dict[str, Any] | None:
     if found is None:
         return None
     chosen, behind = found
+    chosen = chosen[1:] if _TABLE_HEAD.fullmatch(chosen[0].text) else chosen
     first = blocks.index(chosen[0])
     above = [one.text for one in blocks[max(0, first - 12) : first]]
     title = _title(page, blocks[:first])
@@ -45,7 +52,9 @@ def guessed_object(page: str) -> dict[str, Any] | None:
         "@context": "https://schema.org",
         "@type": "Recipe",
         "name": title[:LONGEST_TITLE],
-        "recipeIngredient": [_line(one) for one in chosen[:MOST_INGREDIENTS]],
+        "recipeIngredient": [
+            _line(one, _is_alone(place, chosen)) for place, one in enumerate(chosen[:MOST_INGREDIENTS])
+        ],
         "recipeInstructions": [one.text for one in behind[:MOST_STEPS]],
     }
     serves = _serves([*above, *(one.text for one in blocks)])
@@ -77,9 +86,18 @@ def _serves(texts: Sequence[str]) -> int | None:
     )
 
 
-def _line(block: Block) -> str:
-    """A heading inside a list keeps looking like one."""
-    return block.text if not block.level or block.text.endswith(":") else f"{block.text}:"
+def _line(block: Block, alone: bool) -> str:
+    """A heading inside a list keeps looking like one, and so does a name that is `alone` in its list."""
+    return block.text if not (block.level or alone) or block.text.endswith(":") else f"{block.text}:"
+
+
+def _is_alone(place: int, chosen: Sequence[Block]) -> bool:
+    """Whether a few words without an amount are a list of their own, before another list: `Fritters`."""
+    block = chosen[place]
+    behind = chosen[place + 1] if place + 1 < len(chosen) else block
+    few = len(block.text.split()) <= _MOST_IN_A_HEADING and not re.search(r"\d", block.text)
+    alone = sum(one.listed == block.listed for one in chosen) == 1
+    return few and alone and bool(block.listed) and behind.listed != block.listed
 
 
 def _kind(block: Block) -> str | None:
@@ -162,20 +180,72 @@ def _unheaded(blocks: Sequence[Block], start: int) -> list[Block]:
 
 
 def _by_its_look(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]] | None:
-    """The list of which most lines start with an amount, and the list or the paragraphs behind it."""
+    """The lists of which most lines start with an amount, and the list or the paragraphs behind them."""
+    groups = _lists(blocks) or _runs(blocks)
+    if not groups:
+        return None
+    last = blocks.index(groups[-1][-1])
+    chosen = _with_their_headings(blocks, groups)
+    rest = blocks[last + 1 :]
+    behind = next((one.listed for one in rest if one.listed and not like_ingredient(one.text)), 0)
+    steps = [one for one in rest if one.listed == behind] if behind else _paragraphs(rest)
+    return chosen, steps
+
+
+def _lists(blocks: Sequence[Block]) -> list[list[Block]]:
     lists: dict[int, list[Block]] = {}
     for block in blocks:
         if block.listed:
             lists.setdefault(block.listed, []).append(block)
-    like = [
-        group
-        for group in lists.values()
-        if len(group) >= _LEAST_LISTED and 2 * sum(like_ingredient(one.text) for one in group) >= len(group)
-    ]
-    if not like:
-        return None
-    chosen = [one for group in like for one in group]
-    rest = blocks[blocks.index(like[-1][-1]) + 1 :]
-    behind = next((one.listed for one in rest if one.listed and not like_ingredient(one.text)), 0)
-    steps = lists[behind] if behind else [one for one in rest if not one.level and len(one.text) > _LONGEST_HEADING]
-    return chosen, steps
+    like = [group for group in lists.values() if 2 * sum(like_ingredient(one.text) for one in group) >= len(group)]
+    # A short list counts beside a longer one.
+    return like if any(len(group) >= _LEAST_LISTED for group in like) else []
+
+
+def _runs(blocks: Sequence[Block]) -> list[list[Block]]:
+    """The longest row of short lines under no list, from the first that starts with an amount to the last."""
+    best: list[Block] = []
+    row: list[Block] = []
+    for block in [*blocks, Block(1, 0, "")]:
+        if (
+            not block.level
+            and not block.listed
+            and len(block.text) <= _LONGEST_IN_A_RUN
+            and block.text[-1:] not in ".!?"
+        ):
+            row.append(block)
+            continue
+        like = [place for place, one in enumerate(row) if like_ingredient(one.text)]
+        if len(like) > _LEAST_LISTED and 2 * len(like) >= like[-1] - like[0] + 1 and len(like) > len(best) / 2:
+            end = like[-1] + 1
+            while end < len(row) and _STILL_LISTED.search(row[end].text):
+                end += 1
+            best = row[like[0] : end]
+        row = []
+    return [best] if best else []
+
+
+def _with_their_headings(blocks: Sequence[Block], groups: list[list[Block]]) -> list[Block]:
+    """The lines of the lists, each under the heading that stands right above it where there are several."""
+    found: list[Block] = []
+    for group in groups:
+        first = blocks.index(group[0])
+        above = blocks[first - 1] if first else None
+        if len(groups) > 1 and above is not None and above.level and not _kind(above):
+            found.append(above)
+        found += group
+    return found
+
+
+def _paragraphs(rest: Sequence[Block]) -> list[Block]:
+    """The sentences behind the ingredients, from the first long one to a heading of something else."""
+    steps: list[Block] = []
+    for block in rest:
+        if _BEHIND.fullmatch(block.text) or (steps and block.level and not HEADING.fullmatch(plain(block.text))):
+            break
+        sentence = bool(re.search(r"[.!)][\"”’]?$", block.text)) and not _TAGS.match(block.text)
+        if not block.level and (
+            len(block.text) > _LONGEST_HEADING or (sentence and (steps or len(block.text) > _SHORTEST_STEP))
+        ):
+            steps.append(block)
+    return steps

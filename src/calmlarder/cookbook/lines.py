@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from calmlarder.clean import clean_line
+from calmlarder.cookbook.allowed import what_is_allowed, with_amount_of
 from calmlarder.cookbook.citrus import citrus_of
 from calmlarder.cookbook.covered import Coverage
 from calmlarder.cookbook.either import OR, either_of
@@ -19,15 +20,18 @@ from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed, with
 from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail
 from calmlarder.matching.foods import UNKNOWN
+from calmlarder.matching.notes import DISHES
 from calmlarder.matching.numbers import Span
 from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
 
 _LONGEST = 400
+_MOST_IN_A_HEADING = 3  # words: ours
 _WHOLE = 100.0  # the score of a name in full
 _START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
 _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
 _ONLY_CUT = re.compile(r"(?:cut|sliced|torn|split|halved|broken) (?:in|into|on|across|horizontally|lengthways)\b")
+_WITH_SO_MUCH = re.compile(r"\b(?:with|in) [\d½¼¾⅓⅔⅛][\d./]* ?(?:tsp|tbsp|teaspoons?|tablespoons?|g|pinch(?:es)?)\b")
 _CLOVES = "cloves"
 # What is sold small too, and how much of a grown one a small one is: common practice, no source.
 _BABY = re.compile(r"\b(?:baby|pearl|pickling|silverskin|new) \w")
@@ -36,18 +40,39 @@ _OF_A_WHOLE = Span(0.12, 0.22, 0.35)
 # Shapes of pasta that lie close: a cup of them weighs twice a cup of tubes (common practice, no source).
 _CLOSE = re.compile(r"\b(?:orzo|risoni|ditalini|stelline|pastina|acini di pepe|kritharaki|soup pasta)\b")
 _AGAINST_TUBES = Span(1.7, 2.0, 2.2)
+# Of noodles weighed fresh, how much is left of them dry: 8 oz for 12 (common practice, no source).
+_FRESH_STRANDS = re.compile(r"\bfresh (?:\w+ ){0,3}noodles?\b|\bfresh (?:\w+ )?(?:ramen|udon|soba|rice sticks)\b")
+_DRY_OF_FRESH = Span(0.6, 0.67, 0.75)
 
 
 def with_headings(reads: Sequence[IngredientRead]) -> tuple[IngredientRead, ...]:
-    """The lines, of which a bare name without an amount is a heading where the next line measures that food."""
+    """The lines, of which a bare name without an amount is a heading where the next line measures that food.
+
+    So is the name of a dish (`Fritters`) that no food of the tables has, and what alone is written large (`SAUCE`).
+    """
     found = list(reads)
+    small = any(read.outcome == "read" and not read.text.isupper() for read in reads)
     for place, (read, behind) in enumerate(pairwise(reads)):
         bare = read.outcome == "read" and read.grams is None and not read.also and len(read.text.split()) == 1
         words = words_of(read.text)
         same = behind.outcome == "read" and behind.grams is not None and set(words) <= set(words_of(behind.text))
-        if bare and words and same:
+        if (bare and words and same) or (
+            (_is_a_dish(read) or (small and _is_large(read))) and behind.grams is not None
+        ):
             found[place] = IngredientRead(text=read.text, outcome="heading")
     return tuple(found)
+
+
+def _is_large(read: IngredientRead) -> bool:
+    """Whether a few words without an amount are written in capitals."""
+    few = len(read.text.split()) <= _MOST_IN_A_HEADING and not re.search(r"\d", read.text)
+    return few and read.grams is None and read.text.isupper()
+
+
+def _is_a_dish(read: IngredientRead) -> bool:
+    words = words_of(read.text)
+    unknown = read.outcome == "unknown" and not re.search(r"\d", read.text)
+    return unknown and 0 < len(words) <= _MOST_IN_A_HEADING and words[-1] in DISHES
 
 
 class LineReader:
@@ -77,8 +102,11 @@ class LineReader:
     def _best(self, shown: str, line: str) -> IngredientRead:
         """The line as several foods with amounts of their own, as it stands, in other words, or as several foods."""
         counted = self._all_of(shown, apart(line))  # `2 carrots and 1 parsnip`
-        if counted is not None:
-            return counted
+        if counted is None and _WITH_SO_MUCH.search(line):
+            counted = self._all_of(shown, tossed(line))  # `garlic, crushed with 1/2 tsp salt`
+        either = None if counted is not None else self._one_of(shown, line)
+        if counted is not None or either is not None:
+            return counted or either  # type: ignore[return-value]
         first = self._whole(shown, line)
         if first.outcome in {"read", "nothing"}:
             return first
@@ -92,9 +120,33 @@ class LineReader:
         both = self._all_of(shown, tossed(line))
         return first if both is None else self._coverage.without_trifles(both)
 
+    def _one_of(self, shown: str, line: str) -> IngredientRead | None:
+        """The line without what it allows in its food's place, where each is read by itself.
+
+        Of one that is not known the other stands; None where neither is, or the line is of another kind.
+        """
+        told, as_written = what_is_allowed(line), what_is_allowed(shown)
+        if told is None or as_written is None:
+            return None
+        first, other = self._part_of(shown, told.line), self._whole(shown, told.other)
+        if first.outcome != "read":
+            other = self._whole(shown, with_amount_of(told.line, told.other))
+            said = with_amount_of(as_written.line, as_written.other)
+            return other.model_copy(update={"said": said}) if _is_one(other) else None
+        if other.outcome != "read" or other.food == first.food:
+            again = self._whole(shown, line)
+            return None if again.outcome == "read" else first.model_copy(update={"said": as_written.line})
+        foods = tuple(dict.fromkeys((*first.alternatives, other.food, *(one.food for one in other.also))))
+        alternatives = tuple(food for food in foods if food not in {None, first.food})
+        return first.model_copy(update={"said": as_written.line, "alternatives": alternatives})
+
+    def _part_of(self, shown: str, line: str) -> IngredientRead:
+        """A piece of a line, which may itself be of several foods."""
+        return self._all_of(shown, apart(line)) or self._whole(shown, line)
+
     def _all_of(self, shown: str, pieces: tuple[str, ...]) -> IngredientRead | None:
         """The pieces of a line as one reading, where each is read as a food of its own; else nothing."""
-        reads = [self._whole(shown, piece) for piece in pieces]
+        reads = [self._one_of(shown, piece) or self._whole(shown, piece) for piece in pieces]
         foods = {read.food for read in reads if read.outcome == "read"}
         return together(reads) if reads and len(foods) == len(reads) else None
 
@@ -160,6 +212,8 @@ class LineReader:
             found = _small(found, part)
         if found.main is not None and found.main.unit == "cup" and _CLOSE.search(rest):
             found = found._replace(main=found.main._replace(number=found.main.number.times(_AGAINST_TUBES)))
+        if found.main is not None and found.main.unit == "g" and _is_dry_noodle(part) and _FRESH_STRANDS.search(rest):
+            found = found._replace(main=found.main._replace(number=found.main.number.times(_DRY_OF_FRESH)), sizes=())
         known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))
         return self._told(shown, found, part, known, optional)
 
@@ -289,6 +343,14 @@ class LineReader:
         reads = [self._told(shown, found, part, (), optional) for part in parts]
         worst = next((read for read in reads if read.outcome != "read"), None)
         return worst or together(reads)
+
+
+def _is_dry_noodle(part: Part) -> bool:
+    return part.match.food is not None and part.match.food.kind == "noodle" and part.match.food.state == "dry"
+
+
+def _is_one(read: IngredientRead) -> bool:
+    return read.outcome == "read" and not read.also
 
 
 def _small(found: Found, part: Part) -> Found:

@@ -95,6 +95,19 @@ _PELLETS = re.compile(r"^([3-9]|1\d) (?:blocks|balls|nuggets|pellets|lumps|porti
 _BOTTLE_GOURD = re.compile(r"\bbottle gourds?\b")
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
 _OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
+# `+ a bit extra if the mix is wet`: a word for the plus.
+_PLUS_SOME = re.compile(r"\s\+\s(?=(?:a (?:bit|little|few|touch|splash) )?(?:more|extra)\b)")
+# `mint and parsley, leaves picked`: what is used of them, and no food behind a comma.
+_LEAVES_PICKED = re.compile(
+    r",? (?:(?:leaves|stems|stalks|tips|fronds|sprigs)(?: only)?|(?:leaves|stems|stalks) and (?:leaves|stems|stalks)) "
+    r"(?:(?:finely|roughly|coarsely) )?(?:picked|stripped|plucked|chopped|torn|shredded|reserved|removed|discarded)\b"
+)
+# What settles in chilli oil is mostly fried garlic and shallot: read as the crisp (common practice, no source).
+_SEDIMENT = re.compile(
+    r"\bchill?i(?:es)? oil,? (?:with|and|including) (?:some of )?(?:its |the )?"
+    r"(?:sediment|solids|sludge|goop?|crispy bits|bits)\b"
+)
+_STOCK_BEHIND = re.compile(r"\b(stock|broth), (\w+(?: or \w+)+)$")
 _YOGHURT = re.compile(r"\byoghurt\b")
 _IN_OIL = re.compile(r",? \b(?:packed |stored )?in (?:\w+ )?oil\b(?:, drained)?")
 _CHILE = re.compile(r"\bchil(?:es|e|ies|is)\b(?! powder)")
@@ -124,6 +137,8 @@ def in_plain_words(line: str) -> str:
     told = _NO_GREENS.sub(" ", line)
     if told != line:
         line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
+    line = _STOCK_BEHIND.sub(r"\2 \1", _SEDIMENT.sub("chilli crisp", _PLUS_SOME.sub(" plus ", line)))
+    line = _LEAVES_PICKED.sub("", line)
     line = _CM_OF_ROOT.sub(lambda found: f"{float(found[1]) / _CM_OF_A_KNOB:g} knob ", line)
     line = _WITHOUT_THREE.sub(r"without \1 or \2", line)
     line = _MEDJOOL.sub(lambda found: f"{_G_OF_A_MEDJOOL * int(found[1])} g dates", line)

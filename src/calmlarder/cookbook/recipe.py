@@ -41,7 +41,8 @@ class IngredientRead(BaseModel):
 
     `weighed` says the line gives a weight or volume, `assumed` what was taken for granted (`ripe`).
     `choices` names what it may mean where it must be asked;
-    `alternatives` are foods the line itself allows in its place ("butter or oil"). `also` are the further foods of
+    `alternatives` are foods the line itself allows in its place ("butter or oil"), `said` the words of the line
+    without them, where these have words of their own ("(or 1 potato)"). `also` are the further foods of
     a line that names several ("salt and pepper"), each read; a line of which one part is not read is not `read`.
     """
 
@@ -58,6 +59,7 @@ class IngredientRead(BaseModel):
     assumed: str = ""
     choices: tuple[str, ...] = ()
     alternatives: tuple[str, ...] = ()
+    said: str = ""
     also: tuple["IngredientRead", ...] = ()
 
 

@@ -45,6 +45,8 @@ _TOSSED = re.compile(
     r"|dissolved|bloomed)"
     r"(?: to a paste| together| up)? (?:in|with) (?:the )?(?=\S)"
 )
+# `finely grated, with a pinch of salt`
+_WITH_A_PINCH = re.compile(r", with (?=a (?:good |big |generous |small )?pinch of|[\d½¼¾][\d/.]* ?(?:tsp|tbsp)\b)")
 # `zest of 1 orange and juice of half`
 _ZEST_AND_JUICE = re.compile(
     r"(?P<first>(?:\w+ )*?(?:zest|rind|juice)) (?:of|from) (?P<one>\S+) (?P<fruit>[a-z]+?s?)(?:,| and|, and| plus) "
@@ -99,7 +101,7 @@ def tossed(line: str) -> tuple[str, ...]:
             f"{both['first']} of {both['one']} {both['fruit']}",
             f"{both['second']} of {both['other']} {both['fruit']}",
         )
-    pieces = _TOSSED.split(line, maxsplit=1)
+    pieces = _TOSSED.split(_WITH_A_PINCH.sub(", mixed with ", line), maxsplit=1)
     return tuple(pieces) if len(pieces) == 2 else ()
 
 

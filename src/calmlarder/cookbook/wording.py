@@ -52,7 +52,8 @@ _NO_FOOD = frozenset(
     {"half", "halves", "quarter", "quarters", "white", "black", "red", "green", "sweet", "light", "whole"}
 )
 _TAIL = re.compile(
-    r"\s*(?:;|\s-\s|–|\b(?:plus (?:more|extra|additional|a (?:little|bit) more)|plus \d|to taste|to serve|to garnish"
+    r"\s*(?:;|\s-\s|–|\b(?:plus (?:more|extra|additional|a (?:little|bit|touch|splash|few)(?: more| extra)?"
+    r"(?= for\b| if\b| to\b|,|$))|plus \d|to taste|to serve|to garnish"
     r"|to sprinkle|to finish|to season|to coat|for (?!\w+ oil)|as (?:needed|required|garnish|a garnish)"
     r"|or (?:more|so|as|to taste|less|not)\b|such as|preferably|ideally|cut in|cut into|about|at room"
     r"|from (?:a|the|about|\d)|in (?:spring |salted )?water|in brine|like|without"

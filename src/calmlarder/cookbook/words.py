@@ -15,12 +15,15 @@ _LONGEST_HEADING = 60
 _BULLET = re.compile(r"[ \t]*(?:(?:[-*+•·▢☐□–‣◦]|\d{1,2}[.)](?=\s))[ \t]*)?(?:\[[ xX]?\][ \t]*)?")
 _MARKS = re.compile(r"^\s{0,3}#{1,6}\s+|[*_]{1,3}(?=\S)|(?<=\S)[*_]{1,3}|\s#+\s*$")
 _INGREDIENTS = re.compile(
-    r"(?:the )?(?:ingredients?|ingredient list|you(?:'ll| will)? need|what you(?:'ll| will)? need|shopping list)"
+    r"(?:the )?(?:ingredients?|ingredient list|you(?:'ll| will)? need|what you(?:'ll| will)? need|shopping list"
+    r"|what goes in(?:to it)?|what's in it)"
     r"(?: list)?(?: \(?(?:for|serves|makes)\b.{0,40})?"
 )
 _METHOD = re.compile(
     r"(?:the )?(?:method|instructions?|directions?|preparation|steps?|how to (?:make|cook|do) .{0,40}|how to|"
-    r"what (?:to|you) do|do this|cooking|to (?:make|cook)|procedure)"
+    r"what (?:to|you) do|do this|cooking|to (?:make|cook)|procedure|how it(?:'s| is) (?:done|made)"
+    r"|here'?s how(?: to .{0,40})?"
+    r"|let'?s (?:cook|go|bake|make it|get (?:cooking|baking|started))|off we go|get (?:cooking|baking))[!.]?"
 )
 _OTHER = re.compile(r"(?:notes?|tips?|nutrition.{0,30}|storage|equipment|you(?:'ll)? also need|comments?|about.{0,40})")
 _ABOUT = re.compile(r"(?:serves|servings?|makes|yields?|prep|cook|cooking|total|time|ready|source|by)\b")

@@ -32,6 +32,13 @@ ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
 _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
 _LEAVES_THAWED = "spinach-frozen"  # blanched before it is frozen
 _SMALL_LEAVES = re.compile(r"\b(?:lamb'?s lettuce|corn salad|mache|baby|mixed leaves|mesclun)\b", re.IGNORECASE)
+_FILLETS = frozenset({"pork-fillet"})  # as thick as an arm: fried whole it is raw inside
+_TWO_CHANGES = "two changes of water"
+_SOAKED = re.compile(r"\b(?:pre-?)?soak(?:ed|ing)?\b", re.IGNORECASE)
+_LEFT_WHOLE = re.compile(r"\bwhole\b", re.IGNORECASE)
+LEFT_WHOLE = "left whole with its stalk"  # it scents the pot and is lifted out: bitten into it sears
+_OUT_OF_A_JAR = frozenset({"fruit-vegetable", "leaf", "root", "pod", "stem", "pepper", "brassica", "shoot"})
+_JARRED = re.compile(r"\b(?:jar|jarred|tin|tinned|can|canned|in brine)\b", re.IGNORECASE)
 _ON_THE_BONE = re.compile(r"\bbone[ -]?in\b|\bon the bone\b", re.IGNORECASE)
 _CURED = re.compile(r"\b(?:salted|in salt|dry[ -]salted|brined|in brine|salt[ -]cured)\b", re.IGNORECASE)
 _NO_SALT = re.compile(r"\b(?:unsalted|(?:no|low|less|without)(?: added)?[ -]salt\w*|not salted)\b", re.IGNORECASE)
@@ -155,6 +162,14 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
     if is_whole_fish(food, told.line):
         small = told.each_g is not None and told.each_g <= _SMALL_FISH_G
         prep = f"{_GUTTED}, {'slashed twice on each side' if small else 'cut across in 3 cm steaks'}, patted dry"
+    if food.id in _FILLETS and (not prep or prep.startswith("patted dry")):
+        prep = "cut across in slices of 2 cm, patted dry"
+    if _TWO_CHANGES in prep and _SOAKED.search(told.line):
+        prep = "drained, simmered 8 minutes in fresh water, flaked"
+    if food.id == "chilli-habanero" and _LEFT_WHOLE.search(told.line):
+        return LEFT_WHOLE
+    if food.kind in _OUT_OF_A_JAR and _JARRED.search(told.line) and "drained" not in prep:
+        prep = ", ".join(part for part in ("drained and rinsed", prep) if part)
     if food.kind != "poultry":
         prep = prep.removesuffix(", sliced through where thick")
     if told.from_freezer and food.kind in _FROZEN_CUT and "thawed" not in prep:

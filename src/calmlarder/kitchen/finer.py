@@ -3,7 +3,7 @@
 import re
 from collections.abc import Sequence
 
-from calmlarder.kitchen.filling import Filling, listed
+from calmlarder.kitchen.filling import LEFT_WHOLE, Filling, listed
 from calmlarder.patterns.pattern import Place
 
 _SALTED = frozenset({
@@ -67,7 +67,7 @@ def salted_before(one: Filling) -> bool:
 
 def lifted_out(fillings: Sequence[Filling]) -> list[str]:
     """What gave its taste and is taken out before the dish is served."""
-    return [one.short for one in fillings if one.food.id in _LIFTED_OUT]
+    return [one.short for one in fillings if one.food.id in _LIFTED_OUT or one.prep == LEFT_WHOLE]
 
 
 def _is_thick(one: Filling) -> bool:

@@ -19,7 +19,7 @@ _FROM_FROZEN_MINUTES = 4  # rice that was frozen cooked: common practice, no sou
 _COARSE_MINUTES = 40  # stone-ground or coarse maize: common practice, no source
 _ON_THE_BONE_MINUTES = 40  # a thigh or a leg with its bone at 200 °C: common practice, no source
 # Small fish whole, or large ones in steaks of 3 cm: common practice, no source.
-_WHOLE_FISH_MINUTES: dict[Method, int] = {"stir-fry": 10, "roast": 20, "boil": 12, "steam": 14}
+_WHOLE_FISH_MINUTES: dict[Method, int] = {"stir-fry": 10, "roast": 14, "boil": 10, "steam": 12}
 _PARBOILED_MINUTES = 20  # easy-cook or parboiled rice: packets, recalled
 _QUICK_RICE_MINUTES = 10  # quick rice and rice in a bag: packets, recalled
 _PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORECASE)

@@ -1,6 +1,7 @@
 """Where a lot stands, whether it is open, and from which day a thing without a date is counted."""
 
 import re
+from collections.abc import Sequence
 from datetime import date, timedelta
 
 from calmlarder.larder.lot import Lot
@@ -29,7 +30,27 @@ _CUT = frozenset({"wedge", "slice", "chunk", "piece"})
 _SEALED = re.compile(r"\b(?:pouch(?:es)?|sachets?|microwave(?:able)?|micro|tins?|cans?|canned|tinned)\b", re.I)
 _SEALED_KINDS = frozenset({"rice", "grain", "pulse", "pepper", "herb"})
 _COOKED_AT_HOME = re.compile(r"\b(?:cooked|boiled|left ?overs?|made|microwaved|from|open(?:ed)?)\b", re.I)
+# Thawed food is eaten within a day: UK Food Standards Agency (recalled). In the fridge it thaws for as long: ours.
+_THAWED_DAYS, _THAWS_DAYS = 1, 2
+_THAWS = frozenset({"fish", "shellfish", "poultry", "meat"})
+_THAWED = re.compile(r"\b(?:thaw(?:ed|ing)|defrost(?:ed|ing))\b", re.IGNORECASE)
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
+
+
+def thawed_by(dates: Sequence[Dated], kept: Kept, line: str) -> tuple[Dated, ...]:
+    """The last day of raw fish or meat that its line calls thawed: today or tomorrow, by when it came out.
+
+    What began to thaw two days ago was frozen for the first of them; older it has the days of what was opened.
+    """
+    food = kept.food
+    if food.kind not in _THAWS or food.state not in {"raw", "frozen"} or kept.place != "fridge":
+        return ()
+    if not _THAWED.search(line):
+        return ()
+    since = min((one.on for one in dates if one.on and one.kind == "opened"), default=kept.today)
+    if not 0 <= (kept.today - since).days <= _THAWS_DAYS:
+        return ()
+    return (Dated("use-by", max(kept.today, since + timedelta(days=_THAWED_DAYS))),)
 
 
 def is_opened(line: LineRead, amount: Amount) -> bool:

@@ -10,6 +10,13 @@ _EATABLE = {
     "chicken-drumsticks": 0.67, "chicken-whole": 0.68, "chicken-wings": 0.54, "turkey-leg": 0.7, "turkey-wings": 0.6,
 }  # fmt: skip
 _EATABLE_OF_A_FISH = 0.55
+# Meat of mussels and clams in their shells (the same, recalled: about a quarter).
+_EATABLE_IN_SHELL = 0.27
+_SHELLED_FOODS = frozenset({"mussels"})
+_IN_SHELL = re.compile(
+    r"\b(?:live|alive|shell[- ]?on|(?:in|with) (?:the(?:ir)? )?shells?|scrubbed|bearded)\b|\d ?(?:kgs?|kilos?)\b",
+    re.IGNORECASE,
+)  # by the kilo they are sold in their shells: common practice, no source
 _BONELESS = re.compile(
     r"\b(?:bone ?less|de-?boned|boned|skinless|off the bone|without (?:the )?bones?|no bones?)\b", re.IGNORECASE
 )
@@ -29,7 +36,7 @@ _SOLD_WHOLE = re.compile(
     re.IGNORECASE,
 )
 _COUNT = re.compile(
-    r"(?<![\d.,/:-])([1-9]|1[0-2])(?![\d.,/:%]|\s?-|\s?(?:st|nd|rd|th|days?|kg|g|kilos?|lbs?|oz|ml|l)\b)"
+    r"(?<![\d.,/:-])([1-9]|1[0-2])(?!\d|[.,/:]\d|%|\s?-|\s?(?:st|nd|rd|th|days?|kg|g|kilos?|lbs?|oz|ml|l)\b)"
 )
 
 
@@ -39,6 +46,16 @@ def is_whole_fish(food: Food, line: str) -> bool:
         return False
     counted = count_in(line) is not None and _SOLD_WHOLE.search(line) is not None
     return counted or _SAID_WHOLE.search(line) is not None
+
+
+def is_in_shell(food: Food, line: str) -> bool:
+    """Whether a line tells of mussels or clams in their shells."""
+    return food.id in _SHELLED_FOODS and _IN_SHELL.search(line) is not None
+
+
+def shells_too(grams: int) -> int:
+    """Grams in their shells of so many that can be eaten, to the nearest 50."""
+    return round(grams / _EATABLE_IN_SHELL / 50) * 50
 
 
 def count_in(line: str) -> int | None:
@@ -59,4 +76,6 @@ def eatable_share(food: Food, line: str, weighed: bool) -> float:
     """
     if is_whole_fish(food, line):
         return _EATABLE_OF_A_FISH
+    if weighed and is_in_shell(food, line):
+        return _EATABLE_IN_SHELL
     return _EATABLE.get(food.id, 1.0) if weighed and not _BONELESS.search(line) else 1.0

@@ -16,7 +16,11 @@ USE_SOON = (
     "getting soft", "getting old", "gone soft", "gone limp", "gone brown", "gone floppy", "gone bendy", "gone stale",
     "bit limp", "bit sad", "bit old", "bit wilted", "bit tired", "dried up", "dried out", "drying out", "very ripe",
     "needs using up", "need using up", "needs using", "need using", "needs eating", "need eating", "need to use",
-    "use up", "use asap", "use soon", "eat soon", "use first", "use me", "starting to go", "about to go",
+    "use up", "use asap", "use soon", "eat soon", "use first", "use me", "use fast", "use quick", "use quickly",
+    "use them fast", "use it fast", "finish fast", "finish soon", "finish first", "eat first", "eat fast", "eat quick",
+    "cook soon", "cook first", "cook fast", "wants using", "wants eating", "wants using up", "has to go", "have to go",
+    "needs to go", "need to go", "must go", "won't last", "wont last", "won't keep", "wont keep", "not long left",
+    "starting to go", "about to go",
     "about to turn",
     "soft", "bendy", "wilting", "wilted", "wilty", "limp", "floppy", "tired", "tired looking", "wrinkly", "wrinkled",
     "bruised", "sad looking", "sad", "drooping", "droopy", "rubbery", "sprouting", "yellowing", "browning", "squishy",
@@ -25,7 +29,8 @@ USE_SOON = (
     "looking rough", "looks rough", "rough looking", "a bit rough", "bit rough", "gone rough", "worse for wear",
     "looking sad", "looks sad", "looking tired", "looking dodgy", "hanging on", "hanging in there", "clinging on",
     "on borrowed time", "on its way", "ropey", "ropy", "soggy", "bedraggled", "dead", "dodgy", "going grey",
-    "gone grey", "going dry", "gone dry", "check it over", "tatty", "scabby", "ratty", "crispy round the edges",
+    "gone grey", "going dry", "gone dry", "check it over", "tatty", "whiskery", "hairy roots",
+    "scabby", "ratty", "crispy round the edges",
 )  # fmt: skip
 # What nobody should eat any more.
 BIN = (
@@ -91,7 +96,7 @@ _GOING = LatePattern(
     r"(?: (?:a bit|fast|quick|quickly|now|on me))?(?=\s*(?:$|[,;.!)\]]))"
 )
 # A wet bag of leaves; wet garlic and wet walnuts are fresh ones, and a wet cloth is none of the food's.
-_WET = LatePattern(r"(?<!not )\bwet\b(?! (?:garlic|walnuts?|paper|kitchen|tea|towel|cloth|wipes?)\b)")
+_WET = LatePattern(r"(?<!not )\bwet\b(?! (?:garlic|walnuts?|paper|kitchen|tea|towel|cloth|wipes?|markets?)\b)")
 # Potatoes turn green in the light, and that is no kind of them.
 _GREEN_POTATOES = LatePattern(
     r"(?<=[a-z\d)])[ ,;(-]+(?:some |one |a few |a couple |all |bits? )*"

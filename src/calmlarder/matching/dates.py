@@ -51,7 +51,7 @@ _PART_NO_DAY = LatePattern(
     r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])"
 )
 _SOAKING = LatePattern(
-    rf"\bsoak(?:ing|ed) (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?", needs=("soak",)
+    rf"\bsoak(?:ing|ed)? (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?", needs=("soak",)
 )
 # What came from a shop or a market on a day was bought then, whatever stands between.
 _SHOPPING = (
@@ -197,7 +197,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         text = _BARE_DAY.sub(r"\1 the \2th", text)
     text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
     text = _SOAKING.sub("soaking", text)
-    text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
+    text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]} ", text)
     counted, text = _counted_days(text, today)
     dates += counted
     while found := _DATE_AND_KIND.search(text) if _KIND_BEHIND.search(text) else None:

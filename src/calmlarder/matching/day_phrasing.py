@@ -15,7 +15,15 @@ _DONE_TO_IT = (
 _PLAINLY = (
     (LatePattern(r"\bwk(s?)\b"), r"week\1"),
     (LatePattern(r"\b(?:tm(?:ro|rrw|orrow|oro|rw)|tmoz|tomorr|tomm?orr?ow|tomor|tmw|tomo|2mrw)\b"), "tomorrow"),
-    (LatePattern(r"\bthis am\b"), "this morning"),
+    (LatePattern(r"\bthis am\b|\bmawnin\b"), "this morning"),
+    (LatePattern(r"\b(?:ytd|ystd|yest|yst|yesturday|yestday|yesterdy)\b(?! ?(?:night|nite|nyt|evening))"), "yesterday"),
+    # The date on its label: `reduced, today's date`.
+    (LatePattern(rf"\b(today|tomorrow|{_DAY})'?s date\b"), r"use by \1"),
+    # `by tomorrow 12th` is one day, told twice.
+    (
+        LatePattern(r"\b(?:tomorrow|today|tonight),? (?:the )?(?=\d{1,2}(?:st|nd|rd|th)\b)"),
+        "the ",
+    ),
     (LatePattern(r"\blast nite\b|\byest(?:erday)?(?:'?s)? (?:night|nite|nyt|evening)\b"), "last night"),
     # What is left of a meal is left over.
     (

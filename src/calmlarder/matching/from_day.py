@@ -20,6 +20,8 @@ _NEVER_LEFT_OVER = frozenset({
     "bread", "wrap", "pickle", "condiment", "juice", "nut-butter", "olive", "sea-vegetable", "soy-sauce", "plant-drink",
 })  # fmt: skip
 _LASTS = _NEVER_LEFT_OVER | {"potato", "egg"}
+# What a shop or a stall makes as well: the day on which it was made tells how old it is, and not that it was cooked.
+_MADE_FRESH = frozenset({"tofu", "tempeh", "cheese", "bread", "wrap", "noodle"})
 _SOON = 3  # days a cooked thing may still have: ours
 _SAYS_COOKED = re.compile(
     r"\b(?:left ?overs?|left|cooked|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed|dinner|lunch|tea"
@@ -29,10 +31,11 @@ _SAYS_COOKED = re.compile(
 
 def bought_then(text: str, raw: Iterable[Part], lexicon: Lexicon) -> bool:
     """Whether a line, read without its day behind, names nothing but raw things, and no word says they were cooked."""
-    if _SAYS_COOKED.search(text):
-        return False
     parts = tuple(raw)
     foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
+    said = set(_SAYS_COOKED.findall(text))
+    if said - {"made"} or (said and not all(food.kind in _MADE_FRESH for food in foods)):
+        return False
     clear = all(part.named.outcome == "matched" for part in parts)
     also = _LASTS if re.search(r"\bold\b", text) else _NEVER_LEFT_OVER
     return clear and all(food.kind in _SOLD_RAW | also and food.state not in FITS["cooked"] for food in foods)
@@ -51,6 +54,9 @@ def as_made(dates: Iterable[Dated], parts: Iterable[Part], today: date, lexicon:
     )
 
 
-def as_bought(dates: Iterable[Dated]) -> tuple[Dated, ...]:
-    """The dates, with the day of making as the day of buying."""
-    return tuple(dated._replace(kind="bought") if dated.kind == "made" else dated for dated in dates)
+def as_bought(dates: Iterable[Dated], text: str) -> tuple[Dated, ...]:
+    """The dates, with the day of making as the day of buying; what a stall made on a day lies open since then."""
+    made_then = "made" in _SAYS_COOKED.findall(text)
+    return tuple(
+        dated._replace(kind="opened" if made_then else "bought") if dated.kind == "made" else dated for dated in dates
+    )

@@ -8,7 +8,9 @@ _GROUND_ON = re.compile(
     r"(?=(?:and \w+ )?(?:yesterday|today|this morning|last night|on (?:mon|tue|wed|thu|fri|sat|sun)))"
 )
 # What is sour by its nature is not bad for turning so.
-_SOUR_BATTER = re.compile(r"[,;]? ?\b(?:(?:a )?bit |slightly |getting |turning |going |gone )+sour\b")
+_SOUR_BATTER = re.compile(
+    r"[,;]? ?\b(?:(?:a )?bit |slightly |getting |turning |going |gone |will be )*sour\b(?! cream)"
+)
 _TURNING_SOUR = re.compile(r"\b(?:turning|starting to turn|starting to go|getting) sour\b")
 # A plantain that is ripe, or has turned yellow or black, is another food than a green one.
 _PLANTAIN = re.compile(r"\b(?<!green )(?<!ripe )plantains?\b")

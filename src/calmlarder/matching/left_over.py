@@ -33,6 +33,8 @@ _KEPT_IN_TINS = frozenset({"leaf", "brassica", "root", "stem", "pod", "shoot", "
 _SEASONED = frozenset({"seasoned", "seasoning"})
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
+_TASTES_OF_IT = {"garlicky": "garlic", "oniony": "onion"}
+_OTHER_GRAINS = frozenset({"rye", "spelt", "barley", "oat", "kamut"})
 _HEADS = frozenset({"pasta", "rice", "bread", "cheese", "noodle"})
 _FLAVOURED = frozenset({"yoghurt", "plant-drink", "milk", "cream", "cheese"})
 _MIXED_IN = frozenset({"nut", "seed", "dried-fruit"})
@@ -122,12 +124,19 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue
             if _is_part_of_it(word, food, words) or (token.added and _is_seasoning(word, words.lexicon)):
                 continue  # `granola w almonds`, `salmon with dill`
+            told = _TASTES_OF_IT.get(word, word if token.added else "")
+            if told and words.lexicon.is_made_with(food.id, told):
+                continue  # its figures hold it: `sausages with garlic`
             if own & _SEASONED and (word in DISHES or word in {"flavour", "flavoured"}):
                 continue  # its seasoning is one of the figures: `noodle pot, curry`
             if word == food.kind and word in _HEADS:
                 continue  # what it is goes without saying: `gf penne pasta`
             if word == "gluten" and "free" in words.known and food.gluten != "yes":
                 continue  # free of it anyway: `GF tamari`
+            if word == "wheat" and food.gluten == "yes" and own.isdisjoint(_OTHER_GRAINS):
+                continue  # of what else, where nothing is said
+            if word == "dairy" and "milk" in food.allergens and "free" not in words.known:
+                continue  # so it is
             if not goes_without_saying(word, food.state, food.kind) and (
                 _decides(word, food) or (token.words and _of_another(word, token, token.piece == first, reading, words))
             ):

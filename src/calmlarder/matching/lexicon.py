@@ -11,7 +11,7 @@ from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.name_index import NameIndex, NamesOf, index_of
 from calmlarder.matching.spelling import SURE_LENGTH, Spelling
 from calmlarder.matching.tongues import meanings
-from calmlarder.matching.words import singular
+from calmlarder.matching.words import singular, words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.late_rows import RowsBy
 from calmlarder.tables.rows import MixtureRow
@@ -64,6 +64,11 @@ class Lexicon:
         """The kinds of the foods that a mixture is made of; of anything else none."""
         parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
         return {part.kind for part in parts if part is not None}
+
+    def is_made_with(self, food: str, word: str) -> bool:
+        """Whether what a word names is among what a mixture is made of, so that its figures hold it."""
+        parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
+        return any(part is not None and word in words_of(part.name) for part in parts)
 
     @cached_property
     def _names_by_first(self) -> dict[tuple[str, int], list[str]]:

@@ -26,6 +26,7 @@ from calmlarder.matching.part import Part
 from calmlarder.matching.phrasing import plainly_put
 from calmlarder.matching.remarks import refuse_remarks
 from calmlarder.matching.several import parts_of
+from calmlarder.matching.some_of_them import counted_apart_by_state
 from calmlarder.matching.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.told_aside import told_aside
 from calmlarder.matching.words import plain, words_of
@@ -95,6 +96,7 @@ _AS_BIG_AS = re.compile(
 _MEAL_PREP = re.compile(r"\b(?:for )?(?:meal|food|lunch)[ -]?prep(?:ped|ping)?\b")
 _PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
 _FOR_US = re.compile(r"(?<!\bnot )\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
+_MADE = re.compile(r"\bmade\b")
 _ALL_OF_THEM = re.compile(r"\b(?:all|both|everything)\b")
 
 
@@ -138,7 +140,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
-    rest = what_there_is(rest)
+    rest = counted_apart_by_state(what_there_is(rest))
     refuse_remarks(rest, lexicon)
     refuse_lacks(rest)
     rest = counted_inside(half_kilos(beside_its_food(rest, lexicon)))
@@ -163,9 +165,10 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     rest_of_it = rest if is_name else without_asides(rest)
     parts = read(rest_of_it, hints, brackets, lexicon)
     if "cooked" in hints:
-        raw = read(rest_of_it, hints - {"cooked"}, brackets, lexicon)
+        as_sold = tuple(_MADE.sub(" ", said) for said in brackets)
+        raw = read(_MADE.sub(" ", rest_of_it), hints - {"cooked"}, as_sold, lexicon)
         if bought_then(bare.casefold(), raw, lexicon):
-            parts, dates = raw, as_bought(dates)
+            parts, dates = raw, as_bought(dates, bare.casefold())
     dates = as_made(dates, parts, today, lexicon)
     told = _conditions(parts, phrases, rest)
     return LineRead(

@@ -2,10 +2,12 @@
 
 import re
 
+from calmlarder.matching.flavours import flavours_aside
 from calmlarder.matching.in_passing import said_in_passing
 from calmlarder.matching.texted import as_texted
 
 PERCENT = "percent"
+_WITH_STROKE = re.compile(r"\bw/ ?(?=[a-z])(?!o\b)")
 _PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d{1,2}))? ?%(?! (?:left|full|gone|used))")
 _PACKED_IN = re.compile(
     r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
@@ -109,11 +111,29 @@ _OTHER_BEANS = re.compile(
 # What a dish holds, told in a bracket: `stew (onion inside)`.
 _DISH = re.compile(
     r"\b(?:soup|stew|curry|chill?i|sauce|bol\w*|ragu|stir|lasagne|pie|dh?al|daal|casserole|tagine|gravy|stock|broth"
-    r"|sausages?|burgers?|meatballs?|hummus|salsa|dip|mix|filling|stuffing|risotto|pasta|veg)\b"
+    r"|sausages?|burgers?|meatballs?|hummus|salsa|dip|mix|filling|stuffing|risotto|pasta|veg"
+    r"|snags?|refried\w*|refryed|powder|seasoning|granules|cubes?|pesto|wings|nuggets|kievs?|rice)\b"
 )
+_SAYS_SO = re.compile(
+    r"\(\s*(?:it )?(?:has|got|contains?|made with) ([a-z]+(?: [a-z]+)?)(?: (?:in|inside))?(?: it)?\s*\)"
+)
+# `palak (onion garlic wala)`: no things of their own.
+_MADE_WITH = re.compile(
+    r"\(\s*(?:with |has |in )?((?:onions?|garlic)(?: ?(?:and|&|\+|/|-)? ?(?:onions?|garlic))?)"
+    r" (?:wala|waala|wali|waali|tadka|based|heavy|type|version|one)\s*\)"
+)
+_ONLY_A_VESSEL = re.compile(
+    r"(?:the |a |an |my |big |small |old )*(?:pot|tub|box|bowl|tupperware|container|dish|thing|jar|bag|pan)\b(?! of)"
+)
+_SAYS = (
+    r"(?:(?:it|which|they|i|we|pack|packet|label|tin|jar) )?(?:has|have|got|contains?|with|w/?|some|there'?s"
+    r"|made (?:it |them )?(?:with|w/)|says?|lists?|check(?:ed)?,?|full of|loads of|plenty)"
+)
+_WHEREIN = r"(?: (?:in|inside|in it|on it|in there|in them|in this|on (?:the )?(?:pack|packet|label|tin|jar|back)))"
 _HELD = re.compile(
-    r"\(\s*(?:it )?(?:has|got|contains?|with|w/?|some|there'?s|made with)?\s*"
-    r"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:in|inside|in it|in there))?\s*\)"
+    rf"\(\s*(?:{_SAYS} )*"
+    r"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:powder|granules|salt|pdr|pwdr|stuff))?"
+    rf"{_WHEREIN}?(?:,? (?:i checked|sadly|of course|obviously|obvs|god help me|unfortunately|sorry))?\s*\)"
 )
 
 
@@ -128,6 +148,39 @@ _DESSERTSPOONS = re.compile(r"(?<![\w/.])(\d+(?:\.\d+)?) ?(?:dsp|dessert ?spoon(
 _FREE_OF = re.compile(r"\b([gld])/f\b")
 
 
+# Leaves are frozen in little lumps.
+_LUMPS = re.compile(r"\b(?:blocks|lumps?|nuggets|pellets|pucks|balls|chunks|bits)\b(?! of)")
+_FROZEN_LEAVES = re.compile(
+    r"\b(?:frozen|frz\w*|froz\w*)\b.*\b(?:spinach|kale|chard|greens)\b"
+    r"|\b(?:spinach|kale|chard|greens)\b.*\b(?:frozen|freezer|frz\w*)\b"
+)
+# A kilo of it is meal, a bowl of it porridge.
+_PAP = re.compile(
+    r"\bpap\b(?=[ ,:-]*(?:\d+(?:\.\d)? ?(?:kg|kilos?)|(?:big |full |half )*(?:bag|sack)))"
+    r"|(?<=kg )pap\b|(?<=bag )pap\b|(?<=bag of )pap\b|(?<=kg of )pap\b"
+)
+# So many of what grows in hands: `plantain 3 fingers`, `okro 10 fingers`.
+_FINGERS = re.compile(r"\b(?<!fish )(?<!lady )(?<!ladys )(?<!lady's )(?<!ladies )fingers?\b")
+_COMES_IN_FINGERS = re.compile(r"\b(?:bananas?|plantains?|ok[r]os?|okras?|ochros?|ochras?|bhindi|matoke|turmeric)\b")
+# Leaves are frozen in little lumps.
+_LUMPS = re.compile(r"\b(?:blocks|lumps?|nuggets|pellets|pucks|balls|chunks|bits)\b(?! of)")
+_FROZEN_LEAVES = re.compile(
+    r"\b(?:frozen|frz\w*|froz\w*)\b.*\b(?:spinach|kale|chard|greens)\b"
+    r"|\b(?:spinach|kale|chard|greens)\b.*\b(?:frozen|freezer|frz\w*)\b"
+)
+# A kilo of it is meal, a bowl of it porridge.
+_PAP = re.compile(
+    r"\bpap\b(?=[ ,:-]*(?:\d+(?:\.\d)? ?(?:kg|kilos?)|(?:big |full |half )*(?:bag|sack)))"
+    r"|(?<=kg )pap\b|(?<=bag )pap\b|(?<=bag of )pap\b|(?<=kg of )pap\b"
+)
+# So many of what grows in hands: `plantain 3 fingers`, `okro 10 fingers`.
+_FINGERS = re.compile(r"\b(?<!fish )(?<!lady )(?<!ladys )(?<!lady's )(?<!ladies )fingers?\b")
+_COMES_IN_FINGERS = re.compile(r"\b(?:bananas?|plantains?|ok[r]os?|okras?|ochros?|ochras?|bhindi|matoke|turmeric)\b")
+# What stands in for meat by its own word for it.
+_MOCK = re.compile(
+    r"\b(?:fake|faux|mock|pretend|meatless|meat[ -]?free|plant[ -]?based|vegetarian) "
+    r"(?=(?:bacon|ham|chicken|turkey|duck|mince|sausages?|burgers?|beef|meat|meatballs?|fish|tuna|nuggets?)\b)"
+)
 # Words of Indian English: so many numbers of a vegetable, and the cloves of a bulb.
 _NUMBERS_OF_PODS = re.compile(r"\bdrumsticks?(?=,? \d+ ?nos?\b)|(?<=\bnos )drumsticks?\b|(?<=\bno )drumsticks?\b")
 _GARLIC_FLAKES = re.compile(r"(?<=\bgarlic )(\d+) flakes?\b|(?<!\w)(\d+) flakes?(?= (?:of )?garlic\b)")
@@ -153,11 +206,18 @@ def _denied_behind(found: re.Match[str]) -> str:
     return f"{found[3].rstrip()} without {lacking} "
 
 
+def _held_plainly(found: re.Match[str]) -> str:
+    """What a bracket says a thing holds, behind `with`; a shallot is an onion there."""
+    return f" with {re.sub(r'shallots?', 'onion', found[1])}"
+
+
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
-    text = said_in_passing(text)
+    text = flavours_aside(said_in_passing(_WITH_STROKE.sub("with ", text) if "w/" in text else text))
+    text = _MADE_WITH.sub(lambda found: f" with {' or '.join(found[1].split())} ", text) if "(" in text else text
     held = "(" in text and (_IN_IT.search(text) or _DISH.search(text) or _MADE.search(text))
     text = _HELD.sub(r" with \1", text) if held else text
+    text = _SAYS_SO.sub(_held_plainly, text) if "(" in text and not _ONLY_A_VESSEL.match(text) else text
     text = _SPROUTED.sub(r"\1 sprouting", text) if "sprouted" in text else text
     if "dsp" in text or "dessert" in text:
         text = _DESSERTSPOONS.sub(lambda found: f"{float(found[1]) * 2:g} tsp", text)
@@ -200,6 +260,10 @@ def plainly_put(text: str) -> str:
     text = _NUMBERS_OF_PODS.sub("drumstick pods", text) if "drumstick" in text else text
     if "flake" in text:
         text = _GARLIC_FLAKES.sub(lambda found: f"{found[1] or found[2]} cloves", text)
+    if "finger" in text and _COMES_IN_FINGERS.search(text):
+        text = _FINGERS.sub(" ", text)
+    text = _LUMPS.sub("cubes", text) if "fr" in text and _FROZEN_LEAVES.search(text) else text
+    text = _PAP.sub("mealie meal", text) if "pap" in text else text
     text = _IN_WATER.sub(" ", text)
     text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text
     return _IN_JAR.sub(r" \1", text)

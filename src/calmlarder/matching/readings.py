@@ -136,8 +136,10 @@ def _in_state(readings: list[Reading], words: Words) -> list[Reading]:
     for word in sorted(told - best.missing):
         if word in best.takes or is_state_of(word, state) or word not in FITS:
             continue
+        fresh_noodles = word == "fresh" and food[best.food].kind == "noodle"  # they come boiled, and not dry
+        meant = "cooked" if fresh_noodles else word
         kin = sorted(
-            (one for one in lexicon.kin(best.food) if is_state_of(word, food[one].state)),
+            (one for one in lexicon.kin(best.food) if is_state_of(meant, food[one].state)),
             key=lambda one: (NEAREST.get(word) != food[one].state, one),
         )
         if kin:

@@ -19,7 +19,7 @@ from calmlarder.matching.kinds import KIND, kinds_of_one
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
 from calmlarder.matching.name_index import expanded
-from calmlarder.matching.notes import HARMLESS, NOTES, WITH, is_note
+from calmlarder.matching.notes import GENERIC, HARMLESS, NOTES, WITH, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.side_by_side import LONGEST_NAME, names_food, side_by_side
@@ -34,6 +34,13 @@ _SORTS_OF = re.compile(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\
 # `something orange, soup?`: who typed it does not know what it is.
 _RIDDLE = re.compile(r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b")
 _HOLDS = re.compile(r"\bwith (?:onions?|garlic)\b")
+_HOLDS_TWO = re.compile(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-z]+\b")
+_ALLIUM = re.compile(r"\b(?:onions?|garlic|shallots?|leeks?)\b")
+_COOKED_WITH = re.compile(r"\b(?:boiled|cooked|stewed|simmered|braised|done|made) (?:up )?with\b")
+_TWO_FLAVOURS = re.compile(
+    r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+) (pies?|pasty|pasties|quiches?|soup|tarts?|slices?|bakes?|crisps|ravioli"
+    r"|tortellini|sandwich(?:es)?|pate|turnovers?|sausages?|burgers?|kievs?|pizzas?|stuffing|stew|casserole)\b"
+)
 _TIN = re.compile(r"\b(?:tins?|cans?|canned|tinned)\b")
 # What other things lie in or taste of.
 _FLAVOURS = frozenset({"tomato", "spice", "herb", "citrus", "allium", "oil", "acid", "sauce", "condiment", "soy-sauce"})
@@ -68,7 +75,11 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if whole.named.outcome == "ask" and not SPLIT.search(text) and " ".join(bare_words(text)) in lexicon.spelt:
         return [whole]  # `garlic chives` are one thing, whichever
     several = _pieces(text, hints, lexicon)
-    if len(several) > 1 and _HOLDS.search(text):
+    if pulses := _of_one_pot(several, text, lexicon):
+        return pulses
+    if flavoured := _by_two_flavours(several, text, lexicon):
+        return [flavoured]
+    if len(several) > 1 and (_HOLDS.search(text) or _HOLDS_TWO.search(text)):
         return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
     if "/" in text and len(several) == 2 and several[0].named.foods == several[1].named.foods:
         several = [max(several, key=lambda part: part.amount.how != "none")]  # one thing by two names
@@ -80,7 +91,12 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         foods = {food for part in several for food in part.named.foods}
         return several if len(foods) > len(whole.named.foods) and len(foods) >= len(several) else [whole]
     if several:
-        if len(brackets) == 1 and len(several) == 2 and not _SAYS_MORE.search(brackets[0]):
+        if (
+            len(brackets) == 1
+            and len(several) == 2
+            and not _SAYS_MORE.search(brackets[0])
+            and (text.rstrip(ENDS).endswith(brackets[0].strip(ENDS)))
+        ):
             return _without_bracket(several, text, hints, lexicon)
         return several
     heading, *behind = COLON.split(text, maxsplit=1)
@@ -96,6 +112,32 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if explained is None and not brackets:
         return some_clear(text, hints, lexicon) or [whole]
     return [explained or whole]
+
+
+def _of_one_pot(parts: list[Part], text: str, lexicon: Lexicon) -> list[Part]:
+    """The pulses alone where others were cooked with them: what lay in their water counts as they do, and not as less.
+
+    As in `black eyed beans, boiled with chard`.
+    """
+    if len(parts) < 2 or not _COOKED_WITH.search(text) or _ALLIUM.search(text):
+        return []
+    food = lexicon.tables.food_by_id
+    cooked = _pieces(text, frozenset({"cooked"}), lexicon)
+    return [part for part in cooked if any(food[one].kind == "pulse" for one in part.named.foods)]
+
+
+def _by_two_flavours(parts: list[Part], text: str, lexicon: Lexicon) -> Part | None:
+    """The dish alone that two foods before it only tell the filling of: `mince & onion pie`; else None.
+
+    The second is none by itself then: `peas and fish pie` are two things.
+    """
+    found = _TWO_FLAVOURS.search(text)
+    if len(parts) != 2 or not found or " ".join(bare_words(f"{found[1]} {found[2]}")) in lexicon.spelt:
+        return None
+    if parts[0].amount.how not in {"none", "guessed"} and parts[1].amount.how != "none":
+        return None
+    amount = parts[1].amount if parts[1].amount.how != "none" else parts[0].amount
+    return parts[1]._replace(amount=amount, words=f"{parts[0].words} {parts[1].words}")
 
 
 def _numbered_apart(text: str, lexicon: Lexicon) -> str:
@@ -294,7 +336,8 @@ def _without_bracket(parts: list[Part], text: str, hints: frozenset[str], lexico
         return parts  # `ham (opened), chocolate spread`: the bracket names neither
     food = lexicon.tables.food_by_id
     kinds = {food[one].kind for part in parts for one in part.named.foods}
-    if len(kinds) == 1 and parts[0].named.foods != parts[1].named.foods:
+    says_less = parts[1].named.takes & GENERIC and not parts[0].named.takes & GENERIC  # `feta (the salad cheese)`
+    if len(kinds) == 1 and parts[0].named.foods != parts[1].named.foods and not says_less:
         telling = parts[1]  # which of its kind it is: `pasta (gf penne)`
         return [telling if telling.amount.how != "none" else telling._replace(amount=parts[0].amount)]
     outside = name_part(before, hints, lexicon)

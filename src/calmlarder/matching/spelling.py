@@ -63,7 +63,7 @@ class Spelling:
         doubled = [known for known in nearest if _undoubled(known) == _undoubled(word)]  # `peper` is no paper
         nearest = doubled or alike or nearest
         nearest.sort(key=lambda known: known not in self._at_home)
-        if len(word) <= _SHORTEST_SLIP and nearest[0] not in self._at_home:
+        if len(word) <= _SHORTEST_SLIP + (len(word) == len(nearest[0])) and nearest[0] not in self._at_home:
             return None
         if len(nearest) > 1 and not self._one_food(nearest):
             return None if best[0][0] > 1 else Slip(nearest[0], False)

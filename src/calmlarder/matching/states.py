@@ -56,6 +56,8 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
         return True
     if kind == "pulse" and state == "boiled" and word in {"canned", "tin", "can"}:
         return True  # a tin holds no more: some of it is in the brine
+    if kind == "noodle" and state in _COOKED and word == "fresh":
+        return True  # they are sold boiled
     if kind == "spice" and word in _DRY_SPICE:
         return True
     if kind in {"nut", "seed", "dried-fruit"} and word in {"soaked", "soaking"}:

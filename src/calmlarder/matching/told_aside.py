@@ -42,6 +42,10 @@ _LEAVE = re.compile(r",? ?\bleave(?: it| them| alone)*(?=\s*\))")
 _CRUMBLE_LEFT = re.compile(r"\b(?:an? |just a |only a )(?:little )?crumble(?= (?:left|of)\b)")
 _POWDER = re.compile(r"\bpdr\b|\bpwdr\b")
 _KIDS_ONLY = re.compile(r"[,;-]? ?\b(?:for )?(?:the )?kids'? only\b")
+_OIL_ON_TOP = re.compile(
+    r"[,;]? ?\(?\b(?:w/ ?|with )?(?:the |its |all the )?oil (?:is |has |all )?(?:sitting |sat |floating )?"
+    r"(?:on (?:the )?top|separated)\b\)?"
+)
 _EMPTY = re.compile(r"\(\s*\)")
 
 
@@ -58,6 +62,7 @@ def told_aside(text: str) -> str:
     text = _TWO_MINCES.sub(r"minced \1 \2, minced \3 ", text) if "mince" in text else text
     text = _CRUMBLE_LEFT.sub("a bit", text) if "crumble" in text else text
     text = _POWDER.sub("powder", text)
+    text = _OIL_ON_TOP.sub(" ", text) if "oil" in text else text
     text = _KIDS_ONLY.sub(" (kids)", text)
     if "vegan" in text and _DAIRY.search(text):
         text = _EMPTY.sub(" ", _LEAVE.sub("", _NOT_VEGAN.sub(" ", text)))

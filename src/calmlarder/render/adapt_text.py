@@ -37,6 +37,7 @@ _CHANGES = {
     "weigh": "Weigh",
     "out": "Leave out",
     "more": "More",
+    "only": "Only",
     "serving": "Serve smaller",
 }
 

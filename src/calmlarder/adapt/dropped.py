@@ -1,0 +1,95 @@
+"""What a line allows besides its food, where that may not be eaten: it is left out of the line, and of the steps."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.counted import Counted
+from calmlarder.adapt.model import Adapted, Change, Eaters
+from calmlarder.adapt.names import Names, names_of, spans_in
+from calmlarder.adapt.triggers import passes_alone
+from calmlarder.adapt.written import in_own_measure, tail_of, written
+from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
+from calmlarder.tables.book import Tables
+
+_OR_BEFORE = re.compile(r"\s*(?:,|/)?\s*\bor (?:(?:some|the|a|an|warm|hot|crusty|fresh|your) )*$", re.IGNORECASE)
+_OR_BEHIND = re.compile(r"(?:,| |/)*\bor\b ", re.IGNORECASE)
+_COMMA_BEFORE = re.compile(r",\s*(?:(?:some|the|a|an|warm|hot|crusty|fresh) )*$", re.IGNORECASE)
+_OF_IT = re.compile(r"(?:(?:some|warm|hot|crusty|fresh) )+$", re.IGNORECASE)
+
+
+def only_changes(
+    lines: Sequence[Counted], changed: set[int | None], eaters: Eaters, tables: Tables
+) -> tuple[Change, ...]:
+    """A change for each line that stays as it is and allows besides what passes a limit, breaks diet, or is unknown."""
+    found = []
+    for line in lines:
+        bad = [one for one in line.read.alternatives if _is_unsound(one, eaters, tables)]
+        unread = bool(line.read.said) and not line.read.alternatives
+        if line.place in changed or line.read.also or line.breaks or not (bad or unread):
+            continue
+        if line.amount is None and (line.profile is None or line.profile.anything):
+            continue  # it is not counted itself
+        names = " and ".join(tables.food_by_id[one].name for one in bad)
+        found.append(
+            Change(
+                place=line.place,
+                ingredient=line.read.text,
+                change="only",
+                to=(line.amount,) if line.amount is not None else (),
+                unmeasured=() if line.amount is not None else (line.food.id,),
+                lines=(_line_of(line, tables),),
+                why=f"what the line allows besides may not be eaten: {names}"
+                if names
+                else "what the line allows besides could not be read",
+            )
+        )
+    return tuple(found)
+
+
+def _is_unsound(food: str, eaters: Eaters, tables: Tables) -> bool:
+    row = tables.food_by_id[food]
+    fits = suits_diet(row, eaters.diet) and not allergens_met(row, eaters.avoid)
+    return not fits or bool(tables.unknown_of(food)) or passes_alone(food, eaters, tables)
+
+
+def _line_of(line: Counted, tables: Tables) -> str:
+    """The line with its own food alone."""
+    if line.read.said:
+        return line.read.said
+    words = f"{line.food.name}{tail_of(line.read.text)}"
+    if line.amount is None or line.read.assumed.startswith("taken as"):
+        return words
+    own = in_own_measure(line.read, line.food, line.amount.grams, tables)
+    return f"{own.line} {words}" if own is not None else written(line.food, line.amount.grams, tables, words).line
+
+
+def steps_without_others(
+    steps: Sequence[str], reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables
+) -> tuple[str, ...]:
+    """The steps without what a changed line allows besides (`rice or naan`), where it is no longer in the list."""
+    gone = {
+        food
+        for change in adapted.changes
+        if change.place is not None and change.change in {"swap", "out", "only"}
+        for food in reads[change.place].alternatives
+    }
+    held = {
+        read.food for place, read in enumerate(reads) if all(change.place != place for change in adapted.changes)
+    } | {one.food for change in adapted.changes if change.change != "only" for one in change.to}
+    names = names_of(gone - held, tables)
+    return tuple(_without(step, names) for step in steps) if names else tuple(steps)
+
+
+def _without(step: str, names: Names) -> str:
+    for start, end, _ in reversed(list(spans_in(step, names))):
+        before, behind = _OR_BEFORE.search(step[:start]), _OR_BEHIND.match(step, end)
+        comma = _COMMA_BEFORE.search(step[:start])
+        if before is not None:
+            step = f"{step[: before.start()]}{step[end:]}"
+        elif behind is not None and comma is not None:
+            step = f"{step[: comma.start()]}{step[end:]}"
+        elif behind is not None:
+            of_it = _OF_IT.search(step[:start])
+            step = f"{step[: of_it.start() if of_it else start]}{step[behind.end() :]}"
+    return step

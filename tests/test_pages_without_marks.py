@@ -1,0 +1,63 @@
+"""Pages that mark no recipe, in the forms people write: none loses its method, no heading is a food.
+
+The pages are invented; what they hold is what a reader of them would say.
+"""
+
+import pytest
+
+from calmlarder.cookbook.lines import LineReader, with_headings
+from calmlarder.cookbook.read import read_recipe
+from calmlarder.tables.book import Tables
+
+_STEPS = (
+    "Fry the onion in the oil for ten minutes until soft and sweet.",
+    "Add the tomatoes and simmer for half an hour, stirring.",
+)
+_FOODS = ("1 onion, sliced", "2 tbsp oil", "400 g tin tomatoes", "1 tsp paprika", "Rice, to serve")
+_NUMBERED = "<ol>" + "".join(f"<li>{step}</li>" for step in _STEPS) + "</ol>"
+_DIVS = "".join(f"<div>{step}</div>" for step in _STEPS)
+_SAID = "<h3>What the neighbours said</h3><p>Jo: I used two more onions, and lovely it was.</p>"
+_PARAGRAPHS = "".join(f"<p>{step}</p>" for step in _STEPS)
+_LIST = "".join(f"<li>{food}</li>" for food in _FOODS)
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        f"<p><b>From the shop</b></p><p>{'<br>'.join(_FOODS)}</p><p><b>Off we go</b></p>{_PARAGRAPHS}",
+        f"<ul>{_LIST}</ul><h4>Here's how</h4>{_PARAGRAPHS}<p>Tags: tomato</p>",
+        f"<ul>{_LIST}</ul>{_PARAGRAPHS}{_SAID}",
+        f"<h3>What goes in</h3><ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}",
+        "<table><tr><th>What</th><th>How much</th></tr><tr><td>onion, sliced</td><td>1</td></tr><tr><td>oil</td>"
+        "<td>2 tbsp</td></tr><tr><td>tin tomatoes</td><td>400 g</td></tr><tr><td>paprika</td><td>1 tsp</td></tr>"
+        f"<tr><td>Rice, to serve</td><td></td></tr></table>{_PARAGRAPHS}",
+        "<dl><dt>1</dt><dd>onion, sliced</dd><dt>2 tbsp</dt><dd>oil</dd><dt>400 g</dt><dd>tin tomatoes</dd>"
+        f"<dt>1 tsp</dt><dd>paprika</dd><dt></dt><dd>Rice, to serve</dd></dl><h3>Get cooking</h3>{_NUMBERED}",
+    ],
+)  # fmt: skip
+def test_ingredients_and_steps_are_told_apart(body: str) -> None:
+    page = f"<html><head><title>Tomato stew</title></head><body><h1>Tomato stew</h1><p>Serves 4</p>{body}</body></html>"
+    recipe = read_recipe(page)
+    assert recipe.title == "Tomato stew"
+    assert recipe.serves == 4
+    assert recipe.ingredients == _FOODS
+    assert recipe.steps == _STEPS
+
+
+def test_headings_of_the_parts_stay_headings(tables: Tables) -> None:
+    parts = (("Fritters", "2 carrots, grated</li><li>3 eggs"), ("Yoghurt", "200 g yoghurt</li><li>1 lemon"))
+    for mark in ("dl><dt", "h5"):
+        body = "".join(
+            f"<{mark}>{name}</{mark.split('<')[-1]}>{'</dl>' if '<' in mark else ''}<ul><li>{lines}</li></ul>"
+            for name, lines in parts
+        )
+        page = f"<html><body><h1>Tea</h1><h3>Shopping list</h3>{body}<h3>Method</h3>{_PARAGRAPHS}</body></html>"
+        reader = LineReader(tables)
+        reads = with_headings([reader.read(line) for line in read_recipe(page).ingredients])
+        assert [read.text.strip(":") for read in reads if read.outcome == "heading"] == ["Fritters", "Yoghurt"]
+
+
+def test_what_alone_is_written_large_is_a_heading(tables: Tables) -> None:
+    reader = LineReader(tables)
+    reads = with_headings([reader.read(one) for one in ("SOUP", "3 leeks", "CRISPY ONIONS", "2 shallots, sliced")])
+    assert [read.outcome for read in reads] == ["heading", "read", "heading", "read"]
