@@ -57,10 +57,21 @@ def _parse_rules(
 Stylesheet._parse_rules = _parse_rules  # type: ignore[assignment]
 
 
+_TURNS = 100  # of the loop: more than a key takes to go through screen, widgets and what they tell each other
+
+
 async def _pause(pilot: Pilot[None], delay: float | None = None) -> None:
-    """As the pilot's own, which ends by laying the screen out; then until what waited for that is done as well."""
+    """As the pilot's own, which ends by laying the screen out; then until what waited for that is done as well.
+
+    The pilot takes a program for idle that used little processor for a while: on a busy machine it had got none. So
+    many turns of the loop are waited for, too, whatever the clock says.
+    """
+    for _ in range(_TURNS):
+        await asyncio.sleep(0)
     await _pause_once(pilot, delay)
     if delay is None:
+        for _ in range(_TURNS):
+            await asyncio.sleep(0)
         await _pause_once(pilot)
 
 
