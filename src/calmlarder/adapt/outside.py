@@ -23,7 +23,7 @@ _ELSE = frozenset(
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
         "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter "
         "meatball burger kofta dumpling gravy "
-        "casserole gratin"
+        "casserole gratin grit"
     )
 )
 # What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.

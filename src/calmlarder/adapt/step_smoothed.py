@@ -1,0 +1,144 @@
+"""Changed steps once more: what in their sentences still speaks of the old food makes room for what is done now.
+
+Onion that was fried until golden, garlic squeezed from its skins, a thing named twice, what goes in last in the midst
+of what goes in first.
+"""
+
+import re
+from collections.abc import Callable
+
+from calmlarder.adapt.step_heat import SENTENCE_ENDS
+
+_NOT_GOLDEN = re.compile(r" \[only until soft, not golden\]")
+_UNTIL_GOLDEN = re.compile(
+    r"\b(?P<until>until|till) (?:(?:it is|they are|all is) )?"
+    r"(?:(?:very )?(?:soft(?:ened)?|tender|sweet|silky),? (?:and )?)?"
+    r"(?:(?:very|just|lightly|light|pale|deep|deeply|rich|nicely|turning|starting to|beginning to|nearly|almost|an?) )*"
+    r"(?:golden|gold|brown(?:ed)?|translucent|transparent|carameli[sz]ed|colou?r)(?:[- ]brown)?"
+    r"(?: (?:at|around|on) the edges| all over| in places)?",
+    re.IGNORECASE,
+)
+_GREENS_GOLDEN = re.compile(
+    r"(?P<greens>\b(?:greens|chives)(?: \[[^\]]*\])?) (?:are|is|turns?|have turned|look) "
+    r"(?:(?:very|just|lightly|light|pale|deep|deeply|nicely) )*(?:golden|brown|carameli[sz]ed|translucent)(?: brown)?",
+    re.IGNORECASE,
+)
+# A thing named twice, as two of the list became one: `the leek greens and leek greens`.
+_TWICE = re.compile(
+    r"\b(?:(?P<first>\d+) (?P<unit>g|ml) of )?(?P<the>the )?(?P<name>[a-z][a-z-]*(?: [a-z-]+){0,3}),? and "
+    r"(?:(?P<second>\d+) (?:g|ml) of )?(?:the )?(?P=name)\b(?! for\b)",
+    re.IGNORECASE,
+)
+_FROM_ITS_SKINS = re.compile(
+    r"\b(?:squeeze|pop|slip|push|press) (?:out )?the (?:[\w-]+ )*garlic-infused oil(?: \[[^\]]*\])?,?"
+    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?skins?"
+    r"(?:,? (?:and )?(?:mash|stir|crush|whisk|mix|beat) (?:it|them) (?P<where>into [^,.;]+?))?"
+    r"(?P<rest>,? and |, |[.;])",
+    re.IGNORECASE,
+)
+# Cold water that takes the bite of a raw onion: green tops have none to lose.
+_FOR_ITS_BITE = re.compile(
+    r"(?:soak|leave|cover|put|place|steep)\b[^.;]*\b(?:greens|chives)\b[^.;]*\bwater\b[^.;]*"
+    r"\b(?:bite|sharpness|harshness|sting|pungency|edge|mild\w*|mellow\w*)\b[^.;]*",
+    re.IGNORECASE,
+)
+_DRAIN_NEXT = re.compile(r"\s*(?:then )?drain\b[^.;]*[.;]\s*", re.IGNORECASE)
+# What goes in last, named in a row of things that go in now.
+_ONE_NAME = r"(?P<name>(?:(?!and\b|the\b)[a-z][\w-]*\b ){1,4})"
+_SAID = r"\[(?P<said>(?:[\w -]+ )?only (?:for the last \d+ minutes|at the end))\]"
+_LAST = re.compile(
+    rf"(?P<before>,| and) (?:the )?{_ONE_NAME}{_SAID}(?P<behind>,| and\b)?"
+    rf"|(?P<the>the ){_ONE_NAME.replace('name', 'first')}{_SAID.replace('said', 'how')}"
+    r"(?:,| and) (?=the |\d|½|¼|some |all )",
+    re.IGNORECASE,
+)
+# Two that took one place, each with its time: `[canned lentils only for the last 10 minutes; pumpkin from the start]`.
+_ONE_LATE = re.compile(
+    r" \[(?P<name>[a-z][\w -]{2,30}?) (?:add )?only (?P<when>for the last \d+ minutes|at the end);"
+    r" [\w -]+ from the start\]",
+    re.IGNORECASE,
+)
+_SOLD_AS = re.compile(r"^(?:canned|cooked|boiled|dry) ")
+_WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
+
+
+def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
+    """A changed step as one reads it; `others_between` says whether a text names what does turn golden."""
+    step = _TWICE.sub(_once, step)
+    step = _only_soft(step, others_between)
+    step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
+    step = _FROM_ITS_SKINS.sub(_without_skins, step)
+    return _last_things_last(_one_late(_without_bite(step)))
+
+
+def _one_late(step: str) -> str:
+    """Of two that took one place only the other goes in now, and the first at the end of the step."""
+    found = _ONE_LATE.search(step)
+    if found is None:
+        return step
+    short = _SOLD_AS.sub("", found["name"])
+    before = re.sub(
+        rf"(?:(?<=the )|\b(?=\w))(?:canned )?{re.escape(short)}(?:,| and) (?=[\w -]+$)", "", step[: found.start()]
+    )
+    if before == step[: found.start()]:
+        return step
+    last = "At the end stir in" if "end" in found["when"] else "Put in"
+    when = "" if "end" in found["when"] else f" {found['when']} of it"
+    return f"{before}{step[found.end() :].rstrip()} {last} the {short}{when}."
+
+
+def _once(found: re.Match[str]) -> str:
+    first, second = found["first"], found["second"]
+    if first and second:
+        return f"{int(first) + int(second)} {found['unit']} of the {found['name']}"
+    return f"{found['the'] or ''}{found['name']}"
+
+
+def _only_soft(step: str, others_between: Callable[[str], bool]) -> str:
+    """`until golden` as `until soft`, where only green tops are fried until then."""
+    for mark in reversed(list(_NOT_GOLDEN.finditer(step))):
+        ends = [one.end() for one in SENTENCE_ENDS.finditer(step)]
+        end = next((one for one in ends if one > mark.end()), len(step))
+        start = max((one for one in ends if one <= mark.start()), default=0)
+        golden = _UNTIL_GOLDEN.search(step, mark.end(), end)
+        if golden is None or others_between(step[start : golden.start()]):
+            continue
+        step = f"{step[: golden.start()]}{golden['until']} soft{step[golden.end() :]}"
+        step = f"{step[: mark.start()]}{step[mark.end() :]}"
+    return step
+
+
+def _without_skins(found: re.Match[str]) -> str:
+    """`Squeeze the garlic from its skins, mash it into the juices and serve` as `Stir … into the juices and serve`."""
+    where = found["where"] or "in"
+    verb = "Stir" if found[0][0].isupper() else "stir"
+    return f"{verb} the garlic-infused oil {where}{found['rest']}"
+
+
+def _without_bite(step: str) -> str:
+    found = _FOR_ITS_BITE.search(step)
+    if found is None:
+        return step
+    behind = step[found.end() :].lstrip(".; ")
+    drained = _DRAIN_NEXT.match(behind)
+    rest = behind[drained.end() :] if drained else behind
+    kept = f"{step[: found.start()]}{rest[:1].upper()}{rest[1:]}".strip()
+    return kept or "The greens want no soaking: they have no bite to lose."
+
+
+def _last_things_last(step: str) -> str:
+    """What only goes in at the end stands at the end of the step, where other things go in with the sentence."""
+    late: list[str] = []
+
+    def taken(found: re.Match[str]) -> str:
+        name, said = (found["first"], found["how"]) if found["the"] else (found["name"], found["said"])
+        when = _WHEN.search(said)
+        late.append(
+            f"Put in the {name.strip()} {when[1]} of it."
+            if when and "minutes" in when[1]
+            else f"At the end stir in the {name.strip()}."
+        )
+        return "" if found["the"] else found["behind"] or ""
+
+    told = _LAST.sub(taken, step)
+    return " ".join((told.rstrip(), *late)) if late else step
