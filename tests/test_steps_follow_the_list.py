@@ -44,16 +44,20 @@ def adapt(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Adapt:
             "Stir the garlic-infused oil into the juices and serve.",
         ),
         (
-            "Pour in the beans, cooked quinoa [cooked quinoa only at the end] and water, and simmer.",
-            "Pour in the beans and water, and simmer. At the end stir in the cooked quinoa.",
+            "Pour in the beans, cooked quinoa [cooked quinoa only at the end] and water, and simmer for 9 minutes.",
+            "Pour in the beans and water, and simmer for 9 minutes. At the end stir in the cooked quinoa.",
         ),
         (
             "Add the risotto rice [add only for the last 20 minutes], the leeks and stock. Simmer for 40 minutes.",
             "Add the leeks and stock. Simmer for 40 minutes. Put in the risotto rice for the last 20 minutes of it.",
         ),
         (
-            "Boil the lentils, pumpkin [canned lentils only for the last 10 minutes; pumpkin from the start] and water.",
-            "Boil the pumpkin and water. Put in the lentils for the last 10 minutes of it.",
+            "Add the stock and potatoes [about 18 minutes, not 8] and cook, uncovered, for 8 minutes.",
+            "Add the stock and potatoes and cook, uncovered, for 18 minutes.",
+        ),
+        (
+            "Boil lentils, pumpkin [canned lentils only for the last 10 minutes; pumpkin from the start] and water.",
+            "Boil pumpkin and water. Put in the lentils for the last 10 minutes of it.",
         ),
         (
             "Soak the spring onion greens in cold water to take away their bite; drain and pat dry. Toss it all.",

@@ -70,7 +70,10 @@ _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
 _WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
 _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
 _SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
-_BOILED_FOR = re.compile(r"cook .* for about \d+ minutes, in as much")
+_BOILED_FOR = re.compile(
+    r"cook .* for about \d+ minutes, in as much|.*, about \d+ minutes: begin earlier$", re.IGNORECASE
+)
+_IN_ITS_PLACE = re.compile(r"about \d+ minutes, not \d+$")  # the step's own time makes room for it
 # `the white parts of the spring onions` is one thing.
 _WHITES = re.compile(r"whites?", re.IGNORECASE)
 _PARTS_OF = re.compile(r" parts? of (?:the )?")
@@ -288,6 +291,8 @@ def _how(
         how = f"{how}; {change.first}" if how else f", {change.first}"
     if late:
         told.timed.add(food)
+        if _IN_ITS_PLACE.search(late):
+            told.soaked.add(food)
     return how, soaked
 
 

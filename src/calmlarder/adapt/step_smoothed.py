@@ -46,10 +46,12 @@ _DRAIN_NEXT = re.compile(r"\s*(?:then )?drain\b[^.;]*[.;]\s*", re.IGNORECASE)
 # What goes in last, named in a row of things that go in now.
 _ONE_NAME = r"(?P<name>(?:(?!and\b|the\b)[a-z][\w-]*\b ){1,4})"
 _SAID = r"\[(?P<said>(?:[\w -]+ )?only (?:for the last \d+ minutes|at the end))\]"
+_A_VERB = "cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|roast|bake|season|add|then|put|tip|spread"
 _LAST = re.compile(
     rf"(?P<before>,| and) (?:the )?{_ONE_NAME}{_SAID}(?P<behind>,| and\b)?"
     rf"|(?P<the>the ){_ONE_NAME.replace('name', 'first')}{_SAID.replace('said', 'how')}"
-    r"(?:,| and) (?=the |\d|½|¼|some |all )",
+    rf"(?:,| and) (?=the |\d|½|¼|some |all )|(?P<one>the ){_ONE_NAME.replace('name', 'only')}"
+    rf"{_SAID.replace('said', 'so')} and (?!{_A_VERB})(?=[a-z-]+ (?:on|in|into|onto|to|with)\b)",
     re.IGNORECASE,
 )
 # Two that took one place, each with its time: `[canned lentils only for the last 10 minutes; pumpkin from the start]`.
@@ -58,7 +60,10 @@ _ONE_LATE = re.compile(
     r" [\w -]+ from the start\]",
     re.IGNORECASE,
 )
+_A_TIME = re.compile(r"(?<!last )\b\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?|hrs?)\b", re.IGNORECASE)
 _SOLD_AS = re.compile(r"^(?:canned|cooked|boiled|dry) ")
+# `[potatoes about 18 minutes, not 8] … for 8 minutes`
+_OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 
 
@@ -68,7 +73,18 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _only_soft(step, others_between)
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(_without_skins, step)
-    return _last_things_last(_one_late(_without_bite(step)))
+    return _last_things_last(_one_late(_with_its_time(_without_bite(step))))
+
+
+def _with_its_time(step: str) -> str:
+    """The time that what is in the pot needs now in the place of the old one."""
+    found = _OTHER_TIME.search(step)
+    if found is None:
+        return step
+    told = re.compile(rf"\b{found['given']}(?:(?: ?[-–] ?| to )\d+)? ?(?:minutes?|mins?)\b")
+    rest = step[found.end() :]
+    now = told.sub(f"{found['needs']} minutes", rest, count=1)
+    return f"{step[: found.start()]}{now}" if now != rest else step
 
 
 def _one_late(step: str) -> str:
@@ -129,16 +145,19 @@ def _without_bite(step: str) -> str:
 def _last_things_last(step: str) -> str:
     """What only goes in at the end stands at the end of the step, where other things go in with the sentence."""
     late: list[str] = []
+    if not _A_TIME.search(step):
+        return step  # it goes on in the next one
 
     def taken(found: re.Match[str]) -> str:
-        name, said = (found["first"], found["how"]) if found["the"] else (found["name"], found["said"])
+        name = found["first"] or found["only"] or found["name"]
+        said = found["how"] or found["so"] or found["said"]
         when = _WHEN.search(said)
         late.append(
             f"Put in the {name.strip()} {when[1]} of it."
             if when and "minutes" in when[1]
             else f"At the end stir in the {name.strip()}."
         )
-        return "" if found["the"] else found["behind"] or ""
+        return "the " if found["one"] else "" if found["the"] else found["behind"] or ""
 
     told = _LAST.sub(taken, step)
     return " ".join((told.rstrip(), *late)) if late else step
