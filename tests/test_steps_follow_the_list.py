@@ -52,6 +52,14 @@ def adapt(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Adapt:
             "Add the leeks and stock. Simmer for 40 minutes. Put in the risotto rice for the last 20 minutes of it.",
         ),
         (
+            "Fish out the garlic-infused oil and stir in the cheese.",
+            "Stir in the cheese.",
+        ),
+        (
+            "Put the lentils and quinoa [canned lentils only for the last 9 minutes; dry quinoa only at the end] in a pan.",
+            "Put the lentils and quinoa [canned lentils only for the last 9 minutes; dry quinoa only at the end] in a pan.",
+        ),
+        (
             "Add the stock and potatoes [about 18 minutes, not 8] and cook, uncovered, for 8 minutes.",
             "Add the stock and potatoes and cook, uncovered, for 18 minutes.",
         ),

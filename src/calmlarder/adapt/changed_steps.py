@@ -37,7 +37,7 @@ from calmlarder.adapt.step_notes import (
 )
 from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_shares import in_one_line, own_amounts, twice
-from calmlarder.adapt.step_smoothed import smoothed
+from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
 from calmlarder.adapt.things_now import (
     LEFT_OUT,
     Told,
@@ -125,14 +125,16 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             named.setdefault(food, []).append(number)
             texts.setdefault(food, []).append(step)
     marked = without_soaked_mushrooms(steps, marked, parts, adapted, tables)
-    marked = [smoothed(text, lambda between: _turns_golden(between, told)) for text in marked]
+    marked = [smoothed(text, lambda between: _turns_golden(between, told)) for text in oil_only_later(marked)]
     notes = _notes(steps, parts, adapted, told, (named, texts))
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
 
 
-_NEVER_GOLDEN = frozenset({"allium", "herb", "spice", "oil", "butter", "stem", "acid", "stock", "paste", "sauce"})
+_NEVER_GOLDEN = frozenset(
+    {"allium", "herb", "spice", "oil", "butter", "stem", "acid", "stock", "paste", "sauce", "root", "pepper"}
+)
 
 
 def _turns_golden(text: str, told: Told) -> bool:
@@ -282,7 +284,7 @@ def _how(
     late = "" if timed else time_told(step, end, change, others)
     soaked = None
     if is_only_soaked(step, end, change) and not timed:
-        soaked = (_boiled_in(step, end, change.not_soaked, told), not others)
+        soaked = (_boiled_in(step, change.not_soaked, told), not others)
         how, late = "", change.not_soaked
         told.soaked.add(food)
     else:
@@ -328,11 +330,11 @@ def _alone_in(step: str, end: int, food: str, told: Told) -> bool:
     return kinds <= _SOAKED_IN
 
 
-def _boiled_in(step: str, end: int, instead: str, told: Told) -> str:
-    """What is boiled in the place of soaking, in the stock of that sentence where it has one."""
-    named = {one for _, _, meant in spans_in(sentence_at(step, end), told.names) for one in meant}
+def _boiled_in(step: str, instead: str, told: Told) -> str:
+    """What is boiled in the place of soaking, in the stock of that step where it has one."""
+    named = {one for _, _, meant in spans_in(step, told.names) for one in meant}
     stock = any(told.tables.food_by_id[one].kind == "stock" for one in named)
     return instead.replace("in plenty of water, and drain", _IN_THE_STOCK) if stock else instead
 
 
-_IN_THE_STOCK = "in that stock and as much water as it wants, and drain"
+_IN_THE_STOCK = "in the stock that is left and as much water as it wants, and drain"

@@ -60,7 +60,7 @@ def halved(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         return
     words = f"{line.food.name}{IN_HALVES}"
     one = written(line.food, line.amount.grams * HALF, dish.tables, words, line.amount.sure)
-    lost = round(weight * float(HALF) / 2)  # the filling and the look of it stay
+    lost = round(weight * _lost_of_a_shell(HALF))
     price = lost + round(prices.POINT * (prices.TOUCHED + prices.CUT_OPEN)) + tie(line, one.line)
     yield Choice("less", (LineLoad(line.food, one.amount, line.profile),), (one.line,), price, lost)
 
@@ -81,11 +81,14 @@ def smaller_ones(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         names = {line.food.name, f"{line.food.name}s"}
         one = written(line.food, Decimal(each * count), dish.tables, sure=line.amount.sure)
         text = f"{count} small {max(names, key=len) if count > 1 else line.food.name}, about {each} g each{tail}"
-        lost = round(
-            weight * float(1 - one.amount.grams / line.amount.grams) / 2
-        )  # the filling and the look of it stay
+        lost = round(weight * _lost_of_a_shell(one.amount.grams / line.amount.grams))
         price = lost + round(prices.POINT * (prices.TOUCHED + prices.CUT_OPEN * cut)) + tie(line, text)
         yield Choice("less", (LineLoad(line.food, one.amount, line.profile),), (text,), price, lost)
+
+
+def _lost_of_a_shell(share: Decimal) -> float:
+    """What is lost of a thing that is filled: its filling and its look stay, but not in next to nothing of it."""
+    return float((1 - share) / 2 + max(Decimal(0), HALF - share))
 
 
 def left_out(line: Counted, weight: int) -> Choice:

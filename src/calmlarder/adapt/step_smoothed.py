@@ -5,7 +5,7 @@ of what goes in first.
 """
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from calmlarder.adapt.step_heat import SENTENCE_ENDS
 
@@ -31,7 +31,7 @@ _TWICE = re.compile(
 )
 _FROM_ITS_SKINS = re.compile(
     r"\b(?:squeeze|pop|slip|push|press) (?:out )?the (?:[\w-]+ )*garlic-infused oil(?: \[[^\]]*\])?,?"
-    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?skins?"
+    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?skins?(?: into [^,.;]{2,30}?(?=,? (?:and )?(?:mash|stir)))?"
     r"(?:,? (?:and )?(?:mash|stir|crush|whisk|mix|beat) (?:it|them) (?P<where>into [^,.;]+?))?"
     r"(?P<rest>,? and |, |[.;])",
     re.IGNORECASE,
@@ -43,6 +43,20 @@ _FOR_ITS_BITE = re.compile(
     re.IGNORECASE,
 )
 _DRAIN_NEXT = re.compile(r"\s*(?:then )?drain\b[^.;]*[.;]\s*", re.IGNORECASE)
+_GOES_ON = re.compile(r"\s*(?:and |then )?(?:fry|cook|let|stir|saut\w+|keep|continue|leave)\b", re.IGNORECASE)
+# A bulb that is roasted whole and squeezed out later: its oil only comes in there.
+_WHOLE_BULB = re.compile(
+    r"(?:,| with| and| along with) the garlic-infused oil \[no piece to cut or roast[^\]]*\]"
+    r"(?:,? (?:cut|flat)[- ]sides? (?:down|up))?"
+    r"|,? and (?:until )?the garlic-infused oil(?: \[[^\]]*\])? (?:is|are|turns?|feels?) (?:very |completely )?"
+    r"(?:soft|tender|golden|squishy)(?: and \w+)?",
+    re.IGNORECASE,
+)
+_FISHED_OUT = re.compile(
+    r"\b(?:fish|lift|take|scoop) out the garlic-infused oil(?: \[[^\]]*\])?(?P<and>,? and |, then | then |[.;])"
+    r"|\b(?:remove|discard) the garlic-infused oil(?: \[[^\]]*\])?(?P<too>,? and |, then | then |[.;])",
+    re.IGNORECASE,
+)
 # What goes in last, named in a row of things that go in now.
 _ONE_NAME = r"(?P<name>(?:(?!and\b|the\b)[a-z][\w-]*\b ){1,4})"
 _SAID = r"\[(?P<said>(?:[\w -]+ )?only (?:for the last \d+ minutes|at the end))\]"
@@ -54,23 +68,32 @@ _LAST = re.compile(
     rf"{_SAID.replace('said', 'so')} and (?!{_A_VERB})(?=[a-z-]+ (?:on|in|into|onto|to|with)\b)",
     re.IGNORECASE,
 )
-# Two that took one place, each with its time: `[canned lentils only for the last 10 minutes; pumpkin from the start]`.
-_ONE_LATE = re.compile(
-    r" \[(?P<name>[a-z][\w -]{2,30}?) (?:add )?only (?P<when>for the last \d+ minutes|at the end);"
-    r" [\w -]+ from the start\]",
-    re.IGNORECASE,
+# Several that took one place, each with its time: `[canned lentils only for the last 10 minutes; pumpkin from the
+# start]`.
+_EACH_ITS_TIME = re.compile(r" \[(?P<said>[a-z][^\[\];]* only [^\[\];]*(?:; [^\[\];]+)+)\]", re.IGNORECASE)
+_LATE_ONE = re.compile(
+    r"(?P<name>[a-z][\w -]{2,30}?) (?:add )?only (?P<when>for the last \d+ minutes|at the end)", re.I
 )
-_A_TIME = re.compile(r"(?<!last )\b\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?|hrs?)\b", re.IGNORECASE)
 _SOLD_AS = re.compile(r"^(?:canned|cooked|boiled|dry) ")
+_A_TIME = re.compile(r"(?<!last )\b\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?|hrs?)\b", re.IGNORECASE)
 # `[potatoes about 18 minutes, not 8] … for 8 minutes`
 _OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
+
+
+def oil_only_later(steps: Sequence[str]) -> list[str]:
+    """The steps without the oil where a whole bulb was roasted, if a later one takes it."""
+    last = max((place for place, step in enumerate(steps) if "garlic-infused oil" in step), default=0)
+    return [_WHOLE_BULB.sub("", step) if place < last else step for place, step in enumerate(steps)]
 
 
 def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     """A changed step as one reads it; `others_between` says whether a text names what does turn golden."""
     step = _TWICE.sub(_once, step)
     step = _only_soft(step, others_between)
+    if (fished := _FISHED_OUT.search(step)) is not None:
+        rest = step[fished.end() :].lstrip()
+        step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(_without_skins, step)
     return _last_things_last(_one_late(_with_its_time(_without_bite(step))))
@@ -88,19 +111,35 @@ def _with_its_time(step: str) -> str:
 
 
 def _one_late(step: str) -> str:
-    """Of two that took one place only the other goes in now, and the first at the end of the step."""
-    found = _ONE_LATE.search(step)
+    """Of several that took one place only those go in now that start with it, the others at the end of the step."""
+    found = _EACH_ITS_TIME.search(step)
     if found is None:
         return step
-    short = _SOLD_AS.sub("", found["name"])
-    before = re.sub(
-        rf"(?:(?<=the )|\b(?=\w))(?:canned )?{re.escape(short)}(?:,| and) (?=[\w -]+$)", "", step[: found.start()]
-    )
-    if before == step[: found.start()]:
-        return step
-    last = "At the end stir in" if "end" in found["when"] else "Put in"
-    when = "" if "end" in found["when"] else f" {found['when']} of it"
-    return f"{before}{step[found.end() :].rstrip()} {last} the {short}{when}."
+    before, late = step[: found.start()], []
+    for part in found["said"].split("; "):
+        one = _LATE_ONE.fullmatch(part)
+        if one is None and not part.endswith("from the start"):
+            return step
+        if one is None:
+            continue
+        short = _SOLD_AS.sub("", one["name"])
+        listed = (
+            rf"(?:(?<=the )|\b(?=\w))(?:canned |dry )?{re.escape(short)}(?:(?:,| and) (?=[\w -]+(?:,[\w ,-]+)?$)|$)"
+        )
+        rest = re.sub(listed, "", before)
+        if rest == before:
+            return step
+        before = rest
+        minutes = int(re.sub(r"\D", "", one["when"]) or 0)
+        late.append(
+            (-minutes, f"Put in the {short} {one['when']} of it." if minutes else f"At the end stir in the {short}.")
+        )
+    behind = step[found.end() :].rstrip()
+    if before.endswith(("the ", "in ", "add ", "Add ")):
+        if not behind.startswith((",", " and")):
+            return step  # nothing would be left to go in
+        behind = re.sub(r"^(?:,| and) ", "", behind)
+    return " ".join((f"{before}{behind}", *(text for _, text in sorted(late))))
 
 
 def _once(found: re.Match[str]) -> str:
@@ -115,6 +154,8 @@ def _only_soft(step: str, others_between: Callable[[str], bool]) -> str:
     for mark in reversed(list(_NOT_GOLDEN.finditer(step))):
         ends = [one.end() for one in SENTENCE_ENDS.finditer(step)]
         end = next((one for one in ends if one > mark.end()), len(step))
+        if _GOES_ON.match(step, end):  # `Add the onions. Fry for 10 minutes until golden.`
+            end = next((one for one in ends if one > end), len(step))
         start = max((one for one in ends if one <= mark.start()), default=0)
         golden = _UNTIL_GOLDEN.search(step, mark.end(), end)
         if golden is None or others_between(step[start : golden.start()]):

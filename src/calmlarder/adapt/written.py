@@ -60,7 +60,7 @@ _HELD_IN = re.compile(
 _RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
 # How a line has its food cut, where it may stand for what takes its place too.
 _CUT = re.compile(
-    r",\s*(?:[^,()]*\band\s)?((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?"
+    r"[,:]\s*(?:all |each |both )?(?:[^,()]*\band\s)?((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?"
     r"(?:chopped|sliced|diced|cubed|grated|shredded)"
     r"|(?:cut |sliced )?in(?:to)? "
     r"(?:(?:small|large|thin|thick|bite-sized) |[\d./¼½¾]+[ -]?(?:cm|mm|inch)(?:[- ]thick)? )?"
