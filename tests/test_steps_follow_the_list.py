@@ -56,8 +56,8 @@ def adapt(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Adapt:
             "Stir in the cheese.",
         ),
         (
-            "Put the lentils and quinoa [canned lentils only for the last 9 minutes; dry quinoa only at the end] in a pan.",
-            "Put the lentils and quinoa [canned lentils only for the last 9 minutes; dry quinoa only at the end] in a pan.",
+            "Put the lentils and quinoa [canned lentils only at the end; dry quinoa only at the end] in a pan.",
+            "Put the lentils and quinoa [canned lentils only at the end; dry quinoa only at the end] in a pan.",
         ),
         (
             "Add the stock and potatoes [about 18 minutes, not 8] and cook, uncovered, for 8 minutes.",

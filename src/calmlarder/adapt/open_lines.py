@@ -217,7 +217,9 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         fit = [one for one in fit if not any(is_strange(part.food, line.food) for part in one.parts)]
     for candidate in fit:
         yield swap(line, weight, candidate, dish)
-        if line.food.kind in _LESS_OF and len(candidate.parts) == 1 and candidate.parts[0].food.kind in _LESS_OF:
+        alike = {line.food.kind, *(part.food.kind for part in candidate.parts)}
+        filled = line.food.id in dish.told.stuffed and len(alike) == 1
+        if len(candidate.parts) == 1 and (alike <= _LESS_OF or filled):
             yield from smaller(line, weight, candidate, dish)
     whole = [one for one in fit if len(one.parts) == 1 and one.parts[0].food.id != line.food.id]
     plain = [one for one in whole if not is_strange(one.parts[0].food, line.food)] or whole

@@ -10,7 +10,7 @@ from calmlarder.adapt.step_notes import bare
 from calmlarder.tables.book import Tables
 
 _SOAKS = re.compile(
-    r"\b(?:soak|steep|rehydrate)\w*\b|\b(?:cover|pour|put|place|add)\b[^.;]*\b(?:hot|warm|boiling|boiled)[^.;]*\b(?:water|stock)\b"
+    r"\b(?:soak|steep|rehydrate)(?:ing)?\b|\b(?:cover|pour|put|place|add)\b[^.;]*\b(?:hot|warm|boiling|boiled)[^.;]*\b(?:water|stock)\b"
     r"|\b(?:hot|boiling|boiled)\b[^.;]*\b(?:water|stock)\b[^.;]*\bover\b",
     re.IGNORECASE,
 )
@@ -27,9 +27,13 @@ _ITS_LIQUOR = rf"(?:{_OF_MUSHROOMS}*liquor|{_OF_MUSHROOMS}+(?:liquid|water|stock
 _SO_MUCH_OF_IT = re.compile(
     rf"\b(?P<much>\d[\d./½¼¾]* ?(?:tbsp|tsp|tablespoons?|ml|cups?|ladles?)) of (?:the |their |its )?{_ITS_LIQUOR}", re.I
 )
+_MORE_OF_IT = re.compile(
+    rf"\b(?:(?:more|some|the rest|a little|a splash|half) of )(?:the |their |its )?{_ITS_LIQUOR}", re.I
+)
 _ALL_OF_IT = re.compile(rf"\b(?:the |their |its )(?:rest of the )?{_ITS_LIQUOR}", re.IGNORECASE)
 _SOAKED = re.compile(
-    r"\b(?:soaked|drained|rehydrated|softened) (?=[\w ]*mushrooms?\b|porcini\b|shiitake\b)", re.IGNORECASE
+    r"\b(?:fresh and )?(?:soaked|drained|rehydrated|softened) (?=[\w ]*mushrooms?\b|porcini\b|shiitake\b)",
+    re.IGNORECASE,
 )
 _SO_MUCH_WATER = re.compile(
     r"\b(?:in|with|over)? ?(?:about )?(\d[\d./½¼¾]* ?(?:ml|litres?|l|cups?|fl oz|pints?)) (?:of )?(?:very )?"
@@ -58,7 +62,10 @@ def _is_fresh_now(part: Part, change: Change, tables: Tables) -> bool:
 
 
 def _without(steps: list[str], names: Sequence[str], water: str) -> list[str]:
-    named = re.compile(rf"(?:\d+ g of the )?(?:{'|'.join(map(re.escape, sorted(names, key=len, reverse=True)))})", re.I)
+    known = "|".join(map(re.escape, sorted(names, key=len, reverse=True)))
+    named = re.compile(
+        rf"(?:\d+ g of the )?(?:{known})|dried (?:wild |\w+ )?mushrooms|(?:dried )?porcini", re.IGNORECASE
+    )
     found: list[str] = []
     torn = soaking = False
     for step in steps:
@@ -71,14 +78,20 @@ def _without(steps: list[str], names: Sequence[str], water: str) -> list[str]:
             drains = bool(_DRAINS.match(sentence) and _LIQUOR.search(sentence) and (name or soaking))
             soaking = soaks
             if soaks or drains:
-                kept += [] if torn else [f" Tear {_the(name[0] if name else names[0])}."]
+                kept += (
+                    [] if torn else [f" Tear {_the(name[0] if name and name[0].endswith(tuple(names)) else names[0])}."]
+                )
                 torn = True
             else:
                 kept.append(sentence)
         text = "".join(kept).strip()
         found.append(text or "Nothing is soaked here.")
-    return [_SOAKED.sub("", _ALL_OF_IT.sub(f"{water} water", _SO_MUCH_OF_IT.sub(r"\g<much> water", _GRIT.sub("", one))))
-            for one in found]  # fmt: skip
+    return [_without_liquor(one, water) for one in found]
+
+
+def _without_liquor(step: str, water: str) -> str:
+    step = _SO_MUCH_OF_IT.sub(r"\g<much> water", _GRIT.sub("", step))
+    return _SOAKED.sub("", _ALL_OF_IT.sub(f"{water} water", _MORE_OF_IT.sub("water", step)))
 
 
 def _the(name: str) -> str:

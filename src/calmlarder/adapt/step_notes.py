@@ -164,7 +164,7 @@ def filling_notes(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> It
     shares: dict[str, Decimal] = {}
     for change in adapted.changes:
         before = adapted.amounts.get(change.place) if change.place is not None else None
-        if before is None or change.place is None or change.change != "less" or not _HOLDS.search(change.lines[0]):
+        if before is None or change.place is None or not change.to or not _HOLDS.search(change.lines[0]):
             continue
         share = change.to[0].grams / before.grams
         if share <= _HOLDS_CLEARLY_LESS:

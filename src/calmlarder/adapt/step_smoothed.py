@@ -52,6 +52,11 @@ _WHOLE_BULB = re.compile(
     r"(?:soft|tender|golden|squishy)(?: and \w+)?",
     re.IGNORECASE,
 )
+_IN_HALVES = re.compile(
+    r"\bpeppers \[(?P<now>[a-z]+ pepper), in halves(?:, one a serving)?\]"
+    r"|(?P<name>\b[a-z]+ pepper), in halves(?:, one a serving)?(?:(?=,| |\.)|$)",
+    re.IGNORECASE,
+)
 _FISHED_OUT = re.compile(
     r"\b(?:fish|lift|take|scoop) out the garlic-infused oil(?: \[[^\]]*\])?(?P<and>,? and |, then | then |[.;])"
     r"|\b(?:remove|discard) the garlic-infused oil(?: \[[^\]]*\])?(?P<too>,? and |, then | then |[.;])",
@@ -91,6 +96,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     """A changed step as one reads it; `others_between` says whether a text names what does turn golden."""
     step = _TWICE.sub(_once, step)
     step = _only_soft(step, others_between)
+    step = _IN_HALVES.sub(lambda one: f"{one['name'] or one['now']} halves", step)
     if (fished := _FISHED_OUT.search(step)) is not None:
         rest = step[fished.end() :].lstrip()
         step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
