@@ -138,3 +138,11 @@ def test_muffins_of_a_tin_stay_as_many(adapt: Adapt) -> None:
         steps="1. Line a 12-hole muffin tin. Mix everything and bake for 20 minutes.", serves=12,
     )  # fmt: skip
     assert all(one["change"] != "serving" for one in found["changes"])
+
+
+def test_what_a_sauce_should_be_like_is_no_ingredient(adapt: Adapt) -> None:
+    found = adapt(
+        "Tahini rice", "200 g rice", "60 g tahini", "50 g feta",
+        steps="1. Let the tahini down with water; it should be like heavy cream. Top the rice with it and the cheese.",
+    )  # fmt: skip
+    assert found["warnings"] == []
