@@ -113,7 +113,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
         if o.offered.food.id in {dose.food for dose in problem.wanted.doses}:  # a dose is weighed
             p.at_most({u: 1, w: -1}, 0)
         if o.whole and o.points:
-            f = p.variable(1, round(o.points * weights.FINISH_SHARE * _POINT))
+            f = p.variable(1, o.finish * _POINT)
             p.at_most({f: o.most, n: -1}, 0)
         if o.sealed:
             p.cost[u] += weights.OPENING * _POINT

@@ -141,3 +141,12 @@ def test_saltfish_that_soaked_is_simmered_once_and_a_jar_is_rinsed(cook: Cook) -
     text = said(cook([*fridge, "salt cod 150g, soaked since morning"], "supper-plate"))
     assert "two changes" not in text
     assert "simmered 8 minutes in fresh water" in text
+
+
+def test_live_mussels_and_a_last_pack_of_mince_go_in_whole(cook: Cook) -> None:
+    mussels = cook(
+        ["dry white rice 1kg", "tomatoes x6", "mussels 1kg live, eat today", "lime", "oil"], "tomato-stew", 3
+    )
+    assert next(use.household for use in mussels.uses if use.food == "mussels") == "1000 g in their shells"
+    fridge = ["potatoes 1kg", "carrots x6", "tinned tomatoes", "turkey mince 500g, use by tomorrow", "garlic oil"]
+    assert next(use.grams for use in cook(fridge, "tomato-stew").uses if use.food == "turkey-mince") >= 495

@@ -70,6 +70,17 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("idli batter (day 3, sour)", ["idli-batter"]),
         ("sweet pepper 1 green", ["pepper-green"]),
         ("carrot, 1, whiskery", ["carrot"]),
+        ("lentil dahl portion (I made it w/ onion)", ["dal-cooked"]),
+        ("mashed potatoes leftover (has milk)", ["potato-mashed"]),
+        ("hummus (normal, garlicky)", ["hummus"]),
+        ("ground turkey 1lb 93/7 sell by 3/12", ["turkey-mince"]),
+        ("green bell pepper half, other half used", ["pepper-green"]),
+        ("radishes bunch tops gone", ["radish"]),
+        ("gf pasta box rotini", ["pasta-gluten-free-dry"]),
+        ("sambal (got shallot)", ["sambal-onion"]),
+        # what is in a thing does not name it
+        ("feijão (has garlic)", []),
+        ("pierogi with cabbage and mushroom, maybe 20", []),
     ],
 )
 def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
@@ -105,6 +116,7 @@ def test_how_long(line: str, days: int, reader: LarderReader) -> None:
         "hiya! here's what we've got, sorry it's long, priya did a shop on sunday and then we ate out both nights",
         "if the power's off again at 6 it must be something on the gas",
         "girl the fridge full but nothing cook yet",
+        "ok fridge roll call",
     ],
 )
 def test_a_remark_is_no_food_and_is_told_so(line: str, reader: LarderReader) -> None:
@@ -126,6 +138,21 @@ def test_no_power_is_told_what_to_do(tables: Tables) -> None:
     reading = read(LarderReader(tables, TODAY), "no light since morning so the freezer things are soft")
     assert reading.problem is not None
     assert "four hours" in reading.problem.remedy
+
+
+@pytest.mark.parametrize(
+    ("line", "low", "high"),
+    [
+        ("marmalade end of jar", 10, 100),
+        ("mature cheddar 350 block", 350, 350),
+        ("3 eggs, free range, from the honesty box", 150, 210),
+        ("lemon", 58, 108),  # USDA SR28 09150: 58 g and 84 g without peel, by its size
+        ("2 limes", 100, 160),  # USDA SR28 09159: 67 g
+    ],
+)
+def test_how_much(line: str, low: float, high: float, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert low <= lot.grams <= high
 
 
 def test_sizes_are_counted_together(reader: LarderReader) -> None:

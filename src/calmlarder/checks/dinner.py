@@ -31,7 +31,7 @@ from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures,
 from calmlarder.checks.within_limits import limit_faults, protein_faults
 
 _PINCHES_IN_A_GRAM = 1  # of a spice of which a gram is more than a portion a gram is enough for everybody: ours
-_LAST_DAYS, _MOST_OF_A_LAST_PACK = {0, 1, 2}, Fraction("1.75")  # portions of fish, meat or tofu in its last days: ours
+_LAST_DAYS, _MOST_OF_A_LAST_PACK = {0, 1, 2}, Fraction("2.1")  # portions of fish, meat or tofu in its last days: ours
 _SHOWN = Fraction("0.06")  # to what protein is shown and rounded, g
 
 

@@ -60,6 +60,7 @@ class Option(NamedTuple):
     lysine: int  # hundredths of a mg in one unit, rounded down
     minutes: int
     points: int  # for one portion, by urgency
+    finish: int  # for using the lot up
     weighable: bool
     boxed: bool  # a share of a dish, whose amount is what its box holds
     sealed: bool
@@ -233,6 +234,8 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     pressing = _pressing(lot)
     perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
     points = weights.rescue_points(pressing, perishable and not food.is_staple)
+    points = _main_points(thing, pressing, points) if main else points
+    off_tomorrow = _is_last_pack(slot, thing, wanted) and (lot.days_left or 0) <= 1
     return Option(
         offered=thing,
         slot=name,
@@ -246,7 +249,8 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         fibre_mg=int((food.fibre_g or 0) * 10 * unit),
         lysine=int((food.lysine_mg or 0) * unit),
         minutes=minutes_of(slot, food, lot.line, least * unit),
-        points=_main_points(thing, pressing, points) if main else points,
+        points=points,
+        finish=round(points * (weights.LAST_PACK_FINISH if off_tomorrow else weights.FINISH_SHARE)),
         weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in CANNED_STATES and not lot.opened,

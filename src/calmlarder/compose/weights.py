@@ -12,6 +12,7 @@ OVERDUE_QUALITY = 100
 URGENT_DAYS = 7
 
 FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it is worth
+LAST_PACK_FINISH = 1.5  # the same for fish, meat or tofu that goes off tomorrow: no raw rest is left behind
 WEIGHING = 6
 OPENING = 4
 MINUTE = 0.5

@@ -16,7 +16,8 @@ from calmlarder.patterns.pattern import Pattern
 class Moment(BaseModel):
     """Something that begins `start_min` after the start and takes `minutes`; `hands_on` keeps the cook at it.
 
-    `adds` are the ids of the foods that come into the dish with it.
+    `adds` are the ids of the foods that come into the dish with it; `step` is the place among the steps of the one
+    that tells it, from 0, and None where it is told apart from them.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -27,6 +28,7 @@ class Moment(BaseModel):
     hands_on: bool
     equipment: str
     adds: tuple[str, ...] = ()
+    step: int | None = None
 
 
 class Timeline(BaseModel):
@@ -50,11 +52,12 @@ def told_twice(
     planned = schedule([one.task for one in work], _capacity(equipment))
     places = {one.task.name: number for number, one in enumerate(work)}
     work.sort(key=lambda one: (planned.starts[one.task.name], one.stage == "ready", places[one.task.name]))
-    moments = tuple(_moment(one, planned) for one in work)
+    groups = [list(group) for _, group in groupby(work, key=lambda one: one.stage)]  # as _steps tells them
+    moments = tuple(_moment(one, planned, step) for step, group in enumerate(groups) for one in group)
     return _steps(work, planned), Timeline(moments=moments, minutes=planned.minutes, proven=planned.proven)
 
 
-def _moment(one: Work, planned: Schedule) -> Moment:
+def _moment(one: Work, planned: Schedule, step: int) -> Moment:
     return Moment(
         start_min=planned.starts[one.task.name],
         minutes=one.task.minutes,
@@ -62,6 +65,7 @@ def _moment(one: Work, planned: Schedule) -> Moment:
         hands_on=COOK in one.task.needs,
         equipment=next((place for place in (RING, OVEN, MICROWAVE) if place in one.task.needs), ""),
         adds=one.adds,
+        step=step,
     )
 
 

@@ -1,7 +1,7 @@
 """From a cook's lines to lots: what each line means, what must be asked, what is not known."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from datetime import date
 
 from pydantic import BaseModel, ConfigDict
@@ -99,10 +99,17 @@ class LarderReader:
         self._tables = tables
         self._today = today
         self._lexicon = Lexicon(tables) if lexicon is None else lexicon
+        self._offered_last: Callable[[Food], bool] = lambda food: False
 
     def on_day(self, day: date) -> "LarderReader":
         """A reader of the same names for another day."""
-        return LarderReader(self._tables, day, self._lexicon)
+        reader = LarderReader(self._tables, day, self._lexicon)
+        reader.offer_last(self._offered_last)
+        return reader
+
+    def offer_last(self, is_last: Callable[[Food], bool]) -> None:
+        """Of what a line may be, offer some foods behind the others: those that are not eaten here."""
+        self._offered_last = is_last
 
     def remember(self, meant: Mapping[str, tuple[str, ...]]) -> None:
         """What words meant in this house, by the words."""
@@ -167,6 +174,8 @@ class LarderReader:
         first = unclear[:1] if stands else unclear
         outcome = "unknown" if all(part.named.outcome == "unknown" for part in first) else "ask"
         candidates = unclear[0].named.candidates if stands else line.candidates
+        foods = self._tables.food_by_id
+        candidates = tuple(sorted(candidates, key=lambda one: self._offered_last(foods[one.food])))
         question = f"what is `{said}`?" if outcome == "ask" else f"`{said}` is {NOT_KNOWN}"
         if "marinated" in unclear[0].named.left:
             question = f"is there onion or garlic in the marinade of `{said}`? name the food only where there is none"

@@ -57,7 +57,22 @@ _OF_THE_FOOD = frozenset({
     "freezer", "fridge", "cupboard", "pantry", "carton", "bottle", "tube", "bone", "pouch", "vine", "punnet", "bun",
 })  # fmt: skip
 _STORES = frozenset(
-    {"cellar", "garden", "shed", "garage", "market", "shop", "patch", "barn", "porch", "larder", "stall"}
+    {
+        "cellar",
+        "garden",
+        "shed",
+        "garage",
+        "market",
+        "shop",
+        "patch",
+        "barn",
+        "porch",
+        "larder",
+        "stall",
+        "honesty",
+        "allotment",
+        "foodbank",
+    }
 )
 _PURPOSE = re.compile(
     r"(?<!enough )\b(?:saved |kept |meant |intended |good |great |only |just )?for (?:the |a |my |some "
@@ -82,6 +97,7 @@ _OPINION = re.compile(
     r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"
     r"|(?:w/?|with) (?:the )?(?:greens|tops|leaves)(?: (?:still )?(?:on|attached))?"
     r"|(?:green |leafy )?(?:greens|tops|leaves|stalks) (?:are )?(?:still )?(?:on|attached)(?=\s*(?:$|[,;.)]))"
+    r"|(?:the |its )?(?:tops|leaves|greens|stalks|tips) (?:are |all |already )*(?:gone|removed|eaten|used|in the bin)"
     r"|with sprouts?|w sprouts?|skin off|skin on|top and tailed)\b"
 )
 

@@ -103,7 +103,8 @@ _AT_THE_END = re.compile(
 # day (`date gone`) or changed (`soft, gone`).
 _IN_PART = re.compile(
     r"(?:\b(?:half|third|quarter|thirds|quarters|mostly|most|nearly|almost|some|few|bit|one|two|three|four|five|six"
-    r"|date|by|before|not|pretty much|about|long)|\d%?)(?: (?:of (?:it|them|the \w+)|is|are|has|have|already|all))*"
+    r"|date|by|before|not|pretty much|about|long|tops?|leaves|ends?|stalks?|tips?|label|lid|skins?|stickers?)"
+    r"|\d%?)(?: (?:of (?:it|them|the \w+)|is|are|has|have|already|all))*"
     r" (?:gone|empty|finish(?:ed)?|out|used up)$"
 )
 # `liam ate the ham`; what is eaten in part is still there.

@@ -18,7 +18,6 @@ from calmlarder.tables.rows import MixtureRow
 
 _DRY_PASTA = "pasta-dry"  # what a shape of pasta by itself is
 _PASTA = frozenset({_DRY_PASTA, "pasta-cooked", "pasta-fresh"})
-_ALLIUMS = frozenset({"onion", "garlic"})
 # Short forms of one word, written out; of two of the same the later.
 _FULL = {
     written: full
@@ -66,10 +65,10 @@ class Lexicon:
         parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
         return {part.kind for part in parts if part is not None}
 
-    def holds_allium(self, food: str) -> bool:
-        """Whether onion or garlic is among what a mixture is made of, so that its figures hold them."""
+    def is_made_with(self, food: str, word: str) -> bool:
+        """Whether what a word names is among what a mixture is made of, so that its figures hold it."""
         parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
-        return any(part is not None and not _ALLIUMS.isdisjoint(words_of(part.name)) for part in parts)
+        return any(part is not None and word in words_of(part.name) for part in parts)
 
     @cached_property
     def _names_by_first(self) -> dict[tuple[str, int], list[str]]:

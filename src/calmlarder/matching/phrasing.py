@@ -112,14 +112,20 @@ _DISH = re.compile(
     r"|sausages?|burgers?|meatballs?|hummus|salsa|dip|mix|filling|stuffing|risotto|pasta|veg"
     r"|snags?|refried\w*|refryed|powder|seasoning|granules|cubes?|pesto|wings|nuggets|kievs?|rice)\b"
 )
+_SAYS_SO = re.compile(
+    r"\(\s*(?:it )?(?:has|got|contains?|made with) ([a-z]+(?: [a-z]+)?)(?: (?:in|inside))?(?: it)?\s*\)"
+)
+_ONLY_A_VESSEL = re.compile(
+    r"(?:the |a |an |my |big |small |old )*(?:pot|tub|box|bowl|tupperware|container|dish|thing|jar|bag|pan)\b(?! of)"
+)
 _SAYS = (
-    r"(?:(?:it|which|they|pack|packet|label|tin|jar) )?(?:has|have|got|contains?|with|w/?|some|there'?s|made with|says?"
-    r"|lists?|check(?:ed)?,?|full of|loads of|plenty)"
+    r"(?:(?:it|which|they|i|we|pack|packet|label|tin|jar) )?(?:has|have|got|contains?|with|w/?|some|there'?s"
+    r"|made (?:it |them )?(?:with|w/)|says?|lists?|check(?:ed)?,?|full of|loads of|plenty)"
 )
 _WHEREIN = r"(?: (?:in|inside|in it|on it|in there|in them|in this|on (?:the )?(?:pack|packet|label|tin|jar|back)))"
 _HELD = re.compile(
     rf"\(\s*(?:{_SAYS} )*"
-    rf"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:powder|granules|salt|pdr|pwdr|stuff))?"
+    r"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:powder|granules|salt|pdr|pwdr|stuff))?"
     rf"{_WHEREIN}?(?:,? (?:i checked|sadly|of course|obviously|obvs|god help me|unfortunately|sorry))?\s*\)"
 )
 
@@ -181,11 +187,17 @@ def _denied_behind(found: re.Match[str]) -> str:
     return f"{found[3].rstrip()} without {lacking} "
 
 
+def _held_plainly(found: re.Match[str]) -> str:
+    """What a bracket says a thing holds, behind `with`; a shallot is an onion there."""
+    return f" with {re.sub(r'shallots?', 'onion', found[1])}"
+
+
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
     text = said_in_passing(text)
     held = "(" in text and (_IN_IT.search(text) or _DISH.search(text) or _MADE.search(text))
     text = _HELD.sub(r" with \1", text) if held else text
+    text = _SAYS_SO.sub(_held_plainly, text) if "(" in text and not _ONLY_A_VESSEL.match(text) else text
     text = _SPROUTED.sub(r"\1 sprouting", text) if "sprouted" in text else text
     if "dsp" in text or "dessert" in text:
         text = _DESSERTSPOONS.sub(lambda found: f"{float(found[1]) * 2:g} tsp", text)

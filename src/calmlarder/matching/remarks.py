@@ -29,12 +29,14 @@ _BEGINS = (
     r" (?:shop|shops|shopping|supermarket|big shop|food shop|groceries|market|store)",
     r"(?:the )?(?:shops?|supermarket|market|store) ?(?:is |are |was |were |'?s )?(?:shut|closed|far|open|miles)",
     rf"(?:the |my |our )?{_IN_HERE}(?:'?s)? (?:is|are|looks?|smells?)(?= [a-z])",
-    rf"(?:the |my |our )?(?:{_IN_HERE}|house|shelf)(?: (?:audit|check|status|contents|list|inventory|update|stuff|now"
+    rf"(?:the |my |our )?(?:{_IN_HERE}|house|shelf),?(?: (?:audit|check|roll call|raid|tour|report"
+    r"|status|contents|list|inventory|update|stuff|now"
     r"|today|tonight|atm|lah|la|so|time))+",
+    r"what'?s (?:good|up|new|the story)",
     r"what(?:'?s| is| dey| have i got| have we got| we have(?: got)?| i have(?: got)?| we'?ve got| i'?ve got)"
     rf"(?: left)? (?:in|for|on|at) (?:the |my |our )?(?:{_IN_HERE}|house|shelf|home|cupboards|drawer)",
     r"this is (?:what|everything)",
-    r"here'?s? (?:is )?(?:the )?(?:state|list|damage|situation|stuff|lot)(?: (?:of (?:it|things|play)|so far))?",
+    r"here'?s? (?:is )?(?:the )?(?:state|list|damage|haul|situation|stuff|lot)(?: (?:of (?:it|things|play)|so far))?",
     r"(?:it'?s|its|it is|things are|looks?|looking)(?: (?:pretty|very|a bit|so|really|all|quite|proper))*"
     r" (?:grim|bleak|dire|tragic|pathetic|embarrassing|desperate|a (?:disaster|shambles|joke|mess|state)|chaos"
     r"|not (?:great|much|good|pretty)|slim|thin)",

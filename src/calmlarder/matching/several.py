@@ -34,6 +34,7 @@ _SORTS_OF = re.compile(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\
 # `something orange, soup?`: who typed it does not know what it is.
 _RIDDLE = re.compile(r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b")
 _HOLDS = re.compile(r"\bwith (?:onions?|garlic)\b")
+_HOLDS_TWO = re.compile(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-z]+\b")
 _COOKED_WITH = re.compile(r"\b(?:boiled|cooked|stewed|simmered|braised|done|made) (?:up )?with\b")
 _TWO_FLAVOURS = re.compile(
     r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+) (pies?|pasty|pasties|quiches?|soup|tarts?|slices?|bakes?|crisps|ravioli"
@@ -77,7 +78,7 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         return pulses
     if flavoured := _by_two_flavours(several, text, lexicon):
         return [flavoured]
-    if len(several) > 1 and _HOLDS.search(text):
+    if len(several) > 1 and (_HOLDS.search(text) or _HOLDS_TWO.search(text)):
         return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
     if "/" in text and len(several) == 2 and several[0].named.foods == several[1].named.foods:
         several = [max(several, key=lambda part: part.amount.how != "none")]  # one thing by two names

@@ -58,6 +58,14 @@ _IN_CUPS = re.compile(
     r" cups?\b"
 )
 _ISH = re.compile(r"(?<=\d)[ -]?ish\b")  # `4ish`, `300ish g`
+# How lean it is: `93/7`, `80/20`.
+_LEAN = re.compile(r"(?<![\w/.])(?:[789]\d)/(?:[1-9]|[123]\d)(?![\w/])")
+_MINCED = re.compile(r"\b(?:ground|minced?|beef|turkey|pork|hamburger|burgers?)\b")
+# What became of the rest of it tells nothing of what is there.
+_OTHER_HALF = re.compile(
+    r"[ ,;(-]+(?:the |its |we |i )?(?:other (?:half|one|bit|part)|rest) (?:(?:is|was|has|been|already|got) )*"
+    r"(?:used|eaten|gone|cooked|binned|chucked)(?: up| already)?\)?"
+)
 _OF_A_TYPE = re.compile(r"(?<=[a-z]{3}) type (?=[a-z]{3})(?!of\b|flour\b)")
 
 
@@ -86,5 +94,7 @@ def as_texted(text: str) -> str:
     text = _TWO_OLIVES.sub("olives", text) if "olives" in text else text
     text = _PRICE.sub(" ", text)
     text = _ISH.sub(" ", text) if "ish" in text else text
+    text = _LEAN.sub(" ", text) if "/" in text and _MINCED.search(text) else text
+    text = _OTHER_HALF.sub(" ", text) if "other" in text or "rest" in text else text
     text = _OF_A_TYPE.sub(" style ", text) if " type " in text else text
     return text
