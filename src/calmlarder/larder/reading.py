@@ -24,6 +24,7 @@ from calmlarder.matching.line import LineRead, read_line
 from calmlarder.matching.notes import NO_SLIPS
 from calmlarder.matching.numbers import ONE, Span
 from calmlarder.matching.part import Part
+from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
 from calmlarder.matching.under_headings import under_headings
 from calmlarder.problems import Problem
@@ -126,11 +127,7 @@ class LarderReader:
         try:
             line = read_line(text, self._today, lexicon)
         except ValueError as error:
-            remedy = error.remedy if isinstance(error, NotThere) else "write the line again"
-            problem = Problem(where=where, what=str(error), remedy=remedy)
-            return Reading(
-                text=text[:200], where=where, match=_match((), "unknown", self._tables), lots=(), problem=problem
-            )
+            return self._problem(text, where, error)
         if line is None:
             return None
         line = _what_is_open(line, answers)
@@ -150,10 +147,20 @@ class LarderReader:
             aside = line._replace(parts=tuple(map(_of_any_kind, line.parts)))
             read = self._clear(aside, where, (number, answers))
             return read if read.lots else self._clear(aside, where, (number, _AS_USUAL))
+        names_nothing = len(unclear) == len(line.parts) and not any(part.named.takes for part in unclear)
+        if names_nothing and says_no_food(line.text, self._lexicon):
+            return self._problem(text, where, NotThere("it names no food", "nothing was added"))
         if unclear:
             past = self._past_whatever_it_is(line, where, (number, answers))
             return past or self._unclear(line, where, unclear, (number, answers))
         return self._clear(line, where, (number, answers))
+
+    def _problem(self, text: str, where: str, error: ValueError) -> Reading:
+        """A line that gives nothing, with the reason and what to do."""
+        remedy = error.remedy if isinstance(error, NotThere) else "write the line again"
+        problem = Problem(where=where, what=str(error), remedy=remedy)
+        match = _match((), "unknown", self._tables)
+        return Reading(text=text[:200], where=where, match=match, lots=(), problem=problem)
 
     def _past_whatever_it_is(self, line: LineRead, where: str, which: tuple[int, Answers]) -> Reading | None:
         """A line of leftovers that are too old to be eaten, whatever is in them: nobody need say what it was."""

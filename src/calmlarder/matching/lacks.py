@@ -111,6 +111,12 @@ _EATEN_BY = LatePattern(
     r"(?:the|my|our)\b(?! (?:half|some|most|other|rest))(?!.*\b(?:left|half|rest|but|some|most|remain)\b)",
     needs=("ate ", "drank ", "scoffed ", "finished ", "binned ", "chucked ", "threw "),
 )
+# `had fish yesterday` tells of what was eaten.
+_HAD = LatePattern(
+    r"^(?:we |i |they )?(?:had|ate) [a-z ]{3,30} (?:yesterday|last night|for (?:lunch|dinner|tea|breakfast)"
+    r"|on (?:mon|tues|wednes|thurs|fri|satur|sun)day)$",
+    needs=("had ", "ate "),
+)
 # `no tinned, only coconut milk powder`: what is there stands behind.
 _BUT_SOME = LatePattern(
     r"^(?:(?:there'?s|theres|we have|i have|have|got|ive got|we've got) )?(?:no|not any|(?:run |ran )?out of) "
@@ -141,14 +147,15 @@ def what_there_is(text: str) -> str:
 
 def refuse_lacks(text: str) -> None:
     """Nothing, where a plain text tells of what is there. Raises NotThere where it tells of what is not."""
-    bare = _FACE.sub("", text).strip(_ENDS)
-    bare = _TRAILING.sub("", bare).strip(_ENDS)
+    whole = _FACE.sub("", text).strip(_ENDS)
+    bare = _TRAILING.sub("", whole).strip(_ENDS)
     if _NOT_EATEN.search(bare) and not _HAVE_NONE.search(bare):
         raise NotThere(
             "it says that this is not eaten here", "nothing was added; what somebody never eats is set with that person"
         )
     if (
         _EATEN_BY.search(bare)
+        or _HAD.search(whole)
         or _HAVE_NONE.search(bare)
         or _NONE_OF_IT.search(bare)
         or (_AT_THE_END.search(bare) and not _IN_PART.search(bare))

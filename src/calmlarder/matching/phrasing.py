@@ -2,11 +2,13 @@
 
 import re
 
+from calmlarder.matching.flavours import flavours_aside
 from calmlarder.matching.in_passing import said_in_passing
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.texted import as_texted
 
 PERCENT = "percent"
+_WITH_STROKE = LatePattern(r"\bw/ ?(?=[a-z])(?!o\b)")
 _PERCENT = LatePattern(r"(?<![\w.])(\d{1,3})(?:\.(\d{1,2}))? ?%(?! (?:left|full|gone|used))")
 _PACKED_IN = LatePattern(
     r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
@@ -116,6 +118,11 @@ _DISH = LatePattern(
 _SAYS_SO = LatePattern(
     r"\(\s*(?:it )?(?:has|got|contains?|made with) ([a-z]+(?: [a-z]+)?)(?: (?:in|inside))?(?: it)?\s*\)"
 )
+# `palak (onion garlic wala)`: no things of their own.
+_MADE_WITH = LatePattern(
+    r"\(\s*(?:with |has |in )?((?:onions?|garlic)(?: ?(?:and|&|\+|/|-)? ?(?:onions?|garlic))?)"
+    r" (?:wala|waala|wali|waali|tadka|based|heavy|type|version|one)\s*\)"
+)
 _ONLY_A_VESSEL = LatePattern(
     r"(?:the |a |an |my |big |small |old )*(?:pot|tub|box|bowl|tupperware|container|dish|thing|jar|bag|pan)\b(?! of)"
 )
@@ -142,14 +149,12 @@ _DESSERTSPOONS = LatePattern(r"(?<![\w/.])(\d+(?:\.\d+)?) ?(?:dsp|dessert ?spoon
 _FREE_OF = LatePattern(r"\b([gld])/f\b")
 
 
-# A kilo of it is meal, a bowl of it porridge.
-_PAP = LatePattern(
-    r"\bpap\b(?=[ ,:-]*(?:\d+(?:\.\d)? ?(?:kg|kilos?)|(?:big |full |half )*(?:bag|sack)))"
-    r"|(?<=kg )pap\b|(?<=bag )pap\b|(?<=bag of )pap\b|(?<=kg of )pap\b"
+# Leaves are frozen in little lumps.
+_LUMPS = LatePattern(r"\b(?:blocks|lumps?|nuggets|pellets|pucks|balls|chunks|bits)\b(?! of)")
+_FROZEN_LEAVES = LatePattern(
+    r"\b(?:frozen|frz\w*|froz\w*)\b.*\b(?:spinach|kale|chard|greens)\b"
+    r"|\b(?:spinach|kale|chard|greens)\b.*\b(?:frozen|freezer|frz\w*)\b"
 )
-# So many of what grows in hands: `plantain 3 fingers`, `okro 10 fingers`.
-_FINGERS = LatePattern(r"\b(?<!fish )(?<!lady )(?<!ladys )(?<!lady's )(?<!ladies )fingers?\b")
-_COMES_IN_FINGERS = LatePattern(r"\b(?:bananas?|plantains?|ok[r]os?|okras?|ochros?|ochras?|bhindi|matoke|turmeric)\b")
 # A kilo of it is meal, a bowl of it porridge.
 _PAP = LatePattern(
     r"\bpap\b(?=[ ,:-]*(?:\d+(?:\.\d)? ?(?:kg|kilos?)|(?:big |full |half )*(?:bag|sack)))"
@@ -195,7 +200,8 @@ def _held_plainly(found: re.Match[str]) -> str:
 
 def plainly_put(text: str) -> str:
     """A plain line with its container beside the food: `peppers (jar)`, `beetroot in a jar`; `not ripe` is unripe."""
-    text = said_in_passing(text)
+    text = flavours_aside(said_in_passing(_WITH_STROKE.sub("with ", text) if "w/" in text else text))
+    text = _MADE_WITH.sub(lambda found: f" with {' or '.join(found[1].split())} ", text) if "(" in text else text
     held = "(" in text and (_IN_IT.search(text) or _DISH.search(text) or _MADE.search(text))
     text = _HELD.sub(r" with \1", text) if held else text
     text = _SAYS_SO.sub(_held_plainly, text) if "(" in text and not _ONLY_A_VESSEL.match(text) else text
@@ -243,6 +249,7 @@ def plainly_put(text: str) -> str:
         text = _GARLIC_FLAKES.sub(lambda found: f"{found[1] or found[2]} cloves", text)
     if "finger" in text and _COMES_IN_FINGERS.search(text):
         text = _FINGERS.sub(" ", text)
+    text = _LUMPS.sub("cubes", text) if "fr" in text and _FROZEN_LEAVES.search(text) else text
     text = _PAP.sub("mealie meal", text) if "pap" in text else text
     text = _IN_WATER.sub(" ", text)
     text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text

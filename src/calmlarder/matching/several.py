@@ -36,6 +36,7 @@ _SORTS_OF = LatePattern(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)
 _RIDDLE = LatePattern(r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b")
 _HOLDS = LatePattern(r"\bwith (?:onions?|garlic)\b")
 _HOLDS_TWO = LatePattern(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-z]+\b")
+_ALLIUM = LatePattern(r"\b(?:onions?|garlic|shallots?|leeks?)\b")
 _COOKED_WITH = LatePattern(r"\b(?:boiled|cooked|stewed|simmered|braised|done|made) (?:up )?with\b")
 _TWO_FLAVOURS = LatePattern(
     r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+) (pies?|pasty|pasties|quiches?|soup|tarts?|slices?|bakes?|crisps|ravioli"
@@ -119,7 +120,7 @@ def _of_one_pot(parts: list[Part], text: str, lexicon: Lexicon) -> list[Part]:
 
     As in `black eyed beans, boiled with chard`.
     """
-    if len(parts) < 2 or not _COOKED_WITH.search(text):
+    if len(parts) < 2 or not _COOKED_WITH.search(text) or _ALLIUM.search(text):
         return []
     food = lexicon.tables.food_by_id
     cooked = _pieces(text, frozenset({"cooked"}), lexicon)
