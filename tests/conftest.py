@@ -13,6 +13,7 @@ import pytest
 from hypothesis import settings
 
 import read_once  # before anything else of calmlarder
+from answers import check
 from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
@@ -21,9 +22,11 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import shipped_patterns
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from composed_once import first_plan, install
+from mutations import Answer
 from tiny import Tiny, tiny_of
 
 install()
@@ -144,12 +147,15 @@ def cook(
     lots_of: Callable[[Sequence[str]], list[Lot]],
     wanting: Callable[..., DinnerRequest],
 ) -> Callable[..., Dinner]:
-    """The best dinner of a fridge that one pattern makes."""
+    """The best dinner of a fridge that one pattern makes; it passed the check."""
 
     def dinner(lines: Sequence[str], pattern: str, people: int = 2) -> Dinner:
         chosen = [one for one in patterns if one.id == pattern]
         wanted = wanting(people=people, seconds=60, protein_floor_g=8)
-        _, dinners = best_dinners(lots_of(lines), wanted, chosen, tables)
+        lots = lots_of(lines)
+        _, dinners = best_dinners(lots, wanted, chosen, tables)
+        request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}
+        assert check(Answer(dinner_object(dinners[0]), request, [lot.model_dump(mode="json") for lot in lots])) == ()
         return dinners[0]
 
     return dinner

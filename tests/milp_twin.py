@@ -4,6 +4,7 @@ Written from the rules in DEVELOPERS.md and not from the CP-SAT model: rows of a
 and a choice among the blocks. It reads the same whole numbers (options, slots, caps) as the model.
 """
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
@@ -112,11 +113,14 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
         if o.offered.food.id in {dose.food for dose in problem.wanted.doses}:  # a dose is weighed
             p.at_most({u: 1, w: -1}, 0)
         if o.whole and o.points:
-            f = p.variable(1, round(o.points * weights.FINISH_SHARE * _POINT))
+            f = p.variable(1, o.finish * _POINT)
             p.at_most({f: o.most, n: -1}, 0)
+        if o.thaws:
+            p.cost[u] += weights.THAWING * _POINT
         if o.sealed:
             p.cost[u] += weights.OPENING * _POINT
     _bread(p, problem, used)
+    _reached_for(p, problem, z, used)
     _own(p, problem, used, weighed)
     lacking: dict[int, float] = {z: problem.wanted.lysine_mg * 100 * people}
     p.at_most(lacking | {n: -o.lysine for o, n in zip(options, units, strict=True)}, 0)
@@ -151,7 +155,8 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
         if len(uses) > 1:
             again = p.variable(9, -weights.SAME_KIND_AGAIN * _POINT)
             p.at_most({**dict.fromkeys(uses, 1.0), again: -1, z: -1}, 0)
-    _families(p, problem, z, used)
+    family = _families(p, problem, z, used)
+    _rice_under_curry(p, problem, family, used)
     _slots(p, problem, z, used, units, giving if giving is not None and giving.buys == 1 else None)
     _held(p, problem, used, units)
     _limits(p, problem, z, (units, weighed, weighed_units))
@@ -189,6 +194,45 @@ def _bread(p: _Programme, problem: PatternProblem, used: list[int]) -> None:
             kind = food.kind in {"fish", "shellfish", "poultry", "meat"} and food.id not in cured
             if kind and place.role == "protein" and place.method != "raw":
                 p.at_most({u: 1, v: 1, on_toast: -1}, 1)
+
+
+def _reached_for(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+    """Plain oil beside garlic or onion oil costs, and so does water in a hot step where something else fits there."""
+    pattern, sitting = problem.pattern, problem.wanted.sitting
+    if sitting not in {"dinner", "packed"}:
+        return
+    pairs = list(zip(problem.options, used, strict=True))
+    infused = {"oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made"}
+    for name, slot in pattern.slots.items():
+        inside = {u: o.offered.food.id for o, u in pairs if o.slot == name}
+        if slot.role == "fat" and pattern.flavour and infused.intersection(inside.values()):
+            for u, food in inside.items():
+                if food in {"oil-groundnut", "oil-olive", "oil-rapeseed", "oil-spray"}:
+                    p.cost[u] += weights.PLAIN_OIL * _POINT
+    for step in pattern.steps:
+        if step.place not in {"apart", "pan", "pot", "oven", "dish", "microwave"}:
+            continue
+        for braces, words in re.findall(r"\{([^{}|]+)\|([^{}]*)\}", re.sub(r"\[[^]]*\]", "", step.words)):
+            names = {name.strip() for name in braces.split(",")}
+            inside = {u: -1.0 for o, u in pairs if o.slot in names}
+            if "water" in words and inside:
+                p.at_most({z: 1, **inside, p.variable(1, -weights.IN_WATER * _POINT): -1}, 0)
+
+
+def _rice_under_curry(p: _Programme, problem: PatternProblem, family: dict[str, int], used: list[int]) -> None:
+    """Potatoes that keep cost in an Asian dish whose slot rice or noodles could fill."""
+    asian = {name for name in family if name in {"east-asian", "southeast-asian", "south-asian"}}
+    chosen = {*family} if asian and {*family} - asian == {"any"} else asian
+    pairs = list(zip(problem.options, used, strict=True))
+    bases = [name for name, slot in problem.pattern.slots.items() if slot.role == "base"]
+    for name in bases if chosen else []:
+        inside = {u: o for o, u in pairs if o.slot == name}
+        if not any(o.offered.food.kind in {"rice", "noodle"} for o in inside.values()):
+            continue
+        for u, o in inside.items():
+            if o.offered.food.kind == "potato" and o.points < weights.rescue_points(3, True):
+                foreign = p.variable(1, -weights.FOREIGN_BASE * _POINT)
+                p.at_most({u: 1, **{family[name]: 1.0 for name in chosen}, foreign: -1}, 1)
 
 
 def _held(p: _Programme, problem: PatternProblem, used: list[int], units: list[int]) -> None:
@@ -276,7 +320,12 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
                 p.at_most({u: 1, **spices}, 0)
     for one, u in pairs:
         slot = pattern.slots[one.slot]
+        strewn = one.offered.food.kind == "cheese" and slot.role in {"topping", "protein"} and slot.method == "raw"
         for other, v in pairs:
+            main, food = pattern.slots[other.slot], other.offered.food
+            hot = main.role == "protein" and main.method != "raw" and not food.state.startswith("canned")
+            if strewn and hot and food.kind in {"fish", "shellfish"}:  # no cold cheese on hot fish
+                p.at_most({u: 1, v: 1}, 1)
             if pattern.slots[other.slot].role == "protein" and other.offered.food.kind in slot.not_with:
                 p.at_most({u: 1, v: 1}, 1)
         if one.offered.food.kind == "egg" and slot.role == "protein" and slot.items[1] > 1 and slot.method != "raw":
@@ -419,13 +468,13 @@ def _short(p: _Programme, most: float, price: float) -> int:
 
 
 def _whole_plate(p: _Programme, problem: PatternProblem, z: int, used: list[int], units: list[int]) -> None:
-    """A base, 60 g of vegetables or tomato each, and 85 per cent of the energy that a dinner aims at (450 kcal)."""
+    """A base, 60 g of vegetables or tomato each, and 85 per cent of the energy that a dinner aims at (500 kcal)."""
     people, pairs = problem.wanted.people, list(enumerate(problem.options))
     role = {n: problem.pattern.slots[o.slot].role for n, o in pairs}
     p.at_most({z: 1, **{used[n]: -1 for n, _ in pairs if role[n] == "base"}}, 0)
     green = {units[n]: -o.unit for n, o in pairs if role[n] == "vegetable" or o.offered.food.kind == "tomato"}
     p.at_most({z: 60 * people, **green}, 0)
-    p.at_most({z: 0.85 * 450 * 100 * people, **{units[n]: -o.energy for n, o in pairs}}, 0)
+    p.at_most({z: 0.85 * 500 * 100 * people, **{units[n]: -o.energy for n, o in pairs}}, 0)
 
 
 def _things(p: _Programme, problem: PatternProblem, z: int, used: list[int], buys: int) -> None:
@@ -439,7 +488,7 @@ def _things(p: _Programme, problem: PatternProblem, z: int, used: list[int], buy
         p.cost[column] += weights.ASK_OWNER * _POINT
 
 
-def _families(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+def _families(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> dict[str, int]:
     like = problem.wanted.like
     same = weights.LIKE_FAMILY * _POINT
     family = {name: p.variable(1, same if like and like.family == name else 0) for name in problem.pattern.flavours}
@@ -454,6 +503,7 @@ def _families(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -
             gained = p.variable(most, 1.0, whole=False)
             p.at_most({gained: 1, u: -most}, 0)
             p.at_most({gained: 1, **{family[name]: -worth for name, worth in points.items()}}, 0)
+    return family
 
 
 def _slots(
@@ -585,7 +635,7 @@ def _targets(p: _Programme, problem: PatternProblem, z: int, units: list[int]) -
     p.at_most({counted: 1, **{n: -each for n, each in others.items()}}, 0)
     dinner = wanted.sitting == "dinner"
     main = wanted.sitting in {"dinner", "packed"}
-    kcal = {"dinner": 450, "packed": 350, "breakfast": 300, "shake": 250}.get(wanted.sitting, 0)
+    kcal = {"dinner": 500, "packed": 350, "breakfast": 300, "shake": 250}.get(wanted.sitting, 0)
     for target, brings, price in (
         (wanted.protein_g * 1000, {**protein, counted: 1.0}, weights.PROTEIN_UNDER_TARGET * _POINT // 1000),
         (

@@ -129,7 +129,7 @@ def test_unknown(line: str, reader: LarderReader) -> None:
         ("2-3 carrots", 112, 175, 252),
         ("1 1/2 carrots", 84, 105, 126),
         ("½ cauliflower", 240, 300, 360),
-        ("1/2 lemon", 24, 30, 36),
+        ("1/2 lemon", 29, 42, 50.5),
         ("half a cucumber", 120, 150, 180),
         ("third of a block of tempeh", 42.7, 66.7, 96),
         ("two and a half courgettes", 400, 500, 600),

@@ -50,6 +50,7 @@ def dish(at: str, sitting: Sitting | None = None, who: str = ME, food: str = "")
         (dish("11T19:00", "dinner", "robin"), set()),  # somebody else's alone
         (dish("12T00:20", "dinner"), {"dinner"}),  # tonight's, late
         (dish("11T00:20", "dinner"), set()),  # last night's, late: 6 hours after it, 18 before tonight's
+        (dish("11T05:10", "dinner"), {"dinner"}),  # whoever cooks after the night has begun this day
         (dish("10T18:30", "dinner"), set()),
     ],
 )

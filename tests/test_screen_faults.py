@@ -345,7 +345,7 @@ def test_a_guest_without_milk_is_said_where_it_is_said_who_eats(play: Callable[.
         await pilot.press("f3")
         await settled(app, pilot)
         await pilot.press(
-            "f", "tab", "1", "tab", "right", "right", "right", "right", "right", "right", "space", "ctrl+s"
+            "f", "tab", "1", "tab", "tab", "right", "right", "right", "right", "right", "right", "space", "ctrl+s"
         )
         await settled(app, pilot)
         await settled(app, pilot)

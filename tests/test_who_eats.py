@@ -34,6 +34,9 @@ def asked(app: LarderApp) -> str:
     return " ".join(shown(app, "#asked").split())
 
 
+MINE = "my own portion, for later"
+
+
 def offered(app: LarderApp) -> list[str]:
     assert isinstance(app.screen, Choice)
     listed = app.screen.query_one(OptionList)
@@ -49,7 +52,7 @@ def test_the_portions_of_guests_go_into_boxes_and_the_others_are_logged(play: Ca
         await pilot.press("enter", "c")
         await pilot.pause()
         assert offered(app) == [
-            "none: it is all eaten", "1 of the 2 guests' portions", "2 of the 2 guests' portions",
+            "none: it is all eaten", "1 of the 2 guests' portions", "2 of the 2 guests' portions", MINE,
         ]  # fmt: skip
         await pilot.press("down", "down", "enter")
         await settled(app, pilot)
@@ -65,16 +68,38 @@ def test_the_portions_of_guests_go_into_boxes_and_the_others_are_logged(play: Ca
     play(act)
 
 
-def test_where_every_portion_is_somebodys_no_box_is_asked_for(play: Callable[..., LarderApp]) -> None:
+def test_my_own_portion_is_boxed_and_not_logged(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         people.add(app._kitchen, "kit", {})
+        await open_tonight(app, pilot)
+        await pilot.press("f", "right", "space", "ctrl+s")
+        await settled(app, pilot)
+        await pilot.press("enter", "c")
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)
+        assert offered(app) == ["none: it is all eaten", MINE]
+        await pilot.press(*"my", "enter")
+        await settled(app, pilot)
+        await pilot.pause()
+        assert isinstance(app.screen, LarderScreen)
+        (box,) = [one.lot for one in app._kitchen.lots() if one.lot.box is not None]
+        (logged,) = app._kitchen.eaten_since(app._kitchen.now())
+        assert logged.who == "kit"
+        assert abs(box.grams - logged.grams) <= 1  # half of it each
+
+    play(act)
+
+
+def test_where_every_portion_is_somebodys_no_box_is_asked_for(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        people.add(app._kitchen, "kit", {"appetite": 1.4})
         await open_tonight(app, pilot)
         await pilot.press("f", "right", "space", "ctrl+s")
         await settled(app, pilot)
         assert "dinner for you and kit" in asked(app)
         await pilot.press("enter", "c")
         await pilot.pause()
-        assert isinstance(app.screen, Choice)  # only whether it is cooked
+        assert isinstance(app.screen, Choice)  # only whether it is cooked: the portions are not alike
         assert "Nothing is boxed" in app.screen._question
         await pilot.press("enter")
         await settled(app, pilot)
@@ -96,7 +121,7 @@ def test_one_who_eats_alone_may_box_it(play: Callable[..., LarderApp]) -> None:
         assert "dinner for 1" in asked(app)
         await pilot.press("enter", "c")
         await pilot.pause()
-        assert offered(app) == ["none: it is all eaten", "1 of 1 portion", "half of it"]
+        assert offered(app) == ["none: it is all eaten", "all of it", "half of it"]
         await pilot.press("down", "enter")
         await settled(app, pilot)
         assert any(one.lot.box is not None for one in app._kitchen.lots())

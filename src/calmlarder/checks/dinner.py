@@ -20,7 +20,7 @@ from calmlarder.checks.dose import dose_faults, exempted
 from calmlarder.checks.hidden import hidden_faults
 from calmlarder.checks.limits import Limit
 from calmlarder.checks.loads import Figures, Part, apart, plate_of
-from calmlarder.checks.lots import amount_faults, lot_faults, opened_faults
+from calmlarder.checks.lots import amount_faults, keeping_of, lot_faults, opened_faults
 from calmlarder.checks.minutes import minute_faults
 from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.patterns import pattern_of
@@ -31,7 +31,7 @@ from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures,
 from calmlarder.checks.within_limits import limit_faults, protein_faults
 
 _PINCHES_IN_A_GRAM = 1  # of a spice of which a gram is more than a portion a gram is enough for everybody: ours
-_LAST_DAYS, _MOST_OF_A_LAST_PACK = {0, 1, 2}, Fraction("1.75")  # portions of fish, meat or tofu in its last days: ours
+_LAST_DAYS, _MOST_OF_A_LAST_PACK = {0, 1, 2}, Fraction("2.1")  # portions of fish, meat or tofu in its last days: ours
 _SHOWN = Fraction("0.06")  # to what protein is shown and rounded, g
 
 
@@ -65,7 +65,7 @@ def verify(
     counted = apart(plate, mixed, figures)
     pattern = pattern_of(recipes, dinner["pattern"])
     day = date.fromisoformat(str(request["today"]))
-    keeping = rows(table_folders, "keeping.csv", ("food", "place", "state"))
+    keeping = keeping_of(table_folders, foods)
     read = Read(dinner, {lot["id"]: lot for lot in lots}, foods, pattern, boxes, table_folders, day)
     return (
         *wrong,

@@ -23,6 +23,7 @@ _OIL = re.compile(r"\b\d+ tsp oil\b")
 _SMALL_WORDS = {"the", "and", "all", "a", "an"}  # which come and go with the amounts
 _HOT = {"ring", "oven", "microwave"}
 _COOKS_ON = {"aromatic", "spice", "topping"}  # goes in first and cooks on with what follows, or is scattered over
+_SOAKED = re.compile(r"\bsoak(?:ed|ing)?\b", re.IGNORECASE)  # done already, as the cook's line says
 _FIRST = re.compile(r"\b(?:soaked|simmered)\b[^,;]*")
 _END = "."
 
@@ -113,7 +114,8 @@ def _not_soaked(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> Iterator
     for use in dinner["uses"]:
         food = foods.get(use["food"])
         first = _FIRST.search(food["prep"]) if food is not None and "protein" in food["roles"].split(";") else None
-        if food is not None and first is not None and first[0] not in text:
+        wants = "simmered" if _SOAKED.search(use["line"]) else first[0] if first is not None else ""
+        if food is not None and first is not None and wants not in text:
             yield f"no step says that {food['name']} is {first[0]}"
 
 

@@ -17,6 +17,8 @@ _OIL = re.compile(r"(\d+) tsp oil")
 _PARTS = {"a quarter": "0.25", "a third": "0.333", "half": "0.5", "two thirds": "0.667", "three quarters": "0.75"}
 _COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
 _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
+# What can be eaten of a mussel in its shell (US Department of Agriculture, Standard Reference, refuse: recalled).
+_IN_SHELLS, _OF_A_SHELL, _NEAREST_SHELLS_G = re.compile(r"(\d+) g in their shells"), Decimal("0.27"), 10
 _OF_THE_LINE = re.compile(r"all (\d+)|(\d+) of the (\d+)")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
 _KINDS_NEVER_HALVED = {"poultry"}
@@ -110,6 +112,11 @@ def measure_faults(read: Read) -> Iterator[str]:
         by_line = _OF_THE_LINE.fullmatch(use["household"])
         if by_line is not None:
             yield from _counted_in_line(use, read.lots[use["lot"]], by_line)
+            continue
+        in_shells = _IN_SHELLS.fullmatch(use["household"])
+        if in_shells is not None:
+            if abs(int(in_shells[1]) * _OF_A_SHELL - use["grams"]) > _NEAREST_SHELLS_G:
+                yield f"`{use['household']}` is not {use['grams']} g of {use['food']}"
             continue
         count, part = _COUNT.fullmatch(use["household"]), _PART.fullmatch(use["household"])
         word = (count and count[3]) or (part and part[2]) or "piece"

@@ -4,7 +4,7 @@ Nothing of calmlarder is imported here but the other checks.
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from calmlarder.checks.dinner_read import Read
 from calmlarder.checks.hidden import held_by_name
@@ -77,7 +77,6 @@ def caution_faults(read: Read) -> Iterator[str]:
         name = read.name(use["food"]).capitalize()
         about = [
             (use["days_left"] is not None and use["days_left"] < 0, f"{name}, past its best"),
-            (_is_poorly(read, lot) and (use["days_left"] or 0) >= 0, f"{name} ({lot.get('condition')})"),
             (
                 _thaws(lot, food),
                 f"{name}: thaw before you start, overnight in the fridge, in a sealed bag in cold water",
@@ -85,9 +84,17 @@ def caution_faults(read: Read) -> Iterator[str]:
             (bool(held_by_name(food)), f"{name}: what it holds of garlic or onion"),
             (bool(lot["owner"]), f"{name} from {lot['owner']}"),
         ]
+        poorly = f"{name} ({lot.get('condition')})"  # several of these share a sentence
+        if _is_poorly(read, lot) and (use["days_left"] or 0) >= 0 and not _names(said, poorly):
+            yield f"nothing is said of: {poorly}"
         for holds, start in about:
             if holds and not any(line.startswith(start) for line in said):
                 yield f"nothing is said of: {start}"
     for line in dict.fromkeys(wanted):
         if line not in said:
             yield f"the caution is not shown: {line}"
+
+
+def _names(said: Iterable[str], thing: str) -> bool:
+    """Whether a line is about a thing, alone or among others."""
+    return any(thing.lower() in line.partition(":")[0].lower() for line in said)

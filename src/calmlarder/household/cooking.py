@@ -9,7 +9,7 @@ from calmlarder.household.booking import Boxing, Taken, take
 from calmlarder.household.challenge_dose import keep_doses
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot
-from calmlarder.intake.eaten import Eaten
+from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.lot import Lot, why_unfit, with_labels_of
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.documents import COOKED_LAST, PROPOSED
@@ -66,11 +66,15 @@ def proposed(household: Household, number: int) -> "Dinner":
 
 
 class Boxable(NamedTuple):
-    """How many portions of a dinner may go into boxes, whether half of it may, and why none may where none may."""
+    """How many portions of a dinner may go into boxes, whether half of it may, and why none may where none may.
+
+    `mine`: of a table of names my own portion may, too (`my_portion_kept`).
+    """
 
     most: int
     halves: bool
     why_not: str = ""
+    mine: bool = False
 
 
 def boxable(household: Household, dinner: "Dinner") -> Boxable:
@@ -85,11 +89,20 @@ def boxable(household: Household, dinner: "Dinner") -> Boxable:
     if not dinner.portions:
         return Boxable(dinner.people, dinner.people == 1 and not dinner.doses)
     guests = sum(one.is_guest for one in dinner.portions)
+    mine = not dinner.doses and any(one.who == ME and not one.is_guest for one in dinner.portions)
+    is_alike = not dinner.apart and len({one.appetite for one in dinner.portions}) == 1
     if not guests:
-        return Boxable(0, False, "every portion is somebody's by name: cook for one guest more to have one for a box")
-    if dinner.apart or len({one.appetite for one in dinner.portions}) > 1:
+        why = "every portion is somebody's by name: cook for one guest more to have one for a box"
+        return Boxable(0, False, why, mine and is_alike)
+    if not is_alike:
         return Boxable(0, False, "the portions are not alike: cook for a number of people to have some for boxes")
-    return Boxable(guests, False)
+    return Boxable(guests, False, mine=mine)
+
+
+def my_portion_kept(dinner: "Dinner") -> "Dinner":
+    """The dinner with my portion as nobody's: it may be boxed, and is not logged as eaten now."""
+    portions = tuple(one.model_copy(update={"is_guest": True}) if one.who == ME else one for one in dinner.portions)
+    return dinner.model_copy(update={"portions": portions})
 
 
 def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], boxes: float, at: datetime) -> Cooked:

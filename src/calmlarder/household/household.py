@@ -10,6 +10,7 @@ from calmlarder.history.ended import Ended
 from calmlarder.household.kept_lots import KeptLot, lots_on_day, to_answer
 from calmlarder.household.person import NO_LIMITS
 from calmlarder.household.settings import Settled, people_of, settled
+from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.intake.own_profile import BASE
 from calmlarder.intake.profile import OWN, Profile, profile_named
@@ -31,6 +32,7 @@ from calmlarder.tables.vocabulary import Allergen, Diet
 if TYPE_CHECKING:
     from calmlarder.larder.reading import LarderReader, Reading
     from calmlarder.plan.sittings import Key
+    from calmlarder.tables.rows import Food
 
 
 _Word = TypeVar("_Word", bound=str)
@@ -104,6 +106,7 @@ class Household:
     def reader_of(self, day: date) -> "LarderReader":
         """What reads lines that were typed on a day, with what words mean in this house now."""
         self._reader.remember(self.words())
+        self._reader.offer_last(self._is_not_eaten)
         return self._reader.on_day(day)
 
     def read(self, text: str) -> "Reading | None":
@@ -113,6 +116,11 @@ class Household:
     def read_all(self, lines: Iterable[str], source: str) -> "tuple[Reading, ...]":
         """What many lines of a source mean, but for comments."""
         return self.reader_of(self.today).read_all(lines, source)
+
+    def _is_not_eaten(self, food: "Food") -> bool:
+        """Whether I eat none of a food, whatever the amount."""
+        home = self.settled()
+        return food.id in home.never or not suits_diet(food, home.diet) or bool(allergens_met(food, home.avoid))
 
     def words(self) -> dict[str, tuple[str, ...]]:
         """What words mean in this house: ids of foods by the words."""

@@ -19,6 +19,7 @@ from calmlarder.kitchen.equipment import Equipment
 from calmlarder.larder.box import boxes_of, with_boxes
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
+from calmlarder.tables.vocabulary import DIETS
 
 if TYPE_CHECKING:
     from calmlarder.compose.request import DinnerRequest
@@ -153,6 +154,9 @@ def _at_table(household: Household, choices: "Choices", before: Evening) -> Even
         }
     )
     eaters = eaters_at(household, Seats(choices.eaters, choices.guests), choices.sitting)
+    if choices.diet is not None:  # of the whole dinner: nobody is served apart what it leaves out
+        strictest = {one.who: min(one.diet, choices.diet, key=DIETS.index) for one in eaters}
+        eaters = tuple(one.model_copy(update={"diet": strictest[one.who]}) for one in eaters)
     request = at_table(plain, eaters)
     if plain.stacking is not None:
         longest = max(plain.stacking.hours_of(one.who) for one in eaters)

@@ -12,11 +12,15 @@ from calmlarder.kitchen.shortest_schedule import Schedule, schedule
 from calmlarder.kitchen.work import work_of
 from calmlarder.patterns.pattern import Pattern
 
+_WAITS_MINUTES = 6  # what is drained is hot for so long by itself: common practice, no source
+_DRAINED, _UNDER_THE_LID = ", and drain.", "; drain, and keep it hot in its pot with the lid on."
+
 
 class Moment(BaseModel):
     """Something that begins `start_min` after the start and takes `minutes`; `hands_on` keeps the cook at it.
 
-    `adds` are the ids of the foods that come into the dish with it.
+    `adds` are the ids of the foods that come into the dish with it; `step` is the place among the steps of the one
+    that tells it, from 0, and None where it is told apart from them.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -27,6 +31,7 @@ class Moment(BaseModel):
     hands_on: bool
     equipment: str
     adds: tuple[str, ...] = ()
+    step: int | None = None
 
 
 class Timeline(BaseModel):
@@ -48,13 +53,26 @@ def told_twice(
     """
     work = work_of(pattern, fillings, people)
     planned = schedule([one.task for one in work], _capacity(equipment))
+    work = [_kept_hot(one, work, planned) for one in work]
     places = {one.task.name: number for number, one in enumerate(work)}
     work.sort(key=lambda one: (planned.starts[one.task.name], one.stage == "ready", places[one.task.name]))
-    moments = tuple(_moment(one, planned) for one in work)
+    groups = [list(group) for _, group in groupby(work, key=lambda one: one.stage)]  # as _steps tells them
+    moments = tuple(_moment(one, planned, step) for step, group in enumerate(groups) for one in group)
     return _steps(work, planned), Timeline(moments=moments, minutes=planned.minutes, proven=planned.proven)
 
 
-def _moment(one: Work, planned: Schedule) -> Moment:
+def _kept_hot(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
+    """What is drained long before anything is done with it goes back into its hot pot, under the lid."""
+    if not one.said.endswith(_DRAINED) or not one.task.needs.get(RING):
+        return one
+    ends = planned.starts[one.task.name] + one.task.minutes
+    wanted = [planned.starts[other.task.name] for other in work if one.task.name in other.task.after]
+    if min(wanted, default=planned.minutes) - ends < _WAITS_MINUTES:
+        return one
+    return one._replace(said=f"{one.said.removesuffix(_DRAINED)}{_UNDER_THE_LID}")
+
+
+def _moment(one: Work, planned: Schedule, step: int) -> Moment:
     return Moment(
         start_min=planned.starts[one.task.name],
         minutes=one.task.minutes,
@@ -62,6 +80,7 @@ def _moment(one: Work, planned: Schedule) -> Moment:
         hands_on=COOK in one.task.needs,
         equipment=next((place for place in (RING, OVEN, MICROWAVE) if place in one.task.needs), ""),
         adds=one.adds,
+        step=step,
     )
 
 

@@ -61,7 +61,7 @@ _PARTS = {
     "roll": {"bread"},
 }
 # How many a plural without a number is, by the weight of one in grams: common practice, no source.
-_SEVERAL = ((40, 6), (90, 5), (170, 4), (450, 2), (10_000, 2))
+_SEVERAL = ((40, 6), (60, 5), (170, 4), (450, 2), (10_000, 2))
 _MORE_THAN_ONE = Span(1.5, 2.5, 4)  # times as many, of what comes by the piece; common practice, no source
 _EGGS = 6  # a box: common practice, no source
 _UNTOLD = frozenset({"wedge", "piece", "slice", "stick", "floret", "spear", "leaf", "cube", "portion", "fillet"})

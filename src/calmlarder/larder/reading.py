@@ -1,7 +1,7 @@
 """From a cook's lines to lots: what each line means, what must be asked, what is not known."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from datetime import date
 
 from pydantic import BaseModel, ConfigDict
@@ -24,6 +24,7 @@ from calmlarder.matching.line import LineRead, read_line
 from calmlarder.matching.notes import NO_SLIPS
 from calmlarder.matching.numbers import ONE, Span
 from calmlarder.matching.part import Part
+from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
 from calmlarder.matching.under_headings import under_headings
 from calmlarder.problems import Problem
@@ -99,10 +100,17 @@ class LarderReader:
         self._tables = tables
         self._today = today
         self._lexicon = Lexicon(tables) if lexicon is None else lexicon
+        self._offered_last: Callable[[Food], bool] = lambda food: False
 
     def on_day(self, day: date) -> "LarderReader":
         """A reader of the same names for another day."""
-        return LarderReader(self._tables, day, self._lexicon)
+        reader = LarderReader(self._tables, day, self._lexicon)
+        reader.offer_last(self._offered_last)
+        return reader
+
+    def offer_last(self, is_last: Callable[[Food], bool]) -> None:
+        """Of what a line may be, offer some foods behind the others: those that are not eaten here."""
+        self._offered_last = is_last
 
     def remember(self, meant: Mapping[str, tuple[str, ...]]) -> None:
         """What words meant in this house, by the words."""
@@ -119,11 +127,7 @@ class LarderReader:
         try:
             line = read_line(text, self._today, lexicon)
         except ValueError as error:
-            remedy = error.remedy if isinstance(error, NotThere) else "write the line again"
-            problem = Problem(where=where, what=str(error), remedy=remedy)
-            return Reading(
-                text=text[:200], where=where, match=_match((), "unknown", self._tables), lots=(), problem=problem
-            )
+            return self._problem(text, where, error)
         if line is None:
             return None
         line = _what_is_open(line, answers)
@@ -143,10 +147,20 @@ class LarderReader:
             aside = line._replace(parts=tuple(map(_of_any_kind, line.parts)))
             read = self._clear(aside, where, (number, answers))
             return read if read.lots else self._clear(aside, where, (number, _AS_USUAL))
+        names_nothing = len(unclear) == len(line.parts) and not any(part.named.takes for part in unclear)
+        if names_nothing and says_no_food(line.text, self._lexicon):
+            return self._problem(text, where, NotThere("it names no food", "nothing was added"))
         if unclear:
             past = self._past_whatever_it_is(line, where, (number, answers))
             return past or self._unclear(line, where, unclear, (number, answers))
         return self._clear(line, where, (number, answers))
+
+    def _problem(self, text: str, where: str, error: ValueError) -> Reading:
+        """A line that gives nothing, with the reason and what to do."""
+        remedy = error.remedy if isinstance(error, NotThere) else "write the line again"
+        problem = Problem(where=where, what=str(error), remedy=remedy)
+        match = _match((), "unknown", self._tables)
+        return Reading(text=text[:200], where=where, match=match, lots=(), problem=problem)
 
     def _past_whatever_it_is(self, line: LineRead, where: str, which: tuple[int, Answers]) -> Reading | None:
         """A line of leftovers that are too old to be eaten, whatever is in them: nobody need say what it was."""
@@ -167,6 +181,8 @@ class LarderReader:
         first = unclear[:1] if stands else unclear
         outcome = "unknown" if all(part.named.outcome == "unknown" for part in first) else "ask"
         candidates = unclear[0].named.candidates if stands else line.candidates
+        foods = self._tables.food_by_id
+        candidates = tuple(sorted(candidates, key=lambda one: self._offered_last(foods[one.food])))
         question = f"what is `{said}`?" if outcome == "ask" else f"`{said}` is {NOT_KNOWN}"
         if "marinated" in unclear[0].named.left:
             question = f"is there onion or garlic in the marinade of `{said}`? name the food only where there is none"

@@ -5,6 +5,7 @@ from types import MappingProxyType
 
 # What is written, and the words it stands for. A row is added when people write it of no other food.
 ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
+    "caramelized": ("caramelised",), "crystallized": ("crystallised",), "carmelized": ("caramelised",),
     "chz": ("cheese",), "cheez": ("cheese",), "gf": ("gluten", "free"), "glutenfree": ("gluten", "free"),
     "grinded": ("ground",), "lf": ("lactose", "free"), "lacto": ("lactose",), "lactosefree": ("lactose", "free"),
     "df": ("dairy", "free"), "dairyfree": ("dairy", "free"),
@@ -50,7 +51,7 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "froze": ("frozen",), "frozed": ("frozen",), "freezed": ("frozen",), "pep": ("pepper",),
     "mylk": ("milk",), "milch": ("milk",), "melk": ("milk",), "mjolk": ("milk",), "maelk": ("milk",),
     "mlk": ("milk",), "butr": ("butter",), "buttr": ("butter",), "chix": ("chicken",), "chckn": ("chicken",),
-    "chikn": ("chicken",), "zuc": ("courgette",), "zucc": ("courgette",), "zucch": ("courgette",),
+    "zuc": ("courgette",), "zucc": ("courgette",), "zucch": ("courgette",),
     "strawbs": ("strawberry",),
     "oyl": ("oil",), "brd": ("bread",),
     "eggz": ("egg",), "chkn": ("chicken",),

@@ -8,7 +8,9 @@ from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS, Span
 SHARES = (
     (LatePattern(r"\b(?:nearly|almost|mostly|about to be|pretty much) (?:empty|gone|finished|done|out)\b"
         r"|\b(?:dregs|last|scraps?) of(?: the)?\b"
-                r"|\b(?:end|dregs|remains) of the\b|\brunning (?:low|out)\b|\blow on\b"), Span(0.05, 0.12, 0.25)),
+                r"|\b(?:end|dregs|remains) of the\b|\b(?:the )?(?:end|bottom|dregs|remains) of (?:a |its |my )?"
+                r"(?=(?:bag|jar|packet|pack|tub|bottle|box|carton|tube|pot|tin)\b)"
+                r"|\brunning (?:low|out)\b|\blow on\b"), Span(0.05, 0.12, 0.25)),
     (LatePattern(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b|\b(?:scrape|smear|scraping"
         r"|dregs)\b"),
      Span(0.02, 0.06, 0.12)),
@@ -139,6 +141,13 @@ PLAINLY = (
 MAY_BE_GRAMS = LatePattern(r"\d\d(?![\w/.%-])(?! ?(?:x|k?g|ml|l|oz)\b)")
 # A number too large to be counted is grams: `spinach 400`, `tofu 2 x 350`. Ours, common practice.
 BARE_GRAMS = (
+    # `cheddar 350 block`: what a pack weighs, for nobody has so many of them.
+    (
+        LatePattern(
+            r"(?<![\w/.,:-])([1-9]\d\d)(?= (?:block|tub|pot|bag|pack|packet|pkt|tin|can|jar|punnet|carton|pouch)\b)"
+        ),
+        r"\1g",
+    ),
     (LatePattern(rf"(?<![\w/.,:-])(\d{{1,2}}) ?x ?{_GRAMS_ONLY}"), r"\1 x \2g"),
     (LatePattern(rf"(?<![\w/.,:-])(?<!\dx )(?<!x ){_GRAMS_ONLY}"), r"\1g"),
 )  # fmt: skip

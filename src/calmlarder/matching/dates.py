@@ -197,7 +197,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         text = _BARE_DAY.sub(r"\1 the \2th", text)
     text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
     text = _SOAKING.sub("soaking", text)
-    text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]}", text)
+    text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]} ", text)
     counted, text = _counted_days(text, today)
     dates += counted
     while found := _DATE_AND_KIND.search(text) if _KIND_BEHIND.search(text) else None:

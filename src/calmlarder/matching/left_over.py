@@ -33,7 +33,7 @@ _KEPT_IN_TINS = frozenset({"leaf", "brassica", "root", "stem", "pod", "shoot", "
 _SEASONED = frozenset({"seasoned", "seasoning"})
 _LONG_ENOUGH = 5  # letters of a food that a short word may be a slip of: ours
 _OF_EGGS = frozenset({"white", "yolk"})
-_ALLIUMS = frozenset({"onion", "garlic"})
+_TASTES_OF_IT = {"garlicky": "garlic", "oniony": "onion"}
 _OTHER_GRAINS = frozenset({"rye", "spelt", "barley", "oat", "kamut"})
 _HEADS = frozenset({"pasta", "rice", "bread", "cheese", "noodle"})
 _FLAVOURED = frozenset({"yoghurt", "plant-drink", "milk", "cream", "cheese"})
@@ -124,7 +124,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue
             if _is_part_of_it(word, food, words) or (token.added and _is_seasoning(word, words.lexicon)):
                 continue  # `granola w almonds`, `salmon with dill`
-            if token.added and word in _ALLIUMS and words.lexicon.holds_allium(food.id):
+            told = _TASTES_OF_IT.get(word, word if token.added else "")
+            if told and words.lexicon.is_made_with(food.id, told):
                 continue  # its figures hold it: `sausages with garlic`
             if own & _SEASONED and (word in DISHES or word in {"flavour", "flavoured"}):
                 continue  # its seasoning is one of the figures: `noodle pot, curry`
@@ -202,7 +203,7 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
 def _of_another_tongue(word: str, token: Token, reading: Reading, words: Words) -> bool:
     """Whether a word that stands in no food's own name is left beside names of that sort: `ikan asin` is no salt."""
     lexicon = words.lexicon
-    if token.slip or word in lexicon.at_home or word not in lexicon.beside(word):
+    if token.slip or word in lexicon.at_home or word not in lexicon.words:
         return False
     slips = {known for one in words.tokens if one.slip for known in one.words}
     named = reading.takes - FITS.keys() - words.soft

@@ -1,6 +1,6 @@
 """Every name of every food, searched by its words."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from copy import copy
 from functools import cached_property, lru_cache
 
@@ -18,7 +18,6 @@ from calmlarder.tables.rows import MixtureRow
 
 _DRY_PASTA = "pasta-dry"  # what a shape of pasta by itself is
 _PASTA = frozenset({_DRY_PASTA, "pasta-cooked", "pasta-fresh"})
-_ALLIUMS = frozenset({"onion", "garlic"})
 # Short forms of one word, written out; of two of the same the later.
 _FULL = {
     written: full
@@ -45,6 +44,10 @@ class Lexicon:
         self.kin = lru_cache(maxsize=5_000)(self._kin)
         self._with_core = lru_cache(maxsize=20_000)(self._foods_with_core)
 
+    def lacks_two(self, number: int, there: int) -> bool:
+        """Whether two words or more of a name are not there, where so many are."""
+        return int(self._index.sizes[number]) > there + 1
+
     @cached_property
     def elsewhere(self) -> frozenset[str]:
         """Words that stand in no food's own name: of other tongues among them."""
@@ -66,10 +69,10 @@ class Lexicon:
         parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
         return {part.kind for part in parts if part is not None}
 
-    def holds_allium(self, food: str) -> bool:
-        """Whether onion or garlic is among what a mixture is made of, so that its figures hold them."""
+    def is_made_with(self, food: str, word: str) -> bool:
+        """Whether what a word names is among what a mixture is made of, so that its figures hold it."""
         parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
-        return any(part is not None and not _ALLIUMS.isdisjoint(words_of(part.name)) for part in parts)
+        return any(part is not None and word in words_of(part.name) for part in parts)
 
     @cached_property
     def _names_by_first(self) -> dict[tuple[str, int], list[str]]:
@@ -104,9 +107,10 @@ class Lexicon:
         other.meant = {said: foods for said, foods in meant.items() if all(food in known for food in foods)}
         return other
 
-    def beside(self, word: str) -> set[str]:
-        """The words that stand together with this one in some name."""
-        return {other for number in self._index.beside.get(word, ()) for other in self.names[number].words}
+    def is_beside(self, word: str, others: Iterable[str]) -> bool:
+        """Whether this word stands together with one of the others in some name."""
+        names = frozenset(self._index.beside.get(word, ()))
+        return any(not names.isdisjoint(self._index.beside.get(other, ())) for other in others)
 
     def called(self, word: str) -> frozenset[str]:
         """The foods that this word by itself names."""

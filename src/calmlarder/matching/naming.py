@@ -8,7 +8,16 @@ from calmlarder.matching.foods import Candidate
 from calmlarder.matching.left_over import left_over
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.name_index import NamedFood
-from calmlarder.matching.notes import COLOURS, GENERIC, HARMLESS, KINDS_OF_MANY, MANY_KINDS, PRODUCTS, WITHOUT, is_note
+from calmlarder.matching.notes import (
+    COLOURS,
+    GENERIC,
+    HARMLESS,
+    KINDS_OF_MANY,
+    MANY_KINDS,
+    PRODUCTS,
+    WITHOUT,
+    is_note,
+)
 from calmlarder.matching.plain_words import IN_NAMES_ONLY
 from calmlarder.matching.readings import WORD, Reading, readings_of
 from calmlarder.matching.states import FITS, is_state_of
@@ -82,7 +91,7 @@ def name(words: Words) -> Named:
                 best, left, close = other, frozenset(), _close(readings, other)
                 break
     candidates = _candidates(readings, lexicon)
-    if _is_another(best, words):
+    if _is_another(best, words) or _is_only_in_it(best, words):
         return Named("ask", (), best.takes, (), candidates, left)
     if best.missing and not _distinct(best, words):
         return _nearly(words)
@@ -190,6 +199,17 @@ def _is_another(best: Reading, words: Words) -> bool:
     return any(
         before and set(token.words) & best.takes & MANY_KINDS and len(best.takes - frozenset(FITS)) == 1
         for before, token in zip(strange, words.tokens[1:], strict=False)
+    )
+
+
+def _is_only_in_it(best: Reading, words: Words) -> bool:
+    """Whether a reading names but what a thing holds, where a word before `with` may name the thing itself."""
+    behind = {word for token in words.tokens if token.added for word in token.words}
+    return best.takes <= behind and any(
+        word in words.lexicon.words and not is_note(word) and word not in words.soft and word not in FITS
+        for token in words.tokens
+        if not token.added
+        for word in token.words
     )
 
 

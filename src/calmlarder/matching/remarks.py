@@ -3,16 +3,19 @@
 import re
 
 from calmlarder.matching.lacks import NotThere
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.notes import HARMLESS, NOTES, is_note
+from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, is_note
 from calmlarder.matching.part import WORD
 from calmlarder.matching.pieces import says_amount
-from calmlarder.matching.words import singular
+from calmlarder.matching.plain_words import PLAIN_WORDS
+from calmlarder.matching.words import SMALL, plain, singular
 
 _LEAD = (
     r"(?:(?:and|so|ok|okay|right|righto|well|now|sorry|anyway|oh|um|erm|hmm|hi|hello|hey|hiya|please|pls|ps|nb|note"
     r"|girl|mate|bro|bruv|sis|lads|folks|guys|everyone|love|hun|babe|dude|man|yo|oi|howzit|eish|aye|lol|haha|hola"
-    r"|namaste|salaam|good (?:morning|evening|afternoon|day)|morning|evening|my dear|dear|arvo|all)(?:[ ,.!:-]+|$))*"
+    r"|namaste|salaam|alright|team|chef|boss|fam|y'?all|ladies|everybody|sir|ma'?am"
+    r"|madam|friends|good (?:morning|evening|afternoon|day)|morning|evening|my dear|dear|arvo|all)(?:[ ,.!:-]+|$))*"
 )
 _I_THINK = r"(?:(?:i )?(?:think|guess|reckon|believe|hope) )?"
 _IN_HERE = r"(?:fridge|cupboard|freezer|larder|pantry|kitchen)s?"
@@ -29,12 +32,18 @@ _BEGINS = (
     r" (?:shop|shops|shopping|supermarket|big shop|food shop|groceries|market|store)",
     r"(?:the )?(?:shops?|supermarket|market|store) ?(?:is |are |was |were |'?s )?(?:shut|closed|far|open|miles)",
     rf"(?:the |my |our )?{_IN_HERE}(?:'?s)? (?:is|are|looks?|smells?)(?= [a-z])",
-    rf"(?:the |my |our )?(?:{_IN_HERE}|house|shelf)(?: (?:audit|check|status|contents|list|inventory|update|stuff|now"
+    rf"(?:the |my |our )?(?:{_IN_HERE}|house|shelf),?(?: (?:audit|check|roll call|raid|tour|report"
+    r"|status|contents|list|inventory|update|stuff|now"
     r"|today|tonight|atm|lah|la|so|time))+",
+    r"what'?s (?:good|up|new|the story)",
+    r"nothing (?:too|fancy|spicy|heavy|fried)",
+    r"how far",
+    r"see wetin dey",
+    r"(?:[a-z]+day )?(?:stock ?take|stock check)",
     r"what(?:'?s| is| dey| have i got| have we got| we have(?: got)?| i have(?: got)?| we'?ve got| i'?ve got)"
     rf"(?: left)? (?:in|for|on|at) (?:the |my |our )?(?:{_IN_HERE}|house|shelf|home|cupboards|drawer)",
     r"this is (?:what|everything)",
-    r"here'?s? (?:is )?(?:the )?(?:state|list|damage|situation|stuff|lot)(?: (?:of (?:it|things|play)|so far))?",
+    r"here'?s? (?:is )?(?:the )?(?:state|list|damage|haul|situation|stuff|lot)(?: (?:of (?:it|things|play)|so far))?",
     r"(?:it'?s|its|it is|things are|looks?|looking)(?: (?:pretty|very|a bit|so|really|all|quite|proper))*"
     r" (?:grim|bleak|dire|tragic|pathetic|embarrassing|desperate|a (?:disaster|shambles|joke|mess|state)|chaos"
     r"|not (?:great|much|good|pretty)|slim|thin)",
@@ -61,9 +70,9 @@ _BEGINS = (
     r"(?: (?:gone|mine|theirs|hers|his|rubbish|off|ok|fine|later|tbc|to follow))?",
     r"(?:checked|counted|typed|updated|last checked|as of)(?= )",
 )
-_REMARK = re.compile(rf"{_LEAD}(?:{'|'.join(_BEGINS)})(?![\w'])")
+_REMARK = LatePattern(rf"{_LEAD}(?:{'|'.join(_BEGINS)})(?![\w'])")
 # A fridge that stood warm; what it says of freezers behind it names no food.
-_NO_POWER = re.compile(
+_NO_POWER = LatePattern(
     rf"{_LEAD}(?:there'?s |there is |we have |had )?"
     r"(?:(?:no|without) (?:light|power|electric(?:ity)?|current)\b(?! (?:bars?|balls?|kettle))"
     r"|(?:the )?(?:power|electric(?:ity)?|current)(?:'?s| is| was| went| has been)? (?:off|out|gone|cut)\b"
@@ -86,23 +95,24 @@ _WHOSE = (
     r"mine|ours|my stuff|our stuff|my shelf|me|us|shared|shared stuff|communal|house|everyone(?:'?s)?|theirs"
     r"|not mine|not ours|hands off|(?:flat|house|room)mates?'?s?(?: stuff| shelf)?|others'?|kids'?"
 )
-_HEADING = re.compile(
+_HEADING = LatePattern(
     rf"(?:(?:in |on )?(?:the |my |our )?(?:{_PLACES})(?: (?:stuff|things|bits|food|items))?|(?:{_WHOSE}))\s*[:\-–.]*\s*"
 )
 _A_SENTENCE = 5  # words behind a remark's beginning, of which a strange one is no food: ours
+_NOTHING_WITH = LatePattern(rf"{_LEAD}nothing (?:with|containing) \w+")
 _NO_HEADING = frozenset({"leftover", "leftovers", "kids"})  # they stand for food as well, unless a colon is behind
 _ENDS = " .!?,;()[]/'\"-~*#:"
 
 
 # What nobody eats, or no person.
 _ANIMALS = r"(?:cat|dog|kitten|puppy|pet|hamster|guinea pig|bird|fish|hen)"
-_NO_FOOD = re.compile(
+_NO_FOOD = LatePattern(
     rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|treats?|kibble|pellets|nibbles|litter)\b.*|bird ?seeds?\b.*"
     r"|(?:[\w,.]+ )*?(?:cling ?film|tin ?foil|kitchen ?foil|bin ?(?:bags?|liners?)|washing up liquid|batteries|loo roll"
     r"|toilet (?:roll|paper)|kitchen ?roll|paper towels?|dishwasher tablets?|sandwich bags|freezer bags|candles)\b.*"
 )
 # `bait - squid - not food`: whatever it is called, it is not there to be eaten.
-_SAID_NO_FOOD = re.compile(
+_SAID_NO_FOOD = LatePattern(
     r"[^,;&+]*[,;(]? ?\b(?:(?:is |are )?not|isn'?t|aren'?t|no) (?:a |for |any )?(?:food|eating|edible"
     r"|human consumption)\b[ ).!]*|(?:[\w,.-]+ )*?\(?(?:cosmetics?|eye ?drops|insulin|face masks?"
     r"|nail (?:varnish|polish)|fishing bait|medicines?|medication|camera film|ice ?packs?|ice ?cubes)\b.*"
@@ -130,6 +140,8 @@ def refuse_remarks(text: str, lexicon: Lexicon) -> None:
     no_food = alone and _NO_FOOD.fullmatch(head)
     if bare not in lexicon.spelt and (no_food or _SAID_NO_FOOD.fullmatch(bare)):
         raise NotThere("it names nothing that people eat", "nothing was added")
+    if _NOTHING_WITH.match(bare):
+        raise NotThere("it says what is not wanted and names no food that is there", "nothing was added")
     if _NO_POWER.match(bare):
         raise NotThere("it tells of no power and names no food", _AFTER_NO_POWER)
     said = _REMARK.match(bare)
@@ -137,6 +149,36 @@ def refuse_remarks(text: str, lexicon: Lexicon) -> None:
     may_be = _is_food if len(behind) >= _A_SENTENCE else _may_be_food
     if said and not any(may_be(word, lexicon) for word in behind):
         raise NotThere("it names no food", "nothing was added")
+
+
+# Words that a list of things has no use for: a sentence has them.
+_OF_A_SENTENCE = frozenset({
+    "i", "im", "i'm", "ill", "i'll", "ive", "we", "we're", "weve", "me", "us", "my", "our", "you", "your", "you're",
+    "u",
+    "he", "she", "she's", "he's", "they", "it", "it's", "its", "is", "are", "was", "were", "be", "been", "am", "will",
+    "would", "can", "can't", "could", "should", "must", "do", "does", "did", "don't", "dont", "won't", "have", "has",
+    "had", "let", "what", "what's", "whats", "who", "how", "when", "why", "if", "so", "but", "because", "cos", "this",
+    "that", "that's", "thats", "these", "there", "here", "then", "just", "everything", "nothing", "anything", "please",
+    "pls", "sorry", "lol", "dunno", "need", "make", "go", "going", "trying", "to",
+})  # fmt: skip
+_FEWEST, _LONG = 3, 7  # words of a remark that no beginning tells, and from which one may be strange: ours
+_FOODISH = GENERIC | PRODUCTS | DISHES - {"thing", "stick"}
+
+
+def says_no_food(text: str, lexicon: Lexicon) -> bool:
+    """Whether a line that names no food clearly is a sentence of common English, and no thing by another name."""
+    words = [found.casefold() for found in WORD.findall(plain(text))]
+    ones = [singular(word) for word in words]
+    if len(words) < _FEWEST or _OF_A_SENTENCE.isdisjoint(words):
+        return False
+    if any((one in lexicon.alone or one in _FOODISH) and one not in NOTES | HARMLESS | PLAIN_WORDS for one in ones):
+        return False
+    strange = [word for word, one in zip(words, ones, strict=True) if not _is_common(word, one)]
+    return len(strange) <= (len(words) >= _LONG)
+
+
+def _is_common(word: str, one: str) -> bool:
+    return word in _OF_A_SENTENCE or one in SMALL or is_note(one) or is_note(word) or word[0].isdigit() or "'" in word
 
 
 def _is_food(word: str, lexicon: Lexicon) -> bool:

@@ -82,7 +82,7 @@ def _as_pasta(tokens: list[Token], lexicon: Lexicon) -> tuple[Token, ...]:
     is_said = any(token.typed == "pasta" for token in tokens)
     for at, token in enumerate(tokens):
         if token.typed in lexicon.shapes:
-            beside = (*tokens[max(0, at - 2) : at], *tokens[at + 1 : at + 2])
+            beside = (*tokens[max(0, at - 3) : at], *tokens[at + 1 : at + 2])
             kinds = frozenset(word for one in beside for word in one.words if word in _KINDS_OF_PASTA)
             if kinds and (is_said or not lexicon.is_name(kinds | {token.typed})):
                 found[at] = token._replace(words=("pasta",))

@@ -17,6 +17,8 @@ USUAL_TIME: Mapping[Sitting, time] = MappingProxyType(
     {"breakfast": time(8), "shake": time(10, 30), "packed": time(12, 30), "snack": time(16), "dinner": time(18, 30)}
 )
 
+_NIGHT_ENDS = time(4)  # what is eaten before is of the evening before: common practice, no source
+
 
 class Key(NamedTuple):
     """Which sitting is meant, whatever the clock says meanwhile."""
@@ -57,7 +59,8 @@ def sittings_done(log: Iterable[Eaten], today: date) -> frozenset[Key]:
     """The sittings of a day at which I ate a dish, alone or with the others.
 
     A dish that was cooked says for which sitting; a box, or an older entry, was the one whose usual time is nearest.
-    Past midnight it is still the dinner of the evening before. A food by itself is no sitting.
+    Past midnight it is still the dinner of the evening before, until the night is over. A food by itself is no
+    sitting.
     """
     mine = (_key(entry) for entry in log if entry.who in {ME, EVERYONE} and _is_dish(entry))
     return frozenset(key for key in mine if key.day == today)
@@ -74,5 +77,5 @@ def _key(entry: Eaten) -> Key:
         return abs(datetime.combine(key.day, USUAL_TIME[key.sitting]) - at)
 
     kinds = USUAL_TIME if entry.sitting is None else (entry.sitting,)
-    days = (at.date() - timedelta(days=1), at.date())
+    days = (at.date() - timedelta(days=1), at.date()) if at.time() < _NIGHT_ENDS else (at.date(),)
     return min((Key(day, sitting) for sitting in kinds for day in days), key=apart)

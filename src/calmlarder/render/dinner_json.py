@@ -84,7 +84,7 @@ def dinner_object(dinner: Dinner) -> dict[str, Any]:
         mode="json",
     )
     told["at_least"] = list(dinner.at_least)
-    told["timeline"] = [moment.model_dump(mode="json") for moment in dinner.timeline.moments]
+    told["timeline"] = [moment.model_dump(mode="json", exclude={"step"}) for moment in dinner.timeline.moments]
     told["timeline_proven"] = dinner.timeline.proven
     if dinner.doses:
         told["doses"] = [one.model_dump(mode="json") for one in dinner.doses]

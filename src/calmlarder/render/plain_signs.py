@@ -13,7 +13,7 @@ _WORDS: Mapping[str, str] = MappingProxyType({
 # One cell for one cell, as a screen must keep its columns; of block elements (U+2580 to U+259F) the low ones by height.
 _CELLS: Mapping[str, str] = MappingProxyType({
     "·": ".", "•": "*", "…": "~", "–": "-", "—": "-", "×": "x", "°": "'", "“": '"', "”": '"', "‘": "'", "’": "'",
-    "⏎": "^", "→": ">", "←": "<", "↑": "^", "↓": "v", "✓": "x", "☐": "_", "▒": ":", "░": ".", "▓": ":",
+    "⏎": "^", "›": ">", "→": ">", "←": "<", "↑": "^", "↓": "v", "✓": "x", "☐": "_", "▒": ":", "░": ".", "▓": ":",
     "▁": "_", "▂": "_", "▃": "_", "▄": "=", "▅": "=", "▔": "-", "─": "-", "━": "-", "│": "|", "┃": "|",
 })  # fmt: skip
 _FRACTION = "~"  # about; the grams stand beside it

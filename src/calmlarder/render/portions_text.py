@@ -99,9 +99,19 @@ def steps_of(dinner: "Dinner") -> tuple[str, ...]:
 
     Where some eat more than others, last of all how the dish goes onto the plates.
     """
+    return tuple(words for words, _ in placed_steps(dinner))
+
+
+def placed_steps(dinner: "Dinner") -> tuple[tuple[str, int | None], ...]:
+    """The same, each with its place among the dinner's own steps; None for what is no step of the dish itself."""
     apart = [part.said for part in dinner.apart]
     apart += [f"Weigh {dose.grams:g} g {dose.name}. {dose_words(dose)}" for dose in dinner.doses if not dose.in_dish]
-    return (*filter(None, [thaw_first(dinner)]), *dinner.steps[:-1], *apart, *dinner.steps[-1:], *_sharing(dinner))
+    own = [(words, place) for place, words in enumerate(dinner.steps)]
+    before, beside, after = filter(None, [thaw_first(dinner)]), apart, _sharing(dinner)
+    return (
+        *((words, None) for words in before), *own[:-1], *((words, None) for words in beside), *own[-1:],
+        *((words, None) for words in after),
+    )  # fmt: skip
 
 
 def _sharing(dinner: "Dinner") -> tuple[str, ...]:

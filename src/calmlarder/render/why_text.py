@@ -90,11 +90,9 @@ def _heading(why: Why) -> str:
 def _does(one: Does, people: int) -> str:
     told = [f"{one.grams} g as its {one.role}"]
     if one.rescued_portions:
-        days = "its last day" if one.days_left == 0 else f"{one.days_left} day{'' if one.days_left == 1 else 's'} left"
+        days = "on its last day" if one.days_left == 0 else f"{one.days_left} day{'s' * (one.days_left != 1)} left"
         days = "past its best" if one.days_left is not None and one.days_left < 0 else days
-        told.append(
-            f"uses up in time {one.rescued_portions:g} portions with {days}{', and uses them up' * one.finished}"
-        )
+        told.append(f"{days}{', and all of it is used up' * one.finished}")
     brings = [f"{grams:.2f} g {CAP_WORDS.get(key, key)}" for key, grams in one.loads_g.items() if grams >= _SHARE_TOLD]
     told.append(
         f"brings {', '.join([f'{one.protein_g:g} g protein', *brings])} {'' if people == 1 else 'each'}".strip()
@@ -126,8 +124,11 @@ def _instead(why: Why, style: Style, in_points: bool) -> Iterator[str]:
         yield style.strong(
             f"{word.capitalize()} it no dinner meets the limits{'' if one.proven else ', as far as seen'}"
         )
-        for sentence in one.holds_back:
-            yield from style.hanging(f"What holds it back beside the rest: {sentence}.")
+        if len(one.holds_back) == 1:
+            yield from style.hanging(f"What holds it back: {in_words(one.holds_back[0])}.")
+        elif one.holds_back:
+            all_of_them = "; ".join(map(in_words, one.holds_back))
+            yield from style.hanging(f"What holds it back, each of these beside the others: {all_of_them}.")
         return
     yield from (style.strong(line) for line in textwrap.wrap(_instead_heading(one, one.dinner, used), style.width))
     for difference in one.differences:
@@ -161,9 +162,10 @@ def _bounds(why: Why, style: Style, in_points: bool) -> Iterator[str]:
         return
     if not why.bounds:
         if why.done and why.tonight:
-            yield "No limit is nearly full tonight, and no single one holds this dinner back."
+            yield "No limit is nearly full tonight; more room in any would change nothing."
         return
-    yield style.strong("Limits that tonight comes near to, or that hold it back")
+    # Not a reason for or against the food: those stand above.
+    yield style.strong("For the whole of tonight's dinner: the limits it comes near to")
     for bound in why.bounds:
         yield from style.hanging(_bound(bound, in_points))
 
@@ -172,15 +174,15 @@ def _bound(bound: Bound, in_points: bool) -> str:
     words = CAP_WORDS.get(bound.cap, bound.cap)
     start = f"{words}: {bound.load_g:.2f} of {bound.room_g:.2f} g"
     if bound.buys is None:
-        return f"{start}; what holds it back was not searched to the end."
+        return f"{start}; whether more room would change it was not searched to the end."
     if bound.points_per_g is None or not bound.points_per_g:
         if bound.room_g <= 0:
             return f"{words}: no room is left after what was eaten before; the dinner brings next to none, so it stays."
-        return f"{start}; it does not hold this dinner back."
+        return f"{start}; with more room it would be the same dinner."
     points = f": {bound.points_per_g * bound.more_g:.0f} points ({_SCALE})" if in_points else ""
     return (
-        f"{start}; this limit is what holds it back. For comparison only: room for {bound.more_g:.2f} g more is worth "
-        f"{_bought(bound.buys)}{points}. The limit stays."
+        f"{start}; with {bound.more_g:.2f} g more room the dinner would be another: {_bought(bound.buys)}{points}. "
+        "That is told for comparison only: the limit stays."
     )
 
 

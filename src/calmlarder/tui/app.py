@@ -45,7 +45,7 @@ from calmlarder.tui.theme import DARK, LIGHT, THEMES
 from calmlarder.tui.widgets.said import say_on
 
 _STAY, _LEAVE = "Stay, and keep it with Enter", "Leave without it"
-_WASTE = "Waste: what was thrown away each week, what would help"
+_WASTE = "Waste: what was thrown away, and what would help"
 _GO_ON, _NOT_COOKED = "Continue cooking", "Discard"
 _AFTER_FIRST_PAINT_S = 1.0
 _LEAST_COLUMNS, _LEAST_ROWS = 20, 8  # what screens and questions can still be drawn on
@@ -138,7 +138,7 @@ class LarderApp(LeftOpen):
         """What every key of a screen does, to find by its words; and the colours."""
         yield from commands_of(screen)
         if isinstance(screen, LarderScreen):
-            yield SystemCommand(_WASTE, "a part of Days", screen.action_waste)
+            yield SystemCommand(_WASTE, "in Days", screen.action_waste)
         yield SystemCommand("Light or dark", "for this time", self._turn_light)
 
     def _turn_light(self) -> None:

@@ -19,7 +19,8 @@ _MEALS: dict[Sitting, str] = {"packed": "packed lunch"}
 class Asked(NamedTuple):
     """`names` and `guests` are who eats, where that was said; else so many `people` by the rules of the home.
 
-    `avoid` is in nobody's dinner tonight, besides what each of them avoids anyway.
+    `shared` is a diet that the whole dinner keeps to, besides what each of them eats anyway, and `avoid` is in nobody's
+    dinner tonight, besides what each of them avoids anyway.
     """
 
     people: int
@@ -33,6 +34,12 @@ class Asked(NamedTuple):
     names: tuple[str, ...] = ()
     guests: int = 0
     avoid: tuple[Allergen, ...] = ()
+    shared: Diet | None = None
+
+    @property
+    def _diet(self) -> Diet:
+        """The stricter of the home's and that of the whole dinner."""
+        return self.diet if self.shared is None else min(self.diet, self.shared, key=DIETS.index)
 
     @property
     def is_seated(self) -> bool:
@@ -61,12 +68,13 @@ class Asked(NamedTuple):
         return self._replace(without=(*self.without, food), use=tuple(one for one in self.use if one != food))
 
     def choices(self, count: int) -> "Choices":
-        """The same as the household takes it; diet and limits of people who are named are their own."""
+        """The same as the household takes it; limits and diet of people who are named are their own."""
         from calmlarder.household.choices import Choices
 
-        own = {} if self.is_seated else {"people": self.people, "diet": self.diet, "profile": self.profile}
+        own = {} if self.is_seated else {"people": self.people, "profile": self.profile}
+        diet = self.shared if self.is_seated else self._diet
         return Choices(
-            **own, sitting=self.sitting, minutes=self.minutes, any_time=self.minutes is None, use=self.use,
+            **own, diet=diet, sitting=self.sitting, minutes=self.minutes, any_time=self.minutes is None, use=self.use,
             without=self.without, like=self.like, eaters=self.names, guests=self.guests, avoid=self.avoid, count=count,
         )  # fmt: skip
 
@@ -79,7 +87,7 @@ class Asked(NamedTuple):
         else:
             avoid = _no((*kitchen.settled().avoid, *self.avoid))
             whose = ", all as you eat" if self.people > 1 and len(people_of(kitchen.settled())) > 1 else ""
-            parts = [f"{meal} for {self.people}{whose}", minutes, self.diet, *avoid, f"limits: {self.profile}"]
+            parts = [f"{meal} for {self.people}{whose}", minutes, self._diet, *avoid, f"limits: {self.profile}"]
         parts += [f"with {', '.join(map(kitchen.name_of, self.use))}"] if self.use else []
         parts += [f"without {', '.join(map(kitchen.name_of, self.without))}"] if self.without else []
         parts += [f"more like {self.like.pattern.replace('-', ' ')}, m goes back"] if self.like else []
@@ -90,7 +98,8 @@ class Asked(NamedTuple):
         from calmlarder.household.table import Seats, eaters_at
 
         eaters = eaters_at(kitchen, Seats(self.names, self.guests), self.sitting)
-        diet = min((one.diet for one in eaters), key=DIETS.index)
+        shared = (self.shared,) if self.shared else ()
+        diet = min((*shared, *(one.diet for one in eaters)), key=DIETS.index)
         limits = list(dict.fromkeys(one.profile.name for one in eaters if one.profile.name != NO_LIMITS))
         avoid = _no((*(allergen for one in eaters for allergen in one.avoid), *self.avoid))
         return [diet, *avoid, f"limits: {', '.join(limits)}" if limits else "no limits"]
@@ -99,7 +108,11 @@ class Asked(NamedTuple):
         """Whether people, allergens, minutes, diet or limits are not those that are settled."""
         home = kitchen.settled()
         settled = (home.people, home.minutes, home.diet, home.profile)
-        return self.is_seated or bool(self.avoid) or (self.people, self.minutes, self.diet, self.profile) != settled
+        return (
+            self.is_seated
+            or bool(self.avoid or self.shared)
+            or (self.people, self.minutes, self.diet, self.profile) != settled
+        )
 
 
 def as_settled(kitchen: Household) -> Asked:

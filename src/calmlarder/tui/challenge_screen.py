@@ -51,6 +51,10 @@ class EntryForm(Modal[tuple[str, ...]]):
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "go_on", "Go on")]
     AUTO_FOCUS = ""  # it would scroll past what is said first
 
+    def __init__(self) -> None:
+        super().__init__()
+        self._has_shown_all = False
+
     def compose(self) -> ComposeResult:
         """Every question whole, and a way on."""
         first = [one.words for one in QUESTIONS if not one.is_scoff and one.key != SEEN]
@@ -69,9 +73,20 @@ class EntryForm(Modal[tuple[str, ...]]):
         """The first question."""
         self.query_one("#signs").focus(scroll_visible=False)
 
-    @on(Button.Pressed)
     def action_go_on(self) -> None:
-        """Give the answers."""
+        """Give the answers; where none is yes and questions below were not in sight yet, first show those."""
+        page = self.query_one("#page", VerticalScroll)
+        is_yes = any(rows.chosen for rows in self.query(TickRows))
+        if not is_yes and not self._has_shown_all and page.scroll_offset.y < page.max_scroll_y:
+            self._has_shown_all = True
+            self.query_one("#worries").focus()
+            self.notify("there are more questions below: tick what is so, then Ctrl+S again", markup=False)
+            return
+        self.give()
+
+    @on(Button.Pressed)
+    def give(self) -> None:
+        """The answers."""
         yes = {words for rows in self.query(TickRows) for words in rows.chosen}
         self.dismiss(tuple(one.key for one in QUESTIONS if one.words in yes))
 

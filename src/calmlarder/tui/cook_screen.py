@@ -11,12 +11,12 @@ from textual.widgets import Static
 
 from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
-from calmlarder.render.portions_text import steps_of
+from calmlarder.render.portions_text import placed_steps, steps_of
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.sources import ask_sources
-from calmlarder.tui.stove import Timers, timeline_text
+from calmlarder.tui.stove import HERE, Timers, timeline_text
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
@@ -27,6 +27,8 @@ if TYPE_CHECKING:
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
 _EATEN, _NOT_YET = "Yes, it is all eaten", "Not yet, back to the stove"
+_MINE = "my own portion, for later"
+_LANES_FROM = 22  # rows
 _TICK_S = 5  # the timeline is in whole minutes
 
 
@@ -61,8 +63,8 @@ class CookScreen(Screen[bool]):
         yield Static("", id="next", markup=False)
         yield Static("", id="scale", markup=False)
         yield Timers()
+        yield Lanes([_stretch(moment) for moment in self._read.timeline.moments])
         with VerticalScroll(id="timeline-scroll"):
-            yield Lanes([_stretch(moment) for moment in self._read.timeline.moments])
             yield Hanging(id="timeline", headings=False)
         yield KeysLine()
 
@@ -74,8 +76,12 @@ class CookScreen(Screen[bool]):
         self._show()
         if self._weighed:
             self._say_passed()
-        self._show_timeline()
         self.set_interval(_TICK_S, self._show_timeline)
+
+    def on_resize(self) -> None:
+        """On a low screen the list of moments alone, which has the mark, too."""
+        self.query_one(Lanes).display = self.size.height >= _LANES_FROM
+        self.call_after_refresh(self._keep_in_sight)
 
     def _show(self) -> None:
         steps = steps_of(self._read)
@@ -83,6 +89,16 @@ class CookScreen(Screen[bool]):
         self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
         coming = steps[self._step + 1] if self._step + 1 < len(steps) else "c when it is cooked and on the plates"
         self.query_one("#next", Static).update(f"next  {coming}")
+        self._show_timeline()
+        self.call_after_refresh(self._keep_in_sight)
+
+    def _keep_in_sight(self) -> None:
+        """The lines of the step are in the window below it: the list begins where it must, and no further down."""
+        words, scroll = self.query_one("#timeline", Hanging), self.query_one("#timeline-scroll", VerticalScroll)
+        marked = [n for n, line in enumerate(words.content.splitlines()) if line.startswith(HERE)]
+        if marked:
+            row = words.virtual_region.y + marked[0]
+            scroll.scroll_to(y=max(0, row + 3 - scroll.content_size.height), animate=False)
 
     def _remember(self) -> None:
         ends_s = self.query_one(Timers).ends_s
@@ -95,8 +111,13 @@ class CookScreen(Screen[bool]):
 
     def _show_timeline(self) -> None:
         gone = None if self._began_s is None else (time() - self._began_s) / 60
-        self.query_one(Lanes).show_now(gone)
-        self.query_one("#timeline", Hanging).update(timeline_text(self._read.timeline, gone))
+        _, place = placed_steps(self._read)[self._step]
+        begins = [one.start_min for one in self._read.timeline.moments if place is not None and one.step == place]
+        if gone is None and begins:
+            self.query_one(Lanes).show_mark(min(begins), f"step {self._step + 1}")
+        else:
+            self.query_one(Lanes).show_mark(gone, "now")
+        self.query_one("#timeline", Hanging).update(timeline_text(self._read.timeline, gone, place))
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
@@ -128,6 +149,7 @@ class CookScreen(Screen[bool]):
             if name is not None:
                 self.query_one(Timers).begin(alone[name].what, alone[name].minutes)
                 self._remember()
+                self.call_after_refresh(self._keep_in_sight)  # the timer takes rows of the list
 
         from calmlarder.tui.choice import Choice
 
@@ -170,23 +192,27 @@ class CookScreen(Screen[bool]):
         scale = self.query_one("#scale", Static)
         scale.display = True
         scale.update("\n".join(lines) if lines else "every limit holds with these amounts")
+        self.call_after_refresh(self._keep_in_sight)
 
     def action_cooked(self) -> None:
         """Take what was used out of the larder, log each share, box the rest: one action, one undo."""
-        from calmlarder.household.cooking import HALF, boxable
+        from calmlarder.household.cooking import HALF, boxable, my_portion_kept
         from calmlarder.tui.choice import Choice
 
         self._kitchen.lots()  # a boxed dish in it is known by them
         may = boxable(self._kitchen, self._dinner)
-        if not may.most:
+        if not may.most and not may.mine:
             self._ask_if_cooked(may.why_not)
             return
         words: dict[str, float] = {"none: it is all eaten": 0}
         words |= {_boxes_words(n, may.most, self._dinner): n for n in range(1, may.most + 1)}
         words |= {"half of it": HALF} if may.halves else {}
+        words |= {_MINE: 1} if may.mine else {}
 
         def picked(answer: str | None) -> None:
-            if answer is not None:
+            if answer == _MINE:
+                self._cooked(words[answer], "", my_portion_kept(self._dinner))
+            elif answer is not None:
                 self._cooked(words[answer])
 
         self.app.push_screen(Choice("What goes into boxes?", list(words)), picked)
@@ -203,13 +229,14 @@ class CookScreen(Screen[bool]):
         self.app.push_screen(Choice(question, [_EATEN, _NOT_YET]), picked)
 
     @told
-    def _cooked(self, boxes: float, besides: str = "") -> None:
+    def _cooked(self, boxes: float, besides: str = "", of: "Dinner | None" = None) -> None:
         from calmlarder.household.cooking import cook
 
-        done = cook(self._kitchen, self._dinner, self._weighed, boxes, self._kitchen.now())
+        done = cook(self._kitchen, of or self._dinner, self._weighed, boxes, self._kitchen.now())
         if boxes and done.boxed is None:
             self.notify(f"not boxed: {done.about_boxes}", severity="warning", timeout=10, markup=False)
-        logged = " and logged" if done.eaten else "; nothing is logged until the box is eaten" if done.boxed else ""
+        ate = done.by_person if self._dinner.portions else done.eaten
+        logged = " and logged" if ate else "; nothing is logged until the box is eaten" if done.boxed else ""
         words = f"cooked: {self._dinner.title}, taken out of the larder{logged}{besides} (Ctrl+Z undoes all of it)"
         LarderScreen.say(self.app.screen_stack, words)
         self._gone(True)
@@ -234,7 +261,7 @@ def _boxes_words(boxes: int, most: int, dinner: "Dinner") -> str:
     """So many portions, as they are offered for boxes."""
     if dinner.portions:
         return "the guest's portion" if most == 1 else f"{boxes} of the {most} guests' portions"
-    return f"{boxes} of {dinner.people} portion{'s' * (dinner.people > 1)}"
+    return "all of it" if dinner.people == 1 else f"{boxes} of {dinner.people} portions"
 
 
 def _over(grams: float) -> str:

@@ -7,10 +7,12 @@ from typing import Any, Protocol, cast, runtime_checkable
 from textual import events
 from textual.app import ComposeResult, SystemCommand
 from textual.command import DiscoveryHit, Hit, Hits, Provider
+from textual.content import Content
 from textual.screen import Screen
 from textual.widget import Widget
 from textual.widgets import Footer
 
+_KEY_COLUMNS = 13  # of a key's name in the list of all keys
 _PADDING = 3  # columns around a key and its word
 _WAYS_ON = ("command_palette", "help")  # to every other key
 
@@ -144,7 +146,7 @@ class KeysByWords(Provider):
     async def discover(self) -> Hits:
         """All of them."""
         for one in self.app.get_system_commands(self.screen):
-            yield DiscoveryHit(one.title, one.callback, help=one.help)
+            yield DiscoveryHit(_row(one.help, Content(one.title)), one.callback, text=one.title)
 
     async def search(self, query: str) -> Hits:
         """What begins with the words first, then what has words that begin so, then what has them anywhere."""
@@ -158,4 +160,9 @@ class KeysByWords(Provider):
             words = everything.replace(":", " ").split()
             begins = all(any(there.startswith(word) for there in words) for word in sought)
             score = 3 if title.startswith(query.lower().strip()) else 2 if begins else 1
-            yield Hit(score, matcher.highlight(one.title), one.callback, help=one.help)
+            yield Hit(score, _row(one.help, matcher.highlight(one.title)), one.callback, text=one.title)
+
+
+def _row(key: str, words: Content) -> Content:
+    """A command in one line, its key before it."""
+    return Content.assemble(f"{key:<{_KEY_COLUMNS}}", words) if len(key) < _KEY_COLUMNS else words.append(f", {key}")

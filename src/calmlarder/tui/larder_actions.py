@@ -8,7 +8,7 @@ from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.errors import told
 from calmlarder.tui.larder_list import LarderList
-from calmlarder.tui.page import Page
+from calmlarder.tui.page import UNWRAPPED, Page
 from calmlarder.tui.sources import show_limit_sources
 
 if TYPE_CHECKING:
@@ -175,13 +175,12 @@ class LarderKeys(LarderList):
         from calmlarder.household.labelling import keep_label, label_read
         from calmlarder.render.label_text import label_text
         from calmlarder.render.style import Style
-        from calmlarder.tui.page import Page
 
         if not text and not one.lot.label:
             return
         label = keep_label(self._kitchen, one, text) if text else label_read(self._kitchen, one.lot.label)
         self.refill()
-        self.app.push_screen(Page(label_text(label, Style(bold=False, blocks=True, width=72))))
+        self.app.push_screen(Page(label_text(label, Style(bold=False, blocks=True, width=UNWRAPPED))))
 
     def action_swap(self) -> None:
         """What can stand in for the chosen food."""
@@ -204,9 +203,11 @@ class LarderKeys(LarderList):
 
     def action_undo(self) -> None:
         """Take the last change back."""
-        words = self._kitchen.undo()
+        words, asked = self._kitchen.undo(), len(self._asked)
         self.notify(f"undone: {words} (Ctrl+Y does it again)" if words else "nothing to undo", markup=False)
         self.refill()
+        if len(self._asked) > asked:
+            self._choose_question(0)  # it waits again, and is in sight
 
     def action_redo(self) -> None:
         """Do it again."""

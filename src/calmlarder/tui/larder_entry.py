@@ -24,7 +24,7 @@ from calmlarder.tui.larder_log import (
     plate_page,
     plate_words,
 )
-from calmlarder.tui.larder_view import meaning
+from calmlarder.tui.larder_view import assumed_words, meaning
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.page import Page
 from calmlarder.tui.widgets.item_list import ItemList
@@ -47,6 +47,8 @@ def taken(lines: Iterable[str], kitchen: Household) -> Taken:
     words = [
         f"kept {clear} line{'s' * (clear != 1)}" + (f", and {asked} to answer: on top of the list" if asked else "")
     ]
+    assumed = assumed_words([reading for _, reading in readings], kitchen)
+    words[0] += f". Assumed: {assumed}; F4 writes one anew" if assumed else ""
     words += [f"not kept: {reading.text} ({meaning(reading, kitchen)})" for _, reading in unread]
     if unread:
         words.append("It waits above" if len(unread) == 1 else "The first waits above")

@@ -21,6 +21,7 @@ from calmlarder.render.plate_text import plate_glance, plate_text
 from calmlarder.render.signs_text import felt_answer
 from calmlarder.render.style import Style
 from calmlarder.tui.larder_view import meaning
+from calmlarder.tui.page import UNWRAPPED
 
 _BEGINS = re.compile(r"(ate|feel|plate)\s+(\S.*)?", re.IGNORECASE | re.DOTALL)
 _FOUR = re.compile(r"(\d{1,2})\s+(\d{1,2})\s+(\d{1,2})\s+(\d{1,2})(?:[\s,:;]+(.*))?", re.DOTALL)
@@ -73,7 +74,6 @@ def gut_meaning(rest: str) -> str:
 
 LOG, FIGURES = "Log it as eaten", "Show all figures, and what to take less of"
 _BETWEEN = re.compile(r"[,;](?!\d)")  # a comma inside a number is none
-_COLUMNS = 72  # of the page of figures
 _WAITING = "a plate: name what is on it with its amounts, such as 170 g tofu, 75 g broccoli"
 _AT_FAULT = "calmlarder is at fault: this plate did not pass its own check and is not shown"
 
@@ -101,7 +101,7 @@ def plate_page(text: str, kitchen: Household) -> str:
     return (
         plate_words(found)
         if found is None or found.faults
-        else plate_text(found.answer, Style(bold=False, blocks=True, width=_COLUMNS))
+        else plate_text(found.answer, Style(bold=False, blocks=True, width=UNWRAPPED))
     )
 
 

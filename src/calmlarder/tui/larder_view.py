@@ -3,9 +3,12 @@
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from calmlarder.history.log_entry import how_told
 from calmlarder.household.household import Household
+from calmlarder.intake.diet_and_allergens import allergens_met
 from calmlarder.larder.order import GROUPS, days_words, group_of
 from calmlarder.larder.to_answer import ToAnswer
+from calmlarder.tables.vocabulary import Allergen
 from calmlarder.tui.widgets.item_list import Item, ItemGroup
 
 if TYPE_CHECKING:
@@ -17,16 +20,20 @@ from calmlarder.larder.reading import Reading
 from calmlarder.render.about import about_span
 
 TO_ANSWER = "To answer"
+_MOST_NAMED = 6  # of what was assumed; all of it stands in the rows
 _WHOLE_G = 10  # from here on nobody weighs parts of a gram
 
 
 def groups_of(shown: "Sequence[KeptLot]", asked: Sequence[ToAnswer], kitchen: Household) -> list[ItemGroup]:
     """What stands under each heading: what is to be answered, then what goes first before what keeps."""
+    avoid = kitchen.settled().avoid
     questions = tuple(Item(str(one.id), one.text, "", "", question=_question(one)) for one in asked)
     return [
         ItemGroup(TO_ANSWER, questions),
         *(
-            ItemGroup(group.capitalize(), tuple(_item(one, kitchen) for one in shown if group_of(one.lot) == group))
+            ItemGroup(
+                group.capitalize(), tuple(_item(one, kitchen, avoid) for one in shown if group_of(one.lot) == group)
+            )
             for group in GROUPS
         ),
     ]
@@ -36,10 +43,14 @@ def _question(one: ToAnswer) -> str:
     return f"{one.question} {', '.join(one.choices)}".strip()
 
 
-def _item(one: "KeptLot", kitchen: Household) -> Item:
+def _item(one: "KeptLot", kitchen: Household, avoid: Sequence[Allergen]) -> Item:
     lot = one.lot
-    # What is to be done stands first: the end is cut where the screen is narrow.
-    notes = [f"{lot.owner}'s" if lot.owner else "", lot.condition or "" if lot.place != "freezer" else ""]
+    # What is to be left out, then what is to be done, stands first: the end is cut where the screen is narrow.
+    notes = [
+        _left_out(lot, kitchen, avoid),
+        f"{lot.owner}'s" if lot.owner else "",
+        lot.condition or "" if lot.place != "freezer" else "",
+    ]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
     notes += [kitchen.manner.beside(lot.grams)]
@@ -61,12 +72,40 @@ def meaning(reading: Reading, kitchen: Household) -> str:
     return f"{question}; the rest stands: {lots}" if reading.standing else question
 
 
+def assumed_words(readings: Sequence[Reading], kitchen: Household) -> str:
+    """What many lines left unsaid and was taken for granted: amounts, then kinds; empty where nothing was."""
+    lots = [(one, lot) for reading in readings if reading.problem is None for one, lot in _with_reading(reading)]
+    unsaid = [kitchen.name_of(lot.food) for _, lot in lots if how_told(lot, kitchen.today) == "none" and not lot.always]
+    kinds = [f"{kitchen.name_of(lot.food)} ({', '.join(one.assumed)})" for one, lot in lots if one.assumed]
+    told = [f"a usual pack of {_some(unsaid)}"] if unsaid else []
+    return "; ".join([*told, *([_some(kinds)] if kinds else [])])
+
+
+def _with_reading(reading: Reading) -> list[tuple[Reading | Lot, Lot]]:
+    return [(lot if len(reading.lots) > 1 else reading, lot) for lot in reading.lots]
+
+
+def _some(names: Sequence[str]) -> str:
+    names = list(dict.fromkeys(names))
+    more = [f"{len(names) - _MOST_NAMED} more"] if len(names) > _MOST_NAMED else []
+    return ", ".join([*names[:_MOST_NAMED], *more])
+
+
 def _lot_meaning(lot: Lot, kitchen: Household) -> str:
     span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else about_span(lot.grams_low, lot.grams_high)
     left = f", {_left(lot)} ({lot.days_from})" if lot.days_left is not None and not lot.to_bin else ""
     to_bin = f", {lot.condition}: put it in the bin" if lot.to_bin else ""
+    avoided = _left_out(lot, kitchen, kitchen.settled().avoid)
+    left_out = f", {avoided}" if avoided else ""
     owner = f", of {lot.owner}{'' if lot.owner_agrees else ': ask first'}" if lot.owner else ""
-    return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{owner}{to_bin}"
+    return f"{kitchen.name_of(lot.food)}, {span}, {lot.place}{left}{left_out}{owner}{to_bin}"
+
+
+def _left_out(lot: Lot, kitchen: Household, avoid: Sequence[Allergen]) -> str:
+    """What it holds, or may hold, of what is left out at home; empty where it holds nothing of it."""
+    held = dict.fromkeys(allergens_met(kitchen.tables.food_by_id[lot.food], avoid))
+    held |= dict.fromkeys(one for one in avoid if one in lot.label_allergens)
+    return f"has {' and '.join(held)}: left out" if held else ""
 
 
 def _left(lot: Lot) -> str:

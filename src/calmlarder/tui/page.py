@@ -10,6 +10,8 @@ from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.modal import Modal
 
+UNWRAPPED = 10_000  # columns for a text that the page itself wraps
+
 
 class Page(Modal[None]):
     """Read, then Esc."""

@@ -12,23 +12,27 @@ from calmlarder.kitchen.timeline import Moment, Timeline
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.modal import Modal
 
+HERE = "›"  # what the step on the screen tells
 
-def timeline_text(timeline: Timeline, minutes_gone: float | None) -> str:
-    """The moments in order; `now` before those that run, `next` before the first to come. None: not begun."""
+
+def timeline_text(timeline: Timeline, minutes_gone: float | None, step: int | None = None) -> str:
+    """The moments in order; `now` before those that run, `next` before the first to come. None: not begun.
+
+    Those that the step on the screen tells, by its place in the dinner, stand behind a mark.
+    """
     coming = [moment for moment in timeline.moments if minutes_gone is not None and moment.start_min > minutes_gone]
     lines = [f"{timeline.minutes} minutes for one cook"]
     if minutes_gone is not None:
         lines[0] += f"; {int(minutes_gone)} min in"
     for moment in timeline.moments:
         alone = "" if moment.hands_on or not moment.minutes else f" ({moment.minutes} min by itself)"
-        word = _word(moment, coming, minutes_gone)
-        lines.append(f"{word:<4} {moment.start_min // 60}:{moment.start_min % 60:02d}  {moment.what}{alone}")
+        word = "" if minutes_gone is None else f"{_word(moment, coming, minutes_gone):<4} "
+        mark = HERE if step is not None and moment.step == step else " "
+        lines.append(f"{mark} {word}{moment.start_min // 60}:{moment.start_min % 60:02d}  {moment.what}{alone}")
     return "\n".join(lines)
 
 
-def _word(moment: Moment, coming: list[Moment], minutes_gone: float | None) -> str:
-    if minutes_gone is None:
-        return ""
+def _word(moment: Moment, coming: list[Moment], minutes_gone: float) -> str:
     if moment.start_min <= minutes_gone < moment.start_min + moment.minutes:
         return "now"
     return "next" if coming and moment.start_min == coming[0].start_min else ""

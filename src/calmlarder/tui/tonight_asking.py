@@ -97,11 +97,13 @@ class AsksOfDinner(TurnsWithDay[None]):
         at_home = tuple(one.name for one in people(self._kitchen))
         # Where nobody was named so many of the home eat, and whoever is more than those is a guest.
         named = asked.names if asked.is_seated else at_home[: asked.people]
-        seated = Seated(named, asked.guests if asked.is_seated else asked.people - len(named), asked.avoid)
+        guests = asked.guests if asked.is_seated else asked.people - len(named)
+        seated = Seated(named, guests, asked.avoid, asked.shared)
 
         def said(who: Seated | None) -> None:
             if who is not None:
-                self.ask(asked.seated(who.names, who.guests, who.avoid, was=(seated.names, seated.guests)))
+                was = (seated.names, seated.guests)
+                self.ask(asked._replace(shared=who.diet).seated(who.names, who.guests, who.avoid, was=was))
 
         self.app.push_screen(WhoEats(at_home, seated), said)
 

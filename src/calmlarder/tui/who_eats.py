@@ -9,7 +9,7 @@ from textual.binding import Binding, BindingType
 from textual.widgets import Button, Input, Static
 
 from calmlarder.intake.eaten import ME
-from calmlarder.tables.vocabulary import ALLERGENS, Allergen
+from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen, Diet
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
@@ -18,17 +18,23 @@ from calmlarder.tui.widgets.pick import Pick
 
 _MOST_GUESTS = 11
 _YOU = "you"
+_THEIRS = "theirs"
+_TAKES_DIET = "theirs: what each eats anyway; vegan where a vegan friend comes"
 _GUESTS = "guests are cooked for as in elimination"
 _ABOUT = f"One dinner for all of them; what only some may eat is served apart; {_GUESTS}."
 _ALONE = f"{_GUESTS.capitalize()}. Whoever has other limits is added in People: Shift+F2 in the larder."
 
 
 class Seated(NamedTuple):
-    """Names of people of the home, how many guests besides, and the allergens that are not in it tonight."""
+    """Names of people of the home, how many guests besides, and what holds for the whole dinner tonight.
+
+    That is the allergens left out, and a diet beside what each of them eats anyway.
+    """
 
     names: tuple[str, ...]
     guests: int
     avoid: tuple[Allergen, ...] = ()
+    diet: Diet | None = None
 
 
 class WhoEats(Modal[Seated]):
@@ -56,6 +62,8 @@ class WhoEats(Modal[Seated]):
             pick = Pick(called, ticked, several=True, id="names")
             yield Field("People", pick, "arrows move, Space ticks; Tab goes on", quiet=True)
             yield Field("Guests", number_input(self._seated.guests, "guests"), f"0 to {_MOST_GUESTS}")
+            diet = Pick((_THEIRS, *DIETS[:-1]), [self._seated.diet or _THEIRS], id="diet")
+            yield Field("Diet, tonight", diet, _TAKES_DIET, quiet=True)
             avoid = Pick(ALLERGENS, self._seated.avoid, several=True, id="avoid")
             yield Field("Without, tonight", avoid, "arrows move, Space ticks; Tab goes on", quiet=True)
             yield Button("Done", compact=True, id="keep")
@@ -79,5 +87,6 @@ class WhoEats(Modal[Seated]):
             self.query_one("#guests").query_ancestor(Field).wrong(problem)
             self.query_one("#guests").focus()
             return
-        avoided = self.query_one("#avoid", Pick).chosen
-        self.dismiss(Seated(names, int(typed), tuple(one for one in ALLERGENS if one in avoided)))
+        avoided, diet = self.query_one("#avoid", Pick).chosen, self.query_one("#diet", Pick).chosen
+        avoid = tuple(one for one in ALLERGENS if one in avoided)
+        self.dismiss(Seated(names, int(typed), avoid, next((one for one in DIETS if one in diet), None)))

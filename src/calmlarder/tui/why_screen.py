@@ -41,7 +41,7 @@ class WhyScreen(Screen[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("escape", "leave", "Back"),
         Binding("d", "details", "Details", tooltip="Details, in the points that the search counts in"),
-        Binding("full_stop", "stop", "Enough", show=False),
+        Binding("full_stop", "stop", "Enough", key_display=".", tooltip="Enough: end the search, what is known stays"),
     ]
 
     def __init__(self, evening: Evening, food: str) -> None:
@@ -142,7 +142,7 @@ def _stage(answer: "Why", stopped: bool) -> str:
     if stopped:
         return "stopped; this much is known"
     if answer.figures_tried:
-        return f"looking at figures, {answer.figures_tried} of {answer.figures_all} (. is enough)…"
+        return f"looking at figures, {answer.figures_tried} of {answer.figures_all} (the . key ends it)…"
     if answer.instead is None and answer.outcome in {"used", "could"}:
-        return "solving again (. is enough)…"
-    return "looking at the limits (. is enough)…"
+        return "solving again (the . key ends it)…"
+    return "looking at the limits (the . key ends it)…"

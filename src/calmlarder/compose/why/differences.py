@@ -7,6 +7,8 @@ from calmlarder.compose.weights import POINT
 from calmlarder.compose.why.model import Difference
 
 WORTH_TELLING = POINT // 2  # a dinner that is better by less is the same to a cook; ours, no source
+_QUARTERS = ("", "a quarter of a", "half a", "three quarters of a")
+_SIGNS = ("", "¼", "½", "¾")
 _PROTEIN_TOLD = 0.5  # g a person: less is not worth a word; ours
 
 
@@ -56,7 +58,8 @@ def _listed(things: list[str]) -> str:
 def _numbers(tonight: Dinner, other: Dinner) -> Iterator[Difference]:
     mine, theirs = tonight.rescued, other.rescued
     if abs(theirs.portions - mine.portions) >= 0.01:
-        yield _told("rescued", mine.portions, theirs.portions, "portion used up in time", "portions used up in time")
+        sentence = f"{_portions(theirs.portions - mine.portions)} of what goes off first is used up"
+        yield Difference(what="rescued", tonight=mine.portions, other=theirs.portions, sentence=sentence)
     if len(theirs.lots_finished) != len(mine.lots_finished):
         yield _told("finished", len(mine.lots_finished), len(theirs.lots_finished), "item used up", "items used up")
     if len(other.weigh_first) != len(tonight.weigh_first):
@@ -66,6 +69,18 @@ def _numbers(tonight: Dinner, other: Dinner) -> Iterator[Difference]:
     protein = (tonight.per_person.protein_g, other.per_person.protein_g)
     if abs(protein[1] - protein[0]) >= _PROTEIN_TOLD:
         yield _told("protein", *protein, "g protein each", "g protein each")
+
+
+def _portions(by: float) -> str:
+    """So much more or less, to the quarter of a portion: nobody cooks by the hundredth."""
+    quarters, more = round(abs(by) * 4), "more" if by > 0 else "less"
+    if not quarters:
+        return f"a little {more}"
+    whole, part = divmod(quarters, 4)
+    if not whole:
+        return f"about {_QUARTERS[part]} portion {more}"
+    number = f"{whole}{_SIGNS[part]}"
+    return f"about {number} portion{'s' * (quarters > 4)} {more}"
 
 
 def _told(what: str, tonight: float, other: float, one: str, many: str) -> Difference:

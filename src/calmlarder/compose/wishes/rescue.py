@@ -2,7 +2,7 @@
 
 from calmlarder.compose.problem import PORTION, Option, PatternProblem
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import FINISH_SHARE, POINT
+from calmlarder.compose.weights import POINT
 
 
 class Rescue:
@@ -49,4 +49,4 @@ def _unit_points(option: Option) -> int:
 
 def finish_points(option: Option) -> int:
     """For using the lot up."""
-    return round(option.points * FINISH_SHARE * POINT)
+    return option.finish * POINT

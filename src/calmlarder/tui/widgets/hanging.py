@@ -9,7 +9,7 @@ from calmlarder.tui.widgets.drawn import Drawn
 
 READABLE = 100  # columns of a line
 _BARS = re.compile(r"[█▉▊▋▌▍▎▏]+")
-_AT = re.compile(r" *\w* *\d+:\d\d  ")  # a time in front of what happens then
+_AT = re.compile(r"[ ›]*\w* *\d+:\d\d  ")  # a time in front of what happens then
 _PALE = re.compile(r"[▒░]+")
 
 

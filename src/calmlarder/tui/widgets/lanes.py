@@ -1,4 +1,4 @@
-"""A timeline drawn as lanes: the cook, each hob ring, the oven, the microwave, and a mark for now."""
+"""A timeline drawn as lanes: the cook, each hob ring, the oven, the microwave, and a mark for now or for a step."""
 
 from collections.abc import Sequence
 from typing import NamedTuple
@@ -39,16 +39,17 @@ def lanes_of(stretches: Sequence[Stretch]) -> dict[str, list[Stretch]]:
 
 
 class Lanes(Drawn):
-    """Lanes under a scale in minutes; `now_min` moves as the clock does."""
+    """Lanes under a scale in minutes; the mark moves as the clock or the step on the screen does."""
 
     def __init__(self, stretches: Sequence[Stretch]) -> None:
         super().__init__()
         self._stretches = tuple(stretches)
-        self._now_min: float | None = None
+        self._mark_min: float | None = None
+        self._mark = ""
 
-    def show_now(self, minutes: float | None) -> None:
-        """Move the mark; None takes it away."""
-        self._now_min = minutes
+    def show_mark(self, minutes: float | None, words: str) -> None:
+        """Move the mark, which stands for these words; None takes it away."""
+        self._mark_min, self._mark = minutes, words
         self.refresh(layout=True)
 
     def draw(self, width: int) -> Text:
@@ -65,9 +66,10 @@ class Lanes(Drawn):
                 cells[begin : max(end, begin + 1)] = [mark] * (max(end, begin + 1) - begin)
             text.append(f"\n{name:<{_NAMES}}")
             text.append("".join(cells[:room]), style=self.tone("accent" if name == "you" else "bar-pale"))
-        if self._now_min is not None:
-            at = min(room - 1, round(room * self._now_min / length))
-            text.append("\n" + " " * (_NAMES + at) + f"{_NOW} now"[: room - at])
+        if self._mark_min is not None:
+            at = min(room - 1, round(room * self._mark_min / length))
+            words = f"{_NOW} {self._mark}" if at + len(self._mark) + 2 <= room else f"{self._mark} {_NOW}"
+            text.append("\n" + " " * (_NAMES + at - (len(words) - 1) * (words[0] != _NOW)) + words)
         return text
 
     def _scale(self, length: int, room: int) -> str:

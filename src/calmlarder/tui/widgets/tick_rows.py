@@ -2,9 +2,11 @@
 
 from collections.abc import Sequence
 from textwrap import wrap
+from typing import ClassVar
 
 from rich.text import Text
 from textual import events
+from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.geometry import Region
 
@@ -17,6 +19,11 @@ class TickRows(Pick):
     """Up and down go from sentence to sentence, and on to what stands before and after."""
 
     DEFAULT_CSS = "TickRows { margin: 0 0 1 0; }"
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("down", "line(1)", "Next", key_display="↑↓", tooltip="The sentence below, or above"),
+        Binding("right", "move(1)", "Sentence below", show=False),
+    ]
 
     def __init__(self, words: Sequence[str], *, id: str) -> None:
         super().__init__(words, (), several=True, id=id)

@@ -1,0 +1,59 @@
+"""The flavour or the filling of a made thing: noodles of chicken flavour hold no chicken, pierogi are no onions."""
+
+import re
+
+from calmlarder.matching.late_patterns import LatePattern
+
+_FLAVOUR = LatePattern(
+    r"[,;(]? ?(?:in )?\b(?!no |without )(?<!no )(?<!without )(?:[a-z]+ (?:(?:and|&|n) )?)?[a-z]+ flavou?r(?:ed)?\b\)?"
+)
+_INSTANT = LatePattern(
+    r"\b(?:flavou?red )?(?:(?:2|two|3|three)[ -]?min(?:ute)?s?|instant|ramen|packet)(?: wheat| egg)? noodles?\b"
+    r"|\bramen(?: bricks?| packs?| packets?)?\b(?! (?:broth|stock|soup|egg))"
+)
+_NOODLE_POT = LatePattern(r"\b((?:noodle (?:pots?|cups?)|(?:cup|pot) noodles?)\b[^()]*)\((?!.*\d)[a-z][a-z &+-]+\)")
+_CRISPS = LatePattern(r"\b((?:potato )?crisps)\b([^()]*)\(([a-z][a-z &+]+)\)")
+_PLAIN_CRISPS = LatePattern(r"\b(?:salted|plain|sea salt|original|open\w*|half|mine|pack\w*|bags?|kids?|multi\w*)\b")
+_HUMMUS = LatePattern(
+    r"\b(?:h[ou]+mm?[ou]+s)\b[,( ]+(roasted garlic|roasted red pepper|red pepper|carameli[sz]ed onion|beetroot|jalapeno"
+    r"|sweet chilli|moroccan|lemon(?: (?:and|&) coriander)?)\b\)?"
+)
+_DUMPLINGS = r"(?:dumplings?|gyozas?|momos?|wontons?|mandu|pot ?stickers?|jiaozi)"
+_OTHERS = r"(?:pierog(?:i|ies?|y)|pelmeni|varenik[iy]|samosas?|spring rolls?|empanadas?)"
+_ROLLS = r"(?:samosas?|spring rolls?|empanadas?)"
+# Fillings that add no allergen of their own; what the tables count as vegan has none of meat.
+_OF_PLANTS = (
+    r"(?:potato(?:es)?|onions?|garlic|cabbage|mushrooms?|sauerkraut|kraut|veg(?:etables?|gie)?|spinach|chives?|leeks?|tofu"
+    r"|peas?|lentils?)"
+)
+_FILLING = rf"(?:{_OF_PLANTS}|pork|beef|chicken|lamb|turkey|meat)"
+
+
+def _filled(thing: str, filling: str) -> re.Pattern[str]:
+    return re.compile(
+        rf"\b({thing})\b((?: from [a-z]+)?(?:,? \d[^()]*?)?) ?(?:\(| with | )(?:with )?"
+        rf"({filling}(?:(?:,| and| &| \+| n|\+|&)* ?{filling})*)\b\)?"
+    )
+
+
+# What is told of the filling, and what is left of it: of some things it may not be as the tables count them.
+_WITH_FILLING = (
+    (_filled(_DUMPLINGS, _FILLING), r"\1\2"),
+    (_filled(_ROLLS, _OF_PLANTS), r"\1\2"),
+    (_filled(_OTHERS, _FILLING), r"\1\2 with \3"),
+)
+
+
+def flavours_aside(text: str) -> str:
+    """A plain line with the flavour of noodles, crisps and hummus in their name, and no filling of dumplings."""
+    if "noodle" in text or "ramen" in text:
+        if _INSTANT.search(text) and (found := _FLAVOUR.search(text)):
+            rest = f"{text[: found.start()]} {text[found.end() :]}"
+            text = _INSTANT.sub("flavoured instant noodles", rest if _INSTANT.search(rest) else text)
+        text = _NOODLE_POT.sub(r"\1", text)
+    if "crisps" in text and (found := _CRISPS.search(text)) and not _PLAIN_CRISPS.search(found[3]):
+        text = f"{text[: found.start()]}flavoured crisps{found[2]}{text[found.end() :]}"
+    text = _HUMMUS.sub(r"\1 hummus", text) if "m" in text and "us" in text else text
+    for shape, left in _WITH_FILLING:
+        text = shape.sub(left, text)
+    return text
