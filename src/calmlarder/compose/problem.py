@@ -3,9 +3,9 @@
 import math
 import zlib
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from calmlarder.compose import weights
 from calmlarder.compose.offer import Offered
@@ -86,6 +86,8 @@ class PatternProblem:
     tie: int
     given: int = 0  # ten-thousandths of a point paid before anything is chosen, for people not served
     has_base: bool = False  # whether the larder has a base to cook for everybody, whatever this dish takes
+    # What was worked out of it before: every dinner of an evening asks the same.
+    known: dict[str, Any] = field(default_factory=dict, init=False, repr=False, compare=False)
 
     def with_options(self, options: Iterable[Option]) -> "PatternProblem":
         """The same with other options."""

@@ -2,17 +2,19 @@
 
 import re
 
-_FLAVOUR = re.compile(
+from calmlarder.matching.late_patterns import LatePattern
+
+_FLAVOUR = LatePattern(
     r"[,;(]? ?(?:in )?\b(?!no |without )(?<!no )(?<!without )(?:[a-z]+ (?:(?:and|&|n) )?)?[a-z]+ flavou?r(?:ed)?\b\)?"
 )
-_INSTANT = re.compile(
+_INSTANT = LatePattern(
     r"\b(?:flavou?red )?(?:(?:2|two|3|three)[ -]?min(?:ute)?s?|instant|ramen|packet)(?: wheat| egg)? noodles?\b"
     r"|\bramen(?: bricks?| packs?| packets?)?\b(?! (?:broth|stock|soup|egg))"
 )
-_NOODLE_POT = re.compile(r"\b((?:noodle (?:pots?|cups?)|(?:cup|pot) noodles?)\b[^()]*)\((?!.*\d)[a-z][a-z &+-]+\)")
-_CRISPS = re.compile(r"\b((?:potato )?crisps)\b([^()]*)\(([a-z][a-z &+]+)\)")
-_PLAIN_CRISPS = re.compile(r"\b(?:salted|plain|sea salt|original|open\w*|half|mine|pack\w*|bags?|kids?|multi\w*)\b")
-_HUMMUS = re.compile(
+_NOODLE_POT = LatePattern(r"\b((?:noodle (?:pots?|cups?)|(?:cup|pot) noodles?)\b[^()]*)\((?!.*\d)[a-z][a-z &+-]+\)")
+_CRISPS = LatePattern(r"\b((?:potato )?crisps)\b([^()]*)\(([a-z][a-z &+]+)\)")
+_PLAIN_CRISPS = LatePattern(r"\b(?:salted|plain|sea salt|original|open\w*|half|mine|pack\w*|bags?|kids?|multi\w*)\b")
+_HUMMUS = LatePattern(
     r"\b(?:h[ou]+mm?[ou]+s)\b[,( ]+(roasted garlic|roasted red pepper|red pepper|carameli[sz]ed onion|beetroot|jalapeno"
     r"|sweet chilli|moroccan|lemon(?: (?:and|&) coriander)?)\b\)?"
 )
