@@ -150,3 +150,22 @@ def test_live_mussels_and_a_last_pack_of_mince_go_in_whole(cook: Cook) -> None:
     assert next(use.household for use in mussels.uses if use.food == "mussels") == "1000 g in their shells"
     fridge = ["potatoes 1kg", "carrots x6", "tinned tomatoes", "turkey mince 500g, use by tomorrow", "garlic oil"]
     assert next(use.grams for use in cook(fridge, "tomato-stew").uses if use.food == "turkey-mince") >= 495
+
+
+def test_fish_of_today_goes_before_fish_that_has_to_thaw(cook: Cook) -> None:
+    fridge = ["potatoes 1kg", "carrots 500g", "lemon", "butter", "dill", "cod fillet 280g, in the freezer"]
+    used = {use.line for use in cook([*fridge, "haddock fillet 280g"], "fish-and-potatoes").uses}
+    assert "haddock fillet 280g" in used
+    assert not {line for line in used if "freezer" in line}
+
+
+def test_cassava_is_boiled_by_itself(cook: Cook) -> None:
+    """Its water is poured away: Food Standards Australia New Zealand on cassava (recalled)."""
+    fridge = ["cassava 600g", "potatoes 600g", "smoked tofu 250g", "kale 200g", "carrots x4", "oil", "paprika"]
+    assert "cassava" not in {use.food for use in cook(fridge, "vegetable-soup").uses}
+
+
+def test_salted_fish_in_water_is_for_today_or_tomorrow(lots_of: Callable[[Sequence[str]], list[Lot]]) -> None:
+    soaked, dry = lots_of(["salt cod 300g, soaking since last night", "salt cod 300g"])
+    assert soaked.safety_days_left == 1
+    assert dry.safety_days_left is None

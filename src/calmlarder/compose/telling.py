@@ -13,7 +13,7 @@ from calmlarder.compose.dinner import (
     Rescued,
     weigh_list,
 )
-from calmlarder.compose.dinner_cautions import cautions_of, thaws
+from calmlarder.compose.dinner_cautions import cautions_of
 from calmlarder.compose.per_person import per_person
 from calmlarder.compose.portions import plates_of
 from calmlarder.compose.provenance import not_measured, upper_ends
@@ -26,6 +26,7 @@ from calmlarder.kitchen.minutes import from_frozen, minutes_of
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats, oil_teaspoons
+from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.with_bones import count_in, is_in_shell, is_whole_fish, shells_too
 from calmlarder.patterns.pattern import Pattern

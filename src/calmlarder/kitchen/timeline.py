@@ -12,6 +12,9 @@ from calmlarder.kitchen.shortest_schedule import Schedule, schedule
 from calmlarder.kitchen.work import work_of
 from calmlarder.patterns.pattern import Pattern
 
+_WAITS_MINUTES = 6  # what is drained is hot for so long by itself: common practice, no source
+_DRAINED, _UNDER_THE_LID = ", and drain.", "; drain, and keep it hot in its pot with the lid on."
+
 
 class Moment(BaseModel):
     """Something that begins `start_min` after the start and takes `minutes`; `hands_on` keeps the cook at it.
@@ -50,11 +53,23 @@ def told_twice(
     """
     work = work_of(pattern, fillings, people)
     planned = schedule([one.task for one in work], _capacity(equipment))
+    work = [_kept_hot(one, work, planned) for one in work]
     places = {one.task.name: number for number, one in enumerate(work)}
     work.sort(key=lambda one: (planned.starts[one.task.name], one.stage == "ready", places[one.task.name]))
     groups = [list(group) for _, group in groupby(work, key=lambda one: one.stage)]  # as _steps tells them
     moments = tuple(_moment(one, planned, step) for step, group in enumerate(groups) for one in group)
     return _steps(work, planned), Timeline(moments=moments, minutes=planned.minutes, proven=planned.proven)
+
+
+def _kept_hot(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
+    """What is drained long before anything is done with it goes back into its hot pot, under the lid."""
+    if not one.said.endswith(_DRAINED) or not one.task.needs.get(RING):
+        return one
+    ends = planned.starts[one.task.name] + one.task.minutes
+    wanted = [planned.starts[other.task.name] for other in work if one.task.name in other.task.after]
+    if min(wanted, default=planned.minutes) - ends < _WAITS_MINUTES:
+        return one
+    return one._replace(said=f"{one.said.removesuffix(_DRAINED)}{_UNDER_THE_LID}")
 
 
 def _moment(one: Work, planned: Schedule, step: int) -> Moment:

@@ -34,6 +34,8 @@ _COOKED_AT_HOME = re.compile(r"\b(?:cooked|boiled|left ?overs?|made|microwaved|f
 # Thawed food is eaten within a day: UK Food Standards Agency (recalled). In the fridge it thaws for as long: ours.
 _THAWED_DAYS, _THAWS_DAYS = 1, 2
 _THAWS = frozenset({"fish", "shellfish", "poultry", "meat"})
+_SALTED = frozenset({"salt-cod", "salt-cod-soaked", "fish-dried", "mackerel-salted"})
+_SOAKED = re.compile(r"\bsoak(?:ed|ing|s)?\b", re.IGNORECASE)
 _THAWED = re.compile(r"\b(?:thaw(?:ed|ing)|defrost(?:ed|ing))\b", re.IGNORECASE)
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 
@@ -41,9 +43,12 @@ _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 def thawed_by(dates: Sequence[Dated], kept: Kept, line: str) -> tuple[Dated, ...]:
     """The last day of raw fish or meat that its line calls thawed: today or tomorrow, by when it came out.
 
-    What began to thaw two days ago was frozen for the first of them; older it has the days of what was opened.
+    What began to thaw two days ago was frozen for the first of them; older it has the days of what was opened. Salted
+    fish that stands in water has a day as well.
     """
     food = kept.food
+    if food.id in _SALTED and _SOAKED.search(line) and kept.place != "freezer":
+        return (Dated("use-by", kept.today + timedelta(days=1)),)
     if food.kind not in _THAWS or food.state not in {"raw", "frozen"} or kept.place != "fridge":
         return ()
     if not _THAWED.search(line):

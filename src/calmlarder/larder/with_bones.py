@@ -14,8 +14,9 @@ _EATABLE_OF_A_FISH = 0.55
 _EATABLE_IN_SHELL = 0.27
 _SHELLED_FOODS = frozenset({"mussels"})
 _IN_SHELL = re.compile(
-    r"\b(?:live|alive|shell[- ]?on|(?:in|with) (?:the(?:ir)? )?shells?|scrubbed|bearded)\b", re.IGNORECASE
-)
+    r"\b(?:live|alive|shell[- ]?on|(?:in|with) (?:the(?:ir)? )?shells?|scrubbed|bearded)\b|\d ?(?:kgs?|kilos?)\b",
+    re.IGNORECASE,
+)  # by the kilo they are sold in their shells: common practice, no source
 _BONELESS = re.compile(
     r"\b(?:bone ?less|de-?boned|boned|skinless|off the bone|without (?:the )?bones?|no bones?)\b", re.IGNORECASE
 )

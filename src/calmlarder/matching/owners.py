@@ -238,7 +238,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
             continue  # given, and not theirs any more
         if _IS_THEIRS.search(text[: found.start()]) and (word in PEOPLE or is_given(word, lexicon)):
             return word, None, _IS_THEIRS.sub("", text[: found.start()]) + text[found.end() :]
-        if lexicon.beside(word) & {singular(one) for one in text[found.end() :].split()}:
+        if lexicon.is_beside(word, {singular(one) for one in text[found.end() :].split()}):
             continue  # a name that a food bears: `jacob's cattle beans`
         if word in NOBODY or f"{word}s" in NOBODY:
             return None, None, _cut(text, found)
@@ -293,7 +293,7 @@ def _named_first(text: str, lexicon: Lexicon) -> tuple[str | None, str] | None:
         return "somebody else", text[found.end() :]
     if found and found[1] in HOUSE_PETS:
         return found[1], text[found.end() :]
-    if not found or lexicon.beside(found[1]) & {singular(word) for word in text.split()[1:]}:
+    if not found or lexicon.is_beside(found[1], {singular(word) for word in text.split()[1:]}):
         return None  # `hung curd` is nobody's
     if found[1] in SHARES_HOUSE or (found[1] not in OF_A_FOOD and is_given(found[1], lexicon)):
         return found[1], text[found.end() :]

@@ -1,13 +1,11 @@
 """So many of a food of which some differ: two of the eggs are boiled, one of the potatoes is huge."""
 
-import re
-
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.numbers import WHOLE_WORDS
 
 _NUMBER = rf"(?:\d{{1,2}}|{'|'.join(sorted(WHOLE_WORDS, key=len, reverse=True))})"
 _HEAD = r"(?P<food>[a-z][a-z ]*?[a-z])"
-_BOILED_APART = re.compile(r"\b(?:eggs?|potato(?:es)?|spuds|tatties|beetroots?|beets|sweetcorn|corn cobs?)$")
+_BOILED_APART = LatePattern(r"\b(?:eggs?|potato(?:es)?|spuds|tatties|beetroots?|beets|sweetcorn|corn cobs?)$")
 _SOME = (
     rf"(?:[ ,;:-]*\(|[ ]*[,;:-]+)[ ]*(?:of which |incl(?:uding)? |but )?(?P<some>{_NUMBER})"
     r"(?: (?:of (?:them|which)|is|are|already|been|have been))*"

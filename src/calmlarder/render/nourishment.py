@@ -6,7 +6,7 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner, MoreProtein
 
 
-_LITTLE_KCAL = 400  # fills nobody for an evening: ours, below the 450 that a dinner aims at
+_LITTLE_KCAL = 400  # fills nobody for an evening: ours, below the 500 that a dinner aims at
 
 
 def protein_words(dinner: "Dinner", whole: bool = False) -> str:
