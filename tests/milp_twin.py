@@ -115,6 +115,8 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
         if o.whole and o.points:
             f = p.variable(1, o.finish * _POINT)
             p.at_most({f: o.most, n: -1}, 0)
+        if o.thaws:
+            p.cost[u] += weights.THAWING * _POINT
         if o.sealed:
             p.cost[u] += weights.OPENING * _POINT
     _bread(p, problem, used)

@@ -13,6 +13,7 @@ from typing import Any
 
 from calmlarder.larder import reading
 from calmlarder.matching import kept_names
+from calmlarder.matching.kept_needs import know_needs
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.problems import Problem
 from calmlarder.tables import load
@@ -58,6 +59,7 @@ def _tables() -> Tables:
 
 @cache
 def _lexicon() -> Lexicon:
+    know_needs()
     return Lexicon(_tables())
 
 

@@ -122,7 +122,9 @@ def test_names_kept_read_as_names_taken_apart_anew(folder: Path) -> None:
     for word in ("tofu", "bean", "oil"):
         numbers = anew.with_word[word]
         assert [again.names[number] for number in numbers] == [anew.names[number] for number in numbers]
-        assert again.beside(word) == anew.beside(word)
+    for one in (again, anew):
+        assert one.is_beside("bean", ["sea", "green"])
+        assert not one.is_beside("tofu", ["salmon", "bicarbonate"])
 
 
 def test_a_cooks_own_names_are_never_kept(folder: Path, tmp_path: Path) -> None:

@@ -17,13 +17,16 @@ from calmlarder.matching import (
     asides,
     conditions,
     dates,
+    kept_needs,
     lacks,
     naming_days,
     numbers,
     owners,
     taken_off,
 )
-from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.kept_needs import know_needs
+from calmlarder.matching.late_patterns import NOTHING, LatePattern
+from calmlarder.matching.needs import needs_of
 from calmlarder.matching.words import plain
 
 _HERE = Path(__file__).parent
@@ -57,11 +60,11 @@ _WITH_NEEDS = [
     (module.__name__.rpartition(".")[2], name, one)
     for module in (amounts, asides, naming_days, conditions, dates, lacks, owners, taken_off)
     for name, one in vars(module).items()
-    if isinstance(one, LatePattern) and one.needs != ("",)
+    if isinstance(one, LatePattern) and one.given is not None
 ] + [
     ("amount_phrases", words, one)
     for one, words in (*amount_phrases.PLAINLY, (amount_phrases.LEFT, "left"))
-    if one.needs != ("",)
+    if one.given is not None
 ]
 _TYPED = st.characters(max_codepoint=126, include_characters="٠٣५")  # digits of other scripts are digits, too
 # What is looked for first, and what it stands before.
@@ -85,7 +88,7 @@ def test_there_are_lines_and_patterns_to_compare() -> None:
 
 @pytest.mark.parametrize(("module", "name", "late"), _WITH_NEEDS, ids=lambda one: str(one)[:20])
 def test_no_text_that_fits_lacks_what_the_pattern_needs(module: str, name: str, late: LatePattern) -> None:
-    whole = re.compile(late._written, late._flags)
+    whole = re.compile(late.written, late.flags)
     fitting = 0
     for line in (*_LINES, *_MADE):
         found = whole.search(line)
@@ -107,7 +110,7 @@ def test_grams_without_a_unit_have_such_a_number() -> None:
 @pytest.mark.parametrize("number", range(len(_SHORT)))
 def test_what_is_looked_for_first_is_found_wherever_the_long_one_fits(number: int) -> None:
     short, long = _SHORT[number]
-    whole, fitting = re.compile(long._written, long._flags), 0
+    whole, fitting = re.compile(long.written, long.flags), 0
     for line in (*_LINES, *_MADE):
         fits = whole.search(line)
         fitting += fits is not None
@@ -120,13 +123,86 @@ def test_what_is_looked_for_first_is_found_wherever_the_long_one_fits(number: in
 def test_texts_made_from_an_expression_hold_what_it_needs(data: st.DataObject) -> None:
     asked = data.draw(st.sampled_from([*((one, one) for _, _, one in _WITH_NEEDS), *_SHORT]))
     short, long = asked
-    text = plain(data.draw(st.from_regex(re.compile(long._written, long._flags), alphabet=_TYPED)))
-    if re.search(long._written, text, long._flags):
+    text = plain(data.draw(st.from_regex(re.compile(long.written, long.flags), alphabet=_TYPED)))
+    if re.search(long.written, text, long.flags):
         assert short.search(text), text
 
 
 def test_digits_of_other_scripts_are_read_as_those_of_ours() -> None:
     assert plain("Rice (٠) ٤٠٠g, ५ eggs, ８ limes") == "rice (0) 400g, 5 eggs, 8 limes"  # Unicode's decimal values
+
+
+# Every expression whose needs are found in itself, with what was found.
+_FOUND = [(one, needs_of(one.written)) for one in LatePattern.every if one.given is None and not one.flags]
+
+
+def test_what_is_found_in_an_expression_is_held_by_each_line_that_fits_it() -> None:
+    """Against `re` itself, on all our lines and those made here; most expressions are passed over on most lines."""
+    assert len(_FOUND) > 300
+    passed_over = fitting = 0
+    for one, pieces in _FOUND:
+        whole = re.compile(one.written)
+        for line in (*_LINES, *_MADE):
+            may_fit = any(piece in line for piece in pieces)
+            passed_over += not may_fit
+            if whole.search(line):
+                fitting += 1
+                assert may_fit, (one.written, line)
+    assert fitting > 1000
+    assert passed_over > 0.6 * len(_FOUND) * len(_LINES)
+
+
+@given(st.data())
+@settings(max_examples=100)
+def test_texts_made_from_an_expression_hold_what_was_found_in_it(data: st.DataObject) -> None:
+    one, pieces = data.draw(st.sampled_from([found for found in _FOUND if found[1] != NOTHING]))
+    text = data.draw(st.from_regex(re.compile(one.written), alphabet=_TYPED))
+    assert any(piece in text for piece in pieces), (one.written, text)
+
+
+@pytest.mark.parametrize(
+    ("written", "pieces"),
+    [
+        (r"use by|best before", {"use by", "best before"}),
+        (r"(?:use|eat) (?:by|before) \d", {"use", "eat"}),
+        (r"\bhalf(?: a)? left\b", {" left"}),
+        (r"(?<=,) ?mouldy?", {"mould"}),
+        (r"x*(?!not )carrots{2}", {"carrot"}),
+        (r"(?=.*\d)few left", {"few left"}),
+        (r"(?:tin|can|\d) of", {" of"}),
+        (r"\d{1,3}", {""}),
+        (r"(?:beans)?", {""}),
+        (r"a|b", {""}),
+        (r"(?i:Beans)", {""}),
+    ],
+)
+def test_what_an_expression_needs(written: str, pieces: set[str]) -> None:
+    assert {*needs_of(written)} == pieces
+
+
+def test_an_expression_is_not_compiled_for_texts_that_hold_nothing_of_it(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(LatePattern, "every", [])
+    monkeypatch.setattr(LatePattern, "known", {})
+    LatePattern.know({"[": ("a bracket",)})
+    broken = LatePattern("[")  # which cannot be compiled
+    assert broken.search("carrots") is None
+    assert broken.sub("-", "carrots") == "carrots"
+    assert broken.split("carrots") == ["carrots"]
+    assert [*broken.finditer("carrots"), *broken.findall("carrots")] == []
+    with pytest.raises(re.error):
+        broken.search("a bracket")
+
+
+def test_what_is_needed_is_kept_for_the_next_start(monkeypatch: pytest.MonkeyPatch) -> None:
+    known: dict[str, tuple[str, ...]] = {}
+    monkeypatch.setattr(LatePattern, "known", known)
+    know_needs()
+    first = dict(known)
+    known.clear()
+    monkeypatch.setattr(kept_needs, "_found", lambda: pytest.fail("found anew"))
+    know_needs()
+    assert known == first
+    assert len(first) > 200
 
 
 @pytest.mark.parametrize("text", ["0", "7", "12", "400"])

@@ -4,8 +4,8 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from calmlarder.compose.rules.minutes import SlowestFood
-from calmlarder.compose.weights import LATE_MINUTE, MINUTE, WEIGHING
-from calmlarder.compose.wishes.effort import FewWeighings, LittleTime
+from calmlarder.compose.weights import LATE_MINUTE, MINUTE, THAWING, WEIGHING
+from calmlarder.compose.wishes.effort import FewThawed, FewWeighings, LittleTime
 from tiny import Tiny
 
 
@@ -39,3 +39,13 @@ def test_minutes_beyond_an_evening_cost_more(pan: Callable[..., Tiny]) -> None:
     minutes = there.options[0].minutes
     late = slow.points(LittleTime(), {"tofu-firm": 80}, rules=[SlowestFood()])
     assert late == -MINUTE * minutes - LATE_MINUTE * (minutes + 30 - 35)
+
+
+def test_what_thaws_first_costs(pan: Callable[..., Tiny]) -> None:
+    """A fresh thing costs nothing.
+
+    firm tofu 280g
+    cod fillet 300g, in the freezer
+    """
+    assert pan().points(FewThawed(), {"tofu-firm": 80}) == 0
+    assert pan().points(FewThawed(), {"cod": 150}) == -THAWING

@@ -23,7 +23,7 @@ _ELSE = frozenset(
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
         "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter "
         "meatball burger kofta dumpling gravy "
-        "casserole gratin"
+        "casserole gratin grit"
     )
 )
 # What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.
@@ -33,7 +33,9 @@ _VERBS = (
 )
 _LIKE = re.compile(
     r"\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}"
-    r"|\b(?:looks?|feels?) like\b[^,.;:)]{0,40}|\b(?:resembl\w+|(?:texture|consistency|thickness) of)\b[^,.;:)]{0,40}",
+    r"|\b(?:looks?|feels?|be|is|are|until) (?:just |almost |rather |more )?like\b[^,.;:)]{0,40}"
+    r"|\bas (?:thick|thin|smooth|soft|loose) as\b[^,.;:)]{0,40}"
+    r"|\b(?:resembl\w+|(?:texture|consistency|thickness) of)\b[^,.;:)]{0,40}",
     re.IGNORECASE,
 )
 # What dishes are cooked in and eaten from: a muffin tin is no muffin.
@@ -64,6 +66,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
     names = names_of_all(tables)
     covered |= {word for words, meant in names.items() if meant & ids for word in words}
+    covered |= words_for_several(ids, tables)  # `the cheese`, where feta is in the list
     made = _made_of(ids, recipe.title, tables)
     found: dict[str, None] = {}
     for step in within(recipe.steps):

@@ -20,7 +20,7 @@ from calmlarder.checks.dose import dose_faults, exempted
 from calmlarder.checks.hidden import hidden_faults
 from calmlarder.checks.limits import Limit
 from calmlarder.checks.loads import Figures, Part, apart, plate_of
-from calmlarder.checks.lots import amount_faults, lot_faults, opened_faults
+from calmlarder.checks.lots import amount_faults, keeping_of, lot_faults, opened_faults
 from calmlarder.checks.minutes import minute_faults
 from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.patterns import pattern_of
@@ -65,7 +65,7 @@ def verify(
     counted = apart(plate, mixed, figures)
     pattern = pattern_of(recipes, dinner["pattern"])
     day = date.fromisoformat(str(request["today"]))
-    keeping = rows(table_folders, "keeping.csv", ("food", "place", "state"))
+    keeping = keeping_of(table_folders, foods)
     read = Read(dinner, {lot["id"]: lot for lot in lots}, foods, pattern, boxes, table_folders, day)
     return (
         *wrong,

@@ -10,9 +10,10 @@ from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from decimal import Decimal
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
-from calmlarder.checks.tables import Row
+from calmlarder.checks.tables import Row, rows
 
 Lot = Mapping[str, Any]
 COOKED = {"cooked", "boiled", "roasted"}
@@ -162,6 +163,12 @@ def _box_keeps(box: Mapping[str, Any], foods: Mapping[str, Row], keeping: Mappin
     parts = (keeping_row(foods[part["food"]], "fridge", "cooked", keeping) for part in box["mixture"]["parts"])
     known = (int(row["days"]) for row in parts if row is not None and row["kind"] == "safety")
     return min(int(box["keeps_days"]), _LEFTOVER_DAYS, *known)
+
+
+def keeping_of(folders: Sequence[Path], foods: Mapping[str, Row]) -> dict[tuple[str, ...], Row]:
+    """The rows of keeping.csv for these foods and their kinds."""
+    asked = {*foods} | {f"kind:{food['kind']}" for food in foods.values()}
+    return rows(folders, "keeping.csv", ("food", "place", "state"), asked)
 
 
 def keeping_row(food: Row, place: str, state: str, keeping: Mapping[tuple[str, ...], Row]) -> Row | None:

@@ -11,7 +11,7 @@ from fractions import Fraction
 
 from calmlarder.checks.at_the_stove import stove_faults
 from calmlarder.checks.dinner_read import Read
-from calmlarder.checks.lots import Lot, days_of
+from calmlarder.checks.lots import Lot, days_of, keeping_of
 from calmlarder.checks.shown_amounts import dealt_in, measure_faults, oil_kcal, scale_faults, step_faults
 from calmlarder.checks.shown_cautions import caution_faults, sign_faults
 from calmlarder.checks.tables import rows
@@ -62,7 +62,7 @@ def _nutrients(read: Read, plate: Sequence[tuple[str, Fraction]]) -> Iterator[st
 
 
 def _days(read: Read) -> Iterator[str]:
-    keeping = rows(read.folders, "keeping.csv", ("food", "place", "state"))
+    keeping = keeping_of(read.folders, read.foods)
     for use in read.dinner["uses"]:
         lot = read.lots[use["lot"]]
         days = [on for on, _ in days_of(lot, read.foods, keeping, read.today)]

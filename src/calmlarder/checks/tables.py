@@ -42,7 +42,7 @@ def rows(
         if only is None:
             found.update(_rows_of(content, tuple(key)))
             continue
-        header, lines = cells_of(content)
+        header, lines = _cells_for(content, key[0], only)
         first = header.index(key[0]) if lines else 0
         for cells in lines:
             if cells[first].strip() in only:
@@ -65,9 +65,34 @@ def _rows_of(content: bytes, key: tuple[str, ...]) -> dict[tuple[str, ...], Row]
 @lru_cache(maxsize=64)
 def cells_of(content: bytes) -> tuple[list[str], list[list[str]]]:
     """The header of a table and its cells as written, line by line; the same bytes are taken apart once."""
-    lines = csv.reader(io.StringIO(content.decode("utf-8-sig"), newline=""))
+    return _cells_in(io.StringIO(content.decode("utf-8-sig"), newline=""))
+
+
+def _cells_in(text: Iterable[str]) -> tuple[list[str], list[list[str]]]:
+    lines = csv.reader(text)
     header = next(lines, [])
     return header, [cells for cells in lines if cells]
+
+
+def _cells_for(content: bytes, column: str, only: set[str]) -> tuple[list[str], list[list[str]]]:
+    """The same of the lines that begin with one of these cells; of all, where that does not tell."""
+    found = _lines_by_first(content)
+    if found is None or found[0].partition(",")[0].strip(' "\r') != column:
+        return cells_of(content)
+    head, lines = found
+    return _cells_in([head, *(line for first, there in lines.items() if first in only for line in there)])
+
+
+@lru_cache(maxsize=64)
+def _lines_by_first(content: bytes) -> tuple[str, dict[str, list[str]]] | None:
+    """The first line of a table, and the others by their first cell; None where a cell goes over several lines."""
+    head, *lines = content.decode("utf-8-sig").replace("\r\n", "\n").split("\n")
+    found: dict[str, list[str]] = {}
+    for line in lines:
+        if '"' in line and line.count('"') % 2:
+            return None
+        found.setdefault(line.partition(",")[0].strip(' "'), []).append(line)
+    return head, found
 
 
 def mixtures(folders: Sequence[Path], only: Iterable[str] | None = None) -> dict[str, dict[str, Fraction]]:
@@ -76,19 +101,33 @@ def mixtures(folders: Sequence[Path], only: Iterable[str] | None = None) -> dict
     `only` are foods that mixtures are wanted of; those in them come along.
     """
     told: dict[str, dict[str, str]] = {}
-    for folder in folders:
-        here: dict[str, dict[str, str]] = {}
-        for (food, part), row in rows([folder], "mixtures.csv", ("food", "part")).items():
-            here.setdefault(food, {})[part] = row["grams"]
-        told.update(here)
-    wanted = told if only is None else within(only, told)
-    found = {food: {part: Fraction(grams) for part, grams in told[food].items()} for food in wanted if food in told}
-    weighed = {food: sum(parts.values()) for food, parts in found.items()}
+    wanted: set[str] = set()
+    ahead = None if only is None else {*only}
+    while ahead is None or ahead:
+        found = _told(folders, ahead)
+        told.update(found)
+        if ahead is None:
+            break
+        wanted |= ahead
+        ahead = {part for parts in found.values() for part in parts} - wanted
+    held = {food: {part: Fraction(grams) for part, grams in parts.items()} for food, parts in told.items()}
+    weighed = {food: sum(parts.values()) for food, parts in held.items()}
     return {
         food: {part: grams / weighed[food] for part, grams in parts.items()}
-        for food, parts in found.items()
+        for food, parts in held.items()
         if weighed[food] > 0
     }
+
+
+def _told(folders: Sequence[Path], only: set[str] | None) -> dict[str, dict[str, str]]:
+    """The cells of mixtures, as the last folder that tells of one has them."""
+    told: dict[str, dict[str, str]] = {}
+    for folder in folders:
+        here: dict[str, dict[str, str]] = {}
+        for (food, part), row in rows([folder], "mixtures.csv", ("food", "part"), only).items():
+            here.setdefault(food, {})[part] = row["grams"]
+        told.update(here)
+    return told
 
 
 def within(foods: Iterable[str], mixed: Mapping[str, Iterable[str]]) -> set[str]:

@@ -6,31 +6,25 @@ from collections.abc import Mapping
 from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.solve import Plan, Use
 from calmlarder.kitchen.filling import listed, sprouts
+from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.trimmed import MOULDY_CORNER, TRIM
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import COOKED_STATES
 
-# Thawed in the fridge overnight or in the microwave: Food Standards Agency, "How to chill, freeze and defrost".
-_THAWED_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh", "seitan"})
 _COMMON_PRACTICE = "common_practice"
 # Chilled within one to two hours and eaten within two days: Food Standards Agency, chilling and leftovers.
 _ADVICE = "fsa_uk"
 _SPOILS_RAW = frozenset({"fish", "shellfish", "poultry", "meat"})
 _KEEPS_COOKED = frozenset({"tofu", "tempeh", "seitan"})  # on their last day, too
-_TURNS_RANCID = frozenset({"nut", "seed"})
+_TURNS_RANCID = frozenset({"nut", "seed", "sea-vegetable"})
 _GREEN = re.compile(r"\bgreen", re.IGNORECASE)
 # What is green or sprouts holds solanine (UK Food Standards Agency on potatoes: recalled).
 _GREEN_POTATO = "leave out any that is green; peel the rest, and cut away green, eyes and sprouts deeply"
 # A shell that broke at home today (US Department of Agriculture on shell eggs: recalled).
 _CRACKED = "take the sound ones; a cracked one goes in the bin, unless it cracked today: then cook it firm tonight"
 _WORTH_COOKING_G = 15  # less is not worth a pan: ours
-
-
-def thaws(lot: Lot, food: Food) -> bool:
-    """Whether a thing from the freezer is thawed first; what is sold frozen is cooked from frozen."""
-    return lot.place == "freezer" and food.kind in _THAWED_KINDS and food.state != "frozen"
 
 
 def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[str, ...]:

@@ -1,6 +1,6 @@
 """The limits of a request as rows of whole numbers: what each option brings under one, and the room there is."""
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -9,6 +9,8 @@ from calmlarder.intake.load import LoadProfile, UseLoad, load_under
 from calmlarder.intake.stacking import Room, fits_within, rooms
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.vocabulary import ALL_GROUPS, Group
+
+_KNOWN = "limit rows"
 
 
 class LimitRow(NamedTuple):
@@ -23,14 +25,21 @@ class LimitRow(NamedTuple):
     rooms: tuple[Room, ...]
 
 
-def limit_rows(problem: PatternProblem) -> Iterable[LimitRow]:
+def limit_rows(problem: PatternProblem) -> tuple[LimitRow, ...]:
     """Every limit of the request under which something may count, that of one food once for each food.
 
     At a table of several, whose limits differ, those that follow from others are left out.
     """
-    if not problem.wanted.table:
-        return _limit_rows(problem)
-    return without_implied(list(_limit_rows(problem)))
+    if _KNOWN not in problem.known:
+        rows = _limit_rows(problem)
+        problem.known[_KNOWN] = tuple(without_implied([*rows]) if problem.wanted.table else rows)
+    found: tuple[LimitRow, ...] = problem.known[_KNOWN]
+    return found
+
+
+def share_limit_rows(problem: PatternProblem, other: PatternProblem) -> None:
+    """Of the same options in other amounts the rows are the same."""
+    other.known[_KNOWN] = limit_rows(problem)
 
 
 def _limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:

@@ -3,9 +3,9 @@
 import math
 import zlib
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from calmlarder.compose import weights
 from calmlarder.compose.offer import Offered
@@ -13,6 +13,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import Profile
 from calmlarder.kitchen.filling import is_small, sprouts
 from calmlarder.kitchen.minutes import minutes_of
+from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Food
@@ -37,6 +38,7 @@ _SALTED_SITTINGS = frozenset({"dinner", "packed"})
 _IN_THE_WORDS = frozenset({"salt", "pepper-black"})
 _TOASTED_OIL = "oil-sesame"
 _COOKED_BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain"})
+_WATER_POURED_AWAY = frozenset({"cassava"})
 _SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
@@ -64,6 +66,7 @@ class Option(NamedTuple):
     weighable: bool
     boxed: bool  # a share of a dish, whose amount is what its box holds
     sealed: bool
+    thaws: bool
     tie: int  # 0 to 996, from the cook's own line
 
     @property
@@ -83,6 +86,8 @@ class PatternProblem:
     tie: int
     given: int = 0  # ten-thousandths of a point paid before anything is chosen, for people not served
     has_base: bool = False  # whether the larder has a base to cook for everybody, whatever this dish takes
+    # What was worked out of it before: every dinner of an evening asks the same.
+    known: dict[str, Any] = field(default_factory=dict, init=False, repr=False, compare=False)
 
     def with_options(self, options: Iterable[Option]) -> "PatternProblem":
         """The same with other options."""
@@ -171,11 +176,19 @@ def _options(
             or _out_of_place(slot, thing, wanted)
             or _to_be_cooked(slot, thing)
             or _not_whole(slot, thing)
+            or _stays_in_its_water(pattern, name, thing)
         )
         if fits and not unfit:
             option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
             if option is not None:
                 yield option
+
+
+def _stays_in_its_water(pattern: Pattern, name: str, thing: Offered) -> bool:
+    """Cassava is boiled by itself, and its water poured away: it is no thing for a soup or a pot."""
+    if thing.food.id not in _WATER_POURED_AWAY or pattern.slots[name].method != "boil":
+        return False
+    return all(step.place != "apart" for step in pattern.steps if name in step.slots)
 
 
 def _burns(slot: Slot, thing: Offered) -> bool:
@@ -252,6 +265,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in CANNED_STATES and not lot.opened,
+        thaws=thaws(lot, food),
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )
 

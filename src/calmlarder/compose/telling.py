@@ -13,7 +13,7 @@ from calmlarder.compose.dinner import (
     Rescued,
     weigh_list,
 )
-from calmlarder.compose.dinner_cautions import cautions_of, thaws
+from calmlarder.compose.dinner_cautions import cautions_of
 from calmlarder.compose.per_person import per_person
 from calmlarder.compose.portions import plates_of
 from calmlarder.compose.provenance import not_measured, upper_ends
@@ -26,6 +26,7 @@ from calmlarder.kitchen.minutes import from_frozen, minutes_of
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats, oil_teaspoons
+from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.with_bones import count_in, is_in_shell, is_whole_fish, shells_too
 from calmlarder.patterns.pattern import Pattern
@@ -174,7 +175,7 @@ def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
         count, all_of_them = max(1, round(grams / each)), round(lot.grams / each)
         return f"all {count}" if count >= all_of_them else f"{count} of the {all_of_them}"
     part_of_one = _PART_OF_ONE.search(lot.line) is not None and _PACKED.search(lot.line) is None
-    said = in_household_measure(food, grams, tables, "nearest", counted=not part_of_one)
+    said = in_household_measure(food, grams, tables, "nearest", counted=not part_of_one or food.kind == "egg")
     said = said or in_household_measure(food, grams, tables, "nearest")
     pack = _typed_pack(lot) if said is not None and _OF_A_PACK.search(said) else None
     return said if pack is None else in_packs(grams, pack)

@@ -1,6 +1,6 @@
 """Each lot of a pattern at most as much as any limit lets through: the tighter the amounts, the sooner it is solved."""
 
-from calmlarder.compose.limit_rows import limit_rows
+from calmlarder.compose.limit_rows import limit_rows, share_limit_rows
 from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.intake.load import UseLoad
 from calmlarder.intake.stacking import Room
@@ -20,10 +20,12 @@ def tightened(problem: PatternProblem) -> PatternProblem:
     for name in problem.pattern.slots:
         for number in problem.more_with(name):
             most[number] = problem.options[number].most
-    return problem.with_options(
+    narrow = problem.with_options(
         option if units == option.most else option._replace(most=units, whole=False)
         for option, units in zip(problem.options, most, strict=True)
     )
+    share_limit_rows(problem, narrow)
+    return narrow
 
 
 def _fits(problem: PatternProblem, option: Option, use: UseLoad, room: Room) -> int:

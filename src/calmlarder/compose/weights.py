@@ -15,6 +15,7 @@ FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it i
 LAST_PACK_FINISH = 1.5  # the same for fish, meat or tofu that goes off tomorrow: no raw rest is left behind
 WEIGHING = 6
 OPENING = 4
+THAWING = 15  # for raw fish or meat out of the freezer: a fresh thing is had first, where both suit
 MINUTE = 0.5
 LATE_MINUTE = 1.5  # on top, for each minute over the usual: a tray that takes an hour has to be worth it
 SECOND_CHOICE = 120  # for a dish of haste where no minutes are asked for

@@ -32,7 +32,7 @@ ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
 _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
 _LEAVES_THAWED = "spinach-frozen"  # blanched before it is frozen
 _SMALL_LEAVES = re.compile(r"\b(?:lamb'?s lettuce|corn salad|mache|baby|mixed leaves|mesclun)\b", re.IGNORECASE)
-_FILLETS = frozenset({"pork-fillet"})  # as thick as an arm: fried whole it is raw inside
+_FILLETS = frozenset({"pork-fillet", "pork-belly"})  # as thick as an arm: fried whole it is raw inside
 _TWO_CHANGES = "two changes of water"
 _SOAKED = re.compile(r"\b(?:pre-?)?soak(?:ed|ing)?\b", re.IGNORECASE)
 _LEFT_WHOLE = re.compile(r"\bwhole\b", re.IGNORECASE)
@@ -163,7 +163,7 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         small = told.each_g is not None and told.each_g <= _SMALL_FISH_G
         prep = f"{_GUTTED}, {'slashed twice on each side' if small else 'cut across in 3 cm steaks'}, patted dry"
     if food.id in _FILLETS and (not prep or prep.startswith("patted dry")):
-        prep = "cut across in slices of 2 cm, patted dry"
+        prep = f"cut across in slices of {'1' if food.id == 'pork-belly' else '2'} cm, patted dry"
     if _TWO_CHANGES in prep and _SOAKED.search(told.line):
         prep = "drained, simmered 8 minutes in fresh water, flaked"
     if food.id == "chilli-habanero" and _LEFT_WHOLE.search(told.line):

@@ -14,6 +14,15 @@ from calmlarder.tables.vocabulary import COOKED_STATES
 _THAWED_DAYS = 1
 
 
+# Thawed in the fridge overnight or in the microwave: Food Standards Agency, "How to chill, freeze and defrost".
+_THAWED_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh", "seitan"})
+
+
+def thaws(lot: Lot, food: Food) -> bool:
+    """Whether a thing from the freezer is thawed first; what is sold frozen is cooked from frozen."""
+    return lot.place == "freezer" and food.kind in _THAWED_KINDS and food.state != "frozen"
+
+
 def why_not_frozen(lot: Lot) -> str | None:
     """Why a lot must stay out of the freezer, or None."""
     if lot.box is not None and not lot.box.freezes:

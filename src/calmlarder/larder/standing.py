@@ -25,6 +25,7 @@ _FRESH_KINDS = frozenset({
 # What is cut open when some of it is gone, and goes fast from there; half a banana keeps its skin no better.
 _CUT_OPEN = frozenset({"fruit", "squash"})
 _SOFT_FOODS = frozenset({"avocado"})
+_CUT_UP = re.compile(r"\b(?:cut(?: up)?|chopped|cubed|diced|sliced|peeled)\b", re.I)
 _CUT = frozenset({"wedge", "slice", "chunk", "piece"})
 # Cooked grain that is sold so, in what keeps it on the shelf until it is opened.
 _SEALED = re.compile(r"\b(?:pouch(?:es)?|sachets?|microwave(?:able)?|micro|tins?|cans?|canned|tinned)\b", re.I)
@@ -33,6 +34,8 @@ _COOKED_AT_HOME = re.compile(r"\b(?:cooked|boiled|left ?overs?|made|microwaved|f
 # Thawed food is eaten within a day: UK Food Standards Agency (recalled). In the fridge it thaws for as long: ours.
 _THAWED_DAYS, _THAWS_DAYS = 1, 2
 _THAWS = frozenset({"fish", "shellfish", "poultry", "meat"})
+_SALTED = frozenset({"salt-cod", "salt-cod-soaked", "fish-dried", "mackerel-salted"})
+_SOAKED = re.compile(r"\bsoak(?:ed|ing|s)?\b", re.IGNORECASE)
 _THAWED = re.compile(r"\b(?:thaw(?:ed|ing)|defrost(?:ed|ing))\b", re.IGNORECASE)
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 
@@ -40,9 +43,12 @@ _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 def thawed_by(dates: Sequence[Dated], kept: Kept, line: str) -> tuple[Dated, ...]:
     """The last day of raw fish or meat that its line calls thawed: today or tomorrow, by when it came out.
 
-    What began to thaw two days ago was frozen for the first of them; older it has the days of what was opened.
+    What began to thaw two days ago was frozen for the first of them; older it has the days of what was opened. Salted
+    fish that stands in water has a day as well.
     """
     food = kept.food
+    if food.id in _SALTED and _SOAKED.search(line) and kept.place != "freezer":
+        return (Dated("use-by", kept.today + timedelta(days=1)),)
     if food.kind not in _THAWS or food.state not in {"raw", "frozen"} or kept.place != "fridge":
         return ()
     if not _THAWED.search(line):
@@ -69,6 +75,13 @@ def _is_cut(food: Food, amount: Amount) -> bool:
         return False
     part = amount.measure is None and amount.grams is None and amount.number.typical < 1
     return part or amount.measure in _CUT
+
+
+def cut_when_bought(dates: Sequence[Dated], food: Food, text: str) -> tuple[Dated, ...]:
+    """The dates, where fruit or squash was bought cut up: it goes from there as fast as what was opened."""
+    if food.kind not in _CUT_OPEN or food.state != "raw" or not _CUT_UP.search(text):
+        return tuple(dates)
+    return tuple(one._replace(kind="opened") if one.kind == "bought" else one for one in dates)
 
 
 def _is_sealed(line: LineRead, food: Food, amount: Amount) -> bool:

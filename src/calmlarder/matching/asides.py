@@ -9,7 +9,7 @@ from calmlarder.matching.people import PEOPLE
 from calmlarder.matching.states import FITS
 from calmlarder.matching.words import singular
 
-_LEAD = re.compile(
+_LEAD = LatePattern(
     r"^(?:(?:i|we) (?:think|guess|reckon|believe)"
     r"|(?:i|we)(?:'?ve)? (?:still |also )?(?:have|got|found)(?: got)?"
     r"|ive (?:got|found)?|weve (?:got)?|got|have|there'?s|there (?:is|are)|theres|still (?:have|got|some)|that"
@@ -19,16 +19,16 @@ _LEAD = re.compile(
     r"|(?:could|would|can) do with (?:using(?: up)?|eating|finishing)(?: the)?"
     r"|the odd|lonely|one lonely|a lonely|a lone|lone)\b[ ,:]*"
 )
-_HEADING = re.compile(
+_HEADING = LatePattern(
     r"^(?:the )?(?:top|bottom|middle|lower|upper|veg|vegetable|salad|fruit|cheese|meat|fridge|freezer|cupboard|door"
     r"|back|front|pantry|larder|counter)"
     r"(?: (?:of (?:the )?)?(?:shelf|drawer|door|fridge|cupboard|freezer|box|rack|bin|bowl|crisper))?"
     r"(?:\s+-\s*|\s*-\s+|\s*:\s*)(?=[a-z\d])"  # `meat-free` is one word, and `meat - mince` has a heading
 )
-_GIVEN = re.compile(
+_GIVEN = LatePattern(
     r"\bfrom (?!frozen\b|concentrate\b|scratch\b|powder\b|the\b|a\b|my\b)[a-z']+(?: shop| stall| farm)?(?=\s*(?:$|,))"
 )
-_OFF_SOMEBODY = re.compile(r"\boff (?:mrs?|ms|dr|aunty|auntie|uncle|granny|nan|nanny) [a-z]+(?=\s*(?:$|[,;(]))")
+_OFF_SOMEBODY = LatePattern(r"\boff (?:mrs?|ms|dr|aunty|auntie|uncle|granny|nan|nanny) [a-z]+(?=\s*(?:$|[,;(]))")
 # `from next door's hens`, `from Earl's tree`: where a gift grew tells nothing of it.
 _GIVEN_FROM = LatePattern(
     r"\b(?:from|off) (?:[a-z]+ ){0,3}[a-z]+'?s'? (?:own |back |front |little |new )?"
@@ -42,11 +42,11 @@ _GIVERS = PEOPLE | GIVEN_NAMES | frozenset({
     "someone", "somebody", "she", "he", "they", "law", "colleague", "boss", "church", "tenant", "coworker",
 })  # fmt: skip
 # `kimchi mom sent`, `plantain aunty gave us`: how it came.
-_CAME = re.compile(
+_CAME = LatePattern(
     r"\b(?:that |which )?(?:my |our )?(?:[a-z]+ )?(?:sent|gave|brought|bought|got|cooked|left|made|baked|dropped off"
     r"|gifted|passed on|grew|picked)(?: (?:us|me|over|round|up|it|them))*(?=\s*(?:$|[,;.(]))"
 )
-_WHEREABOUTS = re.compile(
+_WHEREABOUTS = LatePattern(
     r"\b(?:still )?(?:in|on|under|by|off|behind|beside|near|next to|inside|at|from|outside) (?:the|a|an|my|our"
     r"|its|their)"
     r" ([a-z']+(?: [a-z']+)?)(?=\s*(?:$|[,;.]))"
@@ -74,11 +74,11 @@ _STORES = frozenset(
         "foodbank",
     }
 )
-_PURPOSE = re.compile(
+_PURPOSE = LatePattern(
     r"(?<!enough )\b(?:saved |kept |meant |intended |good |great |only |just )?for (?:the |a |my |some "
     r"|our )?[a-z][^,;(&+]*"
 )
-_OPINION = re.compile(
+_OPINION = LatePattern(
     r"\b(?:knocking about|hanging around|lurking|kicking about|at the back|at the bottom|in there|somewhere"
     r"|lying around"
     r"|ask first|please use|pls use|need(?:s)? washing|needs? peeling|no label|i think|i guess|not sure|be careful"
@@ -109,7 +109,7 @@ _TASTES = LatePattern(
     r" ?(?:to )?(?:(?:eat|touch|like|want|have|use|drink)\b)?[^,;()]*",
     needs=(" do", " will not", " won", " can", " never", " hate", " love", " like", " dislike", " refuse"),
 )
-_DESCRIBED = re.compile(
+_DESCRIBED = LatePattern(
     r"(?:(?<=[,(])|(?<=^)|(?<=, )) ?\b(?:the|that) ([a-z' -]+) (?:kind|type|sort|ones?|stuff|variety)\b"
 )
 _TEXTURES = frozenset(

@@ -86,7 +86,7 @@ _OF_SOME = LatePattern(
     rf"(?: (?:is|are|has|have|{_HOW}))* ({'|'.join(sorted(_SINGLE - set(BIN), key=len, reverse=True))})"
     r"(?=\s*(?:$|[,;.)]))"
 )
-_SAID_OF_SOME = re.compile(rf"{_SOME_WORDS} ")
+_SAID_OF_SOME = LatePattern(rf"{_SOME_WORDS} ")
 # What is a bit dry is no packet; a very dry sherry is one.
 _NO_DRINK = r"(?! (?:white|red|wine|cider|sherry|cured|goods|ros\w+|roast\w*|vermouth))"
 _RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])", needs=_NEARLY)
@@ -103,7 +103,7 @@ _GREEN_POTATOES = LatePattern(
     r"(?:(?:is|are|look|looks|looking|going|gone|turning|turned|a bit|bit|slightly|very|quite) )*green"
     r"(?: (?:bits?|patch(?:es)?|spots?|tinge|in places|on one side))?\)?$"
 )
-_POTATOES = re.compile(r"^[^,;&]*\b(?:potato(?:es)?|spuds?|tatties|tattie|taters?)\b")
+_POTATOES = LatePattern(r"^[^,;&]*\b(?:potato(?:es)?|spuds?|tatties|tattie|taters?)\b")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
 _NOT_OFF = LatePattern(
     r"\b(?:cut|half|price|money|best|bit|took|take|day|polish|left|going|goes|go|fresh|straight|just) off\b"

@@ -1,18 +1,18 @@
 """The flavour or the filling of a made thing: noodles of chicken flavour hold no chicken, pierogi are no onions."""
 
-import re
+from calmlarder.matching.late_patterns import LatePattern
 
-_FLAVOUR = re.compile(
+_FLAVOUR = LatePattern(
     r"[,;(]? ?(?:in )?\b(?!no |without )(?<!no )(?<!without )(?:[a-z]+ (?:(?:and|&|n) )?)?[a-z]+ flavou?r(?:ed)?\b\)?"
 )
-_INSTANT = re.compile(
+_INSTANT = LatePattern(
     r"\b(?:flavou?red )?(?:(?:2|two|3|three)[ -]?min(?:ute)?s?|instant|ramen|packet)(?: wheat| egg)? noodles?\b"
     r"|\bramen(?: bricks?| packs?| packets?)?\b(?! (?:broth|stock|soup|egg))"
 )
-_NOODLE_POT = re.compile(r"\b((?:noodle (?:pots?|cups?)|(?:cup|pot) noodles?)\b[^()]*)\((?!.*\d)[a-z][a-z &+-]+\)")
-_CRISPS = re.compile(r"\b((?:potato )?crisps)\b([^()]*)\(([a-z][a-z &+]+)\)")
-_PLAIN_CRISPS = re.compile(r"\b(?:salted|plain|sea salt|original|open\w*|half|mine|pack\w*|bags?|kids?|multi\w*)\b")
-_HUMMUS = re.compile(
+_NOODLE_POT = LatePattern(r"\b((?:noodle (?:pots?|cups?)|(?:cup|pot) noodles?)\b[^()]*)\((?!.*\d)[a-z][a-z &+-]+\)")
+_CRISPS = LatePattern(r"\b((?:potato )?crisps)\b([^()]*)\(([a-z][a-z &+]+)\)")
+_PLAIN_CRISPS = LatePattern(r"\b(?:salted|plain|sea salt|original|open\w*|half|mine|pack\w*|bags?|kids?|multi\w*)\b")
+_HUMMUS = LatePattern(
     r"\b(?:h[ou]+mm?[ou]+s)\b[,( ]+(roasted garlic|roasted red pepper|red pepper|carameli[sz]ed onion|beetroot|jalapeno"
     r"|sweet chilli|moroccan|lemon(?: (?:and|&) coriander)?)\b\)?"
 )
@@ -27,8 +27,8 @@ _OF_PLANTS = (
 _FILLING = rf"(?:{_OF_PLANTS}|pork|beef|chicken|lamb|turkey|meat)"
 
 
-def _filled(thing: str, filling: str) -> re.Pattern[str]:
-    return re.compile(
+def _filled(thing: str, filling: str) -> LatePattern:
+    return LatePattern(
         rf"\b({thing})\b((?: from [a-z]+)?(?:,? \d[^()]*?)?) ?(?:\(| with | )(?:with )?"
         rf"({filling}(?:(?:,| and| &| \+| n|\+|&)* ?{filling})*)\b\)?"
     )
@@ -42,6 +42,11 @@ _WITH_FILLING = (
 )
 
 
+# Sausages by their seasoning: `garlic & herb snags`.
+_GARLIC_AND_HERB = LatePattern(r"\b(?:garlic|onion) (?:and|&|n|\+) (?:herbs?|chives?|sage)\b,? ?")
+_SAUSAGES = LatePattern(r"\b(?:sausages?|snags?|bangers?|chipolatas?|burgers?|sausage links?)\b")
+
+
 def flavours_aside(text: str) -> str:
     """A plain line with the flavour of noodles, crisps and hummus in their name, and no filling of dumplings."""
     if "noodle" in text or "ramen" in text:
@@ -52,6 +57,8 @@ def flavours_aside(text: str) -> str:
     if "crisps" in text and (found := _CRISPS.search(text)) and not _PLAIN_CRISPS.search(found[3]):
         text = f"{text[: found.start()]}flavoured crisps{found[2]}{text[found.end() :]}"
     text = _HUMMUS.sub(r"\1 hummus", text) if "m" in text and "us" in text else text
+    if _SAUSAGES.search(text) and _GARLIC_AND_HERB.search(text):
+        text = f"{_GARLIC_AND_HERB.sub('', text)} with garlic"
     for shape, left in _WITH_FILLING:
         text = shape.sub(left, text)
     return text

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from datetime import date, timedelta
 
 from calmlarder.matching.dated import Dated
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.part import Part
 from calmlarder.matching.states import FITS
@@ -23,7 +24,7 @@ _LASTS = _NEVER_LEFT_OVER | {"potato", "egg"}
 # What a shop or a stall makes as well: the day on which it was made tells how old it is, and not that it was cooked.
 _MADE_FRESH = frozenset({"tofu", "tempeh", "cheese", "bread", "wrap", "noodle"})
 _SOON = 3  # days a cooked thing may still have: ours
-_SAYS_COOKED = re.compile(
+_SAYS_COOKED = LatePattern(
     r"\b(?:left ?overs?|left|cooked|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed|dinner|lunch|tea"
     r"|supper|box|mash(?:ed)?|batch|soup|curry|stew|dish|takeaway)\b"
 )

@@ -1,14 +1,14 @@
 """Halves and quarters of a kilogram or a litre in the words of other kitchens."""
 
-import re
+from calmlarder.matching.late_patterns import LatePattern
 
 _UNIT = r"(kilos?|kg|chilo|chili|quilos?|litros?|litri|litres?|liters?|lit|kilogramos?)"
 _ONE = r"(?:(?:1|one|a|un|uno|um|ein|eine) )?"
 _HALF = r"(?:medio|media|mezzo|mezza|meio|meia|halbes|halber|halb|demi|pol|aadha|half)"
-_AND_HALF = re.compile(rf"\b{_ONE}{_UNIT} (?:y|e|et|und|and)(?: an?)? {_HALF}\b(?: (?:de|di)\b)?")
-_A_HALF = re.compile(rf"(?<!\band )(?<!\band a )(?<!\d )\b(?:un |ein )?{_HALF}[ -]{_UNIT}\b(?: (?:de|di|of)\b)?")
-_QUARTER = re.compile(rf"\b(?:un )?(?:(tres) )?(?:cuartos?|quarto|quart) (?:de |di )?{_UNIT}\b(?: (?:de|di)\b)?")
-_ONE_OF = re.compile(rf"\b(?:un|uno|um|ein) {_UNIT}\b(?: (?:de|di)\b)?")
+_AND_HALF = LatePattern(rf"\b{_ONE}{_UNIT} (?:y|e|et|und|and)(?: an?)? {_HALF}\b(?: (?:de|di)\b)?")
+_A_HALF = LatePattern(rf"(?<!\band )(?<!\band a )(?<!\d )\b(?:un |ein )?{_HALF}[ -]{_UNIT}\b(?: (?:de|di|of)\b)?")
+_QUARTER = LatePattern(rf"\b(?:un )?(?:(tres) )?(?:cuartos?|quarto|quart) (?:de |di )?{_UNIT}\b(?: (?:de|di)\b)?")
+_ONE_OF = LatePattern(rf"\b(?:un|uno|um|ein) {_UNIT}\b(?: (?:de|di)\b)?")
 
 
 def half_kilos(text: str) -> str:

@@ -1,38 +1,43 @@
 """What is said in passing of a food, written the way names have it: how it was washed, that it is ripe, its flavour."""
 
-import re
+from calmlarder.matching.late_patterns import LatePattern
 
-_TIMES_WASHED = re.compile(r"\b(?:triple|double|pre|twice)[ -]?(?=(?:washed|rinsed)\b)")
-_GROUND_ON = re.compile(
+_TIMES_WASHED = LatePattern(r"\b(?:triple|double|pre|twice)[ -]?(?=(?:washed|rinsed)\b)")
+_GROUND_ON = LatePattern(
     r"\b(?:ground|soaked|fermented) "
     r"(?=(?:and \w+ )?(?:yesterday|today|this morning|last night|on (?:mon|tue|wed|thu|fri|sat|sun)))"
 )
 # What is sour by its nature is not bad for turning so.
-_SOUR_BATTER = re.compile(
+_SOUR_BATTER = LatePattern(
     r"[,;]? ?\b(?:(?:a )?bit |slightly |getting |turning |going |gone |will be )*sour\b(?! cream)"
 )
-_TURNING_SOUR = re.compile(r"\b(?:turning|starting to turn|starting to go|getting) sour\b")
+_TURNING_SOUR = LatePattern(r"\b(?:turning|starting to turn|starting to go|getting) sour\b")
 # A plantain that is ripe, or has turned yellow or black, is another food than a green one.
-_PLANTAIN = re.compile(r"\b(?<!green )(?<!ripe )plantains?\b")
-_IS_RIPE = re.compile(r"\b(?<!not )(?<!un)(?:over ?ripe|ripe|ripened|going black|gone black|all black|spotty)\b")
+_PLANTAIN = LatePattern(r"\b(?<!green )(?<!ripe )plantains?\b")
+_IS_RIPE = LatePattern(r"\b(?<!not )(?<!un)(?:over ?ripe|ripe|ripened|going black|gone black|all black|spotty)\b")
+_GREENISH = LatePattern(
+    r"[ ,(]*\b(?:still |quite |a bit |bit |very )*greenish\b\)?|[ ,(]*\bstill (?:quite |a bit )?green\b\)?"
+)
+_TURNED = LatePattern(r"\b(?:ripe|brown|yellow)\b")
+_BANANA = LatePattern(r"\b(?<!green )bananas?\b")
 # The flavour of an ice: it holds the milk and the sugar whichever it is.
-_ICE = re.compile(
+_ICE = LatePattern(
     r"\b(ice[ -]?cream|gelato)s?\b([^,;:(]*)(?:[,;:] ?| - | ?\()"
     r"(?:butter pecan|(?:mint )?choc(?:olate)?(?: chips?)?(?: mint)?|vanilla|strawberry|rum (?:and|&|n) raisin"
     r"|cookie dough|cookies (?:and|&|n) cream|(?:salted )?caramel|rocky road|neapolitan|coffee|pralines?(?: pecan)?"
     r"|toffee|fudge|birthday cake|raspberry ripple|banana)\)?(?= ?(?:$|[,;(]|\d))"
 )
 # `rice? no scratch that its couscous`: what was written first is taken back.
-_TAKEN_BACK = re.compile(r"^.*\b(?:scratch that|wait,? no|no,? wait)[,.:]? (?:it'?s|they'?re|its|theyre) (?=[a-z\d])")
-_WHOLE_CHICKEN = re.compile(r"\(?\bchicken\)?,? whole\b(?! (?:breast|leg|thigh|wing))")
-_SCRAPINGS = re.compile(r"\bscrapin'?s?\b")
+_TAKEN_BACK = LatePattern(r"^.*\b(?:scratch that|wait,? no|no,? wait)[,.:]? (?:it'?s|they'?re|its|theyre) (?=[a-z\d])")
+_WHOLE_CHICKEN = LatePattern(r"\(?\bchicken\)?,? whole\b(?! (?:breast|leg|thigh|wing))")
+_SCRAPINGS = LatePattern(r"\bscrapin'?s?\b")
 # What is eaten cold was cooked before, where it comes dry or raw: `cold pasta, half tub`.
-_COLD = re.compile(
+_COLD = LatePattern(
     r"\bcold (?=(?:plain |boiled |left ?over )?(?:pasta|spaghetti|spag|penne|macaroni|fusilli|noodles?|quinoa|couscous"
     r"|lentils?|bulg[ua]r|spuds?|tatt?ies?|(?:new |baby )?potato(?:es)?|chickpeas?|chicken|turkey|beef|pork|lamb|salmon"
     r"|sausages?|veg|broccoli|carrots?|beans)\b(?! (?:salad|soup|noodles?|smoked|cuts?|sauce)))"
 )
-_DAYS_GOOD = re.compile(r"\b(?:last |only |for )?(\d{1,2}) days? good\b")
+_DAYS_GOOD = LatePattern(r"\b(?:last |only |for )?(\d{1,2}) days? good\b")
 
 
 def said_in_passing(text: str) -> str:
@@ -43,6 +48,8 @@ def said_in_passing(text: str) -> str:
     text = _TURNING_SOUR.sub("on the turn", text) if "sour" in text else text
     if "plantain" in text and _IS_RIPE.search(text):
         text = _PLANTAIN.sub("ripe plantain", text, count=1)
+    if "banana" in text and len(_GREENISH.findall(text)) == 1 and not _TURNED.search(text):
+        text = _BANANA.sub(r"green \g<0>", _GREENISH.sub(" ", text), count=1)
     text = _SCRAPINGS.sub("scraping", text) if "scrapin" in text else text
     text = _ICE.sub(r"\1\2", text) if "ice" in text or "gelato" in text else text
     text = _TAKEN_BACK.sub("", text) if "scratch" in text or "wait" in text else text

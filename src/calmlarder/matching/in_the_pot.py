@@ -1,22 +1,21 @@
 """What stands in a cooker, a pot or on a plate is cooked, where it comes dry: rice, pasta, pulses, grains."""
 
-import re
-
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.part import Part
 from calmlarder.matching.several import parts_of
 
-_COOKER = re.compile(
+_COOKER = LatePattern(
     r"\b(?:still |left |sitting )*(?:in|on) (?:the |a |my |our |its )?(?:small |big |large )?"
     r"(?:rice cooker|slow cooker|pressure cooker|instant pot|crock ?pot|cooker|sauce ?pan|frying pan|pan|wok|steamer"
     r"|casserole|stove|hob)\b(?: on (?:the )?(?:stove|hob|cooker|top))?"
 )
-_POT = re.compile(r"\b(?:still |left |sitting )*in (?:the |a |my |our |its )?(?:small |big |large )?pot\b")
-_SERVED = re.compile(
+_POT = LatePattern(r"\b(?:still |left |sitting )*in (?:the |a |my |our |its )?(?:small |big |large )?pot\b")
+_SERVED = LatePattern(
     r"\b(?:bowls?|bowlfuls?|plates?|platefuls?) (?:of )?|\bin (?:a|the) bowl\b"
     r"|\b(?:bowls?|bowlfuls?|plates?|platefuls?)$"
 )
-_NOT_COOKED = re.compile(r"\b(?:dry|dried|raw|uncooked|soak(?:ed|ing)?|flour|flakes?|frozen|tin|can|jar|bag|packet)\b")
+_NOT_COOKED = LatePattern(r"\b(?:dry|dried|raw|uncooked|soak(?:ed|ing)?|flour|flakes?|frozen|tin|can|jar|bag|packet)\b")
 _STATES = frozenset({"dry", "canned drained"})  # chickpeas are from a tin unless something is said
 _COMES_DRY = frozenset({"rice", "pasta", "noodle", "pulse", "grain"})
 

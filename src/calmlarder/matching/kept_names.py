@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from pathlib import Path
 
+from calmlarder.matching.kept_needs import know_needs
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.name_index import index_in, index_of, written_of
 from calmlarder.tables import derived
@@ -15,6 +16,7 @@ _KEPT = "names.json"
 
 def lexicon_of(tables: Tables, folders: Sequence[Path]) -> Lexicon:
     """The names of tables that were read from these folders. A cook's own names are never kept."""
+    know_needs()
     folder = shipped(SHIPPED)
     if list(folders) != [folder]:
         return Lexicon(tables)

@@ -3,6 +3,7 @@
 import re
 
 from calmlarder.matching.headings import bare_words
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.name_index import expanded
 from calmlarder.matching.notes import HARMLESS, NOTES
@@ -21,29 +22,29 @@ _KINDS = (
 )
 _ONE_AFTER_THE_OTHER = frozenset({"cooked", "raw", "fresh", "frozen"})
 _KIND_WORDS = "|".join(sorted(word for kinds in _KINDS for word in kinds))
-KIND = re.compile(rf"\b(?:{_KIND_WORDS})\b")
-_BEFORE_KIND = re.compile(
+KIND = LatePattern(rf"\b(?:{_KIND_WORDS})\b")
+_BEFORE_KIND = LatePattern(
     rf"(?<=[a-z])(?<!\bv)(?<!\bvery)(?<!\bhalf) "
     rf"(?=(?:v |very )?(?:(?:\d+(?:/\d)?|half) (?:v |very )?[a-z]|(?:{_KIND_WORDS}) \d))"
 )
-_APIECE = re.compile(r"\b(\d{1,2}|one) (?:ea|each|of each)\b")
-_BEFORE_EACH = re.compile(rf"(?<!\d )\b(?:{_KIND_WORDS})\b")
-_COUNT_OF_KIND = re.compile(rf"\b(one|two|three|four) (?=(?:{_KIND_WORDS})\b)")
-_OF_SO_MANY = re.compile(
+_APIECE = LatePattern(r"\b(\d{1,2}|one) (?:ea|each|of each)\b")
+_BEFORE_EACH = LatePattern(rf"(?<!\d )\b(?:{_KIND_WORDS})\b")
+_COUNT_OF_KIND = LatePattern(rf"\b(one|two|three|four) (?=(?:{_KIND_WORDS})\b)")
+_OF_SO_MANY = LatePattern(
     rf"(?P<before>[a-z ]*?) ?x? ?(?P<all>\d{{1,2}}) ?x? ?(?P<behind>[a-z ]*?) ?, ?(?P<some>\d{{1,2}}) "
     rf"(?:is |are |of them |one )*(?P<kind>{_KIND_WORDS})$"
 )
 _INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
-_BY_INITIALS = re.compile(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
+_BY_INITIALS = LatePattern(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
 # `peppers red green yellow`: one of each.
-_KINDS_BEHIND = re.compile(rf"([a-z][a-z ]*?)s?,? ((?:(?:{_KIND_WORDS})(?: ?[,/&+] ?| and | ))+(?:{_KIND_WORDS}))$")
+_KINDS_BEHIND = LatePattern(rf"([a-z][a-z ]*?)s?,? ((?:(?:{_KIND_WORDS})(?: ?[,/&+] ?| and | ))+(?:{_KIND_WORDS}))$")
 _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
 
 
 _BESIDE = HARMLESS | NOTES | PLAIN_WORDS  # what may stand beside a kind and changes nothing
 
 
-_BRACKET = re.compile(r"\s*\(([^()]*)\)")
+_BRACKET = LatePattern(r"\s*\(([^()]*)\)")
 _CHILD = frozenset({"baby", "toddler", "kid", "child"})
 _COMES_YOUNG = frozenset({
     "potato", "root", "leaf", "salad-leaf", "brassica", "sweetcorn", "fruit-vegetable", "mushroom", "stem", "tomato",

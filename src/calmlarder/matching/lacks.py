@@ -1,7 +1,5 @@
 """Lines that name what is not there: nothing is left of it, it must be bought, or nobody here eats it."""
 
-import re
-
 from calmlarder.matching.late_patterns import LatePattern
 
 _WHO = (
@@ -93,15 +91,16 @@ _NONE_OF_IT = LatePattern(
         "wanted",
     ),
 )
-_AT_THE_END = re.compile(
+_AT_THE_END = LatePattern(
     r"\b(?:none left|all gone|none|nothing left|nahi(?: hai)?|ran out|run out"
     r"|(?:has |have |is |are |don )?finish(?:ed)?|(?:is|are|all) out|no more|used up|all used|all eaten"
     r"|eaten up|gone|empty|(?:need|must|have|got|gotta|has|to)(?: to)? (?:buy|get)(?: (?:it|them|some|more))?)$"
+    r"|[,;\-] ?(?:all |already |been )*(?:binned|chucked(?: (?:it|them|out))?|thrown (?:away|out)|composted)$"
     r"|[?:,=\-] ?(?:no|nope|nil|nada|zero|0)$|[,(\-] ?(?:need(?:ed)?|(?:to |please )?(?:buy|get)(?: (?:some|more))?)$"
 )
 # What is said to be gone in part is still there: `half gone`, `2 of them gone`, `nearly empty`; so is what is past a
 # day (`date gone`) or changed (`soft, gone`).
-_IN_PART = re.compile(
+_IN_PART = LatePattern(
     r"(?:\b(?:half|third|quarter|thirds|quarters|mostly|most|nearly|almost|some|few|bit|one|two|three|four|five|six"
     r"|date|by|before|not|pretty much|about|long|tops?|leaves|ends?|stalks?|tips?|label|lid|skins?|stickers?)"
     r"|\d%?)(?: (?:of (?:it|them|the \w+)|is|are|has|have|already|all))*"
@@ -120,18 +119,18 @@ _HAD = LatePattern(
     needs=("had ", "ate "),
 )
 # `no tinned, only coconut milk powder`: what is there stands behind.
-_BUT_SOME = re.compile(
+_BUT_SOME = LatePattern(
     r"^(?:(?:there'?s|theres|we have|i have|have|got|ive got|we've got) )?(?:no|not any|(?:run |ran )?out of) "
     r"(?!(?:idea|label|date|clue|brand|name)\b)[^,;:&+]{2,40}?(?:\s*[,;-]+\s*|\s+)(?:only|but|just) "
     r"(?:(?:have|got|there'?s|theres|we have|i have|only|some|the) )*"
     r"(?!(?:a )?(?:few|bit|little)\b|not\b|no\b)(?=[a-z\d])"
 )
 _ENDS = " .!?,;:()[]/'\"-~"
-_TRAILING = re.compile(
+_TRAILING = LatePattern(
     r"(?<=[a-z])(?:[ ,.!]+(?:o+|oh|sha|lah|la|yesterday|today|now|again|already|sadly|sorry|last night|this morning"
     r"|at the moment|on (?:mon|tues|wednes|thurs|fri|satur|sun)day))+$"
 )
-_FACE = re.compile(r"\s*[:;=]['-]?[()\[\]/|dp]+\s*$")
+_FACE = LatePattern(r"\s*[:;=]['-]?[()\[\]/|dp]+\s*$")
 
 
 class NotThere(ValueError):

@@ -1,32 +1,55 @@
 """Regular expressions that are compiled when they are first used: the program's first screen reads no line yet.
 
-The compiling of all of this room's expressions takes as long as to load Textual. Python compiles each once.
+The compiling of all of this room's expressions takes as long as to load Textual, and few of them fit any line of a
+larder: where it is known which pieces of text an expression needs, no text without one is searched, and an expression
+that no line has a piece of is never compiled.
 """
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from functools import cached_property
+from typing import ClassVar
 
 Replacement = str | Callable[["re.Match[str]"], str]
+Pieces = tuple[str, ...]
+NOTHING: Pieces = ("",)  # is in each text
 
 
 class LatePattern:
     """What `re.compile` gives, for the ways in which this room uses it. Raises re.error at its first use.
 
-    `needs` are pieces of text of which each text that fits holds one, for what is long and seldom fits: no other text
-    is searched, and where no line of a larder has one it is never compiled.
+    `needs` are pieces of text of which each text that fits holds one. Where none are given they are those that were
+    found in the expression itself (`needs.py`), once these are known.
     """
 
-    def __init__(self, pattern: str, flags: int = 0, needs: tuple[str, ...] = ("",)) -> None:
-        self._written, self._flags, self.needs = pattern, flags, needs
-        self._needs_nothing = "" in needs  # asked a hundred times a line
+    every: ClassVar[list["LatePattern"]] = []  # each is made once, when its module is loaded
+    known: ClassVar[dict[str, Pieces]] = {}  # what expressions need, by how they are written
+
+    def __init__(self, pattern: str, flags: int = 0, needs: Pieces | None = None) -> None:
+        self.written, self.flags, self.given = pattern, flags, needs
+        self.every.append(self)
+
+    @classmethod
+    def know(cls, needs: Mapping[str, Pieces]) -> None:
+        """What expressions need, from now on; of those that have been used already nothing changes."""
+        cls.known.update(needs)
+
+    @cached_property
+    def needs(self) -> Pieces:
+        """Pieces of text of which each text that fits holds one, as far as that is known."""
+        if self.given is not None:
+            return self.given
+        return NOTHING if self.flags else self.known.get(self.written, NOTHING)
 
     def _may_fit(self, text: str) -> bool:
-        return self._needs_nothing or any(one in text for one in self.needs)
+        for one in self.needs:  # noqa: SIM110 - some hundred times a line, and `any` takes three times as long
+            if one in text:
+                return True
+        return False
 
     @cached_property
     def _compiled(self) -> "re.Pattern[str]":
-        return re.compile(self._written, self._flags)
+        return re.compile(self.written, self.flags)
 
     def search(self, text: str, start: int = 0) -> "re.Match[str] | None":
         """The first place that fits, from an index on."""
@@ -34,7 +57,7 @@ class LatePattern:
 
     def match(self, text: str, start: int = 0) -> "re.Match[str] | None":
         """What fits at an index."""
-        return self._compiled.match(text, start)
+        return self._compiled.match(text, start) if self._may_fit(text) else None
 
     def fullmatch(self, text: str) -> "re.Match[str] | None":
         """The whole text, where it fits."""
@@ -42,11 +65,11 @@ class LatePattern:
 
     def finditer(self, text: str) -> "Iterator[re.Match[str]]":
         """Every place that fits."""
-        return self._compiled.finditer(text)
+        return self._compiled.finditer(text) if self._may_fit(text) else iter(())
 
     def findall(self, text: str) -> list[str]:
         """Every text that fits; of an expression with one group, or none."""
-        return list(self._compiled.findall(text))
+        return list(self._compiled.findall(text)) if self._may_fit(text) else []
 
     def sub(self, replacement: Replacement, text: str, count: int = 0) -> str:
         """The text with something else in place of what fits."""
@@ -54,4 +77,4 @@ class LatePattern:
 
     def split(self, text: str, most: int = 0) -> list[str]:
         """The text parted where it fits."""
-        return list(self._compiled.split(text, most))
+        return list(self._compiled.split(text, most)) if self._may_fit(text) else [text]

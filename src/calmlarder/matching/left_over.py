@@ -135,6 +135,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue  # free of it anyway: `GF tamari`
             if word == "wheat" and food.gluten == "yes" and own.isdisjoint(_OTHER_GRAINS):
                 continue  # of what else, where nothing is said
+            if word == "wild" and food.kind == "mushroom":
+                continue  # whoever grew them
             if word == "dairy" and "milk" in food.allergens and "free" not in words.known:
                 continue  # so it is
             if not goes_without_saying(word, food.state, food.kind) and (
@@ -203,7 +205,7 @@ def _of_another(word: str, token: Token, together: bool, reading: Reading, words
 def _of_another_tongue(word: str, token: Token, reading: Reading, words: Words) -> bool:
     """Whether a word that stands in no food's own name is left beside names of that sort: `ikan asin` is no salt."""
     lexicon = words.lexicon
-    if token.slip or word in lexicon.at_home or word not in lexicon.beside(word):
+    if token.slip or word in lexicon.at_home or word not in lexicon.words:
         return False
     slips = {known for one in words.tokens if one.slip for known in one.words}
     named = reading.takes - FITS.keys() - words.soft

@@ -1,6 +1,6 @@
 """Every name of every food, searched by its words."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from copy import copy
 from functools import cached_property, lru_cache
 
@@ -43,6 +43,10 @@ class Lexicon:
         self.slip = lru_cache(maxsize=20_000)(Spelling(self.words, self.at_home, self._one_food).slip)
         self.kin = lru_cache(maxsize=5_000)(self._kin)
         self._with_core = lru_cache(maxsize=20_000)(self._foods_with_core)
+
+    def lacks_two(self, number: int, there: int) -> bool:
+        """Whether two words or more of a name are not there, where so many are."""
+        return int(self._index.sizes[number]) > there + 1
 
     @cached_property
     def elsewhere(self) -> frozenset[str]:
@@ -103,9 +107,10 @@ class Lexicon:
         other.meant = {said: foods for said, foods in meant.items() if all(food in known for food in foods)}
         return other
 
-    def beside(self, word: str) -> set[str]:
-        """The words that stand together with this one in some name."""
-        return {other for number in self._index.beside.get(word, ()) for other in self.names[number].words}
+    def is_beside(self, word: str, others: Iterable[str]) -> bool:
+        """Whether this word stands together with one of the others in some name."""
+        names = frozenset(self._index.beside.get(word, ()))
+        return any(not names.isdisjoint(self._index.beside.get(other, ())) for other in others)
 
     def called(self, word: str) -> frozenset[str]:
         """The foods that this word by itself names."""

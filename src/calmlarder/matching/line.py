@@ -16,6 +16,7 @@ from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.kinds import beside_its_food
 from calmlarder.matching.lacks import refuse_lacks, what_there_is
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.measures import MEASURE_WORDS
@@ -36,35 +37,35 @@ _PLACES: dict[str, Place] = {
     "freezer": "freezer", "frzr": "freezer", "frozen": "freezer", "fridge": "fridge", "refrigerator": "fridge",
     "cupboard": "cupboard", "pantry": "cupboard", "larder": "cupboard", "shelf": "cupboard", "counter": "cupboard",
 }  # fmt: skip
-_IN_PLACE = re.compile(
+_IN_PLACE = LatePattern(
     r"\b(?:in|from|at|on) (?:the )?(?:back of |bottom of |top of )?(?:the )?(freezer|fridge|refrigerator"
     r"|cupboard|pantry|larder)\b"
     r"|\b(?:on) the (shelf|counter)\b"
 )
 # Frozen, with its slips, and as other tongues put it beside a food.
-_FROZEN = re.compile(
+_FROZEN = LatePattern(
     r"\b(?:frozen|frozn|frzn|frozed?|freezed|congelad[oa]s?|surgel(?:at[oaie]|[eé]e?s?)|gefroren\w*|mro[zż]on[aey]\w*"
     r"|fryst\w?|fros(?:ne|sen))\b"
 )
-_PLACE_WORD = re.compile(r"\b(freezer|frzr|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
-_SALT_AND_PEPPER = re.compile(r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?pepper\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b")
+_PLACE_WORD = LatePattern(r"\b(freezer|frzr|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
+_SALT_AND_PEPPER = LatePattern(r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?pepper\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b")
 # What is always there is said in one line, and each of it is a thing of its own.
-_ALWAYS = re.compile(
+_ALWAYS = LatePattern(
     r"^(?:we |i )?(?:always|usually) (?:have|has|got|there|in)(?: in)?\s*[:\-]?\s+"
     r"|^staples\s*[:\-]\s*",
     re.I,
 )
-_NOT = re.compile(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sugar))\s*", re.I)
-_NO_ADDED = re.compile(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
+_NOT = LatePattern(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sugar))\s*", re.I)
+_NO_ADDED = LatePattern(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 # What it is made of, and no other thing: `injera (100% teff)`.
-_MADE_OF = re.compile(r"\(\s*(?:\d{2,3} ?% |all |pure |made (?:of|from|with) )[^)]*\)")
-_BEGINS = re.compile(r"^(?:plus|and|also) (?=\S)", re.I)
-_LESS_SALT = re.compile(
+_MADE_OF = LatePattern(r"\(\s*(?:\d{2,3} ?% |all |pure |made (?:of|from|with) )[^)]*\)")
+_BEGINS = LatePattern(r"^(?:plus|and|also) (?=\S)", re.I)
+_LESS_SALT = LatePattern(
     r"\b(?:less|reduced|low(?:er)?|light|lite|no|zero)[ -](?:in )?(?:salt|sodium)\b(?! (?:and|&|or)\b)"
     r"|\b(?:salt|sodium)[ -](?:reduced|free|less)\b|\b\d\d% less (?:salt|sodium)\b"
 )
 # What is said of a part of it: `end slimy`, `outer leaves brown`.
-_OF_A_PART = re.compile(
+_OF_A_PART = LatePattern(
     r"(?:(?<=[,;-] )|(?<=[,;])|(?<= )(?=(?:outer|outside|cut|both) ))"
     r"(?:the |its |just |only |a few )?(?:outer |outside |bottom |top |cut |some |few |one |both )?"
     r"(?:ends?|leaf|leaves|tops?|bottoms?|edges?|skins?|tips?|corners?|stalks?|stems?|middles?|insides?) "
@@ -72,7 +73,7 @@ _OF_A_PART = re.compile(
     r"(?:slim|soft|brown|mould|mold|wilt|limp|yellow|dry|dried|black|mush|bend|rubber|flopp|wrinkl|curl))"
 )
 # What is peeled off anyway is no reason to throw the rest.
-_OUTER_BAD = re.compile(
+_OUTER_BAD = LatePattern(
     r"(?:[,;] ?)?\b(?:the |its |just |only |a bit |bit |going |slightly )*"
     r"(?:(?:outer|outside)(?: (?:leaf|leaves|layers?|skins?|stalks?|bits?))? "
     r"(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just) )*"
@@ -81,23 +82,23 @@ _OUTER_BAD = re.compile(
     r"(?: (?:leaf|leaves|layers?|skins?|stalks?|bits?))?)\b"
 )
 # The same the other way round: `slimy end`, `brown bits`.
-_A_PART_OF_IT = re.compile(
+_A_PART_OF_IT = LatePattern(
     r"\b(slimy|soft|brown|mouldy|moldy|wilted|limp|yellow|dry|dried|black|mushy|bendy|wrinkly) "
     r"(?=(?:ends?|bits?|lea(?:f|ves)|tops?|bottoms?|edges?|tips?|corners?|stalks?|stems?|outsides?|spots?|patch(?:es)?)"
     r"\s*(?:$|[,;.)]))\w+"
 )
 # What is left of a thing is no leftover: `leftover bit of ginger`.
-_LEFTOVER_BIT = re.compile(r"\bleft ?over (?=(?:bits?|ends?|scraps?|pieces?|chunk|half|bag|piece|wedge|slices?) of\b)")
-_AS_BIG_AS = re.compile(
+_LEFTOVER_BIT = LatePattern(r"\bleft ?over (?=(?:bits?|ends?|scraps?|pieces?|chunk|half|bag|piece|wedge|slices?) of\b)")
+_AS_BIG_AS = LatePattern(
     r"\b(?:about |roughly |maybe )?(?:(?:as|so) (?:big|large|small|long|thick|wide) as|(?:the )?size of)"
     r" (?:an? |the |my )?([a-z]+)(?:'s)?(?: [a-z]+)?"
 )
 # Cooked ahead, whatever for: no meal of its own.
-_MEAL_PREP = re.compile(r"\b(?:for )?(?:meal|food|lunch)[ -]?prep(?:ped|ping)?\b")
-_PAST_DATE = re.compile(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
-_FOR_US = re.compile(r"(?<!\bnot )\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
-_MADE = re.compile(r"\bmade\b")
-_ALL_OF_THEM = re.compile(r"\b(?:all|both|everything)\b")
+_MEAL_PREP = LatePattern(r"\b(?:for )?(?:meal|food|lunch)[ -]?prep(?:ped|ping)?\b")
+_PAST_DATE = LatePattern(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
+_FOR_US = LatePattern(r"(?<!\bnot )\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
+_MADE = LatePattern(r"\bmade\b")
+_ALL_OF_THEM = LatePattern(r"\b(?:all|both|everything)\b")
 
 
 class LineRead(NamedTuple):

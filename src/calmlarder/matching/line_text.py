@@ -2,8 +2,10 @@
 
 import re
 
+from calmlarder.matching.late_patterns import LatePattern
+
 LONGEST_LINE = 400
-_BULLET = re.compile(r"^\s*(?:[-*•·–—>+~]+\s*|\[[ x]?\]\s*|\d{1,2}[.)]\s+)+")
+_BULLET = LatePattern(r"^\s*(?:[-*•·–—>+~]+\s*|\[[ x]?\]\s*|\d{1,2}[.)]\s+)+")
 
 
 def line_of(text: str) -> str:

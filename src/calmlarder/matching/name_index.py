@@ -4,18 +4,19 @@ An index is plain lists and mappings, so that it can be kept for the next start;
 when a line has a word of it.
 """
 
-import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache
 from typing import Any, NamedTuple, overload
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS, ONLY_BESIDE
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.measures import MEASURE_WORDS
 from calmlarder.matching.phrasing import one_word
 from calmlarder.matching.states import FITS, is_state_of
 from calmlarder.matching.tongues import Tongues, doubtful, tongues_in, tongues_of, written_tongues
 from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
+from calmlarder.tables.late_rows import cells_of
 
 
 class NamedFood(NamedTuple):
@@ -37,7 +38,8 @@ class NameIndex(NamedTuple):
     `with_word` are the names that have a word which is not their state, `beside` those that have it at all. `spelt` is
     the food of a whole name; `alone` are words that are one, `numbered` the beginnings of names that start with a
     number (`2 minute noodles`), `for_something` names that say what the food is for, `at_home` words of the foods' own
-    names: all others are names elsewhere, in other tongues among them. `tongues` are the tables of those.
+    names: all others are names elsewhere, in other tongues among them. `tongues` are the tables of those. `sizes` has a
+    digit for each name, how many words it has which are not its state: 9 where they are more.
     """
 
     rows: Sequence[Sequence[str]]
@@ -50,6 +52,7 @@ class NameIndex(NamedTuple):
     for_something: Sequence[str]
     at_home: Sequence[str]
     tongues: Tongues
+    sizes: str
 
 
 class _Rows(Sequence[Sequence[str]]):
@@ -118,14 +121,15 @@ class NamesOf:
     """The names of an index, each taken apart when it is first asked for."""
 
     def __init__(self, rows: Sequence[Sequence[str]], tables: Tables) -> None:
-        self._rows, self._tables = rows, tables
+        self._rows = rows
+        self._states: dict[str, str] = dict(cells_of(tables.foods, "id", "state"))
         self._known: dict[int, NamedFood] = {}
 
     def __getitem__(self, number: int) -> NamedFood:
         one = self._known.get(number)
         if one is None:
             name, food, default = self._rows[number]
-            one = self._known[number] = _named(name, food, default, self._tables.food_by_id[food].state)
+            one = self._known[number] = _named(name, food, default, self._states[food])
         return one
 
 
@@ -163,6 +167,7 @@ def index_of(tables: Tables) -> NameIndex:
         for_something=[name for name in spelt if " for " in name],
         at_home=list(dict.fromkeys(word for food in tables.foods for word in words_of(f"{food.name} {food.id}"))),
         tongues=tongues,
+        sizes="".join(str(min(9, len(names[number].core))) for number in range(len(rows))),
     )
 
 
@@ -177,25 +182,27 @@ def _named(name: str, food: str, default: str, state: str) -> NamedFood:
     return NamedFood(frozenset(words), core, food, default, order, words, raw, has_and)
 
 
-_DEEP_FROZEN = re.compile(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
-_A_LITTLE = re.compile(r"\bthod[iae](?: s[iae])?\b")  # Hindi and Urdu
-_HALF_DOZEN = re.compile(
+_DEEP_FROZEN = LatePattern(r"\b(?:tiefkuhl|tk)-?(?=[a-z]{4})")
+_A_LITTLE = LatePattern(r"\bthod[iae](?: s[iae])?\b")  # Hindi and Urdu
+_HALF_DOZEN = LatePattern(
     r"\b(?:meia|media|mezza|demi|une demi|halbes|pol|halvt|halv|et halvt|ett halvt)[ -](?:dozen|tuzina|dusin|dussin)\b"
 )
-_DOZEN = re.compile(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
+_DOZEN = LatePattern(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin)\b")
 # Free of lactose or gluten, in the tongues in which packs say it.
-_LACTOSE_FREE = re.compile(
+_LACTOSE_FREE = LatePattern(
     r"\b(?:(?:sin|sans|sem|senza|bez|uten|utan|uden|zonder|ohne) (?:lactosa|lactose|lattosio|laktozy|laktose|laktos)"
     r"|la[kc]tose?fri(?:tt|e|a)?|laktosefreie?[rsnm]?|lactosevrije?|laktoositon|delattosat[oa]|deslactosad[oa])\b"
 )
-_GLUTEN_FREE = re.compile(
+_GLUTEN_FREE = LatePattern(
     r"\b(?:(?:sin|sans|sem|senza|bez|uten|utan|uden|zonder|ohne) (?:gluten|glutine|glutenu)"
     r"|glutenfri(?:tt|e|a)?|glutenfreie?[rsnm]?|glutenvrije?|gluteeniton)\b"
 )
 # `gr` before what comes in green; 200 gr are grams.
-_GREEN = re.compile(r"(?<!\d)(?<!\d )\bgr (?=chil|bean|apple|cabbage|capsicum|grape|lentil|olive|onion|pea|pepper|tea)")
-_YELLOW = re.compile(r"\byell(?:a|er)\b")
-_AND = re.compile(r"\b(?:and|or|with)\b|&")
+_GREEN = LatePattern(
+    r"(?<!\d)(?<!\d )\bgr (?=chil|bean|apple|cabbage|capsicum|grape|lentil|olive|onion|pea|pepper|tea)"
+)
+_YELLOW = LatePattern(r"\byell(?:a|er)\b")
+_AND = LatePattern(r"\b(?:and|or|with)\b|&")
 
 
 def as_one(text: str) -> str:

@@ -24,7 +24,7 @@ _SIMPLE = {
     "tmrow": 1, "tomorro": 1, "tommorro": 1, "2day": 0,
     "2nite": 0, "tonite": 0, "2night": 0, "this week": 4, "yest": -1, "last nite": -1, "the other day": -3,
 }  # fmt: skip
-_MONTH_END = re.compile(r"(?:the )?end of (?:the |this )?month|month end")
+_MONTH_END = LatePattern(r"(?:the )?end of (?:the |this )?month|month end")
 _WEEKEND = {"the wkend": 5, "wkend": 5, "the weekend": 5, "weekend": 5, "this weekend": 5}
 _SMALL_NUMBERS = {
     "a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9,

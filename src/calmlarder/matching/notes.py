@@ -1,7 +1,6 @@
 """Words beside the food: those that never matter, and those that make another food of it."""
 
-import re
-
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.plain_words import PLAIN_WORDS
 
 # Said of many foods, and in the name of some: left over, they change nothing.
@@ -190,7 +189,7 @@ NOTES = frozenset({
     "aye", "bonny", "wee", "ken", "dinnae", "wasnae", "yous", "youse", "defo", "reckon", "smth", "sth", "kak",
     "tbh", "idk", "ok", "okay", "x", "xl", "xxl", "med", "lge", "sm", "approx", "ca", "circa", "ea", "per", "pp",
 })  # fmt: skip
-_NOTE_ENDING = re.compile(r".{2,}(?:y|ed|ing|ish|ful|less|able|est|ier|er|ly)$")
+_NOTE_ENDING = LatePattern(r".{2,}(?:y|ed|ing|ish|ful|less|able|est|ier|er|ly)$")
 
 
 def is_note(word: str) -> bool:

@@ -21,7 +21,7 @@ from calmlarder.matching.states import FITS
 from calmlarder.matching.tongues import Rows, meanings
 from calmlarder.matching.words import SMALL, singular, words_of
 
-_WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)?")
+_WORD = LatePattern(r"[^\W\d_]+(?:'[^\W\d_]+)?")
 _LONGEST = 5  # words of a name: ours
 _SHORTEST_SLIP = 6  # shorter names are never taken for misspelt: they lie near to English words
 _SURE_SLIP = 8  # a misspelt name is read by itself from this length, below it beside others of its tongue: ours
@@ -30,14 +30,14 @@ _ENGLISH = frozenset().union(
     ABBREVIATIONS, GIVEN_NAMES, DECIDING, DISHES, HARMLESS, NO_SLIPS, NOTES, SOFT, MEMBERS, NOBODY, PEOPLE,
     PLAIN_WORDS, FITS, SMALL, *map(str.split, KINDS),
 )  # fmt: skip
-_GAP = re.compile(r"[ -]+")
-_DAY_BEHIND = re.compile(r"\.?\s*(?:$|[,;)]|(?:[12]?\d|3[01])(?![\w/.-])(?! ?[a-z]))")
+_GAP = LatePattern(r"[ -]+")
+_DAY_BEHIND = LatePattern(r"\.?\s*(?:$|[,;)]|(?:[12]?\d|3[01])(?![\w/.-])(?! ?[a-z]))")
 _LABEL_BEFORE = LatePattern(
     rf"(?<![\w-])(?:{'|'.join(sorted(map(re.escape, SURE | {'until', 'by'}), key=len, reverse=True))})[:.]?"
     r"(?: the| on)? $"
 )
-_LAST_WORD = re.compile(r"([^\W\d_]+)[\s\d]*$")
-_BRACKET_BEHIND = re.compile(r"[^,;()]*\(([^()]*)\)")
+_LAST_WORD = LatePattern(r"([^\W\d_]+)[\s\d]*$")
+_BRACKET_BEHIND = LatePattern(r"[^,;()]*\(([^()]*)\)")
 
 
 class _Found(NamedTuple):

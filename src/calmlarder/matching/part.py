@@ -8,6 +8,7 @@ from typing import NamedTuple
 from calmlarder.matching.amounts import MINIATURES, Amount, take_amount
 from calmlarder.matching.conditions import condition_words, is_condition, without_marks
 from calmlarder.matching.foods import Candidate
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
 from calmlarder.matching.naming import NOTHING, Named, name
@@ -18,7 +19,7 @@ from calmlarder.matching.words import SMALL, singular, words_of
 from calmlarder.tables.most_hold import most_hold
 
 AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in this house before
-WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
+WORD = LatePattern(r"[^\W_]+(?:'[^\W_]+)?")
 _MOST_BOXES = 5  # of eggs; what is more are eggs: ours
 _PASSED_OVER = SMALL | {"n", "w"}
 _WITH = re.compile(r"\bwith\b|(?<![\w'])w(?![\w'])")
@@ -33,7 +34,7 @@ SOFT = frozenset({
 })  # fmt: skip
 
 _MANY = 10  # pieces of meat of which nobody says what cut they are: ours
-_FEW = re.compile(r"\b(?:few|couple)\b")
+_FEW = LatePattern(r"\b(?:few|couple)\b")
 _OR = frozenset({"or", "nor"})
 _ALLIUMS = frozenset({"onion", "garlic"})
 _COUNTED_BY = frozenset({"piece", "medium", "head", "bulb"})

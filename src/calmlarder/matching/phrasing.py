@@ -4,72 +4,73 @@ import re
 
 from calmlarder.matching.flavours import flavours_aside
 from calmlarder.matching.in_passing import said_in_passing
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.texted import as_texted
 
 PERCENT = "percent"
-_WITH_STROKE = re.compile(r"\bw/ ?(?=[a-z])(?!o\b)")
-_PERCENT = re.compile(r"(?<![\w.])(\d{1,3})(?:\.(\d{1,2}))? ?%(?! (?:left|full|gone|used))")
-_PACKED_IN = re.compile(
+_WITH_STROKE = LatePattern(r"\bw/ ?(?=[a-z])(?!o\b)")
+_PERCENT = LatePattern(r"(?<![\w.])(\d{1,3})(?:\.(\d{1,2}))? ?%(?! (?:left|full|gone|used))")
+_PACKED_IN = LatePattern(
     r"\bin (?:(?:olive|sunflower|vegetable|spring|salted|sugar|light|own|its own|their own|natural|fruit) )?"
     r"(oil|brine|water|juice|syrup|vinegar)\b"
 )
-_ON_BONE = re.compile(r"\b(?:(?:left |still )?on (?:the )?bone|bone[ -]in|with (?:the |its )?bones?(?: in| on)?)\b")
-_OFF_BONE = re.compile(r"\b(?:off (?:the )?bone|bones? out|bone[ -]out)\b")
+_ON_BONE = LatePattern(r"\b(?:(?:left |still )?on (?:the )?bone|bone[ -]in|with (?:the |its )?bones?(?: in| on)?)\b")
+_OFF_BONE = LatePattern(r"\b(?:off (?:the )?bone|bones? out|bone[ -]out)\b")
 # Cream of wheat, of tartar or of mushroom soup is no cream.
-_CREAM_OF = re.compile(r"\bcream of (?!the\b|a\b|some\b)(?=[a-z])")
-_AND_A_HALF = re.compile(r"^(?:an? |one )?((?!.*dozen)[a-z]{3,}(?: [a-z]{3,})?) (?:and|n|&) (?:a half|1/2)$")
+_CREAM_OF = LatePattern(r"\bcream of (?!the\b|a\b|some\b)(?=[a-z])")
+_AND_A_HALF = LatePattern(r"^(?:an? |one )?((?!.*dozen)[a-z]{3,}(?: [a-z]{3,})?) (?:and|n|&) (?:a half|1/2)$")
 # What is sour by its nature is not bad for being so.
-_SOUR_ANYWAY = re.compile(r"\b(?:kimchi|sauerkraut|kraut|pickles|gherkins?|kefir|kombucha)\b")
-_HOW_SOUR = re.compile(
+_SOUR_ANYWAY = LatePattern(r"\b(?:kimchi|sauerkraut|kraut|pickles|gherkins?|kefir|kombucha)\b")
+_HOW_SOUR = LatePattern(
     r"[,;]? ?\b(?:(?:a )?(?:bit|little)|slightly|super|very|quite|really|too|extra|pretty|getting|gone"
     r"|going|tastes?|smells?)(?: (?:very|quite|a bit|really|too))? sour\b"
 )
 # What a marinade is made of is no other food of the line.
-_MAY_BE_ALLIUM = re.compile(
+_MAY_BE_ALLIUM = LatePattern(
     r"onion|garlic|shallot|leek|chive|bbq|barbecue|tikka|tandoori|jerk|teriyaki|sauce|paste|spice|curry|mix|herb|rub|harissa"
 )
-_SO_MANY_BEANS = re.compile(r"\b(?:three|four|five|six|[3-6]) bean (salad|mix)\b")
-_MARINADE = re.compile(r"\s*\((?:in |with )?([a-z][a-z ,&+]*)\)")
-_SPRINKLE_OF = re.compile(r"\b(?:a |the last )?(?:sprinkl(?:es?|ing)|mouthfuls?) of (?:the )?(?=[a-z])")
-_LOW_FODMAP = re.compile(r"\blo(?:w)?[- ]?fo(?:d ?map|d)?\b")
-_PUNYA = re.compile(r" ?\(?\b([a-z]{2,}) punya\b\)?")  # the possessive of Malay
-_KILOS = re.compile(r"(?<![\w.,/-])(\d/\d|\d{1,2}(?:\.\d)?) ?k\b")
+_SO_MANY_BEANS = LatePattern(r"\b(?:three|four|five|six|[3-6]) bean (salad|mix)\b")
+_MARINADE = LatePattern(r"\s*\((?:in |with )?([a-z][a-z ,&+]*)\)")
+_SPRINKLE_OF = LatePattern(r"\b(?:a |the last )?(?:sprinkl(?:es?|ing)|mouthfuls?) of (?:the )?(?=[a-z])")
+_LOW_FODMAP = LatePattern(r"\blo(?:w)?[- ]?fo(?:d ?map|d)?\b")
+_PUNYA = LatePattern(r" ?\(?\b([a-z]{2,}) punya\b\)?")  # the possessive of Malay
+_KILOS = LatePattern(r"(?<![\w.,/-])(\d/\d|\d{1,2}(?:\.\d)?) ?k\b")
 # Free of onion, and no onion.
-_FREE_FROM = re.compile(r"\b(onion|garlic)s?(?: (?:and|&|or|/) ?(onion|garlic)s?)?[ -]free\b ?([^,;&+()]*)")
+_FREE_FROM = LatePattern(r"\b(onion|garlic)s?(?: (?:and|&|or|/) ?(onion|garlic)s?)?[ -]free\b ?([^,;&+()]*)")
 # A bird that was roasted whole is another amount than some of its meat.
-_WHOLE_BIRD = re.compile(
+_WHOLE_BIRD = LatePattern(
     r"\b(half|whole|most of|quarter|1/2|1/4|3/4|1|one|a|the rest of)( of)?( an?| the)? "
     r"(?=(?:(?:whole|left ?over|cooked|cold|roasted|roast|rotisserie|bbq|barbecued?|grilled|spit|hot) )*"
     r"(?:roasted|roast|rotisserie|bbq|barbecued?|grilled|hot|cooked) chicken(?! (?:breast|thigh|leg|wing|piece"
     r"|slice|sandwich|wrap|curry|soup|salad|pie|drum|carcass|bone|crisp|flavour|stock|gravy|bit|scrap|meat|fillet)))"
 )
-_CHICKEN_HALF = re.compile(
+_CHICKEN_HALF = LatePattern(
     r"\b((?:left ?over )?(?:roasted|roast|rotisserie) chicken)[ ,(]+(half|1/2|whole|quarter)\b\)?"
 )
-_VAC_PACK = re.compile(r"\bvac(?:uum)?[ -]?pack(?:ed|s)\b")
+_VAC_PACK = LatePattern(r"\bvac(?:uum)?[ -]?pack(?:ed|s)\b")
 # What grows small is half as much and less.
-_DWARF = re.compile(
+_DWARF = LatePattern(
     r"\b(?:lebanese|persian|mini|baby|snack|tiny|dwarf|finger) "
     r"(?=(?:cucumber|cuc|cuke|aubergine|eggplant|brinjal|courgette|zucchini)s?\b)"
 )
 # How a thing is cut, where no number says how many pieces.
-_IN_PIECES = re.compile(r"(?<=[a-z]) (?:pieces|florets)(?=(?: only)?\s*(?:$|[,;(]))")
-_UNRIPE = re.compile(r"\b(?:not (?:yet |quite |really |very |that |so )?ripe(?: yet| enough)?|under ?ripe)\b")
+_IN_PIECES = LatePattern(r"(?<=[a-z]) (?:pieces|florets)(?=(?: only)?\s*(?:$|[,;(]))")
+_UNRIPE = LatePattern(r"\b(?:not (?:yet |quite |really |very |that |so )?ripe(?: yet| enough)?|under ?ripe)\b")
 _JARS = r"(jars?|tins?|cans?|pouch(?:es)?|cartons?)"
-_IN_BRACKET = re.compile(rf"\(\s*(?:in |from )?(?:an? |the )?{_JARS}\s*\)")
-_IN_JAR = re.compile(rf"(?<=[a-z]) (?:in|from) (?:an? |the )?{_JARS}\b(?! of\b)")
+_IN_BRACKET = LatePattern(rf"\(\s*(?:in |from )?(?:an? |the )?{_JARS}\s*\)")
+_IN_JAR = LatePattern(rf"(?<=[a-z]) (?:in|from) (?:an? |the )?{_JARS}\b(?! of\b)")
 # Herbs stand in it, whatever it once held.
-_IN_WATER = re.compile(
+_IN_WATER = LatePattern(
     r"\b(?:in|sitting in|standing in) (?:an? |the )?(?:jar|glass|mug|jug|vase|cup|tumbler)(?: of water)\b"
 )
 
 
 # An empty milk tin measures dry goods: `egusi, one milk tin`.
-_MILK_TIN = re.compile(r"(?<=[a-z,)] )((?:one|two|three|four|half|\d+) )milk (tins?|cups?)\b")
+_MILK_TIN = LatePattern(r"(?<=[a-z,)] )((?:one|two|three|four|half|\d+) )milk (tins?|cups?)\b")
 
 
 # `pots` alone are potatoes; pots of something, or beside a food, are not.
-_POTS = re.compile(
+_POTS = LatePattern(
     r"(?P<before>(?:about|abt|approx|around|roughly|maybe|x|small|big|large|lge|med|medium|wee|old|last|a|an|the|my|few"
     r"|some|lots|loads|of|bag|sack|half|new|\d+(?:/\d+)?|\d+(?:\.\d+)? ?k?g|kg|kilos?|lbs?|[ ,-])*)\bpots\b"
     r"(?P<behind>(?:[ ,().-]|x ?\d*|\d+(?:\.\d+)? ?(?:k?g|lbs?|kilos?)?|bag|sack|left|few|a|bit|of|is|are|some|one|two"
@@ -79,29 +80,29 @@ _POTS = re.compile(
 
 
 # `carrots and parsnips, 1kg of each`: so much of the one and as much of the other.
-_OF_EACH = re.compile(
+_OF_EACH = LatePattern(
     r"([a-z][a-z ]+(?:(?:, | and | & | \+ )[a-z][a-z ]+)+),? "
     r"(\d{1,4}(?:\.\d)?(?: ?(?:kg|g|kilos?|lbs?|oz|ml|l|tins?|bags?|packs?|jars?))?) (?:of )?each"
 )
 # Money off and what was taken off it: nothing has gone off.
-_NOT_GONE_OFF = re.compile(
+_NOT_GONE_OFF = LatePattern(
     r"(?:\b\d{1,2} ?(?:%|per ?cent)|[£$€]\d+(?:\.\d+)?|\b(?:half|third)(?: price)?) off\b"
     r"|\b(?:with )?(?:the )?(?:tops?|rinds?|skins?|crusts?|stalks?|heads?|tails?|shells?|lids?|labels?)"
     r" (?:cut |taken |trimmed |chopped |peeled )?off\b"
 )
-_GREENS_ONLY = re.compile(
+_GREENS_ONLY = LatePattern(
     r"(?<=\()(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?)(?: only)?(?=\))"
     r"|(?<=[a-z] )(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?) only\b"
 )
-_HALF_USED = re.compile(r"\b(?:half|1/2) (?:used|eaten)\b(?! by)")
+_HALF_USED = LatePattern(r"\b(?:half|1/2) (?:used|eaten)\b(?! by)")
 # `1/2 x 500g mince` is half of such a pack.
-_PART_OF_PACK = re.compile(
+_PART_OF_PACK = LatePattern(
     r"(?<![\w/.])(1/2|half|1/3|1/4|3/4|2/3|a third|a quarter) ?(?:x|of an?|of|an?|) ?(?=\d)"
     r"(\d{2,4}) ?(k?g|ml|oz|lbs?)\b"
 )
 # Whoever says tin means those in tomato sauce, unless another kind is told; a can of beans may be any.
-_TIN_OF_BEANS = re.compile(r"\b(tins?(?: of| ?[-:])?) beans\b|\bbeans\b(?=.*\btins?\b)")
-_OTHER_BEANS = re.compile(
+_TIN_OF_BEANS = LatePattern(r"\b(tins?(?: of| ?[-:])?) beans\b|\bbeans\b(?=.*\btins?\b)")
+_OTHER_BEANS = LatePattern(
     r"\b(?:kidney|black|butter|cannellini|haricot|pinto|borlotti|green|mixed|broad|white|red|chick|lima|navy|baked"
     r"|adzuki|refried|runner|french|dry|dried|water|brine|chilli|chili|fava|soya|garden|bean"
     r")\b"
@@ -109,81 +110,70 @@ _OTHER_BEANS = re.compile(
 
 
 # What a dish holds, told in a bracket: `stew (onion inside)`.
-_DISH = re.compile(
+_DISH = LatePattern(
     r"\b(?:soup|stew|curry|chill?i|sauce|bol\w*|ragu|stir|lasagne|pie|dh?al|daal|casserole|tagine|gravy|stock|broth"
     r"|sausages?|burgers?|meatballs?|hummus|salsa|dip|mix|filling|stuffing|risotto|pasta|veg"
     r"|snags?|refried\w*|refryed|powder|seasoning|granules|cubes?|pesto|wings|nuggets|kievs?|rice)\b"
 )
-_SAYS_SO = re.compile(
+_SAYS_SO = LatePattern(
     r"\(\s*(?:it )?(?:has|got|contains?|made with) ([a-z]+(?: [a-z]+)?)(?: (?:in|inside))?(?: it)?\s*\)"
 )
 # `palak (onion garlic wala)`: no things of their own.
-_MADE_WITH = re.compile(
+_MADE_WITH = LatePattern(
     r"\(\s*(?:with |has |in )?((?:onions?|garlic)(?: ?(?:and|&|\+|/|-)? ?(?:onions?|garlic))?)"
     r" (?:wala|waala|wali|waali|tadka|based|heavy|type|version|one)\s*\)"
 )
-_ONLY_A_VESSEL = re.compile(
+_ONLY_A_VESSEL = LatePattern(
     r"(?:the |a |an |my |big |small |old )*(?:pot|tub|box|bowl|tupperware|container|dish|thing|jar|bag|pan)\b(?! of)"
 )
 _SAYS = (
-    r"(?:(?:it|which|they|i|we|pack|packet|label|tin|jar) )?(?:has|have|got|contains?|with|w/?|some|there'?s"
-    r"|made (?:it |them )?(?:with|w/)|says?|lists?|check(?:ed)?,?|full of|loads of|plenty)"
+    r"(?:check o?,? ?)?(?:i think )?(?:(?:it|which|they|i|we|pack|packet|label|tin|jar) )?"
+    r"(?:has|have|gets?|got|contains?|with|w/?|some|there'?s|made (?:it |them )?(?:with|w/)|says?|lists?"
+    r"|check(?:ed)?,?|full of|loads of|plenty)"
 )
 _WHEREIN = r"(?: (?:in|inside|in it|on it|in there|in them|in this|on (?:the )?(?:pack|packet|label|tin|jar|back)))"
-_HELD = re.compile(
+_HELD = LatePattern(
     rf"\(\s*(?:{_SAYS} )*"
     r"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:powder|granules|salt|pdr|pwdr|stuff))?"
     rf"{_WHEREIN}?(?:,? (?:i checked|sadly|of course|obviously|obvs|god help me|unfortunately|sorry))?\s*\)"
 )
 
 
-_MADE = re.compile(r"\b(?:left ?overs?|home ?made|made|takeaway|take ?out|cooked)\b")
+_MADE = LatePattern(r"\b(?:left ?overs?|home ?made|made|takeaway|take ?out|cooked)\b")
 # An onion that has sprouted is no food of its own.
-_SPROUTED = re.compile(
+_SPROUTED = LatePattern(
     r"\b((?:onions?|shallots?|potato(?:es)?|spuds?|tatties|garlic|ginger)\b[^,;&]*?[,;(]? ?)(?:has |have )?sprouted\b"
 )
-_IN_IT = re.compile(r" (?:inside|in it|in there)\s*\)")
+_IN_IT = LatePattern(r" (?:inside|in it|in there)\s*\)")
 # A dessertspoon is two teaspoons: common practice, no source.
-_DESSERTSPOONS = re.compile(r"(?<![\w/.])(\d+(?:\.\d+)?) ?(?:dsp|dessert ?spoon(?:ful)?)s?\b")
-_FREE_OF = re.compile(r"\b([gld])/f\b")
+_DESSERTSPOONS = LatePattern(r"(?<![\w/.])(\d+(?:\.\d+)?) ?(?:dsp|dessert ?spoon(?:ful)?)s?\b")
+_FREE_OF = LatePattern(r"\b([gld])/f\b")
 
 
+# `two don black finish`: they have gone black, and are there.
+_DON_BLACK = LatePattern(r"\bdon (?=(?:black|ripe|yellow|brown)\b)(\w+)(?: finish)?")
+# The American word is of a mix, the British one of the chilli alone.
+_CHILI_POWDER = LatePattern(r"(?:(?<=^)|(?<=[,;.&+] )|(?<=\band ))chili powder\b(?! (?:blend|mix))")
+_BUNCH_OF_BANANAS = LatePattern(r"\bbunch\b(?=.*\bbananas?\b)|(?<=banana )bunch\b|(?<=bananas )bunch\b")
+# `a tin an a bag`.
+_AN_A = LatePattern(r"\ban (?=(?:a|an|\d+|one) )")
 # Leaves are frozen in little lumps.
-_LUMPS = re.compile(r"\b(?:blocks|lumps?|nuggets|pellets|pucks|balls|chunks|bits)\b(?! of)")
-_FROZEN_LEAVES = re.compile(
+_LUMPS = LatePattern(r"\b(?:blocks|lumps?|nuggets|pellets|pucks|balls|chunks|bits)\b(?! of)")
+_FROZEN_LEAVES = LatePattern(
     r"\b(?:frozen|frz\w*|froz\w*)\b.*\b(?:spinach|kale|chard|greens)\b"
     r"|\b(?:spinach|kale|chard|greens)\b.*\b(?:frozen|freezer|frz\w*)\b"
 )
 # A kilo of it is meal, a bowl of it porridge.
-_PAP = re.compile(
+_PAP = LatePattern(
     r"\bpap\b(?=[ ,:-]*(?:\d+(?:\.\d)? ?(?:kg|kilos?)|(?:big |full |half )*(?:bag|sack)))"
     r"|(?<=kg )pap\b|(?<=bag )pap\b|(?<=bag of )pap\b|(?<=kg of )pap\b"
 )
 # So many of what grows in hands: `plantain 3 fingers`, `okro 10 fingers`.
-_FINGERS = re.compile(r"\b(?<!fish )(?<!lady )(?<!ladys )(?<!lady's )(?<!ladies )fingers?\b")
-_COMES_IN_FINGERS = re.compile(r"\b(?:bananas?|plantains?|ok[r]os?|okras?|ochros?|ochras?|bhindi|matoke|turmeric)\b")
-# Leaves are frozen in little lumps.
-_LUMPS = re.compile(r"\b(?:blocks|lumps?|nuggets|pellets|pucks|balls|chunks|bits)\b(?! of)")
-_FROZEN_LEAVES = re.compile(
-    r"\b(?:frozen|frz\w*|froz\w*)\b.*\b(?:spinach|kale|chard|greens)\b"
-    r"|\b(?:spinach|kale|chard|greens)\b.*\b(?:frozen|freezer|frz\w*)\b"
-)
-# A kilo of it is meal, a bowl of it porridge.
-_PAP = re.compile(
-    r"\bpap\b(?=[ ,:-]*(?:\d+(?:\.\d)? ?(?:kg|kilos?)|(?:big |full |half )*(?:bag|sack)))"
-    r"|(?<=kg )pap\b|(?<=bag )pap\b|(?<=bag of )pap\b|(?<=kg of )pap\b"
-)
-# So many of what grows in hands: `plantain 3 fingers`, `okro 10 fingers`.
-_FINGERS = re.compile(r"\b(?<!fish )(?<!lady )(?<!ladys )(?<!lady's )(?<!ladies )fingers?\b")
-_COMES_IN_FINGERS = re.compile(r"\b(?:bananas?|plantains?|ok[r]os?|okras?|ochros?|ochras?|bhindi|matoke|turmeric)\b")
-# What stands in for meat by its own word for it.
-_MOCK = re.compile(
-    r"\b(?:fake|faux|mock|pretend|meatless|meat[ -]?free|plant[ -]?based|vegetarian) "
-    r"(?=(?:bacon|ham|chicken|turkey|duck|mince|sausages?|burgers?|beef|meat|meatballs?|fish|tuna|nuggets?)\b)"
-)
+_FINGERS = LatePattern(r"\b(?<!fish )(?<!lady )(?<!ladys )(?<!lady's )(?<!ladies )fingers?\b")
+_COMES_IN_FINGERS = LatePattern(r"\b(?:bananas?|plantains?|ok[r]os?|okras?|ochros?|ochras?|bhindi|matoke|turmeric)\b")
 # Words of Indian English: so many numbers of a vegetable, and the cloves of a bulb.
-_NUMBERS_OF_PODS = re.compile(r"\bdrumsticks?(?=,? \d+ ?nos?\b)|(?<=\bnos )drumsticks?\b|(?<=\bno )drumsticks?\b")
-_GARLIC_FLAKES = re.compile(r"(?<=\bgarlic )(\d+) flakes?\b|(?<!\w)(\d+) flakes?(?= (?:of )?garlic\b)")
+_NUMBERS_OF_PODS = LatePattern(r"\bdrumsticks?(?=,? \d+ ?nos?\b)|(?<=\bnos )drumsticks?\b|(?<=\bno )drumsticks?\b")
+_GARLIC_FLAKES = LatePattern(r"(?<=\bgarlic )(\d+) flakes?\b|(?<!\w)(\d+) flakes?(?= (?:of )?garlic\b)")
 
 
 def one_word(text: str) -> str:
@@ -262,6 +252,10 @@ def plainly_put(text: str) -> str:
         text = _GARLIC_FLAKES.sub(lambda found: f"{found[1] or found[2]} cloves", text)
     if "finger" in text and _COMES_IN_FINGERS.search(text):
         text = _FINGERS.sub(" ", text)
+    text = _DON_BLACK.sub(r"gone \1", text) if "don " in text else text
+    text = _CHILI_POWDER.sub("chili powder blend", text) if "chili" in text else text
+    text = _BUNCH_OF_BANANAS.sub("hand", text) if "banana" in text else text
+    text = _AN_A.sub("and ", text) if " an " in text else text
     text = _LUMPS.sub("cubes", text) if "fr" in text and _FROZEN_LEAVES.search(text) else text
     text = _PAP.sub("mealie meal", text) if "pap" in text else text
     text = _IN_WATER.sub(" ", text)

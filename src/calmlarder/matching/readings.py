@@ -40,6 +40,8 @@ def readings_of(words: Words) -> list[Reading]:
     counts = Counter(chain.from_iterable(lexicon.with_word.get(word, ()) for word in sorted(known)))
     found: dict[str, Reading] = {}
     for index, count in counts.items():
+        if lexicon.lacks_two(index, count):
+            continue
         one = lexicon.names[index]
         lacking = len(one.core) - count
         if lacking > 1 or (lacking == 1 and (one.has_and or not (one.core - known) <= GENERIC)):

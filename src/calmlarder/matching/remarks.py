@@ -3,6 +3,7 @@
 import re
 
 from calmlarder.matching.lacks import NotThere
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, is_note
 from calmlarder.matching.part import WORD
@@ -69,9 +70,9 @@ _BEGINS = (
     r"(?: (?:gone|mine|theirs|hers|his|rubbish|off|ok|fine|later|tbc|to follow))?",
     r"(?:checked|counted|typed|updated|last checked|as of)(?= )",
 )
-_REMARK = re.compile(rf"{_LEAD}(?:{'|'.join(_BEGINS)})(?![\w'])")
+_REMARK = LatePattern(rf"{_LEAD}(?:{'|'.join(_BEGINS)})(?![\w'])")
 # A fridge that stood warm; what it says of freezers behind it names no food.
-_NO_POWER = re.compile(
+_NO_POWER = LatePattern(
     rf"{_LEAD}(?:there'?s |there is |we have |had )?"
     r"(?:(?:no|without) (?:light|power|electric(?:ity)?|current)\b(?! (?:bars?|balls?|kettle))"
     r"|(?:the )?(?:power|electric(?:ity)?|current)(?:'?s| is| was| went| has been)? (?:off|out|gone|cut)\b"
@@ -94,24 +95,24 @@ _WHOSE = (
     r"mine|ours|my stuff|our stuff|my shelf|me|us|shared|shared stuff|communal|house|everyone(?:'?s)?|theirs"
     r"|not mine|not ours|hands off|(?:flat|house|room)mates?'?s?(?: stuff| shelf)?|others'?|kids'?"
 )
-_HEADING = re.compile(
+_HEADING = LatePattern(
     rf"(?:(?:in |on )?(?:the |my |our )?(?:{_PLACES})(?: (?:stuff|things|bits|food|items))?|(?:{_WHOSE}))\s*[:\-–.]*\s*"
 )
 _A_SENTENCE = 5  # words behind a remark's beginning, of which a strange one is no food: ours
-_NOTHING_WITH = re.compile(rf"{_LEAD}nothing (?:with|containing) \w+")
+_NOTHING_WITH = LatePattern(rf"{_LEAD}nothing (?:with|containing) \w+")
 _NO_HEADING = frozenset({"leftover", "leftovers", "kids"})  # they stand for food as well, unless a colon is behind
 _ENDS = " .!?,;()[]/'\"-~*#:"
 
 
 # What nobody eats, or no person.
 _ANIMALS = r"(?:cat|dog|kitten|puppy|pet|hamster|guinea pig|bird|fish|hen)"
-_NO_FOOD = re.compile(
+_NO_FOOD = LatePattern(
     rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|treats?|kibble|pellets|nibbles|litter)\b.*|bird ?seeds?\b.*"
     r"|(?:[\w,.]+ )*?(?:cling ?film|tin ?foil|kitchen ?foil|bin ?(?:bags?|liners?)|washing up liquid|batteries|loo roll"
     r"|toilet (?:roll|paper)|kitchen ?roll|paper towels?|dishwasher tablets?|sandwich bags|freezer bags|candles)\b.*"
 )
 # `bait - squid - not food`: whatever it is called, it is not there to be eaten.
-_SAID_NO_FOOD = re.compile(
+_SAID_NO_FOOD = LatePattern(
     r"[^,;&+]*[,;(]? ?\b(?:(?:is |are )?not|isn'?t|aren'?t|no) (?:a |for |any )?(?:food|eating|edible"
     r"|human consumption)\b[ ).!]*|(?:[\w,.-]+ )*?\(?(?:cosmetics?|eye ?drops|insulin|face masks?"
     r"|nail (?:varnish|polish)|fishing bait|medicines?|medication|camera film|ice ?packs?|ice ?cubes)\b.*"

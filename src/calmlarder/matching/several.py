@@ -16,6 +16,7 @@ from calmlarder.matching.headings import (
     without_heading,
 )
 from calmlarder.matching.kinds import KIND, kinds_of_one
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
 from calmlarder.matching.name_index import expanded
@@ -27,21 +28,21 @@ from calmlarder.matching.states import FITS
 from calmlarder.matching.unclear_piece import counted_apart, is_strange, joined_to_strange, some_clear
 from calmlarder.matching.words import SMALL, singular
 
-_SAYS_MORE = re.compile(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
-_TWO_NUMBERED = re.compile(r"(\d{1,2} [a-z][a-z ]*?) (\d{1,2} [a-z][a-z ]*)")
-_TINS_HEADING = re.compile(r"(?:tins|cans|tinned)(?: stuff)? ?[:-]")
-_SORTS_OF = re.compile(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\s*")
+_SAYS_MORE = LatePattern(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
+_TWO_NUMBERED = LatePattern(r"(\d{1,2} [a-z][a-z ]*?) (\d{1,2} [a-z][a-z ]*)")
+_TINS_HEADING = LatePattern(r"(?:tins|cans|tinned)(?: stuff)? ?[:-]")
+_SORTS_OF = LatePattern(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\s*")
 # `something orange, soup?`: who typed it does not know what it is.
-_RIDDLE = re.compile(r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b")
-_HOLDS = re.compile(r"\bwith (?:onions?|garlic)\b")
-_HOLDS_TWO = re.compile(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-z]+\b")
-_ALLIUM = re.compile(r"\b(?:onions?|garlic|shallots?|leeks?)\b")
-_COOKED_WITH = re.compile(r"\b(?:boiled|cooked|stewed|simmered|braised|done|made) (?:up )?with\b")
-_TWO_FLAVOURS = re.compile(
+_RIDDLE = LatePattern(r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b")
+_HOLDS = LatePattern(r"\bwith (?:onions?|garlic)\b")
+_HOLDS_TWO = LatePattern(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-z]+\b")
+_ALLIUM = LatePattern(r"\b(?:onions?|garlic|shallots?|leeks?)\b")
+_COOKED_WITH = LatePattern(r"\b(?:boiled|cooked|stewed|simmered|braised|done|made) (?:up )?with\b")
+_TWO_FLAVOURS = LatePattern(
     r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+) (pies?|pasty|pasties|quiches?|soup|tarts?|slices?|bakes?|crisps|ravioli"
     r"|tortellini|sandwich(?:es)?|pate|turnovers?|sausages?|burgers?|kievs?|pizzas?|stuffing|stew|casserole)\b"
 )
-_TIN = re.compile(r"\b(?:tins?|cans?|canned|tinned)\b")
+_TIN = LatePattern(r"\b(?:tins?|cans?|canned|tinned)\b")
 # What other things lie in or taste of.
 _FLAVOURS = frozenset({"tomato", "spice", "herb", "citrus", "allium", "oil", "acid", "sauce", "condiment", "soy-sauce"})
 
@@ -62,6 +63,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         return [_asked(whole)]
     if not brackets and (apart := counted_apart(text, hints, lexicon) or joined_to_strange(text, hints, lexicon)):
         return apart
+    if glossed := _in_english(whole, text, brackets, (hints, lexicon)):
+        return [glossed]
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
     if whole.named.outcome == "matched" and not (
@@ -99,7 +102,7 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         ):
             return _without_bracket(several, text, hints, lexicon)
         return several
-    heading, *behind = COLON.split(text, maxsplit=1)
+    heading, *behind = COLON.split(text, 1)
     inside = of_one_heading(heading, behind, hints, lexicon) or listed((*brackets, *behind), hints, text, lexicon)
     if inside:
         return inside
@@ -321,6 +324,22 @@ def _named_in_bracket(whole: Part, text: str, brackets: tuple[str, ...], how: tu
             if part.named.outcome == "matched" and part.named.foods != whole.named.foods:
                 return part._replace(words=whole.words, amount=whole.amount)
     return whole
+
+
+def _in_english(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part | None:
+    """The food whose whole name in a bracket tells what one word of another tongue before it means."""
+    hints, lexicon = how
+    inside = brackets[0].strip(ENDS) if brackets else ""
+    if not inside or inside.split()[0] in WITH:
+        return None
+    words = WORD.findall(text.rstrip(ENDS).removesuffix(inside))
+    outside = [word for word in words if not says_amount(word) and singular(word) not in HARMLESS]
+    if len(outside) != 1 or singular(outside[0]) not in lexicon.elsewhere or len(brackets) != 1:
+        return None
+    if " ".join(bare_words(brackets[0])) not in lexicon.spelt:
+        return None
+    part = name_part(brackets[0], hints, lexicon, whole_name=True)
+    return part._replace(words=whole.words, amount=whole.amount) if part.named.outcome == "matched" else None
 
 
 def _pairs(sides: list[str]) -> Iterator[tuple[str, str]]:

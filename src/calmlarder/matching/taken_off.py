@@ -42,7 +42,7 @@ _INSIDE = LatePattern(
     r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b",
     needs=(" inside", " in it", " in the", " remain"),
 )
-_OF_SO_MANY = re.compile(
+_OF_SO_MANY = LatePattern(
     r"(?<![\w/.])(\d{1,2}) (?:out )?of (\d{1,2})(?![\w/.%])(?! ?(?:k?g|ml|l|oz|lbs?)\b)(?: (?:left|remain(?:ing)?))?"
 )
 _BOX = r"(?:carton|tray|box|pack|packet|crate|case|flat)s?"

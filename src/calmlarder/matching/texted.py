@@ -1,72 +1,72 @@
 """Words of messages that tell neither a food nor how much of it: prices, wrapping, who may have it."""
 
-import re
+from calmlarder.matching.late_patterns import LatePattern
 
-_OFF_THE_BBQ = re.compile(
+_OFF_THE_BBQ = LatePattern(
     r"\b(?:bbq|barbecue)'?e?d? (?=left ?overs?\b)|(?<=left over )bbq\b|(?<=leftover )bbq\b"
     r"|\b(?:from|off) (?:the |last night'?s )?(?:bbq|barbecue|barbie|braai)\b|\b(?:bbq|braai)'?e?d\b"
 )
-_LEFT_OVER = re.compile(r"\bleft[ -]over(?=s?\b)")
+_LEFT_OVER = LatePattern(r"\bleft[ -]over(?=s?\b)")
 # `paneer-400g`, `rice -2 cups`: a dash that parts a food from its amount, and no minus; days keep theirs.
-_DASH = re.compile(
+_DASH = LatePattern(
     r"\b(?!(?:omega|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|exp|date|dated|before|opened|best|use)[a-z]*\b)"
     r"([a-z]{3,}\)?) ?-(?=\d{1,4}(?:[ (]|$|k?gm?s?\b|ml\b|l\b))"
 )
-_DASH_BEHIND_LABEL = re.compile(r"\b(use by|best before|opened|dated?|exp|bbe?|ub|ubd) ?- ?(?=\d)")  # `ub-14/3`
+_DASH_BEHIND_LABEL = LatePattern(r"\b(use by|best before|opened|dated?|exp|bbe?|ub|ubd) ?- ?(?=\d)")  # `ub-14/3`
 _CUT = r"(breasts?|thighs?|legs?|wings?|drumsticks?|fillets?)"
-_CUTS = re.compile(rf"\bchicken[:,]? (\d{{1,2}}) {_CUT},? (?:and |& ?|\+ ?|plus )?(\d{{1,2}}) {_CUT}\b")
-_CUTS_BEHIND = re.compile(rf"\bchicken {_CUT} (\d{{1,2}}),? (?:and |& ?|\+ ?|plus )?{_CUT} (\d{{1,2}})\b")
+_CUTS = LatePattern(rf"\bchicken[:,]? (\d{{1,2}}) {_CUT},? (?:and |& ?|\+ ?|plus )?(\d{{1,2}}) {_CUT}\b")
+_CUTS_BEHIND = LatePattern(rf"\bchicken {_CUT} (\d{{1,2}}),? (?:and |& ?|\+ ?|plus )?{_CUT} (\d{{1,2}})\b")
 # So long a piece of it, unless it tells the size of a round thing.
-_INCHES = re.compile(
+_INCHES = LatePattern(
     r"\b(?:about )?\d{1,2}(?:[./]\d)? ?(?:inch(?:es)?|cm)\b(?: (?:piece|bit|long|chunk|end)\b)?(?: of\b)?"
 )
-_ROUND = re.compile(
+_ROUND = LatePattern(
     r"tortilla|wrap|pizza|pancake|\bpie\b|base|case|roti|naan|ginger|galangal|turmeric|pitta|pita|sausage|sub"
 )
-_INCH_OF = re.compile(r"\b(?:with )?(?:about )?(?:an? |one )?inch of (?=[a-z])")
-_TWO_OLIVES = re.compile(r"\b(?:black|green|kalamata) (?:and|n|&|\+) (?:black|green|kalamata) olives\b")
-_PRICE = re.compile(
+_INCH_OF = LatePattern(r"\b(?:with )?(?:about )?(?:an? |one )?inch of (?=[a-z])")
+_TWO_OLIVES = LatePattern(r"\b(?:black|green|kalamata) (?:and|n|&|\+) (?:black|green|kalamata) olives\b")
+_PRICE = LatePattern(
     r"[£$€] ?\d+(?:[.,]\d\d?)?\b(?![.,]?\d| off)(?: (?:sticker|each|a ?piece|the lot))?|\b\d{2}p\b"
 )  # money is no amount
 # A chook is a whole bird unless it was cooked; Chinese leaf is a cabbage and no leaf of one.
-_CHOOK = re.compile(r"\b(cooked|bbq|rotisserie|roast(?:ed)?|hot) chook\b")
-_CHINESE_LEAF = re.compile(r"\bchinese lea(?:f|ves)\b")
+_CHOOK = LatePattern(r"\b(cooked|bbq|rotisserie|roast(?:ed)?|hot) chook\b")
+_CHINESE_LEAF = LatePattern(r"\bchinese lea(?:f|ves)\b")
 # How a thing is wrapped is no food and no amount; neither is `a bit` before how it looks.
-_WRAPPED = re.compile(
+_WRAPPED = LatePattern(
     r",? ?\b(?:wrapped |covered |sealed |all )?(?:up )?(?:in|under|with) (?:a |some |the )?(?:bit of )?"
     r"(?:cling ?film|cling ?wrap|plastic(?: wrap)?|tin ?foil|foil|bees ?wax wrap)\b"
 )
-_A_BIT_SO = re.compile(
+_A_BIT_SO = LatePattern(
     r"\b(going|gone|getting|looking|is|are|turning|turned|smells?|smelling|now|feeling|tastes?) (?:a )?"
     r"(?:wee |little )?bit (?=[a-z])(?!of\b|sour\b)"
     r"|([,(]) ?(?:a |just a )?(?:wee |little )?bit (?=[a-z]+\)?\s*$)(?!left\b|more\b|only\b|sour\b)"
 )
 # `2 sausages left in pack`: so many of them, and no packs.
-_LEFT_IN_PACK = re.compile(
+_LEFT_IN_PACK = LatePattern(
     r"^((?:about |only |just |maybe )?(?:\d{1,2}|one|two|three|four|five|six|few|a few) [a-z][a-z ]*?)"
     r"(?: left)? in (?:the |a |an? open(?:ed)? |open(?:ed)? |its |their )?"
     r"(?:pack|packet|bag|box|carton|tray|net)\b(?! of)"
 )
-_MAY_HAVE = re.compile(
+_MAY_HAVE = LatePattern(
     r"\b(i|we|you|u|they|anyone) can (?=(?:have|use|eat|take|nick|finish|share|cook|only|still|prob)\b)"
 )
-_STRIPS = re.compile(r"(?<=[a-z]) strips?\b(?! of)")
-_THING_OF = re.compile(r"\b(an?|half an?|the|this|1|one|half|2|two|most of an?) (?:little |big )?things? of (?=[a-z])")
+_STRIPS = LatePattern(r"(?<=[a-z]) strips?\b(?! of)")
+_THING_OF = LatePattern(r"\b(an?|half an?|the|this|1|one|half|2|two|most of an?) (?:little |big )?things? of (?=[a-z])")
 # Their cups are pots: `yogurt cups 4`.
-_IN_CUPS = re.compile(
+_IN_CUPS = LatePattern(
     r"\b(yog\w*|yoghurts?|guac\w*|hummus|pudding|custard|jell[yo]|apple ?sauce|fruit|cottage cheese|rice pudding)"
     r" cups?\b"
 )
-_ISH = re.compile(r"(?<=\d)[ -]?ish\b")  # `4ish`, `300ish g`
+_ISH = LatePattern(r"(?<=\d)[ -]?ish\b")  # `4ish`, `300ish g`
 # How lean it is: `93/7`, `80/20`.
-_LEAN = re.compile(r"(?<![\w/.])(?:[789]\d)/(?:[1-9]|[123]\d)(?![\w/])")
-_MINCED = re.compile(r"\b(?:ground|minced?|beef|turkey|pork|hamburger|burgers?)\b")
+_LEAN = LatePattern(r"(?<![\w/.])(?:[789]\d)/(?:[1-9]|[123]\d)(?![\w/])")
+_MINCED = LatePattern(r"\b(?:ground|minced?|beef|turkey|pork|hamburger|burgers?)\b")
 # What became of the rest of it tells nothing of what is there.
-_OTHER_HALF = re.compile(
+_OTHER_HALF = LatePattern(
     r"[ ,;(-]+(?:the |its |we |i )?(?:other (?:half|one|bit|part)|rest) (?:(?:is|was|has|been|already|got) )*"
     r"(?:used|eaten|gone|cooked|binned|chucked)(?: up| already)?\)?"
 )
-_OF_A_TYPE = re.compile(r"(?<=[a-z]{3}) type (?=[a-z]{3})(?!of\b|flour\b)")
+_OF_A_TYPE = LatePattern(r"(?<=[a-z]{3}) type (?=[a-z]{3})(?!of\b|flour\b)")
 
 
 def as_texted(text: str) -> str:

@@ -1,8 +1,7 @@
 """A line of several foods of which some are clear: those stand, and only the others are asked about."""
 
-import re
-
 from calmlarder.matching.headings import dishes_left_over
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.notes import DECIDING, DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITH, WITHOUT, is_note
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
@@ -11,9 +10,9 @@ from calmlarder.matching.states import FITS
 from calmlarder.matching.words import SMALL, singular
 
 # A stroke stands between two words for one thing as often as between two things.
-_BETWEEN = re.compile(r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w))\s*")
-_JOINED = re.compile(r"&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)")
-_OTHERWISE = re.compile(r"\bor\b|\bmix(?:ed)?\b|\bwith\b|[/?:]|\bw/")
+_BETWEEN = LatePattern(r"\s*(?:,|;|&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w))\s*")
+_JOINED = LatePattern(r"&|\+|\band\b|\bplus\b|(?<!\w)n(?!\w)")
+_OTHERWISE = LatePattern(r"\bor\b|\bmix(?:ed)?\b|\bwith\b|[/?:]|\bw/")
 _SAYS_NOTHING = SMALL | NOTES | HARMLESS | SOFT | frozenset(FITS)
 
 

@@ -3,21 +3,21 @@
 So each line says by itself where it is and whose, when it is kept, edited or asked about later.
 """
 
-import re
 from collections.abc import Iterable, Iterator
 
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.line_text import without_bullet
 from calmlarder.matching.remarks import is_heading
 from calmlarder.matching.words import plain
 
-_FREEZER = re.compile(r"(?:in |on )?(?:the |my |our )?(?:freezers?|frozen)(?: (?:stuff|things|bits|food|items))?")
-_NOT_OURS = re.compile(r"not (?:mine|ours)|theirs|hands off|(?:flat|house|room)mates?'?s?(?: stuff| shelf)?|others'?")
-_WHOSE = re.compile(
+_FREEZER = LatePattern(r"(?:in |on )?(?:the |my |our )?(?:freezers?|frozen)(?: (?:stuff|things|bits|food|items))?")
+_NOT_OURS = LatePattern(r"not (?:mine|ours)|theirs|hands off|(?:flat|house|room)mates?'?s?(?: stuff| shelf)?|others'?")
+_WHOSE = LatePattern(
     r"mine|ours|my stuff|our stuff|my shelf|me|us|shared(?: stuff)?|communal|house|everyone(?:'?s)?|kids'?"
 )
-_SAYS_WHERE = re.compile(r"\b(?:freezer|frzr|frozen|fridge|refrigerator|cupboard|pantry|larder|shelf|counter)\b")
-_SAYS_WHOSE = re.compile(r"\b(?:mine|ours|our|my|shared|everyone(?:'s)?)\b|[a-z]'s\b")
-_COMMENT = re.compile(r"(?:^|\s)#.*$")
+_SAYS_WHERE = LatePattern(r"\b(?:freezer|frzr|frozen|fridge|refrigerator|cupboard|pantry|larder|shelf|counter)\b")
+_SAYS_WHOSE = LatePattern(r"\b(?:mine|ours|our|my|shared|everyone(?:'s)?)\b|[a-z]'s\b")
+_COMMENT = LatePattern(r"(?:^|\s)#.*$")
 
 
 def under_headings(lines: Iterable[str]) -> Iterator[str]:

@@ -1,16 +1,18 @@
 """What was made from files before, kept in the user's cache folder and dropped at the slightest doubt.
 
 A value is found again by a digest of everything it was made from, the code that made it included, and has its own
-digest before it. It is plain JSON, so reading it can run nothing. Whatever is wrong with the folder or the file, the
-value is made anew; nothing is lost by deleting it. A file is a head with both digests, the names of the values as a
-JSON list, and each value as JSON on a line of its own.
+checksum before it. It is plain JSON, so reading it can run nothing. Whatever is wrong with the folder or the file, the
+value is made anew; nothing is lost by deleting it. A file is a head with digest and checksum, the names of the values
+as a JSON list, and each value as JSON on a line of its own.
 """
 
 import hashlib
 import json
 import os
+import zlib
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import suppress
+from functools import lru_cache
 from pathlib import Path
 from tempfile import mkstemp
 from typing import Any
@@ -25,10 +27,15 @@ def digest_of(files: Iterable[Path]) -> str:
     """A digest of the names and bytes of files. Raises OSError."""
     digest = hashlib.blake2b(digest_size=32)
     for path in files:
-        content = path.read_bytes()
-        digest.update(f"{path.name} {len(content)}\n".encode())
-        digest.update(content)
+        found = path.stat()
+        digest.update(f"{path.name} {_digest_of(path, found.st_mtime_ns, found.st_size)}\n".encode())
     return digest.hexdigest()
+
+
+@lru_cache(maxsize=1024)  # the tables and the names in them are made of the same files
+def _digest_of(path: Path, changed_ns: int, size: int) -> str:
+    """A digest of a file's bytes, read once as long as it does not change."""
+    return hashlib.blake2b(path.read_bytes(), digest_size=32).hexdigest()
 
 
 class Kept(Mapping[str, Any]):
@@ -80,7 +87,7 @@ def keep(name: str, made_from: str, values: Mapping[str, Any]) -> None:
 
 
 def _head(made_from: str, content: bytes) -> bytes:
-    return f"{made_from} {hashlib.blake2b(content, digest_size=32).hexdigest()}\n".encode()
+    return f"{made_from} {zlib.crc32(content):08x}\n".encode()
 
 
 def _folder() -> Path | None:

@@ -3,9 +3,9 @@
 import math
 from collections.abc import Callable, Mapping
 from functools import cached_property
-from typing import Any
+from typing import Any, NamedTuple
 
-from calmlarder.compose.largest_errors import LoadTerm, largest_errors, most_of, total
+from calmlarder.compose.largest_errors import LoadTerm, largest_errors, total
 from calmlarder.compose.limit_rows import LimitRow, limit_rows
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.variables import DishVariables
@@ -21,34 +21,85 @@ class Limits:
 
     def post(self, draft: DishVariables) -> None:
         """Bound every load that could reach its limit."""
-        for row in limit_rows(draft.problem):
-            posted = _Posted(draft, row)
+        for row, most in _reached(draft.problem):
+            posted = _Posted(draft, row, most)
             for room in row.rooms:
                 posted.likely(room)
                 posted.at_most(room)
                 posted.misjudged(room)
 
 
+class _Most(NamedTuple):
+    """The most that a dish could bring under a row: what is likely, and by food what may be off, and off by eye."""
+
+    likely: int
+    off: Mapping[str, int]
+    by_eye: Mapping[str, int]
+
+    def may_reach(self, room: Room, people: int) -> bool:
+        """Whether some dish could come to more than this room in any of the three ways."""
+        return (
+            self.may_be_likely(room, people) or self.may_be_at_most(room, people) or self.may_be_misjudged(room, people)
+        )
+
+    def may_be_likely(self, room: Room, people: int) -> bool:
+        """Whether what is likely may be more."""
+        return self.likely > room.likely * people
+
+    def may_be_at_most(self, room: Room, people: int) -> bool:
+        """Whether it may be more with the two largest deviations."""
+        if room.at_most is None:
+            return False
+        before = [off * people for off in room.before]
+        most = at_most_of(min(self.likely, room.likely * people), [*self.off.values(), *before])
+        return most > room.at_most * people
+
+    def may_be_misjudged(self, room: Room, people: int) -> bool:
+        """Whether it may be more where one thing is judged wrongly by eye."""
+        if room.used_up or not self.by_eye:
+            return False
+        return 100 * self.likely + max(self.by_eye.values()) > 100 * room.likely * people
+
+
+_KNOWN = "limits that may be reached"
+
+
+def _reached(problem: PatternProblem) -> tuple[tuple[LimitRow, _Most], ...]:
+    """The limits that some dish of the pattern could pass."""
+    if _KNOWN not in problem.known:
+        rows = ((row, _most_under(problem, row.uses)) for row in limit_rows(problem))
+        people = problem.wanted.people
+        problem.known[_KNOWN] = tuple(
+            (row, most) for row, most in rows if any(most.may_reach(room, people) for room in row.rooms)
+        )
+    found: tuple[tuple[LimitRow, _Most], ...] = problem.known[_KNOWN]
+    return found
+
+
+def _most_under(problem: PatternProblem, uses: Mapping[int, UseLoad]) -> _Most:
+    off: dict[str, int] = {}
+    by_eye: dict[str, int] = {}
+    for number, use in uses.items():
+        option = problem.options[number]
+        food = option.offered.food.id
+        by_weight = 0
+        if option.weighable and not use.settled:
+            more = max(0, math.ceil((use.error - use.by_eye) * option.unit)) * option.most
+            by_weight = more + math.ceil(use.on_scale(problem.wanted.tolerance))
+        off[food] = off.get(food, 0) + math.ceil(use.by_eye * option.unit) * option.most + by_weight
+        if use.likely and not use.settled:
+            likely = math.ceil(use.likely * option.unit) * option.most
+            by_eye[food] = by_eye.get(food, 0) + problem.wanted.tolerance.eye_percent * likely
+    return _Most(reach(problem, uses), off, by_eye)
+
+
 class _Posted:
-    """The terms of one row, and the most that a dish could bring under it."""
+    """The terms of one row."""
 
-    def __init__(self, draft: DishVariables, row: LimitRow) -> None:
+    def __init__(self, draft: DishVariables, row: LimitRow, most: _Most) -> None:
         self._draft, self._people = draft, draft.problem.wanted.people
-        self._uses = row.uses
-        self._reach = reach(draft.problem, row.uses)
+        self._uses, self._most = row.uses, most
         self._largest: dict[tuple[int, ...], Any] = {}  # the largest deviations, by what was eaten before
-
-    @cached_property
-    def _off(self) -> dict[str, list[LoadTerm]]:
-        return by_item(self._draft, self._uses, self._draft.off_terms)
-
-    @cached_property
-    def _off_reach(self) -> dict[str, int]:
-        return {item: most_of(terms) for item, terms in self._off.items()}
-
-    @cached_property
-    def _by_eye(self) -> dict[str, list[LoadTerm]]:
-        return by_item(self._draft, self._uses, self._draft.misjudged_terms)
 
     @cached_property
     def _load(self) -> Any:
@@ -56,42 +107,32 @@ class _Posted:
 
     def likely(self, room: Room) -> None:
         """All that is likely, together."""
-        if self._reach > room.likely * self._people:
+        if self._most.may_be_likely(room, self._people):
             self._draft.model.add(self._load <= room.likely * self._people * self._draft.active)
 
     def at_most(self, room: Room) -> None:
         """With the two largest deviations."""
-        if room.at_most is None:
+        if room.at_most is None or not self._most.may_be_at_most(room, self._people):
             return
         people, active = self._people, self._draft.active
-        before = [off * people for off in room.before]
-        most = at_most_of(min(self._reach, room.likely * people), [*self._off_reach.values(), *before])
-        if most <= room.at_most * people:
-            return
         if room.before not in self._largest:  # whose past is the same share the row's variables
-            items = [(total(terms), self._off_reach[item]) for item, terms in self._off.items()]
-            items += [(off * active, off) for off in before]
+            off = by_item(self._draft, self._uses, self._draft.off_terms)
+            items = [(total(terms), self._most.off[item]) for item, terms in off.items()]
+            items += [(before * people * active, before * people) for before in room.before]
             self._largest[room.before] = largest_errors(self._draft.model, items)
         self._draft.model.add(self._load + self._largest[room.before] <= room.at_most * people * active)
 
     def misjudged(self, room: Room) -> None:
         """Each thing judged by eye has room to be more than it was meant to be."""
-        if room.used_up:
-            return
-        allowed = 100 * room.likely * self._people
-        if not self._by_eye or 100 * self._reach + self._most_by_eye <= allowed:
-            return
-        self._draft.model.add(100 * self._load + self._worst_by_eye <= allowed * self._draft.active)
-
-    @cached_property
-    def _most_by_eye(self) -> int:
-        return max(most_of(terms) for terms in self._by_eye.values())
+        if self._most.may_be_misjudged(room, self._people):
+            allowed = 100 * room.likely * self._people
+            self._draft.model.add(100 * self._load + self._worst_by_eye <= allowed * self._draft.active)
 
     @cached_property
     def _worst_by_eye(self) -> Any:
         """No less than what is misjudged of any one thing."""
-        worst = self._draft.model.new_int_var(0, self._most_by_eye, "")
-        for terms in self._by_eye.values():
+        worst = self._draft.model.new_int_var(0, max(self._most.by_eye.values()), "")
+        for terms in by_item(self._draft, self._uses, self._draft.misjudged_terms).values():
             self._draft.model.add(worst >= total(terms))
         return worst
 

@@ -24,6 +24,7 @@ _WORDS: Mapping[str, str] = MappingProxyType(
         "Rescue": "less of what goes off first, or of protein food that does, is used up",
         "FewWeighings": "more to weigh",
         "FewOpenings": "another tin to open",
+        "FewThawed": "something to thaw first",
         "LittleTime": "more time to cook",
         "UsualItems": "fewer or more things in it than make such a dish",
         "UsualPortions": "amounts farther from those that make such a dish",

@@ -4,7 +4,7 @@ from calmlarder.compose.wishes import Wish
 from calmlarder.compose.wishes.again import NotAgainSoon
 from calmlarder.compose.wishes.day import WithinDay
 from calmlarder.compose.wishes.dislike import NotDisliked
-from calmlarder.compose.wishes.effort import FewOpenings, FewWeighings, LittleTime
+from calmlarder.compose.wishes.effort import FewOpenings, FewThawed, FewWeighings, LittleTime
 from calmlarder.compose.wishes.fitting import CookedBase, FittingBase, InfusedOil, NotInWater
 from calmlarder.compose.wishes.flavour import AtHome, Tastes
 from calmlarder.compose.wishes.likeness import Near
@@ -20,6 +20,6 @@ WISHES: tuple[Wish, ...] = (
     Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
     Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
     WithinDay(), NotAgainSoon(), Tolerated(), Steady(), InfusedOil(), NotInWater(), FittingBase(),
-    CookedBase(),
+    CookedBase(), FewThawed(),
     NotTooMuch(), NotDry(), SaltedNuts(),
 )  # fmt: skip

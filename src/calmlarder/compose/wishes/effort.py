@@ -3,7 +3,7 @@
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import USUAL_MINUTES
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import LATE_MINUTE, MINUTE, OPENING, POINT, WEIGHING
+from calmlarder.compose.weights import LATE_MINUTE, MINUTE, OPENING, POINT, THAWING, WEIGHING
 
 
 class FewWeighings:
@@ -31,6 +31,19 @@ class FewOpenings:
 
     def bound(self, problem: PatternProblem) -> int:
         """Nothing opened costs nothing."""
+        return 0
+
+
+class FewThawed:
+    """Each fish, meat or tofu that has to thaw first costs."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a thing."""
+        options = enumerate(draft.problem.options)
+        return [(-THAWING * POINT, draft.used[number]) for number, option in options if option.thaws]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """Nothing thawed costs nothing."""
         return 0
 
 

@@ -85,8 +85,9 @@ class Nourishing:
         """What is short even with every slot filled by what is richest in it."""
         least = 0
         for target in targets_of(problem):
-            rest = min(target.rest_most, most_of_options(problem, target.rest))
-            least += target.price * max(0, target.whole - most_of_options(problem, target.brings) - rest)
+            if target.whole:
+                rest = min(target.rest_most, most_of_options(problem, target.rest)) if target.rest else 0
+                least += target.price * max(0, target.whole - most_of_options(problem, target.brings) - rest)
         return -least
 
 
