@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
 from calmlarder.adapt.changed_lines import Part
-from calmlarder.adapt.collective import collective_names
+from calmlarder.adapt.collective import ALL_OF_THEM, collective_names
 from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.in_words import A_MIXTURE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
@@ -202,6 +202,8 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         several = words_of(step[start:end]) in told.several and len(meant) > 1
         if several:
             now, foods = of_several(meant - told.direct, meant, told)
+            if words_of(step[start:end])[-1] in ALL_OF_THEM:  # the list says what they are
+                now = _late_among(foods, told)
         else:
             if step[:end].endswith("s"):
                 meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
@@ -217,7 +219,7 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
                 done = end
             continue
         how = ""
-        if foods:
+        if foods and not (several and words_of(step[start:end])[-1] in ALL_OF_THEM):
             how, alone = _how(step, (start, end), foods[0], (text, behind, step[done:end]), told)
             soaked = alone or soaked
         told.marked.update(foods)
@@ -231,6 +233,15 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
     if soaked is not None:
         whole = without_soaking(whole, *soaked)
     return _OWN_STEP.sub(r"[No \1: left out.]", whole), list(found)
+
+
+def _late_among(foods: Iterable[str], told: Told) -> str:
+    """Which of the things that all go in at once has a time of its own."""
+    late = {food: told.changed[food] for food in foods if told.changed[food].heat}
+    return "; ".join(
+        f"{' and '.join(told.tables.food_by_id[one.food].name for one in change.to)} {change.heat.removeprefix('add ')}"
+        for change in late.values()
+    )
 
 
 def _of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:
