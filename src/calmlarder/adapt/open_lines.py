@@ -274,13 +274,15 @@ def _unmeasured(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
 
 
 def _alternatives(line: Counted, grams: Decimal, eaters: Eaters, tables: Tables) -> Iterator[Candidate]:
-    """What the line itself allows in the food's place, gram for gram."""
+    """What the line itself allows in the food's place: by its own amount where it has one, else gram for gram."""
+    measured = {one.food: Decimal(str(one.grams)) for one in line.read.instead if one.grams}
     for name in line.read.alternatives:
         food = tables.food_by_id.get(name)
         if food is None or food.id == line.food.id or tables.unknown_of(name):
             continue
         if suits_diet(food, eaters.diet) and not allergens_met(food, eaters.avoid):
             yield Candidate(
-                parts=(Serving(food, grams),), points=prices.ALTERNATIVE_POINTS, keeps="what the recipe itself allows",
+                parts=(Serving(food, measured.get(name, grams)),), points=prices.ALTERNATIVE_POINTS,
+                keeps="what the recipe itself allows",
                 loses="", when="", whens=("any",), caution="", source="the recipe",
             )  # fmt: skip

@@ -140,7 +140,9 @@ class LineReader:
             return None if again.outcome == "read" else first.model_copy(update={"said": as_written.line})
         foods = tuple(dict.fromkeys((*first.alternatives, other.food, *(one.food for one in other.also))))
         alternatives = tuple(food for food in foods if food not in {None, first.food})
-        return first.model_copy(update={"said": as_written.line, "alternatives": alternatives})
+        instead = (other.model_copy(update={"text": as_written.other}),) if _is_one(other) else ()
+        told_all = {"said": as_written.line, "alternatives": alternatives, "instead": instead}
+        return first.model_copy(update=told_all)
 
     def _part_of(self, shown: str, line: str) -> IngredientRead:
         """A piece of a line, which may itself be of several foods."""
