@@ -5,7 +5,8 @@ The pages are invented; what they hold is what a reader of them would say.
 
 import pytest
 
-from calmlarder.cookbook.lines import LineReader, with_headings
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.part_headings import with_headings
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.tables.book import Tables
 

@@ -43,7 +43,8 @@ class IngredientRead(BaseModel):
     `choices` names what it may mean where it must be asked;
     `alternatives` are foods the line itself allows in its place ("butter or oil"), `said` the words of the line
     without them, where these have words of their own ("(or 1 potato)"), which `instead` has read.
-    `also` are the further foods of a line that names several ("salt and pepper"), each read; a line of which one part is not read is not `read`.
+    `also` are the further foods of a line that names several ("salt and pepper"), each read; a line of which one part
+    is not read is not `read`.
     """
 
     model_config = ConfigDict(frozen=True)
