@@ -169,8 +169,8 @@ def test_a_last_word_of_what_is_dropped_leaves_the_step(adapt: Adapt) -> None:
 
 def test_what_is_filled_is_smaller_and_the_filling_has_a_word(adapt: Adapt) -> None:
     found = adapt(
-        "Stuffed tomatoes and peppers", "6 large ripe tomatoes", "4 green peppers", "250 g risotto rice", "40 g pine nuts",
-        "200 ml water",
+        "Stuffed tomatoes and peppers", "6 large ripe tomatoes", "4 green peppers", "250 g risotto rice",
+        "40 g pine nuts", "200 ml water",
         steps="1. Slice the tops off the tomatoes and peppers and scoop them out.\n"
         "2. Fill the tomatoes and peppers with the rice and pine nuts, pour in the water and bake for 90 minutes.",
     )  # fmt: skip
