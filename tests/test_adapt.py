@@ -178,9 +178,16 @@ def test_the_recipes_own_or_without_an_amount(adapted: Callable[..., Adapted]) -
 
 
 def test_what_is_optional_goes_first(adapted: Callable[..., Adapted]) -> None:
-    reads = [line("carrots", "carrot", 300), line("milk", "milk", 400, optional=True)]
+    reads = [line("carrots", "carrot", 300), line("avocado", "avocado", 400, optional=True)]
     (change,) = adapted(reads, serves=2).changes
     assert change.change == "out"
+
+
+def test_what_is_optional_stays_where_it_comes_free_of_lactose(adapted: Callable[..., Adapted]) -> None:
+    reads = [line("carrots", "carrot", 300), line("milk", "milk", 400, optional=True)]
+    (change,) = adapted(reads, serves=2).changes
+    assert change.change == "swap"
+    assert "lactose-free" in change.lines[0]
 
 
 def test_what_would_take_most_of_the_dish_away_cannot_be(adapted: Callable[..., Adapted]) -> None:

@@ -55,7 +55,8 @@ def adapt(
     else:
         opened = open_lines(lines.counted, serves, eaters, tables, told)
         # What is filled is counted out one a serving: it is not served smaller.
-        for times in (1,) if _filled_ones(told, tables) else (prices.MOST_SERVINGS, prices.MOST_AT_ALL):
+        more = (1,) if _filled_ones(told, tables) else (prices.MOST_SERVINGS, prices.MOST_AT_ALL)
+        for times in (1, *more) if told.by_the_piece else more:  # twelve muffins are not thirteen
             solved = solve(opened, serves, limits, times)
             if solved.kind != "none":
                 break

@@ -26,7 +26,9 @@ from calmlarder.adapt.step_heat import (
     treated,
     without_soaking,
 )
+from calmlarder.adapt.step_liquor import without_soaked_mushrooms
 from calmlarder.adapt.step_notes import (
+    filling_notes,
     liquid_notes,
     note,
     of_the_oil,
@@ -35,6 +37,7 @@ from calmlarder.adapt.step_notes import (
 )
 from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_shares import in_one_line, own_amounts, twice
+from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
 from calmlarder.adapt.things_now import (
     LEFT_OUT,
     Told,
@@ -67,7 +70,10 @@ _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
 _WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
 _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
 _SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
-_BOILED_FOR = re.compile(r"cook .* for about \d+ minutes, in as much")
+_BOILED_FOR = re.compile(
+    r"cook .* for about \d+ minutes, in as much|.*, about \d+ minutes: begin earlier$", re.IGNORECASE
+)
+_IN_ITS_PLACE = re.compile(r"about \d+ minutes, not \d+$")  # the step's own time makes room for it
 # `the white parts of the spring onions` is one thing.
 _WHITES = re.compile(r"whites?", re.IGNORECASE)
 _PARTS_OF = re.compile(r" parts? of (?:the )?")
@@ -118,10 +124,25 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
         for food in foods:
             named.setdefault(food, []).append(number)
             texts.setdefault(food, []).append(step)
+    marked = without_soaked_mushrooms(steps, marked, parts, adapted, tables)
+    marked = [smoothed(text, lambda between: _turns_golden(between, told)) for text in oil_only_later(marked)]
     notes = _notes(steps, parts, adapted, told, (named, texts))
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
+
+
+_NEVER_GOLDEN = frozenset(
+    {"allium", "herb", "spice", "oil", "butter", "stem", "acid", "stock", "paste", "sauce", "root", "pepper"}
+)
+
+
+def _turns_golden(text: str, told: Told) -> bool:
+    """Whether a text names something that is fried until golden, besides green tops."""
+    foods = {food for _, _, meant in spans_in(text, told.names) for food in meant}
+    foods |= {one.food for food in foods & set(told.changed) for one in told.changed[food].to}
+    kinds = {told.tables.food_by_id[food].kind for food in foods if food not in told.changed}
+    return bool(kinds - _NEVER_GOLDEN)
 
 
 def _notes(
@@ -152,6 +173,7 @@ def _notes(
             change = change.model_copy(update={"how": f"{change.how}; {oil}" if change.how else oil})
         said = note(row.name, numbers.get(food, []), change, listed)
         notes += [said] if said is not None else []
+    notes += filling_notes(parts, adapted, tables)
     return [*notes, *liquid_notes(parts, everywhere, adapted, tables)]
 
 
@@ -177,7 +199,7 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
             continue
         if _is_longer_name(step, (start, end), meant, told.tables):
             continue
-        several = words_of(step[start:end]) in told.several
+        several = words_of(step[start:end]) in told.several and len(meant) > 1
         if several:
             now, foods = of_several(meant - told.direct, meant, told)
         else:
@@ -262,7 +284,7 @@ def _how(
     late = "" if timed else time_told(step, end, change, others)
     soaked = None
     if is_only_soaked(step, end, change) and not timed:
-        soaked = (change.not_soaked, not others)
+        soaked = (_boiled_in(step, change.not_soaked, told), not others)
         how, late = "", change.not_soaked
         told.soaked.add(food)
     else:
@@ -271,6 +293,8 @@ def _how(
         how = f"{how}; {change.first}" if how else f", {change.first}"
     if late:
         told.timed.add(food)
+        if _IN_ITS_PLACE.search(late):
+            told.soaked.add(food)
     return how, soaked
 
 
@@ -295,7 +319,22 @@ def _whole_names(
         yield waiting
 
 
+_SOAKED_IN = frozenset({"stock", "oil", "butter", "spice", "herb", "acid", "citrus"})
+
+
 def _alone_in(step: str, end: int, food: str, told: Told) -> bool:
-    """Whether no other food stands in the sentence that soaks one."""
+    """Whether no other food but what it soaks in stands in the sentence that soaks one."""
     sentence = sentence_at(step, end)
-    return all(food in meant for _, _, meant in spans_in(sentence, told.names))
+    others = (meant for _, _, meant in spans_in(sentence, told.names) if food not in meant)
+    kinds = {told.tables.food_by_id[one].kind for meant in others for one in meant}
+    return kinds <= _SOAKED_IN
+
+
+def _boiled_in(step: str, instead: str, told: Told) -> str:
+    """What is boiled in the place of soaking, in the stock of that step where it has one."""
+    named = {one for _, _, meant in spans_in(step, told.names) for one in meant}
+    stock = any(told.tables.food_by_id[one].kind == "stock" for one in named)
+    return instead.replace("in plenty of water, and drain", _IN_THE_STOCK) if stock else instead
+
+
+_IN_THE_STOCK = "in the stock that is left and as much water as it wants, and drain"

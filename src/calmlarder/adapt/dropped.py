@@ -15,6 +15,7 @@ from calmlarder.tables.book import Tables
 _OR_BEFORE = re.compile(r"\s*(?:,|/)?\s*\bor (?:(?:some|the|a|an|warm|hot|crusty|fresh|your) )*$", re.IGNORECASE)
 _OR_BEHIND = re.compile(r"(?:,| |/)*\bor\b ", re.IGNORECASE)
 _COMMA_BEFORE = re.compile(r",\s*(?:(?:some|the|a|an|warm|hot|crusty|fresh) )*$", re.IGNORECASE)
+_ENDS = re.compile(r"\s*(?:[.;:)!]|$)")
 _OF_IT = re.compile(r"(?:(?:some|warm|hot|crusty|fresh) )+$", re.IGNORECASE)
 
 
@@ -76,7 +77,13 @@ def steps_without_others(
     }
     held = {
         read.food for place, read in enumerate(reads) if all(change.place != place for change in adapted.changes)
-    } | {one.food for change in adapted.changes if change.change != "only" for one in change.to}
+    } | {
+        one.food
+        for change in adapted.changes
+        if change.place is not None and change.change != "only"
+        for one in change.to
+        if one.food not in reads[change.place].alternatives
+    }
     names = names_of(gone - held, tables)
     return tuple(_without(step, names) for step in steps) if names else tuple(steps)
 
@@ -87,7 +94,7 @@ def _without(step: str, names: Names) -> str:
         comma = _COMMA_BEFORE.search(step[:start])
         if before is not None:
             step = f"{step[: before.start()]}{step[end:]}"
-        elif behind is not None and comma is not None:
+        elif (behind is not None and comma is not None) or (comma is not None and _ENDS.match(step, end)):
             step = f"{step[: comma.start()]}{step[end:]}"
         elif behind is not None:
             of_it = _OF_IT.search(step[:start])

@@ -35,7 +35,8 @@ MADE_WITH_IT = re.compile(
 A_MIXTURE = re.compile(r"\s+(?:mixture|mix|filling)\b", re.IGNORECASE)
 _SHARE = re.compile(
     r"(?:\b(?:\d{1,2}|one|two|three|four|five|six|half|(?:a|one) third|two thirds|(?:a|three) quarters?)(?: of)? "
-    r"(?:the|your) |\b(?:the (?:last|rest|remaining|other)|remaining) (?:of the )?)(?:[\w-]+ ){0,2}$",
+    r"(?:the|your) |\b(?:\d{1,2}|one|two|three|four) (?:of the )?(?:tins?|cans?|jars?|packets?) of (?:the )?"
+    r"|\b(?:the (?:last|rest|remaining|other|second)|remaining) (?:of the )?)(?:[\w-]+ ){0,2}$",
     re.IGNORECASE,
 )
 _THE = re.compile(r"\b(?:the|your) $", re.IGNORECASE)
@@ -62,6 +63,7 @@ _PIECES = re.compile(
     r"\s+(?:wedges|slices|pieces|halves|quarters|chunks|cubes|strips|florets|rings|segments|batons|rounds)\b",
     re.IGNORECASE,
 )
+_OF_GARLIC = re.compile(r"\s+(?:paste|pulp|cloves?|flesh)\b", re.IGNORECASE)
 _UNTIL = re.compile(r"\b(until|once|when) the $", re.IGNORECASE)
 # Oil does none of this.
 _UNTIL_DONE = re.compile(
@@ -99,7 +101,7 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
         lead = _SHARE.sub("", lead) if _SHARE.search(lead) else _THE.sub("", lead)
     elif now[:1].isdigit():
         return None
-    pieces = _PIECES.match(around.behind)
+    pieces = _PIECES.match(around.behind) or (_OF_GARLIC.match(around.behind) if is_oil else None)
     if pieces is not None:
         whole = around._replace(lead=lead, name="pieces", behind=around.behind[pieces.end() :])
         new = written_in(whole, now, how, is_oil)

@@ -50,10 +50,12 @@ _WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _A_COATING = "as a coating"
 _KEPT_DRY = "in a mix that is kept dry"
-_QUICK = ("quick in the pan", "a minute in the wok", "in the wok")  # what a tray in the oven would dry out
+_QUICK = ("quick in the pan", "a minute in the wok", "in the wok", "in stews")  # what a tray in the oven would dry out
 _SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title says of it: dried mushrooms
 _SAVOURY = frozenset({"allium", "meat", "poultry", "fish", "pulse"})
-_BREAKFAST_FRUIT = frozenset({"blueberry", "banana-firm"})  # in a pilaf or a korma nobody wants them
+_BREAKFAST_FRUIT = frozenset(
+    {"blueberry", "banana-firm", "pineapple-canned"}
+)  # in a pilaf or a korma nobody wants them
 _THICKENS = frozenset({"potato", "squash"})
 _DRINKS = frozenset({"grain", "rice"})
 _BINDS = frozenset({"flour", "starch", "egg"})
@@ -99,7 +101,7 @@ def _open(line: Counted, dish: Dish) -> Open:
             titled_floor = prices.TITLED_FLOOR if titled and line.food.portion_g >= _SEASONS_G else 0
             floor = max(prices.FLOOR[line.food.roles[0]], titled_floor)
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
-            choices += _in_pieces(line, lessened(line, weight, floor, dish.tables))
+            choices += _in_pieces(line, lessened(line, weight, floor, dish))
         if (not titled or line.read.optional or line.breaks) and not unknown:
             choices.append(left_out(line, weight))
     return Open(line, weight, tuple(_swapped_first(line, _out_last(line, choices, dish), dish)))
@@ -107,6 +109,10 @@ def _open(line: Counted, dish: Dish) -> Open:
 
 def _out_last(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
     """Nothing is left out where something can do its work, or where it fills but little of a limit."""
+    free = [c.price for c in choices if c.candidate and any("-free" in part.food.name for part in c.candidate.parts)]
+    if line.read.optional and free:  # lactose-free yoghurt is the yoghurt
+        least = min(free) + prices.POINT
+        return [c._replace(price=max(c.price, least)) if c.kind == "out" else c for c in choices]
     if line.read.optional or line.breaks or line.amount is None or line.profile is None:
         return choices
     rest = [choice.price for choice in choices if choice.kind not in {None, "out"}]
@@ -211,7 +217,9 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         fit = [one for one in fit if not any(is_strange(part.food, line.food) for part in one.parts)]
     for candidate in fit:
         yield swap(line, weight, candidate, dish)
-        if line.food.kind in _LESS_OF and len(candidate.parts) == 1 and candidate.parts[0].food.kind in _LESS_OF:
+        alike = {line.food.kind, *(part.food.kind for part in candidate.parts)}
+        filled = line.food.id in dish.told.stuffed and len(alike) == 1
+        if len(candidate.parts) == 1 and (alike <= _LESS_OF or filled):
             yield from smaller(line, weight, candidate, dish)
     whole = [one for one in fit if len(one.parts) == 1 and one.parts[0].food.id != line.food.id]
     plain = [one for one in whole if not is_strange(one.parts[0].food, line.food)] or whole

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 
 from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.model import Eaters
-from calmlarder.adapt.names import foods_in, names_of, spans_in
+from calmlarder.adapt.names import foods_in, names_of_all, spans_in
 from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
@@ -23,7 +23,7 @@ _ELSE = frozenset(
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
         "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter "
         "meatball burger kofta dumpling gravy "
-        "casserole gratin"
+        "casserole gratin grit"
     )
 )
 # What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.
@@ -33,7 +33,9 @@ _VERBS = (
 )
 _LIKE = re.compile(
     r"\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}"
-    r"|\b(?:looks?|feels?) like\b[^,.;:)]{0,40}|\b(?:resembl\w+|(?:texture|consistency|thickness) of)\b[^,.;:)]{0,40}",
+    r"|\b(?:looks?|feels?|be|is|are|until) (?:just |almost |rather |more )?like\b[^,.;:)]{0,40}"
+    r"|\bas (?:thick|thin|smooth|soft|loose) as\b[^,.;:)]{0,40}"
+    r"|\b(?:resembl\w+|(?:texture|consistency|thickness) of)\b[^,.;:)]{0,40}",
     re.IGNORECASE,
 )
 # What dishes are cooked in and eaten from: a muffin tin is no muffin.
@@ -62,8 +64,9 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     """
     covered = {word for line in recipe.ingredients for word in words_of(line)}
     ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
-    names = names_of({food.id for food in tables.foods}, tables)
+    names = names_of_all(tables)
     covered |= {word for words, meant in names.items() if meant & ids for word in words}
+    covered |= words_for_several(ids, tables)  # `the cheese`, where feta is in the list
     made = _made_of(ids, recipe.title, tables)
     found: dict[str, None] = {}
     for step in within(recipe.steps):
@@ -88,7 +91,7 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     """
     ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
     covered = {word for line in recipe.ingredients for word in words_of(line)}
-    names = names_of({food.id for food in tables.foods}, tables)
+    names = names_of_all(tables)
     made = _made_of(ids, recipe.title, tables)
     covered |= words_for_several(ids, tables)  # `the cheese`, where parmesan is in the list
     found: dict[str, frozenset[str]] = {}
@@ -140,7 +143,7 @@ def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:
 
     `the hummus`, `the meatballs` of a step are what was made in the steps before.
     """
-    titled = {food for _, foods in foods_in(title, names_of({f.id for f in tables.foods}, tables)) for food in foods}
+    titled = {food for _, foods in foods_in(title, names_of_all(tables)) for food in foods}
     made = {food.id: tables.composite_of(food.id) for food in tables.foods}
     dishes = {dish for dish, mixture in made.items() if mixture and tables.food_by_id[dish].kind == "boxed"}
     mixed = {dish for dish in dishes if (whole := made[dish]) and ids & {part.food for part in whole.parts}}

@@ -20,6 +20,9 @@ WEIGHT: Mapping[Role, int] = MappingProxyType({
 # More than a usual portion counts more, less counts less, within reason: a splash of cream is still noticed.
 LEAST_SHARE, MOST_SHARE = 0.25, 1.5
 
+# Less of a thing of which there is a fair part of a usual portion still: so much of what is lost counts.
+LESS_OF_IT = 0.7
+CUT_OPEN = 3  # what is filled in halves, where the steps fill it whole: small ones go before
 TOUCHED = 4  # any line that changes: something to explain, perhaps to buy
 # Points beside the price of its stand-in for onion or garlic that stays in an elimination dish: more than two limits
 # filled to the brim (FULL).
@@ -57,7 +60,7 @@ FLOOR: Mapping[Role, float] = MappingProxyType({
 
 # A limit of the sitting filled beyond so many tenths leaves nothing for the evening: worth a somewhat larger change.
 BRIM, OF_A_BRIM = 9, 10
-FULL = 15
+FULL = 8
 
 # Serving smaller: nobody likes to go hungry, so a tenth less on each plate costs as much as a good swap of a main.
 SMALLER = 400  # times the share by which a serving shrinks

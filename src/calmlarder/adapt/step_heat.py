@@ -76,9 +76,18 @@ _ABOUT = re.compile(r"about (\d+) minutes(?!: begin)")
 _ROAST_NEXT = re.compile(
     r"\s*(?:\d+[.)] )?(?:then )?(?:roast|bake|cook in the oven|put in the oven|return)", re.IGNORECASE
 )
+_BY_THE_PACKET = re.compile(
+    r"\b(?:minutes?|less|longer|shorter) (?:less |before |shorter |short )?(?:than|of)? ?[^.;]*"
+    r"\b(?:pack(?:et|age)?|box|label)\b"
+    r"|\b(?:as|according to|by|following) [^.;,]*\b(?:pack(?:et|age)?|box|label)\b",
+    re.IGNORECASE,
+)
+_FRIED_CRISP = re.compile(
+    r"\b(?:shallow|deep)[- ]fry\w*|\bcrisp(?:y|ed)?\b|\b(?:toss|coat|dip)\w*[^.;]*\b(?:flour|batter)\b", re.I
+)
 _LONG = 30  # minutes: ours
 _MUCH_LONGER = 5  # minutes in the oven beyond what green tops bear: ours
-_SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
+SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
 
 
 def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: Tables) -> str:
@@ -99,7 +108,7 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     if any(one.kind == "pulse" and one.state != "dry" for one in foods) and _WITH_LIQUID.match(step, end):
         return ": drained and rinsed, without their liquid"
     whole = [one.name for one in foods if one.kind in _STAYS_WHOLE]
-    if whole and _says(_CRUSHES, sentence):
+    if whole and _is_crushed(step, end, sentence):
         return f": stir {' and '.join(whole)} in whole" + (", mash the rest" if len(whole) < len(foods) else "")
     if foods and all(one.kind == "oil" for one in foods):
         told_of_oil = _of_oil(step, end, sentence)
@@ -121,11 +130,25 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
             return f": not yet, {when} in the oven" if again else f": {when}"
     if (
         change.not_browned
+        and not _says(_FRIED_CRISP, sentence)
         and change.not_browned not in before
         and _is_browned(f"{sentence}. {_when_done(step, sentence)}", change.not_browned)
     ):
         return f": {change.not_browned}"
     return ""
+
+
+def _is_crushed(step: str, end: int, sentence: str) -> bool:
+    """Whether a sentence mashes what is named there, or what stands before a `them` or a half of it."""
+    before = sentence[: len(sentence) - max(0, step.find(sentence) + len(sentence) - end)]
+    crushed = list(_CRUSHES.finditer(before))
+    if crushed:
+        between = before[crushed[-1].end() :]
+        return not re.search(r",|\b(?:and|then) (?:serve|top|add|stir|put|return|tip)", between)
+    behind = sentence[len(before) :]
+    return bool(
+        re.search(rf"{_CRUSHES.pattern}[^,;]*\b(?:them|half|some|a few|lightly|together|everything)\b", behind, re.I)
+    )
 
 
 def _of_oil(step: str, end: int, sentence: str) -> str:
@@ -165,7 +188,7 @@ def without_soaking(step: str, instead: str, alone: bool) -> str:
 
 
 def _soaks_next(step: str, start: int) -> bool:
-    sentence = _SENTENCE_ENDS.split(step[start:].lstrip())[0]
+    sentence = SENTENCE_ENDS.split(step[start:].lstrip())[0]
     return _says(_SOAKS, sentence) or _says(_POURED, sentence)
 
 
@@ -175,7 +198,7 @@ def time_told(step: str, end: int, change: Change, beside_others: bool = True) -
     What goes in alone has its own time in the place of the step's, what goes in `beside_others` is begun before them.
     """
     heat = change.heat if _says(_COOKED_FOR_LONG, step) else _LATE_IN_IT.sub("", change.heat)  # blended, shaped
-    if not heat or not _says(_HOT, step):
+    if not heat or not _says(_HOT, step) or _says(_BY_THE_PACKET, sentence_at(step, end)):
         return ""
     needs, given = _ABOUT.search(heat), _TIME.search(step, end)
     minutes = _minutes(given[0]) if given else 0
@@ -215,14 +238,14 @@ def sentence_at(step: str, end: int) -> str:
 @lru_cache(maxsize=256)
 def _ends(step: str) -> tuple[int, ...]:
     """Where the sentences of a step end, each behind its sign."""
-    return tuple(one.end() for one in _SENTENCE_ENDS.finditer(step))
+    return tuple(one.end() for one in SENTENCE_ENDS.finditer(step))
 
 
 @lru_cache(maxsize=256)
 def _behind(step: str, sentence: str) -> str:
     """The sentence that follows."""
     rest = step[step.find(sentence) + len(sentence) :].lstrip(".;!? ")
-    return _SENTENCE_ENDS.split(rest)[0]
+    return SENTENCE_ENDS.split(rest)[0]
 
 
 def _when_done(step: str, sentence: str) -> str:
@@ -245,7 +268,7 @@ def on_time(change: Change, steps: Sequence[str], food: str, names: Names) -> Ch
         ends = [end for _, end, meant in spans_in(step, names) if food in meant]
         if ends:
             rest = f"{step[ends[0] :]} . {' '.join(steps[number + 1 : number + 2])}"
-            heated = [_minutes(one) for one in _SENTENCE_ENDS.split(rest) if _HOT.search(one)]
+            heated = [_minutes(one) for one in SENTENCE_ENDS.split(rest) if _HOT.search(one)]
             if sum(heated) >= int(late[1]):
                 how = "; ".join(part for part in parts_of_how(change.how) if not _LATE.search(part))
                 return change.model_copy(update={"how": how, "heat": ""})

@@ -37,6 +37,8 @@ _LEAST_WET = 50  # g; less is not missed
 _LEAST_TAKEN_UP = 150  # g of water; less boils away or not
 _BOILED_PULSE = Decimal("2.73")  # g of one gram dry: lentils, usda_sr28 16069/16070
 _STEP = Decimal(10)
+_HOLDS = re.compile(r"^\d+ small \w.*, about \d+ g each|, in halves")
+_HOLDS_CLEARLY_LESS = Decimal("0.8")  # ours
 _WATER = re.compile(
     r"\b(\d{1,4}(?:[.,]\d{1,2})?) ?(?:(ml)|(l|litres?|liters?)|(cups?))\)? (?:of )?(?:[a-z]+ ){0,2}water\b",
     re.IGNORECASE,
@@ -70,7 +72,7 @@ def told_where_used(change: Change, steps: str, everywhere: str, food: Food) -> 
     """
     kept: list[str] = []
     for part in parts_of_how(change.how):
-        one = _in_use(part, everywhere) if food.kind in _EATEN_WHOLE else part
+        one = _in_use(part, steps or everywhere) if food.kind in _EATEN_WHOLE else part
         if _LATE_IN_THE_POT.match(one) and not _SIMMERS.search(steps):
             one = "it needs no soaking"  # it is blended, or baked
         if _AN_EGG_MORE in one and not _BINDS.search(everywhere):
@@ -154,6 +156,24 @@ def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Ta
         yield (
             f"What stands in for {' and '.join(dry)} takes up about {_rounded(-water)} ml less of the liquid: keep so "
             "much back, and add of it what the dish wants."
+        )
+
+
+def filling_notes(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Iterator[str]:
+    """What becomes of the filling where what holds it is smaller than it was."""
+    shares: dict[str, Decimal] = {}
+    for change in adapted.changes:
+        before = adapted.amounts.get(change.place) if change.place is not None else None
+        if before is None or change.place is None or not change.to or not _HOLDS.search(change.lines[0]):
+            continue
+        share = change.to[0].grams / before.grams
+        if share <= _HOLDS_CLEARLY_LESS:
+            shares[tables.food_by_id[parts[change.place].read.food or ""].name] = share
+    if shares:
+        least = int(min(shares.values()) * 20) * 5
+        yield (
+            f"Less {' and '.join(shares)}: only about {least} % of the filling goes in. Bake the rest of it beside "
+            "them, covered, with as much more water as it wants."
         )
 
 

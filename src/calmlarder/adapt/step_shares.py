@@ -17,9 +17,17 @@ _PARTS = {
     "half": Fraction(1, 2), "a third": Fraction(1, 3), "one third": Fraction(1, 3), "two thirds": Fraction(2, 3),
     "a quarter": Fraction(1, 4), "three quarters": Fraction(3, 4),
 }  # fmt: skip
-_SO_MANY = re.compile(rf"\b(\d{{1,2}}|{'|'.join(_COUNTS)}) of (?:the|your) {_NAME}", re.IGNORECASE)
+_TINS = r"(?:tins?|cans?|jars?|packets?)"
+_SO_MANY = re.compile(
+    rf"\b(\d{{1,2}}|{'|'.join(_COUNTS)}) (?:of (?:the|your)|(?:of the )?{_TINS} of(?: the)?) {_NAME}", re.IGNORECASE
+)
+_HAD_TINS = re.compile(
+    rf"\D{{0,8}}(\d{{1,2}}) (?:x )?(?:\([^)]*\) |\d+ ?-?(?:g|oz|ounce|ml) )?{_TINS}\b", re.IGNORECASE
+)
 _SUCH_A_PART = re.compile(rf"\b({'|'.join(_PARTS)})(?: of)? (?:the|your) {_NAME}", re.IGNORECASE)
-_THE_REST = re.compile(rf"\b(?:the (?:last|rest|remaining|other)|remaining)\b(?: of the)? {_NAME}", re.IGNORECASE)
+_THE_REST = re.compile(
+    rf"\b(?:the (?:last|rest|remaining|other|second)|remaining)\b(?: of the)? {_NAME}", re.IGNORECASE
+)
 _HAD = re.compile(r"\D{0,8}(\d{1,2})(?= [a-z])")
 _WEIGHED = re.compile(r"\D{0,8}\d{1,2} (?:kg|g|ml|l|oz|lbs?|cups?|tbsp|tsp|tablespoons?|teaspoons?)\b", re.IGNORECASE)
 
@@ -48,8 +56,9 @@ def _share(before: str, ingredient: str) -> Fraction | None:
     part = _SUCH_A_PART.search(before)
     if part is not None:
         return _PARTS[part[1].lower()]
-    many, had = _SO_MANY.search(before), _HAD.match(ingredient)
-    if many is None or had is None or _WEIGHED.match(ingredient):
+    tins = _HAD_TINS.match(ingredient)
+    many, had = _SO_MANY.search(before), tins or _HAD.match(ingredient)
+    if many is None or had is None or (_WEIGHED.match(ingredient) and not tins):
         return None
     count, whole = _COUNTS.get(many[1].lower()) or int(many[1]), int(had[1])
     return Fraction(count, whole) if 0 < count < whole else None

@@ -79,6 +79,8 @@ def of_several(which: frozenset[str], meant: frozenset[str], told: Told) -> tupl
     if set(foods) == meant:
         words = dict.fromkeys(one for now in nows.values() for one in now if one != LEFT_OUT)
         return in_a_row([*words]) or LEFT_OUT, foods
+    if len(foods) == 1 and all(one in told.changed and _all_into(one, foods[0], told) for one in meant):
+        return in_a_row(nows[foods[0]]), foods
     said = [
         f"{told.tables.food_by_id[food].name} {LEFT_OUT}"
         if told.changed[food].change == "out"
@@ -86,6 +88,12 @@ def of_several(which: frozenset[str], meant: frozenset[str], told: Told) -> tupl
         for food, now in nows.items()
     ]
     return ", ".join(said), foods
+
+
+def _all_into(one: str, other: str, told: Told) -> bool:
+    """Whether the same takes the place of both, and of all of them."""
+    own, its = ({to.food for to in told.changed[food].to} for food in (one, other))
+    return own == its and one not in own and other not in its
 
 
 def _turned_into(stand_in: str, told: Told) -> list[str]:

@@ -15,6 +15,7 @@ from calmlarder.tables.rows import Food
 
 # Of these another of the kind is called alike: nobody writes which pasta it is into a title.
 _ALIKE = frozenset({"pasta", "noodle", "bread", "milk", "cream", "yoghurt", "flour", "pepper", "mushroom", "wrap"})
+_BY_SORT = frozenset({"mushroom", "bread", "wrap"})  # of these a title that names a sort names the new one
 # How a food is sold, and which part of it is meant: a title leaves it out.
 _STATES = frozenset({
     "dry", "dried", "canned", "boiled", "cooked", "fresh", "raw", "frozen", "firm", "greens", "whites", "common",
@@ -55,7 +56,9 @@ def _with_the_larger(title: str, food: str, change: Change, tables: Tables) -> s
     if set(words_of(name)) & said:
         return title
     name = _singular(name) if title[end:].strip() else name
-    name = name if _is_a_sentence(title, start) else _capital(name)
+    name = name if _is_a_sentence(title, start) else _as_written(name, title[start:end], title)
+    if start == 0 and not _has_capitals(title):
+        title, end = f"{title[:1].lower()}{title[1:]}", end
     joined = _AND_BEHIND.search(title[:start])
     behind = re.match(r"\s*(?:&|and\b)", title[end:])
     head = f"{title[: joined.start()]}, " if joined and joined[0].strip() else title[:start]
@@ -77,13 +80,15 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
         return title
     if _DAL.search(title) and any(one.kind == "pulse" == food.kind for one in instead):
         return title  # any pulse makes one
-    if any((one.kind == food.kind and food.kind in _ALIKE) or "-free" in one.name for one in instead):
-        return title  # lactose-free curd does ricotta's work and is called so
     # A recipe's own word for it may be a shorter one than the tables have (`barley`).
     spans = list(spans_in(title, with_last_words({food.id}, tables)))
-    if not spans:
-        return title
+    if not spans or any("-free" in one.name for one in instead):
+        return title  # lactose-free curd does ricotta's work and is called so
     start, end, _ = spans[0]
+    if any(one.kind == food.kind and food.kind in _ALIKE for one in instead):
+        called = set(words_of(f"{food.kind} {' '.join(one.name for one in instead)} {' '.join(change.lines)}"))
+        if food.kind not in _BY_SORT or set(words_of(title[start:end])) & called:
+            return title
     word = title[start:end]
     if not instead:
         return f"{title} without {word.lower()}"
@@ -102,8 +107,8 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
     joined = _AND_BEFORE.search(title[:start])
     if joined and len(short) > 1:  # `sausage, chickpea and potato casserole`
         first = title[: joined.start()]
-        return f"{first}, {_capital(new) if word[:1].isupper() else new}{title[end:]}"
-    new = new.upper() if word.isupper() else _capital(new) if word[:1].isupper() else new
+        return f"{first}, {_as_written(new, word, title)}{title[end:]}"
+    new = new.upper() if word.isupper() else _as_written(new, word, title)
     return f"{title[:start]}{new}{title[end:]}"
 
 
@@ -115,6 +120,19 @@ def _is_a_sentence(title: str, start: int) -> bool:
 def _singular(words: str) -> str:
     *first, last = words.split()
     return " ".join([*first, singular(last)]) if last[-1:] == "s" else words
+
+
+def _has_capitals(title: str) -> bool:
+    """Whether the words of a title are written with capitals, and not its first one alone."""
+    rest = re.findall(r"[^\W\d_]{4,}", title)[1:]
+    return bool(rest) and 2 * sum(word[:1].isupper() for word in rest) >= len(rest)
+
+
+def _as_written(new: str, word: str, title: str) -> str:
+    """A new name with capitals where the title has them in that place."""
+    if not word[:1].isupper():
+        return new
+    return _capital(new) if _has_capitals(title) else f"{new[:1].upper()}{new[1:]}"
 
 
 def _capital(words: str) -> str:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.adapt.names import Names, foods_in, names_of, with_last_words
+from calmlarder.adapt.names import Names, foods_in, names_of, names_of_all, with_last_words
 from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import plain, words_of
@@ -59,6 +59,10 @@ _BAKED_DISH = re.compile(
     re.IGNORECASE,
 )
 _BAKES = re.compile(r"\bbak(?:e|ed)\b")
+_BY_THE_PIECE = re.compile(
+    r"\b\d+[- ](?:hole|cup|bun|muffin)\b[^.;]{0,20}\b(?:tins?|trays?|pans?)\b"
+    r"|\b(?:muffin|cupcake|bun) (?:tins?|trays?|pans?)\b|\b(?:paper|muffin|cake|the) (?:cases|liners)\b|\bramekins\b"
+)
 _SLAW = re.compile(r"\b(?:cole)?slaw\b|\bsalad\b", re.IGNORECASE)
 _SWEET = re.compile(r"\bfruit salad\b|\b(?:dessert|pudding|breakfast)\b", re.IGNORECASE)
 _RUB = re.compile(r"\b(?:rub\w*|dust\w*|coat\w*|seasoning|spice mix|dry mix)\b", re.IGNORECASE)
@@ -84,6 +88,7 @@ class Told(NamedTuple):
     roasted: frozenset[str] = frozenset()  # lies in the oven for long
     named_for_a_food: bool = True  # a ratatouille is not
     brothy: bool = False  # a stew or a soup, in which grains would drink the broth
+    by_the_piece: bool = False  # its tin or its cases say how many there are
 
     def use_of(self, read: IngredientRead) -> Use:
         """How the food of a line is used."""
@@ -133,6 +138,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         titled=titled,
         named_for_a_food=bool(titled & own),
         brothy=bool(_BROTHY.search(recipe.title)),
+        by_the_piece=bool(_BY_THE_PIECE.search(whole)),
         uses={**{food: "raw" for food in _in_raw_parts(reads) if food not in uses}, **uses},
         otherwise="cooked" if _HEAT.search(whole) or not whole.strip() else "raw",
         to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text))),
@@ -202,10 +208,11 @@ def _in_a_rub(steps: str, names: Names, spices: set[str]) -> frozenset[str]:
 
 def _titled(title: str, own: set[str], tables: Tables) -> frozenset[str]:
     """The foods that a title names; of the recipe's own by a last word (`dal`), or as the most of a dish too."""
-    named = {food for _, foods in foods_in(title, names_of({one.id for one in tables.foods}, tables)) for food in foods}
+    named = {food for _, foods in foods_in(title, names_of_all(tables)) for food in foods}
     words = set(words_of(title)) - _EVERYWHERE
     rows = [(food.name, food.id) for food in tables.foods] + [(row.name, row.food) for row in tables.names]
     heads = {food for name, food in rows if food in own and set(words_of(name)[-1:]) & words}
+    heads |= {food for food in own if _is_made_of(food, words, tables)}  # coconut milk in a coconut curry
     mains = set()
     for dish in named:
         mixture = tables.composite_of(dish)
@@ -213,6 +220,20 @@ def _titled(title: str, own: set[str], tables: Tables) -> frozenset[str]:
             main = max(mixture.parts, key=lambda part: part.grams).food
             mains |= {food for food in own if same_thing(main, food)}
     return frozenset(named | heads | mains)
+
+
+def _is_made_of(food: str, words: set[str], tables: Tables) -> bool:
+    """Whether a title names what a wet thing is made of and called by first."""
+    row = tables.food_by_id[food]
+    first = words_of(row.name)[:1]
+    alone = any(words_of(one.name) == first for one in tables.foods)
+    return (
+        bool(first)
+        and first[0] in words
+        and alone
+        and row.roles[0] in {"liquid", "sauce", "fat"}
+        and (row.kind not in {"stock", "oil", "acid", "spice"})
+    )
 
 
 def _use_in(clause: str, heated: bool) -> Use | None:

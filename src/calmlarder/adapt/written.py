@@ -9,6 +9,7 @@ from calmlarder.adapt.model import Amount
 from calmlarder.cookbook.quantity import measure_word, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.cookbook.weight import weight_of
+from calmlarder.cookbook.wording import names_nothing
 from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.matching.words import plain
 from calmlarder.tables.book import Tables
@@ -59,7 +60,7 @@ _HELD_IN = re.compile(
 _RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
 # How a line has its food cut, where it may stand for what takes its place too.
 _CUT = re.compile(
-    r",\s*(?:[^,()]*\band\s)?((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?"
+    r"[,:]\s*(?:all |each |both )?(?:[^,()]*\band\s)?((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?"
     r"(?:chopped|sliced|diced|cubed|grated|shredded)"
     r"|(?:cut |sliced )?in(?:to)? "
     r"(?:(?:small|large|thin|thick|bite-sized) |[\d./¼½¾]+[ -]?(?:cm|mm|inch)(?:[- ]thick)? )?"
@@ -72,11 +73,11 @@ _SIZED = re.compile(r"\b\d+(?:[.,/]\d+)?[ -]?(?:cm|mm|inch(?:es)?)\b")
 _A_LONG_WORD = 6  # letters; a shorter word may be of any food: ours
 _SIZE = re.compile(r"\b\d+ cm ")
 _PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
-_LEAFY = frozenset({"allium", "leaf", "stem"})
+_LEAFY = frozenset({"allium", "leaf", "stem", "herb"})
 _LEAVES_BEAR = re.compile(r"\b(?:chopped|sliced|shredded)$")
 _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
-    "pod", "fruit", "citrus", "tofu",
+    "pod", "fruit", "citrus", "tofu", "herb",
 })  # fmt: skip
 _TO_SERVE = re.compile(r"\bto serve$")
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
@@ -228,7 +229,7 @@ def is_unraised(read: IngredientRead, stand_in: Food) -> bool:
 def tail_of(text: str) -> str:
     """How the line says it is cut: `, finely chopped`."""
     _, comma, rest = _HOW_LARGE.sub(r"\1 ", text).partition(",")
-    if _TO_SERVE.search(rest) and _SEVERAL.search(rest):
+    if _TO_SERVE.search(rest) and _SEVERAL.search(rest) and not names_nothing(_TO_SERVE.sub("", rest)):
         rest = "to serve"  # the line names other foods too
     return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in _SIZED.sub("", rest)) else ""
 

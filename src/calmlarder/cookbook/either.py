@@ -11,6 +11,7 @@ from calmlarder.tables.book import Tables
 OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*(?<!\d)/(?!\d)\s*")
 _WHOLE = 100.0  # the score of a name in full
 _STATES_ALONE = frozenset({"dried", "frozen", "canned", "tinned", "ground"})
+_IN_FRONT = re.compile(r"(dried|frozen|ground|canned|tinned)\b")
 _THE_SAME = frozenset({"one", "ones"})  # `1 small onion or half a large one`
 _FLESH = frozenset({"meat", "poultry", "fish"})
 
@@ -23,6 +24,11 @@ def either_of(rest: str, told: frozenset[str], names: IngredientNames, tables: T
     head = without_tail(rest)
     pieces = [take_quantity(piece).rest for piece in OR.split(head)]
     pieces = pieces[:1] + [piece for piece in pieces[1:] if piece not in _THE_SAME]
+    form = _IN_FRONT.match(pieces[0])  # `dried porcini or shiitake`
+    if form is not None:
+        formed = [f"{form[1]} {piece}" for piece in pieces[1:]]
+        if all(names.match(one, told).score >= _WHOLE for one in formed):
+            pieces = pieces[:1] + formed
     if len(pieces) > 1:
         listed = [one for piece in pieces for one in re.split(r"\s*,\s*", piece) if one]
         if all(names.match(one, told).score >= _WHOLE for one in listed):

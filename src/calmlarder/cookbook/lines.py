@@ -126,8 +126,10 @@ class LineReader:
         Of one that is not known the other stands; None where neither is, or the line is of another kind.
         """
         told, as_written = what_is_allowed(line), what_is_allowed(shown)
-        if told is None or as_written is None:
+        if told is None:
             return None
+        if as_written is None or plain(as_written.line) != told.line:
+            as_written = told  # it is a piece of the line
         first, other = self._part_of(shown, told.line), self._whole(shown, told.other)
         if first.outcome != "read":
             other = self._whole(shown, with_amount_of(told.line, told.other))

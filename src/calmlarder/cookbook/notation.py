@@ -107,6 +107,7 @@ _SEDIMENT = re.compile(
     r"\bchill?i(?:es)? oil,? (?:with|and|including) (?:some of )?(?:its |the )?"
     r"(?:sediment|solids|sludge|goop?|crispy bits|bits)\b"
 )
+_VEG = re.compile(r"\bveg(?:gie|etarian)?(?= (?:stock|broth|bouillon)\b)")
 _STOCK_BEHIND = re.compile(r"\b(stock|broth), (\w+(?: or \w+)+)$")
 _YOGHURT = re.compile(r"\byoghurt\b")
 _IN_OIL = re.compile(r",? \b(?:packed |stored )?in (?:\w+ )?oil\b(?:, drained)?")
@@ -138,7 +139,7 @@ def in_plain_words(line: str) -> str:
     if told != line:
         line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
     line = _STOCK_BEHIND.sub(r"\2 \1", _SEDIMENT.sub("chilli crisp", _PLUS_SOME.sub(" plus ", line)))
-    line = _LEAVES_PICKED.sub("", line)
+    line = _VEG.sub("vegetable", _LEAVES_PICKED.sub("", line))
     line = _CM_OF_ROOT.sub(lambda found: f"{float(found[1]) / _CM_OF_A_KNOB:g} knob ", line)
     line = _WITHOUT_THREE.sub(r"without \1 or \2", line)
     line = _MEDJOOL.sub(lambda found: f"{_G_OF_A_MEDJOOL * int(found[1])} g dates", line)

@@ -32,6 +32,10 @@ _MORE_OF_IT = re.compile(
     r"(?P<more>\d[\d./ ]*(?:tbsp|tsp|tablespoons?|teaspoons?|cups?|ml|g|kg|oz)\b)\.?"
     r"(?: of (?:it|the same))?(?: more| extra)?,? (?:for|to) [^,;()]+"
 )
+# `plus a little more for the polenta`: what the rest is for is no food of the line.
+_FOR_A_USE = re.compile(
+    r"(?<= )((?:plus|\+) (?:(?:a (?:little|bit|touch|splash|few)|some) )?(?:more|extra)) (?:for|to) [^,;()]+"
+)
 _TWICE = re.compile(r"\b(habanero|jalapeno|serrano|poblano|ancho|chipotle|guajillo|cayenne) chillis?\b")
 # `mixed mushrooms (button and portobello)`: the kinds of a thing stand in a bracket behind it.
 _KINDS_BEHIND = re.compile(
@@ -53,7 +57,11 @@ _ZEST_AND_JUICE = re.compile(
     r"(?:the )?(?P<second>(?:\w+ )*?(?:zest|juice)) (?:of|from) (?P<other>half|1/2|1|2|3)(?: of it| an? \w+)?"
 )
 # `rigatoni or other short tubes`: what else would do, without a name of its own.
-_OR_THE_LIKE = re.compile(r",? \bor (?:any |some |an)?(?:other|similar|equivalent)\b[^,()]*")
+# So does `or half milk half water`.
+_OR_THE_LIKE = re.compile(
+    r",? \bor (?:any |some |an)?(?:other|similar|equivalent)\b[^,()]*|,? \bor (?:half|part|a mix\w*)\b (?!an? )[^,()]*"
+    r"|,? \bor any [^,()]* you (?:like|have|prefer)\b|(?<=[a-z]) or any (?:wild|kind|sort)\b[^,()]*"
+)
 
 
 def apart(line: str) -> tuple[str, ...]:
@@ -75,7 +83,7 @@ def apart(line: str) -> tuple[str, ...]:
 
 def with_more(line: str) -> str:
     """A plain line that adds some of the same for a use of its own, without that use."""
-    return _MORE_OF_IT.sub(r"\g<head> plus \g<more>", line)
+    return _FOR_A_USE.sub(r"\1", _MORE_OF_IT.sub(r"\g<head> plus \g<more>", line))
 
 
 def kinds_behind(line: str) -> tuple[str, ...]:

@@ -1,0 +1,98 @@
+"""Steps that soak dried mushrooms, where fresh ones take their place: no soaking, and water for the liquor."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.changed_lines import Part
+from calmlarder.adapt.model import Adapted, Change
+from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.step_notes import bare
+from calmlarder.tables.book import Tables
+
+_SOAKS = re.compile(
+    r"\b(?:soak|steep|rehydrate)(?:ing)?\b|\b(?:cover|pour|put|place|add)\b[^.;]*\b(?:hot|warm|boiling|boiled)[^.;]*\b(?:water|stock)\b"
+    r"|\b(?:hot|boiling|boiled)\b[^.;]*\b(?:water|stock)\b[^.;]*\bover\b",
+    re.IGNORECASE,
+)
+_DRAINS = re.compile(
+    r"(?:\s*\d+[.)])?\s*(?:then |once soft,? |when soft,? )?(?:drain|lift|strain|squeeze|scoop|remove|take)\b",
+    re.IGNORECASE,
+)
+_LIQUOR = re.compile(r"\b(?:liquor|liquid|water|juices?|soaked)\b", re.IGNORECASE)
+_GRIT = re.compile(
+    r",? (?:and |but )?(?:leaving|discarding|avoiding|leave|discard)\b[^,.;]*\b(?:grit|sediment)\b[^,.;]*", re.I
+)
+_OF_MUSHROOMS = r"(?:(?:reserved|strained|soaking|mushrooms?|porcini|shiitake)(?: \[[^\]]*\])? )"
+_ITS_LIQUOR = rf"(?:{_OF_MUSHROOMS}*liquor|{_OF_MUSHROOMS}+(?:liquid|water|stock|juices?))"
+_SO_MUCH_OF_IT = re.compile(
+    rf"\b(?P<much>\d[\d./½¼¾]* ?(?:tbsp|tsp|tablespoons?|ml|cups?|ladles?)) of (?:the |their |its )?{_ITS_LIQUOR}", re.I
+)
+_MORE_OF_IT = re.compile(
+    rf"\b(?:(?:more|some|the rest|a little|a splash|half) of )(?:the |their |its )?{_ITS_LIQUOR}", re.I
+)
+_ALL_OF_IT = re.compile(rf"\b(?:the |their |its )(?:rest of the )?{_ITS_LIQUOR}", re.IGNORECASE)
+_SOAKED = re.compile(
+    r"\b(?:fresh and )?(?:soaked|drained|rehydrated|softened) (?=[\w ]*mushrooms?\b|porcini\b|shiitake\b)",
+    re.IGNORECASE,
+)
+_SO_MUCH_WATER = re.compile(
+    r"\b(?:in|with|over)? ?(?:about )?(\d[\d./½¼¾]* ?(?:ml|litres?|l|cups?|fl oz|pints?)) (?:of )?(?:very )?"
+    r"(?:just[- ])?(?:hot|warm|boil\w+)\b",
+    re.IGNORECASE,
+)
+
+
+def without_soaked_mushrooms(
+    steps: Sequence[str], marked: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables
+) -> list[str]:
+    """The changed steps without the soaking of dried mushrooms that are fresh ones now; `steps` are as written."""
+    for change in adapted.changes:
+        if change.place is not None and _is_fresh_now(parts[change.place], change, tables):
+            water = _SO_MUCH_WATER.search(" ".join((change.ingredient, *steps)))
+            names = [bare(line) for line in change.lines]
+            marked = _without(list(marked), names, water[1] if water else "a little")
+    return list(marked)
+
+
+def _is_fresh_now(part: Part, change: Change, tables: Tables) -> bool:
+    food = tables.food_by_id.get(part.read.food or "")
+    to = [tables.food_by_id[one.food] for one in change.to]
+    dried = food is not None and food.kind == "mushroom" and "dried" in food.name
+    return dried and bool(to) and all(one.kind == "mushroom" and "dried" not in one.name for one in to)
+
+
+def _without(steps: list[str], names: Sequence[str], water: str) -> list[str]:
+    known = "|".join(map(re.escape, sorted(names, key=len, reverse=True)))
+    named = re.compile(
+        rf"(?:\d+ g of the )?(?:{known})|dried (?:wild |\w+ )?mushrooms|(?:dried )?porcini", re.IGNORECASE
+    )
+    found: list[str] = []
+    torn = soaking = False
+    for step in steps:
+        kept: list[str] = []
+        start = 0
+        for stop in (*(one.end() for one in SENTENCE_ENDS.finditer(step)), len(step)):
+            sentence, start = step[start:stop], stop
+            name = named.search(sentence)
+            soaks = bool(name and _SOAKS.search(sentence))
+            drains = bool(_DRAINS.match(sentence) and _LIQUOR.search(sentence) and (name or soaking))
+            soaking = soaks
+            if soaks or drains:
+                kept += (
+                    [] if torn else [f" Tear {_the(name[0] if name and name[0].endswith(tuple(names)) else names[0])}."]
+                )
+                torn = True
+            else:
+                kept.append(sentence)
+        text = "".join(kept).strip()
+        found.append(text or "Nothing is soaked here.")
+    return [_without_liquor(one, water) for one in found]
+
+
+def _without_liquor(step: str, water: str) -> str:
+    step = _SO_MUCH_OF_IT.sub(r"\g<much> water", _GRIT.sub("", step))
+    return _SOAKED.sub("", _ALL_OF_IT.sub(f"{water} water", _MORE_OF_IT.sub("water", step)))
+
+
+def _the(name: str) -> str:
+    return name if name[:1].isdigit() else f"the {name}"

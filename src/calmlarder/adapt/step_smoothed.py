@@ -1,0 +1,210 @@
+"""Changed steps once more: what in their sentences still speaks of the old food makes room for what is done now.
+
+Onion that was fried until golden, garlic squeezed from its skins, a thing named twice, what goes in last in the midst
+of what goes in first.
+"""
+
+import re
+from collections.abc import Callable, Sequence
+
+from calmlarder.adapt.step_heat import SENTENCE_ENDS
+
+_NOT_GOLDEN = re.compile(r" \[only until soft, not golden\]")
+_UNTIL_GOLDEN = re.compile(
+    r"\b(?P<until>until|till) (?:(?:it is|they are|all is) )?"
+    r"(?:(?:very )?(?:soft(?:ened)?|tender|sweet|silky),? (?:and )?)?"
+    r"(?:(?:very|just|lightly|light|pale|deep|deeply|rich|nicely|turning|starting to|beginning to|nearly|almost|an?) )*"
+    r"(?:golden|gold|brown(?:ed)?|translucent|transparent|carameli[sz]ed|colou?r)(?:[- ]brown)?"
+    r"(?: (?:at|around|on) the edges| all over| in places)?",
+    re.IGNORECASE,
+)
+_GREENS_GOLDEN = re.compile(
+    r"(?P<greens>\b(?:greens|chives)(?: \[[^\]]*\])?) (?:are|is|turns?|have turned|look) "
+    r"(?:(?:very|just|lightly|light|pale|deep|deeply|nicely) )*(?:golden|brown|carameli[sz]ed|translucent)(?: brown)?",
+    re.IGNORECASE,
+)
+# A thing named twice, as two of the list became one: `the leek greens and leek greens`.
+_TWICE = re.compile(
+    r"\b(?:(?P<first>\d+) (?P<unit>g|ml) of )?(?P<the>the )?(?P<name>[a-z][a-z-]*(?: [a-z-]+){0,3}),? and "
+    r"(?:(?P<second>\d+) (?:g|ml) of )?(?:the )?(?P=name)\b(?! for\b)",
+    re.IGNORECASE,
+)
+_FROM_ITS_SKINS = re.compile(
+    r"\b(?:squeeze|pop|slip|push|press) (?:out )?the (?:[\w-]+ )*garlic-infused oil(?: \[[^\]]*\])?,?"
+    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?skins?(?: into [^,.;]{2,30}?(?=,? (?:and )?(?:mash|stir)))?"
+    r"(?:,? (?:and )?(?:mash|stir|crush|whisk|mix|beat) (?:it|them) (?P<where>into [^,.;]+?))?"
+    r"(?P<rest>,? and |, |[.;])",
+    re.IGNORECASE,
+)
+# Cold water that takes the bite of a raw onion: green tops have none to lose.
+_FOR_ITS_BITE = re.compile(
+    r"(?:soak|leave|cover|put|place|steep)\b[^.;]*\b(?:greens|chives)\b[^.;]*\bwater\b[^.;]*"
+    r"\b(?:bite|sharpness|harshness|sting|pungency|edge|mild\w*|mellow\w*)\b[^.;]*",
+    re.IGNORECASE,
+)
+_DRAIN_NEXT = re.compile(r"\s*(?:then )?drain\b[^.;]*[.;]\s*", re.IGNORECASE)
+_GOES_ON = re.compile(r"\s*(?:and |then )?(?:fry|cook|let|stir|saut\w+|keep|continue|leave)\b", re.IGNORECASE)
+# A bulb that is roasted whole and squeezed out later: its oil only comes in there.
+_WHOLE_BULB = re.compile(
+    r"(?:,| with| and| along with) the garlic-infused oil \[no piece to cut or roast[^\]]*\]"
+    r"(?:,? (?:cut|flat)[- ]sides? (?:down|up))?"
+    r"|,? and (?:until )?the garlic-infused oil(?: \[[^\]]*\])? (?:is|are|turns?|feels?) (?:very |completely )?"
+    r"(?:soft|tender|golden|squishy)(?: and \w+)?",
+    re.IGNORECASE,
+)
+_IN_HALVES = re.compile(
+    r"\bpeppers \[(?P<now>[a-z]+ pepper), in halves(?:, one a serving)?\]"
+    r"|(?P<name>\b[a-z]+ pepper), in halves(?:, one a serving)?(?:(?=,| |\.)|$)",
+    re.IGNORECASE,
+)
+_FISHED_OUT = re.compile(
+    r"\b(?:fish|lift|take|scoop) out the garlic-infused oil(?: \[[^\]]*\])?(?P<and>,? and |, then | then |[.;])"
+    r"|\b(?:remove|discard) the garlic-infused oil(?: \[[^\]]*\])?(?P<too>,? and |, then | then |[.;])",
+    re.IGNORECASE,
+)
+# What goes in last, named in a row of things that go in now.
+_ONE_NAME = r"(?P<name>(?:(?!and\b|the\b)[a-z][\w-]*\b ){1,4})"
+_SAID = r"\[(?P<said>(?:[\w -]+ )?only (?:for the last \d+ minutes|at the end))\]"
+_A_VERB = "cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|roast|bake|season|add|then|put|tip|spread"
+_LAST = re.compile(
+    rf"(?P<before>,| and) (?:the )?{_ONE_NAME}{_SAID}(?P<behind>,| and\b)?"
+    rf"|(?P<the>the ){_ONE_NAME.replace('name', 'first')}{_SAID.replace('said', 'how')}"
+    rf"(?:,| and) (?=the |\d|½|¼|some |all )|(?P<one>the ){_ONE_NAME.replace('name', 'only')}"
+    rf"{_SAID.replace('said', 'so')} and (?!{_A_VERB})(?=[a-z-]+ (?:on|in|into|onto|to|with)\b)",
+    re.IGNORECASE,
+)
+# Several that took one place, each with its time: `[canned lentils only for the last 10 minutes; pumpkin from the
+# start]`.
+_EACH_ITS_TIME = re.compile(r" \[(?P<said>[a-z][^\[\];]* only [^\[\];]*(?:; [^\[\];]+)+)\]", re.IGNORECASE)
+_LATE_ONE = re.compile(
+    r"(?P<name>[a-z][\w -]{2,30}?) (?:add )?only (?P<when>for the last \d+ minutes|at the end)", re.I
+)
+_SOLD_AS = re.compile(r"^(?:canned|cooked|boiled|dry) ")
+_A_TIME = re.compile(r"(?<!last )\b\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?|hrs?)\b", re.IGNORECASE)
+# `[potatoes about 18 minutes, not 8] … for 8 minutes`
+_OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
+_WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
+
+
+def oil_only_later(steps: Sequence[str]) -> list[str]:
+    """The steps without the oil where a whole bulb was roasted, if a later one takes it."""
+    last = max((place for place, step in enumerate(steps) if "garlic-infused oil" in step), default=0)
+    return [_WHOLE_BULB.sub("", step) if place < last else step for place, step in enumerate(steps)]
+
+
+def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
+    """A changed step as one reads it; `others_between` says whether a text names what does turn golden."""
+    step = _TWICE.sub(_once, step)
+    step = _only_soft(step, others_between)
+    step = _IN_HALVES.sub(lambda one: f"{one['name'] or one['now']} halves", step)
+    if (fished := _FISHED_OUT.search(step)) is not None:
+        rest = step[fished.end() :].lstrip()
+        step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
+    step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
+    step = _FROM_ITS_SKINS.sub(_without_skins, step)
+    return _last_things_last(_one_late(_with_its_time(_without_bite(step))))
+
+
+def _with_its_time(step: str) -> str:
+    """The time that what is in the pot needs now in the place of the old one."""
+    found = _OTHER_TIME.search(step)
+    if found is None:
+        return step
+    told = re.compile(rf"\b{found['given']}(?:(?: ?[-–] ?| to )\d+)? ?(?:minutes?|mins?)\b")
+    rest = step[found.end() :]
+    now = told.sub(f"{found['needs']} minutes", rest, count=1)
+    return f"{step[: found.start()]}{now}" if now != rest else step
+
+
+def _one_late(step: str) -> str:
+    """Of several that took one place only those go in now that start with it, the others at the end of the step."""
+    found = _EACH_ITS_TIME.search(step)
+    if found is None:
+        return step
+    before, late = step[: found.start()], []
+    for part in found["said"].split("; "):
+        one = _LATE_ONE.fullmatch(part)
+        if one is None and not part.endswith("from the start"):
+            return step
+        if one is None:
+            continue
+        short = _SOLD_AS.sub("", one["name"])
+        listed = (
+            rf"(?:(?<=the )|\b(?=\w))(?:canned |dry )?{re.escape(short)}(?:(?:,| and) (?=[\w -]+(?:,[\w ,-]+)?$)|$)"
+        )
+        rest = re.sub(listed, "", before)
+        if rest == before:
+            return step
+        before = rest
+        minutes = int(re.sub(r"\D", "", one["when"]) or 0)
+        late.append(
+            (-minutes, f"Put in the {short} {one['when']} of it." if minutes else f"At the end stir in the {short}.")
+        )
+    behind = step[found.end() :].rstrip()
+    if before.endswith(("the ", "in ", "add ", "Add ")):
+        if not behind.startswith((",", " and")):
+            return step  # nothing would be left to go in
+        behind = re.sub(r"^(?:,| and) ", "", behind)
+    return " ".join((f"{before}{behind}", *(text for _, text in sorted(late))))
+
+
+def _once(found: re.Match[str]) -> str:
+    first, second = found["first"], found["second"]
+    if first and second:
+        return f"{int(first) + int(second)} {found['unit']} of the {found['name']}"
+    return f"{found['the'] or ''}{found['name']}"
+
+
+def _only_soft(step: str, others_between: Callable[[str], bool]) -> str:
+    """`until golden` as `until soft`, where only green tops are fried until then."""
+    for mark in reversed(list(_NOT_GOLDEN.finditer(step))):
+        ends = [one.end() for one in SENTENCE_ENDS.finditer(step)]
+        end = next((one for one in ends if one > mark.end()), len(step))
+        if _GOES_ON.match(step, end):  # `Add the onions. Fry for 10 minutes until golden.`
+            end = next((one for one in ends if one > end), len(step))
+        start = max((one for one in ends if one <= mark.start()), default=0)
+        golden = _UNTIL_GOLDEN.search(step, mark.end(), end)
+        if golden is None or others_between(step[start : golden.start()]):
+            continue
+        step = f"{step[: golden.start()]}{golden['until']} soft{step[golden.end() :]}"
+        step = f"{step[: mark.start()]}{step[mark.end() :]}"
+    return step
+
+
+def _without_skins(found: re.Match[str]) -> str:
+    """`Squeeze the garlic from its skins, mash it into the juices and serve` as `Stir … into the juices and serve`."""
+    where = found["where"] or "in"
+    verb = "Stir" if found[0][0].isupper() else "stir"
+    return f"{verb} the garlic-infused oil {where}{found['rest']}"
+
+
+def _without_bite(step: str) -> str:
+    found = _FOR_ITS_BITE.search(step)
+    if found is None:
+        return step
+    behind = step[found.end() :].lstrip(".; ")
+    drained = _DRAIN_NEXT.match(behind)
+    rest = behind[drained.end() :] if drained else behind
+    kept = f"{step[: found.start()]}{rest[:1].upper()}{rest[1:]}".strip()
+    return kept or "The greens want no soaking: they have no bite to lose."
+
+
+def _last_things_last(step: str) -> str:
+    """What only goes in at the end stands at the end of the step, where other things go in with the sentence."""
+    late: list[str] = []
+    if not _A_TIME.search(step):
+        return step  # it goes on in the next one
+
+    def taken(found: re.Match[str]) -> str:
+        name = found["first"] or found["only"] or found["name"]
+        said = found["how"] or found["so"] or found["said"]
+        when = _WHEN.search(said)
+        late.append(
+            f"Put in the {name.strip()} {when[1]} of it."
+            if when and "minutes" in when[1]
+            else f"At the end stir in the {name.strip()}."
+        )
+        return "the " if found["one"] else "" if found["the"] else found["behind"] or ""
+
+    told = _LAST.sub(taken, step)
+    return " ".join((told.rstrip(), *late)) if late else step

@@ -1,0 +1,148 @@
+"""Steps of an adapted recipe say what is done with what is in the list now, and nothing that only the old food wants.
+
+What a cook does (green tops are fried soft, not golden; fresh mushrooms want no soaking): common practice, no source.
+"""
+
+import json
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from calmlarder.adapt.step_smoothed import smoothed
+from calmlarder.cli import main
+
+Adapt = Callable[..., dict[str, Any]]
+
+
+@pytest.fixture
+def adapt(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Adapt:
+    def run(title: str, *ingredients: str, steps: str, serves: int = 4) -> dict[str, Any]:
+        text = [title, "", f"Serves {serves}", "", "Ingredients", "", *ingredients, "", "Method", "", steps, ""]
+        path = tmp_path / "recipe.txt"
+        path.write_text("\n".join(text), encoding="utf-8")
+        assert main(["--home", str(tmp_path / "home"), "adapt", str(path), "--json"]) == 0
+        found: dict[str, Any] = json.loads(capsys.readouterr().out)
+        return found
+
+    return run
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        (
+            "Add the leek greens [only until soft, not golden] and fry until deep golden, about 10 minutes.",
+            "Add the leek greens and fry until soft, about 10 minutes.",
+        ),
+        ("Roast until the leek greens are caramelised.", "Roast until the leek greens are soft."),
+        ("Add the leek greens and leek greens.", "Add the leek greens."),
+        ("Add 100 g of the leek greens and 50 g of the leek greens.", "Add 150 g of the leek greens."),
+        (
+            "Squeeze the garlic-infused oil [just stir it in] from its skins, mash it into the juices and serve.",
+            "Stir the garlic-infused oil into the juices and serve.",
+        ),
+        (
+            "Pour in the beans, cooked quinoa [cooked quinoa only at the end] and water, and simmer for 9 minutes.",
+            "Pour in the beans and water, and simmer for 9 minutes. At the end stir in the cooked quinoa.",
+        ),
+        (
+            "Add the risotto rice [add only for the last 20 minutes], the leeks and stock. Simmer for 40 minutes.",
+            "Add the leeks and stock. Simmer for 40 minutes. Put in the risotto rice for the last 20 minutes of it.",
+        ),
+        (
+            "Fish out the garlic-infused oil and stir in the cheese.",
+            "Stir in the cheese.",
+        ),
+        (
+            "Put the lentils and quinoa [canned lentils only at the end; dry quinoa only at the end] in a pan.",
+            "Put the lentils and quinoa [canned lentils only at the end; dry quinoa only at the end] in a pan.",
+        ),
+        (
+            "Add the stock and potatoes [about 18 minutes, not 8] and cook, uncovered, for 8 minutes.",
+            "Add the stock and potatoes and cook, uncovered, for 18 minutes.",
+        ),
+        (
+            "Boil lentils, pumpkin [canned lentils only for the last 10 minutes; pumpkin from the start] and water.",
+            "Boil pumpkin and water. Put in the lentils for the last 10 minutes of it.",
+        ),
+        (
+            "Soak the spring onion greens in cold water to take away their bite; drain and pat dry. Toss it all.",
+            "Toss it all.",
+        ),
+    ],
+)
+def test_what_spoke_of_the_old_food_makes_room(step: str, told: str) -> None:
+    assert smoothed(step, lambda between: False) == told
+
+
+def test_what_does_turn_golden_keeps_its_word() -> None:
+    step = "Fry the chicken and leek greens [only until soft, not golden] until golden."
+    assert smoothed(step, lambda between: "chicken" in between) == step
+
+
+def test_fresh_mushrooms_are_not_soaked(adapt: Adapt) -> None:
+    found = adapt(
+        "Mushroom pan", "15 g dried porcini, soaked in 150 ml boiling water", "50 g butter", "200 g risotto rice",
+        steps="1. Lift the porcini out of their liquor and chop. Fry them in the butter.\n"
+        "2. Add the rice and the porcini liquor, leaving any grit behind, and simmer for 20 minutes.",
+    )  # fmt: skip
+    assert "oyster mushrooms" in found["recipe"]
+    for word in ("liquor", "grit", "soak the"):
+        assert word not in found["recipe"].split("Notes")[0]
+    assert "150 ml water" in found["recipe"]
+
+
+def test_one_tin_of_two_is_half_of_what_stands_in(adapt: Adapt) -> None:
+    found = adapt(
+        "Bean soup", "2 x 400g tins cannellini beans, drained and rinsed", "2 carrots, diced", "1 litre water",
+        steps="1. Simmer the carrots, one tin of the beans and the water for 20 minutes.\n"
+        "2. Mash the second tin of beans and stir in.",
+    )  # fmt: skip
+    first, second = (line for line in found["recipe"].splitlines() if line[:2] in {"1.", "2."})
+    assert "tin of" not in first
+    assert first.count(" g of the ") == len(found["changes"][0]["written"])
+    assert "the rest of the" in second
+
+
+def test_pasta_by_its_packet_has_no_other_time(adapt: Adapt) -> None:
+    found = adapt(
+        "Pasta with courgettes", "400 g tagliatelle", "200 g courgettes", "2 tbsp olive oil",
+        steps="1. Cook the tagliatelle in boiling water for 1 minute less than the pack says.\n2. Toss with the oil.",
+    )  # fmt: skip
+    assert "gluten-free tagliatelle in boiling water for 1 minute less than the pack says" in found["recipe"]
+
+
+def test_a_coconut_dish_keeps_its_coconut(adapt: Adapt) -> None:
+    found = adapt(
+        "Coconut fish", "600 g cod", "400 ml coconut milk", "2 tbsp oil", "200 g courgettes",
+        steps="1. Fry the courgettes in the oil. Pour in the coconut milk, add the fish and simmer for 8 minutes.",
+    )  # fmt: skip
+    change = next(one for one in found["changes"] if "coconut" in one["ingredient"])
+    assert change["change"] == "less"
+    assert change["to"][0]["grams"] >= 0.6 * 400  # as `prices.TITLED_FLOOR`
+
+
+def test_a_title_names_the_new_sort(adapt: Adapt) -> None:
+    found = adapt(
+        "Tofu and shiitake stir-fry", "400 g firm tofu", "300 g shiitake mushrooms, sliced", "2 tbsp oil",
+        steps="1. Stir-fry the shiitake and the tofu in the oil for 5 minutes.",
+    )  # fmt: skip
+    assert "shiitake" not in found["recipe"].splitlines()[0].casefold()
+
+
+def test_muffins_of_a_tin_stay_as_many(adapt: Adapt) -> None:
+    found = adapt(
+        "Apple muffins", "250 g self-raising flour", "2 eggs", "150 ml milk", "100 g sugar", "2 apples, grated",
+        steps="1. Line a 12-hole muffin tin. Mix everything and bake for 20 minutes.", serves=12,
+    )  # fmt: skip
+    assert all(one["change"] != "serving" for one in found["changes"])
+
+
+def test_what_a_sauce_should_be_like_is_no_ingredient(adapt: Adapt) -> None:
+    found = adapt(
+        "Tahini rice", "200 g rice", "60 g tahini", "50 g feta",
+        steps="1. Let the tahini down with water; it should be like heavy cream. Top the rice with it and the cheese.",
+    )  # fmt: skip
+    assert found["warnings"] == []
