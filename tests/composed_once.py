@@ -30,6 +30,8 @@ from calmlarder.tables.rows import Food
 from read_once import SHIPPED, load_tables
 
 ENOUGH_S, USUAL_S = 600.0, 5.0  # on a busy machine; the least of a cook who waits
+# Of so many patterns one is planned with where it does not matter how good a plan is; of a few lots with each.
+OF_SO_MANY, MANY_LOTS = 4, 10
 
 Told = tuple[Found, tuple[Dinner, ...]]
 Problems = Callable[[DinnerRequest], list[PatternProblem]]
@@ -93,9 +95,12 @@ def composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Compo
 
 
 def first_plan(asked: PlanAsked, how: PlanHow) -> Planned:
-    """The first plan, day after day, whatever the clock says, in place of the program's own."""
+    """The first plan, day after day, of some of the patterns, in place of the program's own."""
     first = PlanHow(600.0, how.progress, how.stop, how.pinned, rounds=0, bound=False, most_to_buy=0)
-    if how.pinned or not _is_shipped(asked.patterns, asked.tables):
+    is_shipped = _is_shipped(asked.patterns, asked.tables)
+    if len(asked.lots) >= MANY_LOTS:
+        asked = asked._replace(patterns=asked.patterns[::OF_SO_MANY])
+    if how.pinned or not is_shipped:
         return plan_days(asked, first)
     key = repr(([*asked.lots], [*asked.sittings], asked.wanted))
     if key not in _planned:

@@ -53,6 +53,11 @@ def pytest_configure() -> None:
         signal.signal(signal.SIGINT, signal.default_int_handler)
 
 
+def pytest_xdist_auto_num_workers() -> int:
+    """One more than there are cores: tests of screens and terminals wait a third of their time."""
+    return (os.cpu_count() or 1) + 1
+
+
 @pytest.fixture(autouse=True)
 def _no_tables_of_the_users_own(monkeypatch: pytest.MonkeyPatch, tmp_path_factory: pytest.TempPathFactory) -> None:
     monkeypatch.delenv("CALMLARDER_TABLES", raising=False)

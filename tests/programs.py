@@ -5,10 +5,14 @@ import time
 from collections.abc import Awaitable, Callable, Sequence
 from contextlib import AsyncExitStack
 from datetime import date
+from functools import cache
 from pathlib import Path
+from typing import Any
 from unittest.mock import patch
 
 from textual import _wait
+from textual.css.model import RuleSet
+from textual.css.stylesheet import Stylesheet
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
@@ -28,12 +32,46 @@ Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
 _wait.SLEEP_GRANULARITY = 1 / 200
 _wait.SLEEP_IDLE = _wait.SLEEP_GRANULARITY / 20
 _pause_once = Pilot.pause
+_parse_anew = Stylesheet._parse_rules
+
+
+@cache
+def _parsed(variables: frozenset[tuple[str, str]], *asked: Any) -> list[RuleSet]:
+    """The rules of a style sheet, which depend on nothing but its text and the theme's variables."""
+    sheet = Stylesheet(variables=dict(variables))
+    return _parse_anew(sheet, *asked)
+
+
+def _parse_rules(
+    sheet: Stylesheet,
+    css: str,
+    read_from: tuple[str, str],
+    is_default_rules: bool = False,
+    tie_breaker: int = 0,
+    scope: str = "",
+) -> list[RuleSet]:
+    """Each once a process: every program opened parses some eighty style sheets, and again with each new screen."""
+    return _parsed(frozenset(sheet._variables.items()), css, read_from, is_default_rules, tie_breaker, scope)
+
+
+Stylesheet._parse_rules = _parse_rules  # type: ignore[assignment]
+
+
+_TURNS = 100  # of the loop: more than a key takes to go through screen, widgets and what they tell each other
 
 
 async def _pause(pilot: Pilot[None], delay: float | None = None) -> None:
-    """As the pilot's own, which ends by laying the screen out; then until what waited for that is done as well."""
+    """As the pilot's own, which ends by laying the screen out; then until what waited for that is done as well.
+
+    The pilot takes a program for idle that used little processor for a while: on a busy machine it had got none. So
+    many turns of the loop are waited for, too, whatever the clock says.
+    """
+    for _ in range(_TURNS):
+        await asyncio.sleep(0)
     await _pause_once(pilot, delay)
     if delay is None:
+        for _ in range(_TURNS):
+            await asyncio.sleep(0)
         await _pause_once(pilot)
 
 

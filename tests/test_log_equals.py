@@ -95,7 +95,7 @@ def test_the_log_of_a_planned_dinner_is_what_the_replay_counts(
     wanted = wanting(people=2, protein_g=12)
     sittings = read_sittings("tonight, tomorrow dinner", TODAY, 2, None, 12)
     lots = lots_of([line for fridge in FRIDGES for line in fridge])
-    planned = plan_days(Asked(lots, sittings, wanted, patterns, tables), How(4, most_to_buy=0))
+    planned = plan_days(Asked(lots, sittings, wanted, patterns, tables), How(600, rounds=0, bound=False, most_to_buy=0))
     dinners = [one.dinner for one in planned.sittings if one.dinner is not None]
     assert len(dinners) == 2
     for dinner in dinners:

@@ -220,7 +220,7 @@ def test_what_was_eaten_before_counts_at_the_first_sitting(planning: Any) -> Non
 def test_sittings_an_hour_apart_share_the_caps(planning: Any) -> None:
     """Each load of both together, from the dinners as shown, is under the cap of one sitting."""
     lines = [*BASICS, "firm tofu 560g", "carrots x8", "courgette 800g", "tempeh 400g", "dry rice noodles 250g"]
-    plan, case = planning(lines, sittings("today dinner 18:00; today dinner 19:00"), of_so_many=3)
+    plan, case = planning(lines, sittings("today dinner 18:00; today dinner 19:00"), of_so_many=6)
     assert faults(case) == ()
     dinners = [one.dinner for one in plan.sittings if one.dinner]
     for key, (typical, _) in dinners[0].per_person.limits_g.items():
@@ -413,22 +413,25 @@ def test_what_no_dish_could_hold_is_more_than_the_sittings_hold(planning: Any) -
 def test_a_pinned_dish_stays_and_a_barred_one_does_not_come(planning: Any, tables: Tables) -> None:
     asked = sittings("tonight; tomorrow")
     lines = larder_lines(tables, 15, 2)
-    plan, _ = planning(lines, asked)
+    plan, _ = planning(lines, asked, of_so_many=3)
     assert plan.sittings[0].dinner is not None
     pattern = plan.sittings[0].dinner.pattern
     again, case = planning(
-        lines, asked, pinned=meals_that_stay(plan, asked, frozenset([key_of(asked[0].at, "dinner")]))
+        lines,
+        asked,
+        of_so_many=3,
+        pinned=meals_that_stay(plan, asked, frozenset([key_of(asked[0].at, "dinner")])),
     )
     assert again.sittings[0].dinner is not None
     assert again.sittings[0].dinner.uses == plan.sittings[0].dinner.uses
     assert faults(case) == ()
     barred = [one.model_copy(update={"not_patterns": (pattern,)}) for one in asked]
-    other, _ = planning(lines, barred)
+    other, _ = planning(lines, barred, of_so_many=3)
     assert all(one.dinner is None or one.dinner.pattern != pattern for one in other.sittings)
 
 
 def test_minutes_of_the_day_hold_against_the_timeline(planning: Any, tables: Tables) -> None:
-    plan, case = planning(larder_lines(tables, 30, 4), sittings("tonight 20min; tomorrow 15min"))
+    plan, case = planning(larder_lines(tables, 30, 4), sittings("tonight 20min; tomorrow 15min"), of_so_many=3)
     assert faults(case) == ()
     for one, minutes in zip(plan.sittings, (20, 15), strict=True):
         assert one.dinner is None or one.leftover_of is not None or one.dinner.minutes <= minutes
@@ -451,7 +454,7 @@ def test_nothing_is_frozen_that_is_past_its_day_and_grams_are_those_left(plannin
 
 def test_no_more_is_to_buy_than_asked_for(planning: Any, tables: Tables) -> None:
     lines = [*BASICS, "kale 300g, use by tomorrow", "carrots x6, use by tomorrow"]
-    plan, _ = planning(lines, sittings("tonight; tomorrow; fri"), most_to_buy=1)
+    plan, _ = planning(lines, sittings("tonight; tomorrow; fri"), most_to_buy=1, of_so_many=3)
     assert len(plan.buy) == 1
     assert tables.food_by_id[plan.buy[0].food].diet in {"vegan", "vegetarian"}
 
@@ -489,7 +492,7 @@ def test_the_command_plans_and_says_what_is_wrong(tmp_path: Any, capsys: pytest.
     larder = tmp_path / "larder.txt"
     larder.write_text("\n".join([*BASICS, "firm tofu 560g", "carrots x6", "courgette 400g"]), encoding="utf-8")
     common = ["plan", "--larder", str(larder), "--today", "2026-03-11"]
-    assert main([*common, "--work", "1", "--sittings", "tonight, tomorrow", "--json"]) == 0
+    assert main([*common, "--work", "0", "--buy", "0", "--sittings", "tonight, tomorrow", "--json"]) == 0
     told = json.loads(capsys.readouterr().out)
     assert {"status", "gap_percent", "seconds", "sittings", "wasted", "freeze_today", "buy"} <= told.keys()
     assert [one["date"] for one in told["sittings"]] == ["2026-03-11", "2026-03-12"]

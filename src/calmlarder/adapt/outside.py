@@ -5,7 +5,7 @@ from collections.abc import Iterable
 
 from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.model import Eaters
-from calmlarder.adapt.names import foods_in, names_of, spans_in
+from calmlarder.adapt.names import foods_in, names_of_all, spans_in
 from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
@@ -64,7 +64,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
     """
     covered = {word for line in recipe.ingredients for word in words_of(line)}
     ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
-    names = names_of({food.id for food in tables.foods}, tables)
+    names = names_of_all(tables)
     covered |= {word for words, meant in names.items() if meant & ids for word in words}
     covered |= words_for_several(ids, tables)  # `the cheese`, where feta is in the list
     made = _made_of(ids, recipe.title, tables)
@@ -91,7 +91,7 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     """
     ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
     covered = {word for line in recipe.ingredients for word in words_of(line)}
-    names = names_of({food.id for food in tables.foods}, tables)
+    names = names_of_all(tables)
     made = _made_of(ids, recipe.title, tables)
     covered |= words_for_several(ids, tables)  # `the cheese`, where parmesan is in the list
     found: dict[str, frozenset[str]] = {}
@@ -143,7 +143,7 @@ def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:
 
     `the hummus`, `the meatballs` of a step are what was made in the steps before.
     """
-    titled = {food for _, foods in foods_in(title, names_of({f.id for f in tables.foods}, tables)) for food in foods}
+    titled = {food for _, foods in foods_in(title, names_of_all(tables)) for food in foods}
     made = {food.id: tables.composite_of(food.id) for food in tables.foods}
     dishes = {dish for dish, mixture in made.items() if mixture and tables.food_by_id[dish].kind == "boxed"}
     mixed = {dish for dish in dishes if (whole := made[dish]) and ids & {part.food for part in whole.parts}}

@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.adapt.names import Names, foods_in, names_of, with_last_words
+from calmlarder.adapt.names import Names, foods_in, names_of, names_of_all, with_last_words
 from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import plain, words_of
@@ -208,7 +208,7 @@ def _in_a_rub(steps: str, names: Names, spices: set[str]) -> frozenset[str]:
 
 def _titled(title: str, own: set[str], tables: Tables) -> frozenset[str]:
     """The foods that a title names; of the recipe's own by a last word (`dal`), or as the most of a dish too."""
-    named = {food for _, foods in foods_in(title, names_of({one.id for one in tables.foods}, tables)) for food in foods}
+    named = {food for _, foods in foods_in(title, names_of_all(tables)) for food in foods}
     words = set(words_of(title)) - _EVERYWHERE
     rows = [(food.name, food.id) for food in tables.foods] + [(row.name, row.food) for row in tables.names]
     heads = {food for name, food in rows if food in own and set(words_of(name)[-1:]) & words}

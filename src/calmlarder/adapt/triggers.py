@@ -6,7 +6,7 @@ from functools import cache
 
 from calmlarder.adapt.loads import LineLoad, passed
 from calmlarder.adapt.model import Amount, Eaters, Unread
-from calmlarder.adapt.names import ending_in, foods_in, names_of, with_last_words
+from calmlarder.adapt.names import ending_in, foods_in, names_of_all, with_last_words
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.load import load_profile_of
 from calmlarder.matching.words import words_of
@@ -35,7 +35,7 @@ def with_triggers(
     said = {word for those in texts.values() for text in those for word in words_of(text)}
     # Dishes and bought mixtures lend no words of theirs: `soup`, `pie`.
     plain = {food for food in ending_in(said, tables) if tables.composite_of(food) is None and is_over(food)}
-    names = {**with_last_words(plain, tables), **names_of({food.id for food in tables.foods}, tables)}
+    names = {**with_last_words(plain, tables), **names_of_all(tables)}
     found = []
     for one in unread:
         told = [

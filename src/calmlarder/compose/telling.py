@@ -175,7 +175,7 @@ def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
         count, all_of_them = max(1, round(grams / each)), round(lot.grams / each)
         return f"all {count}" if count >= all_of_them else f"{count} of the {all_of_them}"
     part_of_one = _PART_OF_ONE.search(lot.line) is not None and _PACKED.search(lot.line) is None
-    said = in_household_measure(food, grams, tables, "nearest", counted=not part_of_one)
+    said = in_household_measure(food, grams, tables, "nearest", counted=not part_of_one or food.kind == "egg")
     said = said or in_household_measure(food, grams, tables, "nearest")
     pack = _typed_pack(lot) if said is not None and _OF_A_PACK.search(said) else None
     return said if pack is None else in_packs(grams, pack)

@@ -22,7 +22,7 @@ _FATS = frozenset({"oil", "butter"})
 _EGGS = r"(?:\d+ g |all \d+ g |\d+ |the )?eggs?(?: \(\d+ g\))?"  # as a sentence mentions them
 
 _STIRRED_IN = frozenset({"herb", "spice", "paste"})
-_NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread"})
+_NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread", "grain"})
 
 _ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source

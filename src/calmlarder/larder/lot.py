@@ -114,7 +114,8 @@ def why_unfit(lot: Lot, use_shared: bool = False) -> str | None:
     if lot.to_bin:
         return f"{lot.condition}: put it in the bin, do not taste it"
     if lot.is_unsafe:
-        return f"past the day it is safe to eat ({lot.safety_from}): do not eat, cook or freeze it"
+        past = f"past the day it is safe to eat ({lot.safety_from}): do not eat, cook or freeze it"
+        return f"it belongs to {lot.owner}, and is {past}" if lot.owner and not lot.owner_agrees else past
     if lot.owner and not (lot.owner_agrees or use_shared):
         return f"it belongs to {lot.owner}: ask first, then write ({lot.owner}'s, ok) behind it"
     if lot.kept_for:

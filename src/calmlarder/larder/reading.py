@@ -10,7 +10,15 @@ from rapidfuzz import fuzz, process
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.jarred_herbs import among_spices
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.standing import is_brown_and_old, is_opened, noted, place_of, thawed_by, was_open
+from calmlarder.larder.standing import (
+    cut_when_bought,
+    is_brown_and_old,
+    is_opened,
+    noted,
+    place_of,
+    thawed_by,
+    was_open,
+)
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
 from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge
 from calmlarder.larder.urgency import Kept, urgency_of
@@ -280,6 +288,7 @@ class LarderReader:
         trimmed = part.to_bin and bad_at_the_edge(food, line.text)
         dates = tuple(one.since(self._today) for one in line.dates)
         dates = (*dates, *thawed_by(dates, kept, line.text)) or noted(kept, line, part)
+        dates = cut_when_bought(dates, food, line.text)
         share = eatable_share(food, line.text, weighed=part.amount.grams is not None)
         span = span.times(Span(share, share, share))
         urgency = urgency_of(dates, ", ".join(filter(presses, part.conditions)) or None, kept)

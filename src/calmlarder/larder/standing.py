@@ -25,6 +25,7 @@ _FRESH_KINDS = frozenset({
 # What is cut open when some of it is gone, and goes fast from there; half a banana keeps its skin no better.
 _CUT_OPEN = frozenset({"fruit", "squash"})
 _SOFT_FOODS = frozenset({"avocado"})
+_CUT_UP = re.compile(r"\b(?:cut(?: up)?|chopped|cubed|diced|sliced|peeled)\b", re.I)
 _CUT = frozenset({"wedge", "slice", "chunk", "piece"})
 # Cooked grain that is sold so, in what keeps it on the shelf until it is opened.
 _SEALED = re.compile(r"\b(?:pouch(?:es)?|sachets?|microwave(?:able)?|micro|tins?|cans?|canned|tinned)\b", re.I)
@@ -74,6 +75,13 @@ def _is_cut(food: Food, amount: Amount) -> bool:
         return False
     part = amount.measure is None and amount.grams is None and amount.number.typical < 1
     return part or amount.measure in _CUT
+
+
+def cut_when_bought(dates: Sequence[Dated], food: Food, text: str) -> tuple[Dated, ...]:
+    """The dates, where fruit or squash was bought cut up: it goes from there as fast as what was opened."""
+    if food.kind not in _CUT_OPEN or food.state != "raw" or not _CUT_UP.search(text):
+        return tuple(dates)
+    return tuple(one._replace(kind="opened") if one.kind == "bought" else one for one in dates)
 
 
 def _is_sealed(line: LineRead, food: Food, amount: Amount) -> bool:

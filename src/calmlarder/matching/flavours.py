@@ -1,7 +1,5 @@
 """The flavour or the filling of a made thing: noodles of chicken flavour hold no chicken, pierogi are no onions."""
 
-import re
-
 from calmlarder.matching.late_patterns import LatePattern
 
 _FLAVOUR = LatePattern(
@@ -29,8 +27,8 @@ _OF_PLANTS = (
 _FILLING = rf"(?:{_OF_PLANTS}|pork|beef|chicken|lamb|turkey|meat)"
 
 
-def _filled(thing: str, filling: str) -> re.Pattern[str]:
-    return re.compile(
+def _filled(thing: str, filling: str) -> LatePattern:
+    return LatePattern(
         rf"\b({thing})\b((?: from [a-z]+)?(?:,? \d[^()]*?)?) ?(?:\(| with | )(?:with )?"
         rf"({filling}(?:(?:,| and| &| \+| n|\+|&)* ?{filling})*)\b\)?"
     )
@@ -44,6 +42,11 @@ _WITH_FILLING = (
 )
 
 
+# Sausages by their seasoning: `garlic & herb snags`.
+_GARLIC_AND_HERB = LatePattern(r"\b(?:garlic|onion) (?:and|&|n|\+) (?:herbs?|chives?|sage)\b,? ?")
+_SAUSAGES = LatePattern(r"\b(?:sausages?|snags?|bangers?|chipolatas?|burgers?|sausage links?)\b")
+
+
 def flavours_aside(text: str) -> str:
     """A plain line with the flavour of noodles, crisps and hummus in their name, and no filling of dumplings."""
     if "noodle" in text or "ramen" in text:
@@ -54,6 +57,8 @@ def flavours_aside(text: str) -> str:
     if "crisps" in text and (found := _CRISPS.search(text)) and not _PLAIN_CRISPS.search(found[3]):
         text = f"{text[: found.start()]}flavoured crisps{found[2]}{text[found.end() :]}"
     text = _HUMMUS.sub(r"\1 hummus", text) if "m" in text and "us" in text else text
+    if _SAUSAGES.search(text) and _GARLIC_AND_HERB.search(text):
+        text = f"{_GARLIC_AND_HERB.sub('', text)} with garlic"
     for shape, left in _WITH_FILLING:
         text = shape.sub(left, text)
     return text

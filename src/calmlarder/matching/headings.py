@@ -108,6 +108,7 @@ _AMONG_SPICES = {
     "mustard": "mustard seeds",
 }
 _DRY = frozenset({"spice", "salt"})
+_INDIAN = frozenset({"curry-leaves", "asafoetida", "fenugreek-seed"})  # beside them mustard is its seeds
 _BESIDE_FRESH = frozenset({"salt", "pepper-black", "pepper-white", "bay-leaf"})
 _COME_DRIED = frozenset({"thyme", "oregano", "rosemary", "sage", "marjoram", "dill", "tarragon", "mint"})
 
@@ -122,9 +123,12 @@ def pepper_of_spices(parts: list[Part], hints: frozenset[str], lexicon: Lexicon)
     dry = all(foods[food].kind in _DRY for part in others for food in part.named.foods)
     if len(others) < 2 or any(foods[food].kind not in _SEASONINGS for part in others for food in part.named.foods):
         return parts
+    is_indian = any(food in _INDIAN for part in others for food in part.named.foods)
     return [
         part
-        if part.said not in _AMONG_SPICES or part.amount.how != "none" or not (dry or part.said == "pepper")
+        if part.said not in _AMONG_SPICES
+        or part.amount.how != "none"
+        or not (dry or part.said == "pepper" or (part.said == "mustard" and is_indian))
         else part._replace(named=name_part(_AMONG_SPICES[part.said], hints, lexicon).named)
         for part in parts
     ]

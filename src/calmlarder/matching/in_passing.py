@@ -15,6 +15,11 @@ _TURNING_SOUR = LatePattern(r"\b(?:turning|starting to turn|starting to go|getti
 # A plantain that is ripe, or has turned yellow or black, is another food than a green one.
 _PLANTAIN = LatePattern(r"\b(?<!green )(?<!ripe )plantains?\b")
 _IS_RIPE = LatePattern(r"\b(?<!not )(?<!un)(?:over ?ripe|ripe|ripened|going black|gone black|all black|spotty)\b")
+_GREENISH = LatePattern(
+    r"[ ,(]*\b(?:still |quite |a bit |bit |very )*greenish\b\)?|[ ,(]*\bstill (?:quite |a bit )?green\b\)?"
+)
+_TURNED = LatePattern(r"\b(?:ripe|brown|yellow)\b")
+_BANANA = LatePattern(r"\b(?<!green )bananas?\b")
 # The flavour of an ice: it holds the milk and the sugar whichever it is.
 _ICE = LatePattern(
     r"\b(ice[ -]?cream|gelato)s?\b([^,;:(]*)(?:[,;:] ?| - | ?\()"
@@ -43,6 +48,8 @@ def said_in_passing(text: str) -> str:
     text = _TURNING_SOUR.sub("on the turn", text) if "sour" in text else text
     if "plantain" in text and _IS_RIPE.search(text):
         text = _PLANTAIN.sub("ripe plantain", text, count=1)
+    if "banana" in text and len(_GREENISH.findall(text)) == 1 and not _TURNED.search(text):
+        text = _BANANA.sub(r"green \g<0>", _GREENISH.sub(" ", text), count=1)
     text = _SCRAPINGS.sub("scraping", text) if "scrapin" in text else text
     text = _ICE.sub(r"\1\2", text) if "ice" in text or "gelato" in text else text
     text = _TAKEN_BACK.sub("", text) if "scratch" in text or "wait" in text else text

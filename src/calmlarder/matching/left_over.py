@@ -135,6 +135,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue  # free of it anyway: `GF tamari`
             if word == "wheat" and food.gluten == "yes" and own.isdisjoint(_OTHER_GRAINS):
                 continue  # of what else, where nothing is said
+            if word == "wild" and food.kind == "mushroom":
+                continue  # whoever grew them
             if word == "dairy" and "milk" in food.allergens and "free" not in words.known:
                 continue  # so it is
             if not goes_without_saying(word, food.state, food.kind) and (

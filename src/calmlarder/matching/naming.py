@@ -77,7 +77,7 @@ def name(words: Words) -> Named:
     rivals = [one for one in readings[1:] if best.takes <= one.takes]
     if best.unsaid and (rivals or lexicon.tables.food_by_id[best.food].state in FITS["cooked"]):
         # What is cooked is called so: without a word it may be the packet.
-        return Named("ask", (), best.takes, (), _candidates(readings, lexicon))
+        return Named("ask", (), best.takes, (), _candidates(readings, words))
     left = left_over(best, words)
     close = _close(readings, best)
     if left and len(readings) > 1:
@@ -90,7 +90,7 @@ def name(words: Words) -> Named:
             if _same_words(best, other, words) and not left_over(other, words):
                 best, left, close = other, frozenset(), _close(readings, other)
                 break
-    candidates = _candidates(readings, lexicon)
+    candidates = _candidates(readings, words)
     if _is_another(best, words) or _is_only_in_it(best, words):
         return Named("ask", (), best.takes, (), candidates, left)
     if best.missing and not _distinct(best, words):
@@ -300,9 +300,12 @@ def _says(told: frozenset[str], state: str) -> bool:
     return any(is_state_of(word, state) for word in told)
 
 
-def _candidates(readings: list[Reading], lexicon: Lexicon) -> tuple[Candidate, ...]:
-    most = readings[0].weight
+def _candidates(readings: list[Reading], words: Words) -> tuple[Candidate, ...]:
+    """What the words may be, the likeliest first; what is only told behind `with` comes last."""
+    most, lexicon = readings[0].weight, words.lexicon
     food = lexicon.tables.food_by_id
+    behind = {word for token in words.tokens if token.added for word in token.words}
+    readings = sorted(readings, key=lambda one: one.takes - FITS.keys() <= behind) if behind else readings
     likely = [one for one in readings if one.weight >= most - WORD]
     likely = [one for one in likely if not one.takes <= _SAYS_NO_FOOD] or likely
     kinds = {food[one.food].kind for one in likely if not one.missing}

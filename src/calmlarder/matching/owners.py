@@ -74,6 +74,12 @@ _HANDS_OFF = LatePattern(
 )
 _BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
 _POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
+# `uncle fred's stockfish`: nobody else's name stands behind such a word.
+_TITLED = LatePattern(
+    r"\b((?:uncle|auntie|aunty|aunt|granny|grandma|grandpa|cousin|sister|brother|mama|sir|mrs|mr|miss) [a-z]{2,})'s"
+    r"(?=\s*(?:$|[,;.)]| (?!(?:hens?|eggs?|garden|tree|farm|allotment|shop|market)\b)[a-z]))",
+    needs=("'s",),
+)
 _IS_THEIRS = LatePattern(r" (?:is|are|'?s)(?: all)? $")  # `rashers are mam's`
 _BRACKETS = LatePattern(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
 _DASHED = LatePattern(r"\s(?:[-=]+>?|//|~)\s*([a-z]{2,}(?:'?s)?)\s*$")
@@ -209,7 +215,11 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         return found[1], None, _cut(text, found)
     found = _KEPT_FOR.search(text)
     if found:
-        return None, found[1], _cut(text, found)
+        owner, _, rest = _open(_cut(text, found).strip(" ,;-"), lexicon)
+        return owner, found[1], rest
+    found = _TITLED.search(text)
+    if found and not _GIVEN_BY.search(text[: found.start()]):
+        return found[1], None, _cut(text, found)
     found = _MY_PERSON.match(text)
     if found and found[1] in PEOPLE:
         return found[1], None, _cut(text, found)

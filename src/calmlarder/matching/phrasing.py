@@ -127,10 +127,14 @@ _ONLY_A_VESSEL = LatePattern(
     r"(?:the |a |an |my |big |small |old )*(?:pot|tub|box|bowl|tupperware|container|dish|thing|jar|bag|pan)\b(?! of)"
 )
 _SAYS = (
-    r"(?:(?:it|which|they|i|we|pack|packet|label|tin|jar) )?(?:has|have|got|contains?|with|w/?|some|there'?s"
-    r"|made (?:it |them )?(?:with|w/)|says?|lists?|check(?:ed)?,?|full of|loads of|plenty)"
+    r"(?:check o?,? ?)?(?:i think )?(?:(?:it|which|they|i|we|pack|packet|label|tin|jar) )?"
+    r"(?:has|have|gets?|got|contains?|with|w/?|some|there'?s|made (?:it |them )?(?:with|w/)|says?|lists?"
+    r"|check(?:ed)?,?|full of|loads of|plenty)"
 )
-_WHEREIN = r"(?: (?:in|inside|in it|on it|in there|in them|in this|on (?:the )?(?:pack|packet|label|tin|jar|back)))"
+_WHEREIN = (
+    r"(?: (?:in|inside|in it|on it|in there|in them|in (?:this|that|these|those)(?: ones?)?"
+    r"|on (?:the )?(?:pack|packet|label|tin|jar|back)))"
+)
 _HELD = LatePattern(
     rf"\(\s*(?:{_SAYS} )*"
     r"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:powder|granules|salt|pdr|pwdr|stuff))?"
@@ -149,6 +153,17 @@ _DESSERTSPOONS = LatePattern(r"(?<![\w/.])(\d+(?:\.\d+)?) ?(?:dsp|dessert ?spoon
 _FREE_OF = LatePattern(r"\b([gld])/f\b")
 
 
+# `two don black finish`: they have gone black, and are there.
+_DON_BLACK = LatePattern(r"\bdon (?=(?:black|ripe|yellow|brown)\b)(\w+)(?: finish)?")
+# The American word is of a mix, the British one of the chilli alone.
+_CHILI_POWDER = LatePattern(r"(?:(?<=^)|(?<=[,;.&+] )|(?<=\band ))chili powder\b(?! (?:blend|mix))")
+_BUNCH_OF_BANANAS = LatePattern(r"\bbunch\b(?=.*\bbananas?\b)|(?<=banana )bunch\b|(?<=bananas )bunch\b")
+# New potatoes are small ones.
+_NEW_POTATOES = LatePattern(r"(?<=\d )new (?=(?:pots|potato(?:es)?|spuds|tatt?ies)\b)")
+# So much cocoa is in dark chocolate alone.
+_COCOA = LatePattern(r"\b(?:choc|chocolate)\b(?! (?:chips?|spread|biscuits?|milk|cake|ice))(?=.*\b[5-9]\dpercent)")
+# `a tin an a bag`.
+_AN_A = LatePattern(r"\ban (?=(?:a|an|\d+|one) )")
 # Leaves are frozen in little lumps.
 _LUMPS = LatePattern(r"\b(?:blocks|lumps?|nuggets|pellets|pucks|balls|chunks|bits)\b(?! of)")
 _FROZEN_LEAVES = LatePattern(
@@ -163,11 +178,6 @@ _PAP = LatePattern(
 # So many of what grows in hands: `plantain 3 fingers`, `okro 10 fingers`.
 _FINGERS = LatePattern(r"\b(?<!fish )(?<!lady )(?<!ladys )(?<!lady's )(?<!ladies )fingers?\b")
 _COMES_IN_FINGERS = LatePattern(r"\b(?:bananas?|plantains?|ok[r]os?|okras?|ochros?|ochras?|bhindi|matoke|turmeric)\b")
-# What stands in for meat by its own word for it.
-_MOCK = LatePattern(
-    r"\b(?:fake|faux|mock|pretend|meatless|meat[ -]?free|plant[ -]?based|vegetarian) "
-    r"(?=(?:bacon|ham|chicken|turkey|duck|mince|sausages?|burgers?|beef|meat|meatballs?|fish|tuna|nuggets?)\b)"
-)
 # Words of Indian English: so many numbers of a vegetable, and the cloves of a bulb.
 _NUMBERS_OF_PODS = LatePattern(r"\bdrumsticks?(?=,? \d+ ?nos?\b)|(?<=\bnos )drumsticks?\b|(?<=\bno )drumsticks?\b")
 _GARLIC_FLAKES = LatePattern(r"(?<=\bgarlic )(\d+) flakes?\b|(?<!\w)(\d+) flakes?(?= (?:of )?garlic\b)")
@@ -249,6 +259,13 @@ def plainly_put(text: str) -> str:
         text = _GARLIC_FLAKES.sub(lambda found: f"{found[1] or found[2]} cloves", text)
     if "finger" in text and _COMES_IN_FINGERS.search(text):
         text = _FINGERS.sub(" ", text)
+    text = _DON_BLACK.sub(r"gone \1", text) if "don " in text else text
+    text = _CHILI_POWDER.sub("chili powder blend", text) if "chili" in text else text
+    text = _BUNCH_OF_BANANAS.sub("hand", text) if "banana" in text else text
+    text = _NEW_POTATOES.sub("small new ", text) if "new " in text else text
+    if "choc" in text and PERCENT in text and "dark" not in text:
+        text = _COCOA.sub("dark chocolate", text)
+    text = _AN_A.sub("and ", text) if " an " in text else text
     text = _LUMPS.sub("cubes", text) if "fr" in text and _FROZEN_LEAVES.search(text) else text
     text = _PAP.sub("mealie meal", text) if "pap" in text else text
     text = _IN_WATER.sub(" ", text)

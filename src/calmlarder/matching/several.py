@@ -63,6 +63,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         return [_asked(whole)]
     if not brackets and (apart := counted_apart(text, hints, lexicon) or joined_to_strange(text, hints, lexicon)):
         return apart
+    if glossed := _in_english(whole, text, brackets, (hints, lexicon)):
+        return [glossed]
     if brackets and whole.named.outcome == "matched":
         whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
     if whole.named.outcome == "matched" and not (
@@ -322,6 +324,22 @@ def _named_in_bracket(whole: Part, text: str, brackets: tuple[str, ...], how: tu
             if part.named.outcome == "matched" and part.named.foods != whole.named.foods:
                 return part._replace(words=whole.words, amount=whole.amount)
     return whole
+
+
+def _in_english(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part | None:
+    """The food whose whole name in a bracket tells what one word of another tongue before it means."""
+    hints, lexicon = how
+    inside = brackets[0].strip(ENDS) if brackets else ""
+    if not inside or inside.split()[0] in WITH:
+        return None
+    words = WORD.findall(text.rstrip(ENDS).removesuffix(inside))
+    outside = [word for word in words if not says_amount(word) and singular(word) not in HARMLESS]
+    if len(outside) != 1 or singular(outside[0]) not in lexicon.elsewhere or len(brackets) != 1:
+        return None
+    if " ".join(bare_words(brackets[0])) not in lexicon.spelt:
+        return None
+    part = name_part(brackets[0], hints, lexicon, whole_name=True)
+    return part._replace(words=whole.words, amount=whole.amount) if part.named.outcome == "matched" else None
 
 
 def _pairs(sides: list[str]) -> Iterator[tuple[str, str]]:

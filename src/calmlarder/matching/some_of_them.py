@@ -20,6 +20,13 @@ _COOKED_BEHIND = LatePattern(
     rf"^{_HEAD}[ ,-]+(?:x ?)?(?P<all>{_NUMBER}){_SOME}",
     needs=("boiled", "cooked", "pickled"),
 )
+# `plantain 3, one still green, two gone black`: ripeness makes two foods of them.
+_RIPENESS = r"(?:(?:is|are|still|gone|very|v|a bit|really) )*(green|unripe|ripe|yellow|black|brown|spotty)"
+_BY_RIPENESS = LatePattern(
+    rf"^(?P<food>plantains?|bananas?)[ ,:-]+(?:x ?)?{_NUMBER}[ ,(:-]+(?P<one>{_NUMBER}) {_RIPENESS}"
+    rf"(?: ?[,;&+] ?| and )(?:and )?(?P<other>{_NUMBER}) {_RIPENESS}\)?\s*$",
+    needs=("plantain", "banana"),
+)
 _SIZE = (
     r"(?:(?:really|very|quite) )?(?:massive|huge|big|large|giant|enormous|gigantic|whopping|small|titchy|tiny|wee"
     r"|little|mini|medium|med|normal|ok|decent|good)(?:[ -]sized?)?(?: ones?)?"
@@ -39,6 +46,10 @@ def counted_apart_by_state(text: str) -> str:
         state = "boiled" if "boiled" in found["state"] else found["state"]
         if rest > 0 and state not in found["food"] and _BOILED_APART.search(found["food"]):
             return f"{rest} {found['food']}, {_value(found['some'])} {state} {found['food']}"
+    if found := _BY_RIPENESS.search(text):
+        kinds = ["green" if found[at] in {"green", "unripe"} else "ripe" for at in (3, 5)]
+        head = found["food"]
+        return f"{_value(found['one'])} {kinds[0]} {head}, {_value(found['other'])} {kinds[1]} {head}"
     found = _BY_SIZE.search(text)
     return f"{_value(found['one']) + _value(found['other'])} {found['food']}" if found else text
 

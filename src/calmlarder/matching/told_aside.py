@@ -33,7 +33,10 @@ _ITS_WATER = LatePattern(
 )
 # Herbs stand in a jar of water.
 _HERBS_IN_JAR = LatePattern(r"(\b(?:bunch|sprigs?|handful)\b.*?) in (?:a |the )?(?:jar|glass|mug)\b")
-_CURRY_BESIDE = LatePattern(r"\bcurry(?= (?:and|&|n) (?:thyme|cumin|turmeric|pepper|salt)\b)")
+_CURRY_BESIDE = LatePattern(
+    r"\bcurry(?= (?:and|&|n) (?:thyme|cumin|turmeric|pepper|salt)\b)|(?:(?<=^)|(?<=[,.;] ))curry(?=\s*(?:[,.;]|$))"
+)
+_SPICE_RACK = LatePattern(r"\b(?:thyme|seasoning|white pepper|bay|cumin|turmeric|nutmeg|cubes?|salt|paprika|oregano)\b")
 _TWO_MINCES = LatePattern(r"\bminced? (beef|pork|lamb|turkey) (\d+ ?k?g?) (?:and|&|\+) (beef|pork|lamb|turkey) (?=\d)")
 _DAIRY = LatePattern(r"\b(?:paneer|cheese|feta|halloumi|milk|yog\w*|butter|cream|eggs?|ghee|curd|dahi|cheddar)\b")
 _NOT_VEGAN = LatePattern(r"[,;]? ?\bnot (?:vegan|plant[ -]based)\b,? ?")
@@ -44,6 +47,27 @@ _KIDS_ONLY = LatePattern(r"[,;-]? ?\b(?:for )?(?:the )?kids'? only\b")
 _OIL_ON_TOP = LatePattern(
     r"[,;]? ?\(?\b(?:w/ ?|with )?(?:the |its |all the )?oil (?:is |has |all )?(?:sitting |sat |floating )?"
     r"(?:on (?:the )?top|separated)\b\)?"
+)
+# `my roommate has rice`, `thats kaylees lunch dont`, `uncle fred's stockfish, he is coming back for it sunday`.
+_SOMEBODY_HAS = LatePattern(
+    r"^(?:(?:my|our|the) )?((?:room|flat|house)mate|mum|mom|dad|sister|brother|landlady|landlord|neighbou?r|gran|nan)"
+    r" (?:has|has got|'s got) (?:some )?([^.;]+?)(?:,? but (?:we|i|she|he|they)\b.*)?$"
+)
+_THEIR_MEAL = LatePattern(
+    r"[,;-]? ?\b(?:that'?s|thats|its|it'?s|this is)"
+    r" (?!tomorrow|today|tonight|yesterday|[a-z]+day'?s)([a-z]{3,}?)'?s (?:lunch|dinner|tea|supper|breakfast)\b"
+    r"(?: (?:dont|don'?t|leave(?: it)?|hands off|not yours))?$"
+)
+_COMES_FOR_IT = LatePattern(
+    r"[,;-]? ?\b(?:he|she|they)(?:'?s| is|'?ll| will| are|'?re)? (?:coming|come|picking|collecting)"
+    r"(?: back| round| over)?"
+    r"(?: (?:to (?:get|collect)|for|up))? (?:it|them)(?: up)?(?: (?:on )?[a-z]+day| later| soon| tomorrow)?"
+)
+_SOMEBODY_NEEDS = LatePattern(r"[,;]? ?- ?([a-z]{3,})'s [a-z]+ (?:needs?|wants?)(?: (?:it|them|these|this))?$")
+# What it is full of is in it: `stew, full of onion`, `sambar, it is having onion`.
+_FULL_OF = LatePattern(
+    r"[,;-] ?(?:(?:it|this|which) )?(?:is |are )?(?:full of|having|has(?: got)?|contains|loaded with) (onions?|garlic)"
+    r"(?: (?:and|&|or|n) [a-z]+)?\b(?: in it| inside)?"
 )
 _EMPTY = LatePattern(r"\(\s*\)")
 
@@ -57,10 +81,16 @@ def told_aside(text: str) -> str:
     text = _ITS_DAY.sub(r"from \1", text) if "'s" in text else text
     text = _ITS_WATER.sub("", text)
     text = _HERBS_IN_JAR.sub(r"\1", text) if " in " in text else text
-    text = _CURRY_BESIDE.sub("curry powder", text) if "curry" in text else text
+    text = _CURRY_BESIDE.sub("curry powder", text) if "curry" in text and _SPICE_RACK.search(text) else text
     text = _TWO_MINCES.sub(r"minced \1 \2, minced \3 ", text) if "mince" in text else text
     text = _CRUMBLE_LEFT.sub("a bit", text) if "crumble" in text else text
     text = _POWDER.sub("powder", text)
+    if (found := _SOMEBODY_HAS.match(text)) and found[2] not in {"some", "it", "none"}:
+        text = f"{found[2]} ({found[1]}'s)"
+    text = _THEIR_MEAL.sub(r" (\1's)", text)
+    text = _SOMEBODY_NEEDS.sub(r" (\1's)", text) if "need" in text or "want" in text else text
+    text = _COMES_FOR_IT.sub(" ", text) if "com" in text or "pick" in text or "coll" in text else text
+    text = _FULL_OF.sub(r" with \1", text) if "onion" in text or "garlic" in text else text
     text = _OIL_ON_TOP.sub(" ", text) if "oil" in text else text
     text = _KIDS_ONLY.sub(" (kids)", text)
     if "vegan" in text and _DAIRY.search(text):
@@ -71,7 +101,7 @@ def told_aside(text: str) -> str:
 def _home_made_oil(text: str) -> str:
     bare = _STILL_IN.sub(" ", text)
     made = _AT_CHRISTMAS.sub("on 25 december", bare)
-    made = _SOMEBODY_MADE.sub("made ", made)
+    made = _SOMEBODY_MADE.sub("made ", made).replace("on 25 december", "made 25 december").replace("made made", "made")
     if made == bare == text or "home" in made:
         return made
     return f"homemade {made}"

@@ -88,6 +88,7 @@ class Sums:
         self._place = {food: place for place, food in enumerate(self._parts_of)}  # behind all that is in it
         self._told = told
         self._figures: dict[str, Figures] = {}
+        self._composites: dict[str, Mixture | None] = {}
 
     def figures_of(self, food: str) -> Figures:
         """What is known of a food, by rows of its own and by the sum of its parts."""
@@ -100,6 +101,11 @@ class Sums:
 
     def composite_of(self, food: str) -> Mixture | None:
         """The single foods in a mixture that is nothing but a known sum, in millionths, else None."""
+        if food not in self._composites:  # each recipe asks for all of them
+            self._composites[food] = self._composite(food)
+        return self._composites[food]
+
+    def _composite(self, food: str) -> Mixture | None:
         if not self._only_summed(food) or len(self.figures_of(food)) < len(COMPONENTS):
             return None
         parts = tuple(
