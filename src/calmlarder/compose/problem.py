@@ -134,6 +134,7 @@ def pattern_problem(
     pattern: Pattern, offered: Sequence[Offered], wanted: DinnerRequest, keeps: Mapping[str, int | None]
 ) -> PatternProblem:
     """The lots of a larder that fit a pattern. `keeps` gives the days each food keeps in the fridge."""
+    offered = _one_bottle(offered)
     return PatternProblem(
         pattern=pattern,
         wanted=wanted,
@@ -142,6 +143,12 @@ def pattern_problem(
         tie=zlib.crc32(pattern.id.encode()) % 997,
         has_base=any(_is_base(thing, wanted.people) for thing in offered),
     )
+
+
+def _one_bottle(offered: Sequence[Offered]) -> tuple[Offered, ...]:
+    """Of two bottles of one soy sauce (light and dark) the first: of both together a dish would be too salty."""
+    first = {thing.food.id: thing for thing in reversed(offered) if thing.food.kind in _MOST_OF_KIND}
+    return tuple(thing for thing in offered if first.get(thing.food.id, thing) is thing)
 
 
 def _is_base(thing: Offered, people: int) -> bool:
