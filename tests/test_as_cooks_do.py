@@ -185,3 +185,9 @@ def test_titles_say_what_is_there(cook: Cook) -> None:
     fridge = ["beef mince 250g", "dry white rice", "carrots x4", "red pepper", "tinned tomatoes", "oil", "paprika"]
     assert "cabbage" not in cook(fridge, "cabbage-roll-pot").title
     assert "cabbage rolls" in cook([*fridge, "white cabbage"], "cabbage-roll-pot").title
+
+
+def test_three_whole_fish_lie_in_two_pans(cook: Cook) -> None:
+    fridge = ["yam 1kg", "spinach 400g", "tomatoes x6", "oil", "lemon", "thyme"]
+    assert "in two wide pans" in said(cook([*fridge, "mackerel 3, whole, gutted, eat today"], "supper-plate", 3))
+    assert "pans" not in said(cook([*fridge, "mackerel 2, whole, gutted, eat today"], "supper-plate", 2))
