@@ -90,3 +90,12 @@ def test_salt_beside_the_garlic_stays(adapt: Adapt) -> None:
         steps="1. Whisk the oil and the garlic and toss the lettuce in it.",
     )  # fmt: skip
     assert "1/2 tsp salt" in found["recipe"]
+
+
+def test_what_takes_its_place_has_the_amount_of_the_line(adapt: Adapt) -> None:
+    found = adapt(
+        "400 g basmati rice", "3 tbsp oil", "6 sheets lavash (or 2 thinly sliced potatoes)",
+        steps="1. Lay the lavash in the oiled pot, fill in the rice and steam for 40 minutes.",
+    )  # fmt: skip
+    assert "2 thinly sliced potatoes" in found["recipe"]
+    assert "lavash" not in found["recipe"].split("Notes")[0]

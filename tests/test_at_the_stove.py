@@ -103,7 +103,7 @@ def test_salted_fish_is_never_fried_as_it_is(patterns: tuple[Pattern, ...], tabl
     stove = cooked(patterns, tables, "supper-plate", base="potato", protein="salt-cod", vegetable="broccoli")
     assert "simmered 20 minutes in two changes of water" in " ".join(stove.steps)
     assert stove.starts("season salt cod") >= stove.starts("salt cod: rinsed") + 20
-    use = {"food": "salt-cod", "slot": "protein", "name": "salt cod"}
+    use = {"food": "salt-cod", "slot": "protein", "name": "salt cod", "line": "salt cod 100 g"}
     row = {"name": "salt cod", "prep": "rinsed, simmered 20 minutes, flaked", "roles": "protein", "kind": "fish",
            "state": "dried", "minutes": "stir-fry:7"}  # fmt: skip
     moment = {"what": "fry salt cod", "start_min": 0, "minutes": 7, "equipment": "ring", "adds": ["salt-cod"]}

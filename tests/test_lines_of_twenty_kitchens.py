@@ -95,6 +95,14 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("1 can kidney beans w/ onion + chili seasoning", []),
         ("pinto beans pot, cooked w/ onion", []),
         ("garlic & herb snags x4", ["sausages"]),
+        ("5 carrots, 1 of them green at the top", ["carrot"]),  # no green-topped milk
+        ("milk green top 1L", ["milk-semi"]),
+        ("turkey steaks 2, date's tomorrow", ["turkey-breast"]),
+        ("dates 200g", ["dates"]),
+        ("choc 85%", ["chocolate-dark"]),
+        ("2 jacket potatoes cooked last night, skins on", ["potato-boiled"]),
+        ("fennel bulb w fronds", ["fennel"]),
+        ("kombucha, opened, fizz gone", ["kombucha"]),
         ("sambar from yesterday 2 ladles, it is having onion", ["curry-vegetable"]),
         ("plantain 3, one still green, two don black finish", ["plantain-green", "plantain-ripe"]),
         ("banana bunch, still greenish", ["banana-firm"]),
@@ -122,6 +130,8 @@ def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
         ("pawpaw half - must finish by tomorrow 12th", 1),
         ("tindora 250g pls use fast", 1),
         ("prawns bought ytd", 1),
+        ("ham, date is 14/3", 3),
+        ("garlic oil homemade?? mum did it at xmas", -75),  # a day behind: what lies in oil must not keep till next one
         ("tofu (firm) 400g made monday", 1),  # open since then, as what comes loose is
     ],
 )

@@ -5,7 +5,8 @@ The pages are invented; what they hold is what a reader of them would say.
 
 import pytest
 
-from calmlarder.cookbook.lines import LineReader, with_headings
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.part_headings import with_headings
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.tables.book import Tables
 
@@ -27,6 +28,9 @@ _LIST = "".join(f"<li>{food}</li>" for food in _FOODS)
         f"<p><b>From the shop</b></p><p>{'<br>'.join(_FOODS)}</p><p><b>Off we go</b></p>{_PARAGRAPHS}",
         f"<ul>{_LIST}</ul><h4>Here's how</h4>{_PARAGRAPHS}<p>Tags: tomato</p>",
         f"<ul>{_LIST}</ul>{_PARAGRAPHS}{_SAID}",
+        f"<ul>{_LIST}</ul>{_PARAGRAPHS}<ul><li><a>Ten soups for winter</a></li><li><a>Beans on toast</a></li></ul>",
+        f"<ul>{_LIST}</ul>{_NUMBERED}<p>Write to us, we love letters.</p>",
+        f"<p><b>Ingredients</b><br>{'<br>'.join(f'• {one}' for one in _FOODS)}</p><p><b>Method</b></p>{_PARAGRAPHS}",
         f"<h3>What goes in</h3><ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}",
         "<table><tr><th>What</th><th>How much</th></tr><tr><td>onion, sliced</td><td>1</td></tr><tr><td>oil</td>"
         "<td>2 tbsp</td></tr><tr><td>tin tomatoes</td><td>400 g</td></tr><tr><td>paprika</td><td>1 tsp</td></tr>"

@@ -2,7 +2,8 @@
 
 import pytest
 
-from calmlarder.cookbook.lines import LineReader, with_headings
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.part_headings import with_headings
 from calmlarder.tables.book import Tables
 
 

@@ -146,3 +146,34 @@ def test_what_a_sauce_should_be_like_is_no_ingredient(adapt: Adapt) -> None:
         steps="1. Let the tahini down with water; it should be like heavy cream. Top the rice with it and the cheese.",
     )  # fmt: skip
     assert found["warnings"] == []
+
+
+def test_beside_meat_no_syrup_for_dates_and_no_stewed_rhubarb(adapt: Adapt) -> None:
+    found = adapt(
+        "Chicken tray bake", "800 g chicken thighs", "100 g dates, halved", "2 apples, quartered", "2 tbsp olive oil",
+        steps="1. Toss the chicken in the oil in a tin and roast for 30 minutes.\n"
+        "2. Add the dates and apples and roast for 20 minutes.",
+    )  # fmt: skip
+    written = " ".join(line for change in found["changes"] for line in change["written"])
+    assert "syrup" not in written
+    assert "rhubarb" not in written
+
+
+def test_a_last_word_of_what_is_dropped_leaves_the_step(adapt: Adapt) -> None:
+    found = adapt(
+        "Tofu supper", "500 g firm tofu", "1 tbsp oil", "steamed rice or egg noodles, to serve",
+        steps="1. Fry the tofu in the oil.\n2. Serve with rice or noodles.",
+    )  # fmt: skip
+    assert "2. Serve with rice." in found["recipe"]
+
+
+def test_what_is_filled_is_smaller_and_the_filling_has_a_word(adapt: Adapt) -> None:
+    found = adapt(
+        "Stuffed tomatoes and peppers", "6 large ripe tomatoes", "4 green peppers", "250 g risotto rice",
+        "40 g pine nuts", "200 ml water",
+        steps="1. Slice the tops off the tomatoes and peppers and scoop them out.\n"
+        "2. Fill the tomatoes and peppers with the rice and pine nuts, pour in the water and bake for 90 minutes.",
+    )  # fmt: skip
+    assert "tomatoess" not in found["recipe"]
+    assert " small " in found["recipe"]
+    assert "% of the filling goes in" in found["recipe"]

@@ -7,26 +7,34 @@ in brackets what takes the place of those that no step names otherwise.
 """
 
 import re
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
 from calmlarder.adapt.changed_lines import Part
-from calmlarder.adapt.collective import collective_names
+from calmlarder.adapt.collective import ALL_OF_THEM, collective_names
 from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.in_words import A_MIXTURE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
-from calmlarder.adapt.names import names_of_all, spans_in, with_last_words
+from calmlarder.adapt.names import spans_in, with_last_words
 from calmlarder.adapt.step_heat import (
     boils_long,
     is_only_soaked,
     on_time,
-    sentence_at,
     time_told,
     treated,
     without_soaking,
 )
 from calmlarder.adapt.step_liquor import without_soaked_mushrooms
+from calmlarder.adapt.step_names import (
+    alone_in,
+    boiled_in,
+    is_longer_name,
+    late_among,
+    of_the_other_line,
+    turns_golden,
+    whole_names,
+)
 from calmlarder.adapt.step_notes import (
     filling_notes,
     liquid_notes,
@@ -51,7 +59,6 @@ from calmlarder.adapt.things_now import (
     things_now,
 )
 from calmlarder.matching.words import words_of
-from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 
 # A sentence that does nothing but put in what is left out: `Add the snow peas.`
@@ -67,16 +74,10 @@ _COOKED_ALREADY = "cooked already"
 _BOILED_ALONG = frozenset({"herb", "spice", "oil", "allium"})
 _COOKING_WATER = re.compile(r"\b(?:cooking|reserved|soaking|bean) (?:water|liquid)\b", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
-_WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
-_SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
-_SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
 _BOILED_FOR = re.compile(
     r"cook .* for about \d+ minutes, in as much|.*, about \d+ minutes: begin earlier$", re.IGNORECASE
 )
 _IN_ITS_PLACE = re.compile(r"about \d+ minutes, not \d+$")  # the step's own time makes room for it
-# `the white parts of the spring onions` is one thing.
-_WHITES = re.compile(r"whites?", re.IGNORECASE)
-_PARTS_OF = re.compile(r" parts? of (?:the )?")
 
 
 class Steps(NamedTuple):
@@ -125,24 +126,11 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             named.setdefault(food, []).append(number)
             texts.setdefault(food, []).append(step)
     marked = without_soaked_mushrooms(steps, marked, parts, adapted, tables)
-    marked = [smoothed(text, lambda between: _turns_golden(between, told)) for text in oil_only_later(marked)]
+    marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     notes = _notes(steps, parts, adapted, told, (named, texts))
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
-
-
-_NEVER_GOLDEN = frozenset(
-    {"allium", "herb", "spice", "oil", "butter", "stem", "acid", "stock", "paste", "sauce", "root", "pepper"}
-)
-
-
-def _turns_golden(text: str, told: Told) -> bool:
-    """Whether a text names something that is fried until golden, besides green tops."""
-    foods = {food for _, _, meant in spans_in(text, told.names) for food in meant}
-    foods |= {one.food for food in foods & set(told.changed) for one in told.changed[food].to}
-    kinds = {told.tables.food_by_id[food].kind for food in foods if food not in told.changed}
-    return bool(kinds - _NEVER_GOLDEN)
 
 
 def _notes(
@@ -194,14 +182,16 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
     found: dict[str, None] = {}
     text, done = "", 0
     soaked: tuple[str, bool] | None = None
-    for start, end, meant in _whole_names(step, spans_in(step, {**told.names, **told.several})):
-        if is_another_one(words_of(step[start:end]), step[:start]) or _of_the_other_line(step[:start], meant, told):
+    for start, end, meant in whole_names(step, spans_in(step, {**told.names, **told.several})):
+        if is_another_one(words_of(step[start:end]), step[:start]) or of_the_other_line(step[:start], meant, told):
             continue
-        if _is_longer_name(step, (start, end), meant, told.tables):
+        if is_longer_name(step, (start, end), meant, told.tables):
             continue
         several = words_of(step[start:end]) in told.several and len(meant) > 1
         if several:
             now, foods = of_several(meant - told.direct, meant, told)
+            if words_of(step[start:end])[-1] in ALL_OF_THEM:  # the list says what they are
+                now = late_among(foods, told)
         else:
             if step[:end].endswith("s"):
                 meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
@@ -217,7 +207,7 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
                 done = end
             continue
         how = ""
-        if foods:
+        if foods and not (several and words_of(step[start:end])[-1] in ALL_OF_THEM):
             how, alone = _how(step, (start, end), foods[0], (text, behind, step[done:end]), told)
             soaked = alone or soaked
         told.marked.update(foods)
@@ -231,25 +221,6 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
     if soaked is not None:
         whole = without_soaking(whole, *soaked)
     return _OWN_STEP.sub(r"[No \1: left out.]", whole), list(found)
-
-
-def _of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:
-    """Whether `the tablespoon of flour` is that of a line that stays, where another line of the food changes."""
-    spoon = _SPOON_OF.search(before)
-    return spoon is not None and any(
-        _SPOONS[spoon[1].casefold()[:2]] in text.casefold() for food in meant for text in told.staying.get(food, ())
-    )
-
-
-def _is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tables: Tables) -> bool:
-    """Whether a name ends another thing's, of which no line was read: `spring onions` are no onions."""
-    first = _WORD_BEFORE.search(step[: span[0]])
-    if first is None:
-        return False
-    longer = words_of(step[first.start() : span[1]])
-    other = names_of_all(tables).get(longer, frozenset())
-    more = len(longer) > len(words_of(step[span[0] : span[1]]))  # `the` counts for nothing
-    return more and bool(other) and not any(same_thing(one, food) for one in other for food in meant)
 
 
 def _boiled_for_nothing(step: str, behind: str, told: Told) -> tuple[str, list[str]] | None:
@@ -280,11 +251,11 @@ def _how(
     end = span[1]
     change = of_its_line(food, before, told)
     timed = food in told.timed
-    others = not _alone_in(step, end, food, told)
+    others = not alone_in(step, end, food, told)
     late = "" if timed else time_told(step, end, change, others)
     soaked = None
     if is_only_soaked(step, end, change) and not timed:
-        soaked = (_boiled_in(step, change.not_soaked, told), not others)
+        soaked = (boiled_in(step, change.not_soaked, told), not others)
         how, late = "", change.not_soaked
         told.soaked.add(food)
     else:
@@ -296,45 +267,3 @@ def _how(
         if _IN_ITS_PLACE.search(late):
             told.soaked.add(food)
     return how, soaked
-
-
-def _whole_names(
-    step: str, spans: Iterable[tuple[int, int, frozenset[str]]]
-) -> Iterator[tuple[int, int, frozenset[str]]]:
-    """The names of a step; `the white parts of the spring onions` is one, of the whites."""
-    waiting: tuple[int, int, frozenset[str]] | None = None
-    for start, end, meant in spans:
-        if waiting is not None:
-            first, last, whites = waiting
-            waiting = None
-            if _PARTS_OF.fullmatch(step, last, start):
-                yield first, end, whites
-                continue
-            yield first, last, whites
-        if _WHITES.fullmatch(step, start, end):
-            waiting = start, end, meant
-        else:
-            yield start, end, meant
-    if waiting is not None:
-        yield waiting
-
-
-_SOAKED_IN = frozenset({"stock", "oil", "butter", "spice", "herb", "acid", "citrus"})
-
-
-def _alone_in(step: str, end: int, food: str, told: Told) -> bool:
-    """Whether no other food but what it soaks in stands in the sentence that soaks one."""
-    sentence = sentence_at(step, end)
-    others = (meant for _, _, meant in spans_in(sentence, told.names) if food not in meant)
-    kinds = {told.tables.food_by_id[one].kind for meant in others for one in meant}
-    return kinds <= _SOAKED_IN
-
-
-def _boiled_in(step: str, instead: str, told: Told) -> str:
-    """What is boiled in the place of soaking, in the stock of that step where it has one."""
-    named = {one for _, _, meant in spans_in(step, told.names) for one in meant}
-    stock = any(told.tables.food_by_id[one].kind == "stock" for one in named)
-    return instead.replace("in plenty of water, and drain", _IN_THE_STOCK) if stock else instead
-
-
-_IN_THE_STOCK = "in the stock that is left and as much water as it wants, and drain"

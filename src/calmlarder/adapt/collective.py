@@ -30,7 +30,7 @@ _KINDS: Mapping[str, frozenset[str]] = {
     "sausagemeat": frozenset({"meat"}), "milk": frozenset({"milk"}), "mash": frozenset({"potato-mashed"}),
     "squash": frozenset({"squash"}), "spice": frozenset({"spice"}),
 }  # fmt: skip
-_ALL = ("ingredient", "everything")
+ALL_OF_THEM = ("ingredient", "everything")
 _NO_GROUP = frozenset(words_of("the for to of a and serve with ingredient"))
 
 
@@ -75,5 +75,5 @@ def _under_headings(parts: Sequence[Part], tables: Tables) -> Names:
         found |= {(*name[-1:], "ingredient"): frozenset(foods), (*name, "ingredient"): frozenset(foods)}
         found[("ingredient", "for", *name)] = frozenset(foods)
     if not groups:
-        found |= {(word,): frozenset(every) for word in _ALL}
+        found |= {(word,): frozenset(every) for word in ALL_OF_THEM}
     return found

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.model import Adapted, Change, Eaters
-from calmlarder.adapt.names import Names, names_of, spans_in
+from calmlarder.adapt.names import Names, spans_in, with_last_words
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.adapt.written import in_own_measure, tail_of, written
 from calmlarder.cookbook.recipe import IngredientRead
@@ -84,7 +84,8 @@ def steps_without_others(
         for one in change.to
         if one.food not in reads[change.place].alternatives
     }
-    names = names_of(gone - held, tables)
+    kept = set(with_last_words({food for food in held if food}, tables))
+    names = {words: meant for words, meant in with_last_words(gone - held, tables).items() if words not in kept}
     return tuple(_without(step, names) for step in steps) if names else tuple(steps)
 
 

@@ -17,6 +17,7 @@ from calmlarder.adapt.dish import (
 )
 from calmlarder.adapt.lessened import IN_HALVES
 from calmlarder.adapt.loads import LineLoad
+from calmlarder.adapt.model import Amount
 from calmlarder.adapt.near import too_much
 from calmlarder.adapt.written import (
     BAKING_POWDER,
@@ -85,12 +86,24 @@ def _food_of(one: Written, dish: Dish) -> Food:
 
 def _line_of(part: Serving, line: Counted, halved: str, dish: Dish) -> Written:
     """The line of a stand-in, in the measure of the line whose place it takes where that comes to the same."""
+    told = _as_told(part, line)
+    if told is not None:
+        return Written(told[0], told[1].model_copy(update={"sure": dish.eaters.sure}))
     words = f"{stand_in_words(line.read, part.food, dish.tables, bool(halved))}{halved}"
     grams = _enough_of(part, line, dish)
     own = in_own_measure(line.read, part.food, grams, dish.tables)
     if own is not None and (own.amount.weighed or not dish.profile_of(part.food).anything):
         return Written(f"{own.line} {words}", own.amount.model_copy(update={"sure": dish.eaters.sure}))
     return written(part.food, grams, dish.tables, words, dish.eaters.sure)
+
+
+def _as_told(part: Serving, line: Counted) -> tuple[str, Amount] | None:
+    """The line's own words for what it allows instead, where so much of it takes the place."""
+    for one in line.read.instead:
+        if one.food == part.food.id and one.grams and Decimal(str(one.grams)) == part.grams:
+            high = Decimal(str(max(one.grams, one.grams_high or 0)))
+            return one.text, Amount(food=part.food.id, grams=part.grams, high=high, weighed=one.weighed)
+    return None
 
 
 def _enough_of(part: Serving, line: Counted, dish: Dish) -> Decimal:

@@ -78,7 +78,7 @@ def smaller_ones(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         cut = tail == IN_HALVES
         if not count or (cut and 2 * count < dish.serves) or each * count >= line.amount.grams * _WEIGHED:
             continue
-        names = {line.food.name, f"{line.food.name}s"}
+        names = {line.food.name, line.food.name if line.food.name.endswith("s") else f"{line.food.name}s"}
         one = written(line.food, Decimal(each * count), dish.tables, sure=line.amount.sure)
         text = f"{count} small {max(names, key=len) if count > 1 else line.food.name}, about {each} g each{tail}"
         lost = round(weight * _lost_of_a_shell(one.amount.grams / line.amount.grams))

@@ -1,5 +1,6 @@
 """What may be done with each line of a recipe, each with its price: keep, swap, less, or leave out."""
 
+import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from itertools import combinations
@@ -56,6 +57,9 @@ _SAVOURY = frozenset({"allium", "meat", "poultry", "fish", "pulse"})
 _BREAKFAST_FRUIT = frozenset(
     {"blueberry", "banana-firm", "pineapple-canned"}
 )  # in a pilaf or a korma nobody wants them
+_PIECES = re.compile(r"\b(?:chopped|sliced|halved|torn|quartered|diced|in pieces)\b")
+_BESIDE_FRUIT = frozenset({"meat", "poultry", "fish"})
+_PUDDING_FRUIT = frozenset({"rhubarb", "banana-firm", "strawberry"})  # stewed with sugar beside sausages: nobody
 _THICKENS = frozenset({"potato", "squash"})
 _DRINKS = frozenset({"grain", "rice"})
 _BINDS = frozenset({"flour", "starch", "egg"})
@@ -207,6 +211,10 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         fit = _thickening(fit)
     if line.food.kind == "dried-fruit" and dish.kinds & _SAVOURY:
         fit = [one for one in fit if not any(part.food.id in _BREAKFAST_FRUIT for part in one.parts)]
+        if _PIECES.search(line.read.text):  # what is bitten into, no syrup is
+            fit = [one for one in fit if not any(part.food.kind == "sweetener" for part in one.parts)]
+    if line.food.kind == "fruit" and dish.kinds & _BESIDE_FRUIT:
+        fit = [one for one in fit if not any(part.food.id in _PUDDING_FRUIT for part in one.parts)]
     if line.food.id in dish.told.roasted:
         fit = [one for one in fit if not any(quick in one.when for quick in _QUICK)]
     if not dish.told.kept_dry:
@@ -266,13 +274,15 @@ def _unmeasured(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
 
 
 def _alternatives(line: Counted, grams: Decimal, eaters: Eaters, tables: Tables) -> Iterator[Candidate]:
-    """What the line itself allows in the food's place, gram for gram."""
+    """What the line itself allows in the food's place: by its own amount where it has one, else gram for gram."""
+    measured = {one.food: Decimal(str(one.grams)) for one in line.read.instead if one.grams}
     for name in line.read.alternatives:
         food = tables.food_by_id.get(name)
         if food is None or food.id == line.food.id or tables.unknown_of(name):
             continue
         if suits_diet(food, eaters.diet) and not allergens_met(food, eaters.avoid):
             yield Candidate(
-                parts=(Serving(food, grams),), points=prices.ALTERNATIVE_POINTS, keeps="what the recipe itself allows",
+                parts=(Serving(food, measured.get(name, grams)),), points=prices.ALTERNATIVE_POINTS,
+                keeps="what the recipe itself allows",
                 loses="", when="", whens=("any",), caution="", source="the recipe",
             )  # fmt: skip

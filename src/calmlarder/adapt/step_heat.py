@@ -43,7 +43,7 @@ _AS_A_PIECE = re.compile(
     re.IGNORECASE,
 )
 _GOES_ON = re.compile(r"(?:once|when|as soon as|keep|continue|fry|cook|stir|let)\b", re.IGNORECASE)
-_CRUSHES = re.compile(r"\b(?:mash\w*|crush\w*|squash(?:ed|ing)?)\b", re.IGNORECASE)
+_CRUSHES = re.compile(r"\b(?:mash\w*|crush\w*|squash(?:ed|ing))\b", re.IGNORECASE)
 _STAYS_WHOLE = frozenset({"grain", "rice", "noodle", "olive", "nut"})  # does not mash
 _NOTHING_TO_PEEL = frozenset({"oil", "leaf", "herb", "spice"})
 _A_MINUTE = "only a minute"

@@ -19,10 +19,12 @@ _UNTIL_GOLDEN = re.compile(
     re.IGNORECASE,
 )
 _GREENS_GOLDEN = re.compile(
-    r"(?P<greens>\b(?:greens|chives)(?: \[[^\]]*\])?) (?:are|is|turns?|have turned|look) "
-    r"(?:(?:very|just|lightly|light|pale|deep|deeply|nicely) )*(?:golden|brown|carameli[sz]ed|translucent)(?: brown)?",
+    r"(?P<greens>\b(?:greens|chives))(?: \[[^\]]*\])? (?:are|is|turns?|have turned|look) "
+    r"(?:(?:very|just|lightly|light|pale|deep|deeply|nicely) )*"
+    r"(?:golden|brown|carameli[sz]ed|translucent|sticky|charred|crisp|jammy|blackened)(?: brown)?",
     re.IGNORECASE,
 )
+_DRAINED_GREENS = re.compile(r"\b(?:drained|soaked) (?=[\w ]{0,20}\b(?:greens|chives)\b)", re.IGNORECASE)
 # A thing named twice, as two of the list became one: `the leek greens and leek greens`.
 _TWICE = re.compile(
     r"\b(?:(?P<first>\d+) (?P<unit>g|ml) of )?(?P<the>the )?(?P<name>[a-z][a-z-]*(?: [a-z-]+){0,3}),? and "
@@ -100,6 +102,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     if (fished := _FISHED_OUT.search(step)) is not None:
         rest = step[fished.end() :].lstrip()
         step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
+    step = _DRAINED_GREENS.sub("", step)
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(_without_skins, step)
     return _last_things_last(_one_late(_with_its_time(_without_bite(step))))

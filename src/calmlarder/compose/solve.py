@@ -23,9 +23,10 @@ class _Try(NamedTuple):
     presolves: bool
 
 
-# Most dishes are so small that presolving costs more than it saves. Of the few that are not proven at once (several
-# people's limits with little between them) most are when the search begins where it ended, and some only by presolving.
-_TRIES = (_Try(0.03, False), _Try(0.15, False), _Try(None, True))
+# Most dishes are so small that presolving, and cuts of the relaxation, cost more than they save. Of the few that are
+# not proven at once (several people's limits with little between them) most are when the search begins where it ended,
+# and some only by both.
+_TRIES = (_Try(0.03, False), _Try(0.06, False), _Try(None, True))
 
 
 class Use(NamedTuple):
@@ -106,6 +107,8 @@ def _solver_of_dish(seconds: float, stop: Stop | None, one: _Try) -> cp_model.Cp
     solver = solver_of(seconds, stop)
     solver.parameters.cp_model_presolve = one.presolves
     solver.parameters.add_lp_constraints_lazily = False
+    if not one.presolves:
+        solver.parameters.cut_level = 0
     if one.most is not None:
         solver.parameters.max_deterministic_time = one.most
     return solver

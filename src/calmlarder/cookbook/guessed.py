@@ -17,6 +17,8 @@ _LONGEST_HEADING = 70
 _LEAST_LISTED = 3
 _LONGEST_IN_A_RUN = 140  # signs of an ingredient
 _STILL_LISTED = re.compile(r"\b(?:salt|pepper|oil|to (?:serve|taste|garnish|finish)|for (?:frying|serving))\b", re.I)
+_SENTENCE = re.compile(r"^\W*[A-Z].{28,}[.!]$", re.DOTALL)
+_BULLETS = re.compile(r"^[•▢☐□–‣◦*·-]+\s+")
 _TABLE_HEAD = re.compile(r"(?:what|items?|ingredients?|foods?) ?(?:how much|amounts?|quantit(?:y|ies)|needed)?:?", re.I)
 _TAGS = re.compile(r"(?:tags?|filed|posted|categor(?:y|ies)|copyright|©)\b", re.I)
 _SHORTEST_STEP = 30  # signs of the first one; later ones may be shorter: ours
@@ -88,7 +90,8 @@ def _serves(texts: Sequence[str]) -> int | None:
 
 def _line(block: Block, alone: bool) -> str:
     """A heading inside a list keeps looking like one, and so does a name that is `alone` in its list."""
-    return block.text if not (block.level or alone) or block.text.endswith(":") else f"{block.text}:"
+    text = _BULLETS.sub("", block.text)
+    return text if not (block.level or alone) or text.endswith(":") else f"{text}:"
 
 
 def _is_alone(place: int, chosen: Sequence[Block]) -> bool:
@@ -187,9 +190,18 @@ def _by_its_look(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]] | N
     last = blocks.index(groups[-1][-1])
     chosen = _with_their_headings(blocks, groups)
     rest = blocks[last + 1 :]
-    behind = next((one.listed for one in rest if one.listed and not like_ingredient(one.text)), 0)
-    steps = [one for one in rest if one.listed == behind] if behind else _paragraphs(rest)
-    return chosen, steps
+    return chosen, _list_of_steps(rest) or _paragraphs(rest)
+
+
+def _list_of_steps(rest: Sequence[Block]) -> list[Block]:
+    """The first list behind the ingredients that is of sentences; links to other recipes are none."""
+    end = next((at for at, one in enumerate(rest) if _BEHIND.fullmatch(one.text)), len(rest))
+    for number in dict.fromkeys(one.listed for one in rest[:end] if one.listed):
+        steps = [one for one in rest[:end] if one.listed == number and not one.level]
+        told = [one for one in steps if one.text.endswith((".", "!", ")")) or len(one.text) > _LONGEST_HEADING]
+        if 2 * len(told) >= len(steps) > 0 and not like_ingredient(steps[0].text):
+            return steps
+    return []
 
 
 def _lists(blocks: Sequence[Block]) -> list[list[Block]]:
@@ -198,8 +210,13 @@ def _lists(blocks: Sequence[Block]) -> list[list[Block]]:
         if block.listed:
             lists.setdefault(block.listed, []).append(block)
     like = [group for group in lists.values() if 2 * sum(like_ingredient(one.text) for one in group) >= len(group)]
-    # A short list counts beside a longer one.
-    return like if any(len(group) >= _LEAST_LISTED for group in like) else []
+    long = [group for group in like if len(group) >= _LEAST_LISTED]
+    if not long:
+        return []
+    # A short list counts beside a longer one, not behind sentences: there it is of links or remarks.
+    first = blocks.index(long[0][0])
+    told = next((at for at, one in enumerate(blocks) if at > first and _SENTENCE.search(one.text)), len(blocks))
+    return [group for group in like if group in long or blocks.index(group[0]) < told]
 
 
 def _runs(blocks: Sequence[Block]) -> list[list[Block]]:
@@ -207,20 +224,18 @@ def _runs(blocks: Sequence[Block]) -> list[list[Block]]:
     best: list[Block] = []
     row: list[Block] = []
     for block in [*blocks, Block(1, 0, "")]:
-        if (
-            not block.level
-            and not block.listed
-            and len(block.text) <= _LONGEST_IN_A_RUN
-            and block.text[-1:] not in ".!?"
-        ):
+        closed = _kind(block) == "on"
+        short = len(block.text) <= _LONGEST_IN_A_RUN and block.text[-1:] not in ".!?"
+        if short and not (closed or block.level or block.listed):
             row.append(block)
             continue
         like = [place for place, one in enumerate(row) if like_ingredient(one.text)]
         if len(like) > _LEAST_LISTED and 2 * len(like) >= like[-1] - like[0] + 1 and len(like) > len(best) / 2:
-            end = like[-1] + 1
+            end = len(row) if closed else like[-1] + 1
             while end < len(row) and _STILL_LISTED.search(row[end].text):
                 end += 1
-            best = row[like[0] : end]
+            headed = like[0] > 0 and HEADING.fullmatch(plain(row[like[0] - 1].text).strip(" :"))
+            best = row[like[0] - bool(headed) : end]
         row = []
     return [best] if best else []
 

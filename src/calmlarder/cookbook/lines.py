@@ -1,8 +1,6 @@
 """What an ingredient line of a recipe means: which food, how much, and what it leaves open."""
 
 import re
-from collections.abc import Sequence
-from itertools import pairwise
 
 from calmlarder.clean import clean_line
 from calmlarder.cookbook.allowed import what_is_allowed, with_amount_of
@@ -20,13 +18,11 @@ from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed, with
 from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail
 from calmlarder.matching.foods import UNKNOWN
-from calmlarder.matching.notes import DISHES
 from calmlarder.matching.numbers import Span
 from calmlarder.matching.words import plain, words_of
 from calmlarder.tables.book import Tables
 
 _LONGEST = 400
-_MOST_IN_A_HEADING = 3  # words: ours
 _WHOLE = 100.0  # the score of a name in full
 _START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
 _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
@@ -43,36 +39,6 @@ _AGAINST_TUBES = Span(1.7, 2.0, 2.2)
 # Of noodles weighed fresh, how much is left of them dry: 8 oz for 12 (common practice, no source).
 _FRESH_STRANDS = re.compile(r"\bfresh (?:\w+ ){0,3}noodles?\b|\bfresh (?:\w+ )?(?:ramen|udon|soba|rice sticks)\b")
 _DRY_OF_FRESH = Span(0.6, 0.67, 0.75)
-
-
-def with_headings(reads: Sequence[IngredientRead]) -> tuple[IngredientRead, ...]:
-    """The lines, of which a bare name without an amount is a heading where the next line measures that food.
-
-    So is the name of a dish (`Fritters`) that no food of the tables has, and what alone is written large (`SAUCE`).
-    """
-    found = list(reads)
-    small = any(read.outcome == "read" and not read.text.isupper() for read in reads)
-    for place, (read, behind) in enumerate(pairwise(reads)):
-        bare = read.outcome == "read" and read.grams is None and not read.also and len(read.text.split()) == 1
-        words = words_of(read.text)
-        same = behind.outcome == "read" and behind.grams is not None and set(words) <= set(words_of(behind.text))
-        if (bare and words and same) or (
-            (_is_a_dish(read) or (small and _is_large(read))) and behind.grams is not None
-        ):
-            found[place] = IngredientRead(text=read.text, outcome="heading")
-    return tuple(found)
-
-
-def _is_large(read: IngredientRead) -> bool:
-    """Whether a few words without an amount are written in capitals."""
-    few = len(read.text.split()) <= _MOST_IN_A_HEADING and not re.search(r"\d", read.text)
-    return few and read.grams is None and read.text.isupper()
-
-
-def _is_a_dish(read: IngredientRead) -> bool:
-    words = words_of(read.text)
-    unknown = read.outcome == "unknown" and not re.search(r"\d", read.text)
-    return unknown and 0 < len(words) <= _MOST_IN_A_HEADING and words[-1] in DISHES
 
 
 class LineReader:
@@ -140,7 +106,9 @@ class LineReader:
             return None if again.outcome == "read" else first.model_copy(update={"said": as_written.line})
         foods = tuple(dict.fromkeys((*first.alternatives, other.food, *(one.food for one in other.also))))
         alternatives = tuple(food for food in foods if food not in {None, first.food})
-        return first.model_copy(update={"said": as_written.line, "alternatives": alternatives})
+        instead = (other.model_copy(update={"text": as_written.other}),) if _is_one(other) else ()
+        told_all = {"said": as_written.line, "alternatives": alternatives, "instead": instead}
+        return first.model_copy(update=told_all)
 
     def _part_of(self, shown: str, line: str) -> IngredientRead:
         """A piece of a line, which may itself be of several foods."""

@@ -42,8 +42,9 @@ class IngredientRead(BaseModel):
     `weighed` says the line gives a weight or volume, `assumed` what was taken for granted (`ripe`).
     `choices` names what it may mean where it must be asked;
     `alternatives` are foods the line itself allows in its place ("butter or oil"), `said` the words of the line
-    without them, where these have words of their own ("(or 1 potato)"). `also` are the further foods of
-    a line that names several ("salt and pepper"), each read; a line of which one part is not read is not `read`.
+    without them, where these have words of their own ("(or 1 potato)"), which `instead` has read.
+    `also` are the further foods of a line that names several ("salt and pepper"), each read; a line of which one part
+    is not read is not `read`.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -60,6 +61,7 @@ class IngredientRead(BaseModel):
     choices: tuple[str, ...] = ()
     alternatives: tuple[str, ...] = ()
     said: str = ""
+    instead: tuple["IngredientRead", ...] = ()
     also: tuple["IngredientRead", ...] = ()
 
 

@@ -19,7 +19,8 @@ from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.jsonld import ingredients_key
-from calmlarder.cookbook.lines import LineReader, with_headings
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.part_headings import with_headings
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.serves import served_in_dishes
 from calmlarder.cookbook.write import said_anew, with_fields

@@ -73,7 +73,7 @@ _SINGLE = frozenset(word for word in _WORDS if " " not in word)
 # `a bit wrinkly`, `going very soft`: nothing but the state of a thing is said so.
 _AT_THE_EDGE = LatePattern(
     r"\b(?:a bit |bit |slightly |going |gone )*(dry|brown|crusty|hard|black|curling|limp|soft|wilted|squishy|mushy"
-    r"|bendy|wrinkly|rubbery|floppy|yellow|slimy|mouldy) "
+    r"|bendy|wrinkly|rubbery|floppy|yellow|green|slimy|mouldy) "
     r"(?:round|around|at|on|in)(?: the| one| both)? (?:edges?|ends?|middle|tips?|top|outside|corners?|side)\b",
     needs=(" round ", " around ", " at ", " on ", " in "),
 )

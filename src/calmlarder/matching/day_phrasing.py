@@ -19,6 +19,12 @@ _PLAINLY = (
     (LatePattern(r"\b(?:ytd|ystd|yest|yst|yesturday|yestday|yesterdy)\b(?! ?(?:night|nite|nyt|evening))"), "yesterday"),
     # The date on its label: `reduced, today's date`.
     (LatePattern(rf"\b(today|tomorrow|{_DAY})'?s date\b"), r"use by \1"),
+    (
+        LatePattern(
+            rf"\bdate(?:'s| is| says| on it(?:'s| is| says)?) (?=today|tomorrow|\d|the \d|{_DAY}\b)", needs=("date",)
+        ),
+        "use by ",
+    ),
     # `by tomorrow 12th` is one day, told twice.
     (
         LatePattern(r"\b(?:tomorrow|today|tonight),? (?:the )?(?=\d{1,2}(?:st|nd|rd|th)\b)"),

@@ -131,7 +131,10 @@ _SAYS = (
     r"(?:has|have|gets?|got|contains?|with|w/?|some|there'?s|made (?:it |them )?(?:with|w/)|says?|lists?"
     r"|check(?:ed)?,?|full of|loads of|plenty)"
 )
-_WHEREIN = r"(?: (?:in|inside|in it|on it|in there|in them|in this|on (?:the )?(?:pack|packet|label|tin|jar|back)))"
+_WHEREIN = (
+    r"(?: (?:in|inside|in it|on it|in there|in them|in (?:this|that|these|those)(?: ones?)?"
+    r"|on (?:the )?(?:pack|packet|label|tin|jar|back)))"
+)
 _HELD = LatePattern(
     rf"\(\s*(?:{_SAYS} )*"
     r"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:powder|granules|salt|pdr|pwdr|stuff))?"
@@ -155,6 +158,10 @@ _DON_BLACK = LatePattern(r"\bdon (?=(?:black|ripe|yellow|brown)\b)(\w+)(?: finis
 # The American word is of a mix, the British one of the chilli alone.
 _CHILI_POWDER = LatePattern(r"(?:(?<=^)|(?<=[,;.&+] )|(?<=\band ))chili powder\b(?! (?:blend|mix))")
 _BUNCH_OF_BANANAS = LatePattern(r"\bbunch\b(?=.*\bbananas?\b)|(?<=banana )bunch\b|(?<=bananas )bunch\b")
+# New potatoes are small ones.
+_NEW_POTATOES = LatePattern(r"(?<=\d )new (?=(?:pots|potato(?:es)?|spuds|tatt?ies)\b)")
+# So much cocoa is in dark chocolate alone.
+_COCOA = LatePattern(r"\b(?:choc|chocolate)\b(?! (?:chips?|spread|biscuits?|milk|cake|ice))(?=.*\b[5-9]\dpercent)")
 # `a tin an a bag`.
 _AN_A = LatePattern(r"\ban (?=(?:a|an|\d+|one) )")
 # Leaves are frozen in little lumps.
@@ -255,6 +262,9 @@ def plainly_put(text: str) -> str:
     text = _DON_BLACK.sub(r"gone \1", text) if "don " in text else text
     text = _CHILI_POWDER.sub("chili powder blend", text) if "chili" in text else text
     text = _BUNCH_OF_BANANAS.sub("hand", text) if "banana" in text else text
+    text = _NEW_POTATOES.sub("small new ", text) if "new " in text else text
+    if "choc" in text and PERCENT in text and "dark" not in text:
+        text = _COCOA.sub("dark chocolate", text)
     text = _AN_A.sub("and ", text) if " an " in text else text
     text = _LUMPS.sub("cubes", text) if "fr" in text and _FROZEN_LEAVES.search(text) else text
     text = _PAP.sub("mealie meal", text) if "pap" in text else text

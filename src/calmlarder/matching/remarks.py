@@ -162,6 +162,7 @@ _OF_A_SENTENCE = frozenset({
     "pls", "sorry", "lol", "dunno", "need", "make", "go", "going", "trying", "to",
 })  # fmt: skip
 _FEWEST, _LONG = 3, 7  # words of a remark that no beginning tells, and from which one may be strange: ours
+_WHOSE_IT_IS = frozenset({"my", "our", "your", "its"})  # they stand before things, too
 _FOODISH = GENERIC | PRODUCTS | DISHES - {"thing", "stick"}
 
 
@@ -169,7 +170,7 @@ def says_no_food(text: str, lexicon: Lexicon) -> bool:
     """Whether a line that names no food clearly is a sentence of common English, and no thing by another name."""
     words = [found.casefold() for found in WORD.findall(plain(text))]
     ones = [singular(word) for word in words]
-    if len(words) < _FEWEST or _OF_A_SENTENCE.isdisjoint(words):
+    if len(words) < _FEWEST or (_OF_A_SENTENCE - _WHOSE_IT_IS).isdisjoint(words):
         return False
     if any((one in lexicon.alone or one in _FOODISH) and one not in NOTES | HARMLESS | PLAIN_WORDS for one in ones):
         return False

@@ -101,7 +101,7 @@ def told_aside(text: str) -> str:
 def _home_made_oil(text: str) -> str:
     bare = _STILL_IN.sub(" ", text)
     made = _AT_CHRISTMAS.sub("on 25 december", bare)
-    made = _SOMEBODY_MADE.sub("made ", made)
+    made = _SOMEBODY_MADE.sub("made ", made).replace("on 25 december", "made 25 december").replace("made made", "made")
     if made == bare == text or "home" in made:
         return made
     return f"homemade {made}"

@@ -1,0 +1,95 @@
+"""What the names in a step of a recipe mean, and what stands beside them."""
+
+import re
+from collections.abc import Iterable, Iterator
+
+from calmlarder.adapt.names import names_of_all, spans_in
+from calmlarder.adapt.step_heat import sentence_at
+from calmlarder.adapt.things_now import Told
+from calmlarder.matching.words import words_of
+from calmlarder.swaps.candidates import same_thing
+from calmlarder.tables.book import Tables
+
+_NEVER_GOLDEN = frozenset(
+    {"allium", "herb", "spice", "oil", "butter", "stem", "acid", "stock", "paste", "sauce", "root", "pepper"}
+)
+_SOAKED_IN = frozenset({"stock", "oil", "butter", "spice", "herb", "acid", "citrus"})
+_IN_THE_STOCK = "in the stock that is left and as much water as it wants, and drain"
+_SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
+_SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
+_WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
+# `the white parts of the spring onions` is one thing.
+_WHITES = re.compile(r"whites?", re.IGNORECASE)
+_PARTS_OF = re.compile(r" parts? of (?:the )?")
+
+
+def turns_golden(text: str, told: Told) -> bool:
+    """Whether a text names something that is fried until golden, besides green tops."""
+    foods = {food for _, _, meant in spans_in(text, told.names) for food in meant}
+    foods |= {one.food for food in foods & set(told.changed) for one in told.changed[food].to}
+    kinds = {told.tables.food_by_id[food].kind for food in foods if food not in told.changed}
+    return bool(kinds - _NEVER_GOLDEN)
+
+
+def late_among(foods: Iterable[str], told: Told) -> str:
+    """Which of the things that all go in at once has a time of its own."""
+    late = {food: told.changed[food] for food in foods if told.changed[food].heat}
+    return "; ".join(
+        f"{' and '.join(told.tables.food_by_id[one.food].name for one in change.to)} {change.heat.removeprefix('add ')}"
+        for change in late.values()
+    )
+
+
+def of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:
+    """Whether `the tablespoon of flour` is that of a line that stays, where another line of the food changes."""
+    spoon = _SPOON_OF.search(before)
+    return spoon is not None and any(
+        _SPOONS[spoon[1].casefold()[:2]] in text.casefold() for food in meant for text in told.staying.get(food, ())
+    )
+
+
+def is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tables: Tables) -> bool:
+    """Whether a name ends another thing's, of which no line was read: `spring onions` are no onions."""
+    first = _WORD_BEFORE.search(step[: span[0]])
+    if first is None:
+        return False
+    longer = words_of(step[first.start() : span[1]])
+    other = names_of_all(tables).get(longer, frozenset())
+    more = len(longer) > len(words_of(step[span[0] : span[1]]))  # `the` counts for nothing
+    return more and bool(other) and not any(same_thing(one, food) for one in other for food in meant)
+
+
+def whole_names(
+    step: str, spans: Iterable[tuple[int, int, frozenset[str]]]
+) -> Iterator[tuple[int, int, frozenset[str]]]:
+    """The names of a step; `the white parts of the spring onions` is one, of the whites."""
+    waiting: tuple[int, int, frozenset[str]] | None = None
+    for start, end, meant in spans:
+        if waiting is not None:
+            first, last, whites = waiting
+            waiting = None
+            if _PARTS_OF.fullmatch(step, last, start):
+                yield first, end, whites
+                continue
+            yield first, last, whites
+        if _WHITES.fullmatch(step, start, end):
+            waiting = start, end, meant
+        else:
+            yield start, end, meant
+    if waiting is not None:
+        yield waiting
+
+
+def alone_in(step: str, end: int, food: str, told: Told) -> bool:
+    """Whether no other food but what it soaks in stands in the sentence that soaks one."""
+    sentence = sentence_at(step, end)
+    others = (meant for _, _, meant in spans_in(sentence, told.names) if food not in meant)
+    kinds = {told.tables.food_by_id[one].kind for meant in others for one in meant}
+    return kinds <= _SOAKED_IN
+
+
+def boiled_in(step: str, instead: str, told: Told) -> str:
+    """What is boiled in the place of soaking, in the stock of that step where it has one."""
+    named = {one for _, _, meant in spans_in(step, told.names) for one in meant}
+    stock = any(told.tables.food_by_id[one].kind == "stock" for one in named)
+    return instead.replace("in plenty of water, and drain", _IN_THE_STOCK) if stock else instead
