@@ -14,6 +14,7 @@ from calmlarder.tables.vocabulary import ALLERGENS
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.help_screen import Parts
+from calmlarder.tui.keys_line import keys_of
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.pick import Pick
@@ -44,7 +45,7 @@ def takes(app: LarderApp, name: str) -> str:
 def test_a_minute_with_the_keys(tmp_path: Path, tables: Tables, size: tuple[int, int]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         hint = app.screen.query_one("#avoid").query_ancestor(Field).query_one(".label", Static)
-        assert "Space ticks" in str(hint.content)  # before the boxes have the focus
+        assert "Space or Enter ticks" in str(hint.content)  # before the boxes have the focus
         await pilot.press("left", "left", "left", "tab")  # vegan; then two allergens
         await pilot.press("space", "right", "right", "right", "right", "right", "space", "tab")
         await pilot.press("backspace", "3", "tab", "right", "tab", "tab", "tab", *"olive oil, rice", "tab", "enter")
@@ -123,7 +124,7 @@ def test_it_asks_when_elimination_began(tmp_path: Path, tables: Tables) -> None:
             app.screen.query_one("#done", Button).press()
             await pilot.pause()
             assert app.focused is since
-        assert "2026-03-12" in takes(app, "since")
+        assert "2026-03-04" in takes(app, "since")  # an example that has come already
         since.value = "2026-02-20"
         app.screen.query_one("#done", Button).press()
         await pilot.pause()
@@ -153,6 +154,52 @@ def test_arrows_never_go_round_and_tab_is_named(tmp_path: Path, tables: Tables) 
         await pilot.press("f1")
         await pilot.pause()
         said = "\n".join(part.draw(70).plain for part in app.screen.query(Parts))
-        assert all(word in said for word in ("Tab   ", "←→    ", "Space ticks"))
+        assert all(word in said for word in ("Tab   ", "←→    ", "Space or Enter ticks"))
+
+    begin(tmp_path, tables, act, (80, 24))
+
+
+def test_a_number_left_with_letters_is_the_one_before(tmp_path: Path, tables: Tables) -> None:
+    """The `1` of `1 march`, typed a field too late, is no number that was meant."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        field = app.screen.query_one("#protein_g", Input)
+        field.focus()
+        await pilot.pause()
+        field.value = ""
+        await pilot.press(*"25", "tab")
+        field.focus()
+        await pilot.pause()
+        field.value = ""
+        await pilot.press("1", "space", *"march", "tab")
+        await pilot.pause()
+        assert takes(app, "protein_g") == "must be 0 to 100; 25 still holds"
+        assert app._kitchen.settled().protein_g == 25
+
+    begin(tmp_path, tables, act, (80, 24))
+
+
+def test_the_page_says_which_day_it_took(tmp_path: Path, tables: Tables) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        since = app.screen.query_one("#since", Input)
+        since.focus()
+        since.value = "two weeks ago"
+        await pilot.pause()
+        assert takes(app, "since") == "from Wed 25 Feb 2026"
+        assert since.content_size.width > len("two weeks ago")
+        since.value = ""
+        await pilot.pause()
+        assert takes(app, "since") == "such as 2026-03-04; empty: not begun"
+
+    begin(tmp_path, tables, act, (80, 24))
+
+
+def test_a_box_says_that_enter_ticks_it(tmp_path: Path, tables: Tables) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("tab", "enter")
+        await pilot.pause()
+        assert app._kitchen.settled().avoid == (ALLERGENS[0],)
+        assert ("Space or Enter", "Tick, or take the tick away") in list(keys_of(app.screen))
+        assert "where words have [ ]" in FirstStart.ABOUT
 
     begin(tmp_path, tables, act, (80, 24))

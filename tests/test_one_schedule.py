@@ -62,7 +62,7 @@ def in_the_steps(dinner: Dinner, food: Food) -> tuple[int, int]:
     short = re.escape(re.sub(STATES, "", food.name))
     for number, step in enumerate(dinner.steps):
         if not step.startswith(("Weigh ", "Get ready", "Meanwhile get ready", "Bring a pot", "Meanwhile bring a pot")):
-            found = re.search(rf"\d (?:g )?{re.escape(food.name)}\b|\bthe {short}\b", step)
+            found = re.search(rf"\d½? ?(?:g |t(?:sp|bsp) )?{re.escape(food.name)}\b|\bthe {short}\b", step)
             if found:
                 return number, found.start()
     pytest.fail(f"{dinner.title}: no step adds {food.name}")
@@ -79,7 +79,7 @@ def test_every_food_is_added_once_in_steps_and_timeline_alike() -> None:
                     grams[use.slot] += use.grams
             for amount in grams.values():
                 name = re.escape(food.name)
-                told = rf"(?<!\d){amount} g {name}(?![\w-])|\d {name} \({amount} g\)"
+                told = rf"(?<!\d){amount} g {name}(?![\w-])|\d½? ?(?:t(?:sp|bsp) )?{name} \({amount} g\)"
                 said = re.findall(told, " ".join(dinner.steps))
                 assert len(said) == list(grams.values()).count(amount), (fridge, food.name, said)
 

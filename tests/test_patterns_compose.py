@@ -32,7 +32,7 @@ NEVER_ON_HEAT = {"mayonnaise", "vegan-mayonnaise", "quark", "cottage-cheese", "b
 def amount_said(use: PlateUse) -> str:
     """How a step says an amount: `120 g carrots`, `2 eggs (110 g)`, `1 egg (55 g)`."""
     one = re.escape(use.name.removesuffix("s"))
-    return rf"\b{use.grams} g {re.escape(use.name)}|\d {one}s? \({use.grams} g\)"
+    return rf"\b{use.grams} g {re.escape(use.name)}|\d½? ?(?:t(?:sp|bsp) )?{one}s? \({use.grams} g\)"
 
 
 @pytest.fixture(scope="session")

@@ -363,3 +363,18 @@ def test_on_the_command_line(capsys: pytest.CaptureFixture[str], tmp_path: Path)
     status, out, _ = asked(capsys, "salmon", *larder)
     assert status == 0
     assert "The larder holds no salmon" in out
+
+
+def test_pepper_is_in_the_words_of_every_dish_and_not_too_little(
+    lots_of: Any, wanting: Any, patterns: Any, tables: Any
+) -> None:
+    """40 g were told to be too little for a portion of 1 g."""
+    from calmlarder.compose.why.place import no_place
+
+    wanted = wanting(people=1)
+
+    def reason(food: str, line: str) -> str:
+        return no_place(tables.food_by_id[food], lots_of([line]), wanted, patterns, tables) or ""
+
+    assert "the steps of every dish season with black pepper" in reason("pepper-black", "black pepper 40 g")
+    assert "too little" in reason("carrot", "carrots 10 g")

@@ -81,6 +81,10 @@ def step_faults(read: Read) -> Iterator[str]:
     names = "|".join(re.escape(name) for name in sorted(sums, key=len, reverse=True))
     text = re.sub(r"(?<![\d.])1 ([\w -]*egg) (?=\(\d+ g\))", r"1 \1s ", text)  # 1 egg (55 g)
     text = re.sub(rf"(?<![\d.])\d+ ({names}) \((\d+) g\)", r"\2 g \1", text)  # 2 eggs (110 g)
+    for spoons, name, _ in re.findall(rf"(\d*½? ?t(?:sp|bsp)) ({names}) \((\d+) g\)", text):
+        if f"about {spoons}" not in [use["household"] for use in read.dinner["uses"] if read.name(use["food"]) == name]:
+            yield f"a step says {spoons} {name}, which is not how the dish measures it"
+    text = re.sub(rf"\d*½? ?t(?:sp|bsp) ({names}) \((\d+) g\)", r"\2 g \1", text)  # 4 tsp olive oil (16 g)
     on_scale = {read.name(food): sum(use["grams"] for use in uses) for food, uses in _weighed(read).items()}
     for part, whole, name in re.findall(rf"(\d+) g of the [^()]+ {_REST} (\d+) g ({names})\)", text):
         if not int(part) <= on_scale.get(name, 0) < int(whole):

@@ -34,8 +34,8 @@ _MOST_OF_KIND = {"soy-sauce": 1.6}
 _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
-_SALTED_SITTINGS = frozenset({"dinner", "packed"})
-_IN_THE_WORDS = frozenset({"salt", "pepper-black"})
+SALTED_SITTINGS = frozenset({"dinner", "packed"})
+IN_THE_WORDS = frozenset({"salt", "pepper-black"})
 _TOASTED_OIL = "oil-sesame"
 _COOKED_BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain"})
 _WATER_POURED_AWAY = frozenset({"cassava"})
@@ -219,9 +219,9 @@ def _burns(slot: Slot, thing: Offered) -> bool:
 
 def _out_of_place(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
     """Seeds that swell are no topping of a warm plate; salt and pepper are in the words of every dish."""
-    if wanted.sitting not in _SALTED_SITTINGS:
+    if wanted.sitting not in SALTED_SITTINGS:
         return False
-    return thing.food.id in _IN_THE_WORDS or (slot.role == "topping" and thing.food.id in _SWELLING_SEEDS)
+    return thing.food.id in IN_THE_WORDS or (slot.role == "topping" and thing.food.id in _SWELLING_SEEDS)
 
 
 def _to_be_cooked(slot: Slot, thing: Offered) -> bool:

@@ -48,6 +48,12 @@ def fat_left(dish: Dish, progress: Progress, number: int, first: Sequence[Fillin
     return told
 
 
+def in_spoons(one: Filling, mentioned: str) -> str:
+    """`4 tsp olive oil (16 g)` in place of `16 g olive oil`: a part of it is poured by the spoon, not on a scale."""
+    grams = f"{one.grams} g {one.food.name}"
+    return mentioned.replace(grams, f"{one.spoons} {one.food.name} ({one.grams} g)", 1) if one.spoons else mentioned
+
+
 def brown(dish: Dish, progress: Progress, step: Step) -> Work:
     """Raw meat or tofu that simmers later is browned first, in half of the fat that the pot is warmed with."""
     meat = [one for one in dish.fillings if one.key in dish.browned]
@@ -59,8 +65,8 @@ def brown(dish: Dish, progress: Progress, step: Step) -> Work:
     def put(fat: str, what: list[str]) -> str:
         return f"heat half of {fat} {where} on {HIGH} heat; brown {listed(what)} in it, and lift out"
 
-    said = f"{put(listed([mention(one) for one in fats]) or dish.oil, [mention(one) for one in meat])}."
-    line = put(listed([one.food.name for one in fats]) or "oil", [one.food.name for one in meat])
+    said = f"{put(listed([in_spoons(one, mention(one)) for one in fats]) or dish.oil, [mention(one) for one in meat])}."
+    line = put(f"the {listed([one.food.name for one in fats]) or 'oil'}", [one.food.name for one in meat])
     if step.place == "pan":
         said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
     told = salted(dish, progress, Told(sentence(said), line), meat)

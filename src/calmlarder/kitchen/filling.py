@@ -105,8 +105,17 @@ class Filling(NamedTuple):
         counted = _OF_THE_LINE.fullmatch(self.household or "")
         if counted:
             return f"{counted[1]} {self.food.name} ({self.grams} g)"
-        spoons = _SPOONS.fullmatch(self.household or "") if self.food.kind == "citrus" else None
-        return f"{self.grams} g {self.food.name} ({spoons[1]} juice)" if spoons else ""
+        return (
+            f"{self.grams} g {self.food.name} ({self.spoons} juice)"
+            if self.food.kind == "citrus" and self.spoons
+            else ""
+        )
+
+    @property
+    def spoons(self) -> str:
+        """`4 tsp`, where it is told in spoons; else empty."""
+        spoons = _SPOONS.fullmatch(self.household or "")
+        return spoons[1] if spoons else ""
 
     @property
     def weighed(self) -> bool:

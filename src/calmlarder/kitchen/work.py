@@ -7,7 +7,7 @@ steps and timeline cannot differ. Minutes are common practice, no source.
 import re
 from collections.abc import Iterator, Sequence
 
-from calmlarder.kitchen.fats import A_POT, brown, fat_left, keeps_fat
+from calmlarder.kitchen.fats import A_POT, brown, fat_left, in_spoons, keeps_fat
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed
 from calmlarder.kitchen.finer import finer, half_first
 from calmlarder.kitchen.joining import groups_of, instead, joining, left_of, reheats
@@ -199,14 +199,15 @@ class _Kitchen:
         oil = f"{part}the oil" if browned else f"{part}{dish.oil}"
 
         def tell(one: Filling) -> str:
-            return f"{part * (dish.role(one) == 'fat')}{mention(one)}"
+            return f"{part}{in_spoons(one, mention(one))}" if part and dish.role(one) == "fat" else mention(one)
 
         def name(one: Filling) -> str:
-            called = one.food.name if one in new else f"the {one.short}"
-            return f"{part * (dish.role(one) == 'fat')}{called}"
+            if part and dish.role(one) == "fat":
+                return f"{part}the {one.food.name if one in new else one.short}"
+            return one.food.name if one in new else f"the {one.short}"
 
         said = filled(step, there, dish.granted, tell, oil)
-        line = filled(step, there, dish.granted, name, re.sub(r"\d+ tsp ", "", oil))
+        line = filled(step, there, dish.granted, name, re.sub(r"\d+ tsp ", "the " if part else "", oil))
         if said is None or line is None:
             return None
         if browned:

@@ -19,7 +19,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.widgets.field import Field, first_day, number_input, number_problem
+from calmlarder.tui.widgets.field import Field, a_day, first_day, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.top_line import TopLine
@@ -44,7 +44,6 @@ SETS: Mapping[str, str] = MappingProxyType(
 )
 _LABELS = {"people": "How many eat", "protein_g": "Protein each, g"}
 _TAKES = {
-    "since": "such as 2026-03-12; empty: not begun",
     "people": "1 to 12",
     "protein_g": "0 to 100; usual: 20, or 0.3 a kg of weight",
     "always": "such as oil, rice, soy sauce, salt; or nothing",
@@ -55,9 +54,9 @@ class FirstStart(Screen[None]):
     """Seven questions in sight of each other."""
 
     ABOUT = (
-        "Tab, Enter and Down go to the next question, Shift+Tab and Up back. Where words stand side by side Left and "
-        "Right choose one; of those with [ ] Space ticks the one under the cursor. Esc or Done begins, and nothing "
-        "that was said is lost."
+        "Tab and Down go to the next question, Shift+Tab and Up back; so does Enter, but where words have [ ]. Where "
+        "they stand side by side Left and Right choose one; of those with [ ] Space or Enter ticks the one under the "
+        "cursor. Esc or Done begins, and nothing that was said is lost."
     )
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("tab", "app.focus_next", "Next field", key_display="tab", tooltip="To the next question"),
@@ -67,6 +66,11 @@ class FirstStart(Screen[None]):
     def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
+        self._held = {name: kitchen.number(name, NUMBERS[name][1]) for name in _LABELS}  # before it was typed over
+
+    @property
+    def _takes_since(self) -> str:
+        return f"such as {a_day(self._kitchen.today)}; empty: not begun"
 
     def compose(self) -> ComposeResult:
         """A line a question."""
@@ -76,11 +80,11 @@ class FirstStart(Screen[None]):
             yield Static(_WELCOME, id="welcome", markup=False)
             yield Field("Diet", Pick(DIETS, [held.diet], id="diet"), "", quiet=True)
             avoid = Pick(ALLERGENS, held.avoid, several=True, id="avoid")
-            yield Field("Leave out\n(Space ticks)", avoid, "", quiet=True)
+            yield Field("Leave out\n(Space or Enter ticks)", avoid, "", quiet=True)
             yield Field(_LABELS["people"], number_input(held.people, "people"), _TAKES["people"])
             profile = Pick(kitchen.tables.profiles, [held.profile], id="profile")
             yield Field("Limits", profile, SETS.get(held.profile, held.profile))
-            yield Field("Elimination since", Input(compact=True, id="since"), _TAKES["since"], beside=True)
+            yield Field("Elimination since", Input(compact=True, id="since"), self._takes_since, beside=True)
             yield Field(_LABELS["protein_g"], number_input(held.protein_g, "protein_g"), _TAKES["protein_g"])
             yield Field("Always in the house", Input(compact=True, id="always"), _TAKES["always"])
             yield Button("Done", compact=True, id="done")
@@ -111,15 +115,27 @@ class FirstStart(Screen[None]):
 
     @on(Input.Changed)
     def typed(self, event: Input.Changed) -> None:
-        """Keep a number that can be; say at once what is wrong with another."""
+        """Keep a number that can be; say at once what is wrong with another, and what a day is taken for.
+
+        The beginning of what cannot be is no number that was meant: the one before holds again.
+        """
         name = str(event.input.id)
+        if name == "since":
+            day, problem = self._began()
+            self._field(name).explain(f"from {day:%a %d %b %Y}" if day and not problem else self._takes_since)
         if name in _LABELS:
-            least, usual, most = NUMBERS[name]
-            held = self._kitchen.number(name, usual)
-            problem = number_problem(event.value, least, most, held)
+            problem = self._problem_of(name)
             self._field(name).wrong(problem)
-            if not problem and int(event.value) != held:
-                self._kitchen.set(name, int(event.value))
+            number = self._held[name] if problem else int(event.input.value)
+            if number != self._kitchen.number(name, NUMBERS[name][1]):
+                self._kitchen.set(name, number)
+
+    @on(Input.Blurred)
+    def left(self, event: Input.Blurred) -> None:
+        """A number that can be holds from here on."""
+        name = str(event.input.id)
+        if name in _LABELS and not self._problem_of(name):
+            self._held[name] = int(event.input.value)
 
     @on(Input.Submitted)
     def on_with_it(self, event: Input.Submitted) -> None:
@@ -130,8 +146,8 @@ class FirstStart(Screen[None]):
     def _problem_of(self, name: str) -> str:
         if name not in _LABELS:
             return ""
-        least, usual, most = NUMBERS[name]
-        return number_problem(self.query_one(f"#{name}", Input).value, least, most, self._kitchen.number(name, usual))
+        least, _, most = NUMBERS[name]
+        return number_problem(self.query_one(f"#{name}", Input).value, least, most, self._held[name])
 
     def _began(self) -> tuple[date | None, str]:
         """The day on which elimination began, where one is said; else what is wrong with what was typed."""

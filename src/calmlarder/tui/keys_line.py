@@ -87,6 +87,7 @@ _CALLED = {
     "⏎": "Enter",
     "esc": "Esc",
     "space": "Space",
+    "space ⏎": "Space or Enter",
     "⌫": "Backspace",
     "del": "Del",
     "tab": "Tab",

@@ -16,7 +16,7 @@ from calmlarder.intake.own_limit import OWN_COMPONENTS, far_over, own_limit_of
 from calmlarder.intake.profile import OWN
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.keys_line import KeysLine
-from calmlarder.tui.widgets.field import Field, first_day, number_input, number_problem
+from calmlarder.tui.widgets.field import Field, a_day, first_day, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.modal import Form
 from calmlarder.tui.widgets.pick import Pick
@@ -46,12 +46,14 @@ class PersonForm(Form[dict[str, Any]]):
             yield Static(_CARE, classes="about", markup=False)
             yield Field("Diet", Pick(DIETS, [one.diet], id="diet"), "arrows choose; Tab goes on", quiet=True)
             avoid = Pick(ALLERGENS, one.avoid, several=True, id="avoid")
-            yield Field("Allergens", avoid, "arrows move, Space ticks; Tab goes on", quiet=True)
+            yield Field("Allergens", avoid, "arrows move, Space or Enter ticks; Tab goes on", quiet=True)
             yield Field("Limits", Pick(profiles, [one.profile], id="profile"), _LIMITS)
             phase = Pick(_PHASES, [one.phase or _PHASES[0]], id="phase")
             yield Field("Phase", phase, _PHASE)
             since = Input(one.since.isoformat() if one.since else "", compact=True, id="since")
-            yield Field("Phase since", since, "its first day, such as 2026-03-12; empty: today, if new")
+            yield Field(
+                "Phase since", since, f"its first day, such as {a_day(self._kitchen.today)}; empty: today, if new"
+            )
             percent = number_input(round(100 * one.appetite), "appetite")
             yield Field("Appetite, %", percent, "of a usual share; a child 60, hungry 130")
             yield Field("Protein, g", number_input(round(one.protein_g), "protein_g"), "at a dinner")

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from calmlarder.compose.compose import pattern_problems
-from calmlarder.compose.problem import Option
+from calmlarder.compose.problem import IN_THE_WORDS, SALTED_SITTINGS, Option
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
@@ -29,9 +29,13 @@ def no_place(
         unhurried = wanted.model_copy(update={"minutes": None})
         if options_of(food.id, lots, unhurried, patterns, tables):
             return f"no dish cooks {food.name} within {wanted.minutes} minutes"
+    if food.id in IN_THE_WORDS and wanted.sitting in SALTED_SITTINGS:
+        return f"the steps of every dish season with {food.name} where it suits, and no amount of it is worked out"
     takes = [pattern for pattern in patterns if any(slot.takes(food) for slot in pattern.slots.values())]
     if any(wanted.sitting in pattern.sittings for pattern in takes):
         there = sum(lot.grams for lot in lots if lot.food == food.id)
+        if there >= float(food.portion_g) * wanted.people:
+            return f"the dishes that take {food.name} take it in another form: fresh and whole, or cooked and not raw"
         return f"there is too little of it to cook: {there:g} g, a portion is {food.portion_g:g} g"
     if takes:
         sittings = dict.fromkeys(sitting for pattern in takes for sitting in pattern.sittings)

@@ -1,6 +1,6 @@
 """A question of a form on one line: what is asked, where it is answered, and what it takes."""
 
-from datetime import date
+from datetime import date, timedelta
 
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical
@@ -24,7 +24,7 @@ class Field(Horizontal):
     Field > .answer.-quiet > .takes { display: none; }
     Field Input { width: 1fr; }
     Field Input.-number { width: 8; }
-    Field Input.-day { width: 14; }
+    Field Input.-day { width: 20; }
     Field.-narrow { layout: vertical; }
     Field.-narrow > .label, Field.-narrow > .answer { width: 100%; }
     """
@@ -81,6 +81,11 @@ def number_problem(text: str, least: int, most: int, held: int) -> str:
     return f"must be {least} to {most}; {held} still holds"
 
 
+def a_day(today: date) -> str:
+    """An example of a day that has come already."""
+    return (today - timedelta(days=7)).isoformat()
+
+
 def first_day(text: str, today: date) -> tuple[date | None, str]:
     """A day that has come already, where one is typed; else what is wrong with it, and nothing where nothing is."""
     if not text.strip():
@@ -88,5 +93,5 @@ def first_day(text: str, today: date) -> tuple[date | None, str]:
     try:
         day = parse_day(text.strip(), today)
     except ValueError as error:
-        return None, f"{error}: write it like 2026-03-12"
+        return None, f"{error}: write it like {a_day(today)}"
     return (None, "that day is still to come") if day > today else (day, "")

@@ -16,13 +16,13 @@ _GAP = 2
 class Pick(Drawn, can_focus=True):
     """Arrows move, a click chooses. What is chosen stands in brackets, so that no colour is needed to see it.
 
-    With `several`, Space or a click ticks a word and takes its tick away; else the arrows themselves choose. At its
-    ends nothing goes round: Down leads on to the next question, Up to the one before.
+    With `several`, Space, Enter or a click ticks a word and takes its tick away; else the arrows themselves choose. At
+    its ends nothing goes round: Down leads on to the next question, Up to the one before.
     """
 
     DEFAULT_CSS = "Pick { height: auto; padding: 0 1; } Pick:focus { background: $panel; }"
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("space,enter", "tick", "Tick", key_display="space", tooltip="Tick, or take the tick away"),
+        Binding("space,enter", "tick", "Tick", key_display="space ⏎", tooltip="Tick, or take the tick away"),
         Binding("space,enter", "go_on", "To the next question", show=False),
         Binding("right", "move(1)", "Choose", key_display="←→", tooltip="The word on the right, or on the left"),
         Binding("left", "move(-1)", "Word before", show=False),
