@@ -185,3 +185,22 @@ def test_titles_say_what_is_there(cook: Cook) -> None:
     fridge = ["beef mince 250g", "dry white rice", "carrots x4", "red pepper", "tinned tomatoes", "oil", "paprika"]
     assert "cabbage" not in cook(fridge, "cabbage-roll-pot").title
     assert "cabbage rolls" in cook([*fridge, "white cabbage"], "cabbage-roll-pot").title
+
+
+def test_three_whole_fish_lie_in_two_pans(cook: Cook) -> None:
+    fridge = ["yam 1kg", "spinach 400g", "tomatoes x6", "oil", "lemon", "thyme"]
+    assert "in two wide pans" in said(cook([*fridge, "mackerel 3, whole, gutted, eat today"], "supper-plate", 3))
+    assert "pans" not in said(cook([*fridge, "mackerel 2, whole, gutted, eat today"], "supper-plate", 2))
+
+
+def test_of_light_and_dark_soy_sauce_one_goes_in(cook: Cook) -> None:
+    fridge = [
+        "rice vermicelli 400g",
+        "firm tofu 280g",
+        "pak choi x3",
+        "light soy sauce",
+        "dark soy sauce",
+        "fresh ginger",
+    ]
+    used = [use.food for use in cook(fridge, "noodle-soup").uses]
+    assert used.count("soy-sauce") == 1

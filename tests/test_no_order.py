@@ -32,3 +32,19 @@ def test_a_fault_while_steps_are_written_is_told_as_one(
     monkeypatch.setattr(module, "dinner_of", raising(ValueError("no such word")))
     with pytest.raises(ValueError, match="no such word"):
         best_dinners(lots_of(LINES), wanting(), patterns, tables)
+
+
+def test_where_every_timeline_is_too_long_the_time_alone_is_in_the_way(
+    monkeypatch: pytest.MonkeyPatch, lots_of: Any, wanting: Any, patterns: Any, tables: Any
+) -> None:
+    """Letting any limit go lets a dinner through there, too: a list of all limits would blame them for it."""
+    told = module.dinner_of
+
+    def slow(*asked: Any) -> Any:
+        return told(*asked).model_copy(update={"minutes": 99})
+
+    monkeypatch.setattr(module, "dinner_of", slow)
+    monkeypatch.setattr(module, "_MOST_TOO_LONG", 0)
+    composed = module.compose(lots_of(LINES), wanting(minutes=30, seconds=20), patterns, tables)
+    assert composed.status == "none"
+    assert composed.obstacles == ("the time of 30 minutes",)

@@ -27,7 +27,9 @@ from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 
 _MOST_TOO_LONG = 30
+_LATE = Found((), (), "late")
 _NEAREST_SECONDS = 5.0  # for the nearest dinner, or as long as the search before it took: ours
+_LEAST_NEAREST_SECONDS = 2.0  # where the search before it took all the time there was: ours
 
 
 class Asked(NamedTuple):
@@ -119,12 +121,15 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
     why: tuple[str, ...] = ()
     more_after: datetime | None = None
     near, nothing_near = None, False
-    others = otherwise() if not dinners and found.status == "none" else ()
+    others = otherwise() if not dinners and found.status in {"none", "late"} else ()
     if not dinners and not others:
         from calmlarder.compose.nearest import nearest  # only where no dinner is found
         from calmlarder.compose.obstacles import fits_after, obstacles, unfit_wishes
 
-        if found.status == "none":
+        if found.status == "late" and wanted.minutes is not None:
+            why = (f"the time of {wanted.minutes} minutes", *not_cookable(patterns, wanted))
+            near, nothing_near = nearest(lots, wanted, patterns, tables, _time_for_nearest(start, asked))
+        elif found.status in {"none", "late"}:
             left = max(1.0, wanted.seconds - (time.monotonic() - start))
             more_after = fits_after(wanted, problems, left)
             if more_after is None:
@@ -133,13 +138,11 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
             else:
                 before = ", ".join(dict.fromkeys(_eaten_words(one.eaten) for one in wanted.counted))
                 why = (f"what is still counted from before ({before}); after {more_after:%H:%M} more would fit",)
-            taken = time.monotonic() - start
-            left = min(wanted.seconds - taken, max(_NEAREST_SECONDS, taken))
-            near, nothing_near = nearest(lots, wanted, patterns, tables, Stop(time.monotonic() + left, watch.stop))
+            near, nothing_near = nearest(lots, wanted, patterns, tables, _time_for_nearest(start, asked))
         else:
             why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
     return Composed(
-        status=found.status if dinners else "best_found" if others else "none",
+        status="best_found" if others else "none" if found.status == "late" or not dinners else found.status,
         dinners=dinners or others,
         excluded=(*excluded, *over_by_itself(offered, found.plans, wanted, tables)),
         obstacles=why,
@@ -148,6 +151,13 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
         nearest=near,
         nothing_near=nothing_near,
     )
+
+
+def _time_for_nearest(start: float, asked: Asked) -> Stop:
+    """The end of the search for the nearest dinner, after one that began at `start`."""
+    taken = time.monotonic() - start
+    left = max(_LEAST_NEAREST_SECONDS, min(asked.wanted.seconds - taken, max(_NEAREST_SECONDS, taken)))
+    return Stop(time.monotonic() + left, asked.watch.stop)
 
 
 def _eaten_words(entry: Eaten) -> str:
@@ -176,7 +186,8 @@ def _in_time(
     """Dinners whose timeline keeps to `wanted.minutes`.
 
     The model knows only the least time a food takes in its slot; where a timeline comes out longer, or the tasks fit
-    no order, the search goes on for another dinner, and the answer is no longer called proven.
+    no order, the search goes on for another dinner, and the answer is no longer called proven. Where none comes out in
+    time it is `late`: limits let dinners through.
     """
     end = time.monotonic() + wanted.seconds
     too_long: list[Plan] = []
@@ -194,10 +205,10 @@ def _in_time(
             if dinner is None or (wanted.minutes is not None and dinner.minutes > wanted.minutes)
         ]
         if not late:
-            return found, dinners
+            return (found if dinners or not too_long else _LATE), dinners
         too_long += late
         if len(too_long) > _MOST_TOO_LONG or time.monotonic() >= end:
-            return Found((), (), "none"), ()
+            return _LATE, ()
 
 
 def _told(plan: Plan, sure: bool, tables: Tables) -> Dinner | None:

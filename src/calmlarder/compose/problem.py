@@ -17,7 +17,7 @@ from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import CANNED_STATES
+from calmlarder.tables.vocabulary import CANNED_STATES, Role
 
 MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
@@ -134,14 +134,22 @@ def pattern_problem(
     pattern: Pattern, offered: Sequence[Offered], wanted: DinnerRequest, keeps: Mapping[str, int | None]
 ) -> PatternProblem:
     """The lots of a larder that fit a pattern. `keeps` gives the days each food keeps in the fridge."""
+    offered = _one_bottle(offered)
+    there = _by_role(offered)
     return PatternProblem(
         pattern=pattern,
         wanted=wanted,
         limits=wanted.limits,
-        options=tuple(option for name in pattern.slots for option in _options(pattern, name, offered, wanted, keeps)),
+        options=tuple(option for name in pattern.slots for option in _options(pattern, name, there, wanted, keeps)),
         tie=zlib.crc32(pattern.id.encode()) % 997,
         has_base=any(_is_base(thing, wanted.people) for thing in offered),
     )
+
+
+def _one_bottle(offered: Sequence[Offered]) -> tuple[Offered, ...]:
+    """Of two bottles of one soy sauce (light and dark) the first: of both together a dish would be too salty."""
+    first = {thing.food.id: thing for thing in reversed(offered) if thing.food.kind in _MOST_OF_KIND}
+    return tuple(thing for thing in offered if first.get(thing.food.id, thing) is thing)
 
 
 def _is_base(thing: Offered, people: int) -> bool:
@@ -152,23 +160,36 @@ def _is_base(thing: Offered, people: int) -> bool:
 
 def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
     """The same with further lots, in each slot behind those that are there."""
-    pattern = problem.pattern
+    pattern, more = problem.pattern, _by_role(offered)
     return problem.with_options(
         option
         for name in pattern.slots
         for option in (
             *(there for _, there in problem.in_slot(name)),
-            *_options(pattern, name, offered, problem.wanted, keeps),
+            *_options(pattern, name, more, problem.wanted, keeps),
         )
     )
 
 
+def _by_role(offered: Sequence[Offered]) -> Mapping[Role, Sequence[Offered]]:
+    """What there is by what it can be in a dish, in order: a slot looks at a tenth of a larder."""
+    found: dict[Role, list[Offered]] = {}
+    for thing in offered:
+        for role in {*thing.food.roles}:
+            found.setdefault(role, []).append(thing)
+    return found
+
+
 def _options(
-    pattern: Pattern, name: str, offered: Sequence[Offered], wanted: DinnerRequest, keeps: Mapping[str, int | None]
+    pattern: Pattern,
+    name: str,
+    there: Mapping[Role, Sequence[Offered]],
+    wanted: DinnerRequest,
+    keeps: Mapping[str, int | None],
 ) -> Iterator[Option]:
     slot = pattern.slots[name]
-    for thing in offered:
-        if not slot.takes(thing.food):  # most do not
+    for thing in there.get(slot.role, ()):
+        if not slot.takes(thing.food):
             continue
         fits = _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
         unfit = (

@@ -47,11 +47,14 @@ USUAL = How()
 
 
 class Found(NamedTuple):
-    """The dinners, best first; each is proven the best there was, or the best found in the time."""
+    """The dinners, best first; each is proven the best there was, or the best found in the time.
+
+    `late` is said where limits let dinners through, and none of them is cooked in the minutes that were asked for.
+    """
 
     plans: tuple[Plan, ...]
     proven: tuple[bool, ...]
-    status: Literal["proven", "best_found", "none"]
+    status: Literal["proven", "best_found", "none", "late"]
 
 
 @dataclass

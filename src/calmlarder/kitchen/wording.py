@@ -29,6 +29,9 @@ _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common pra
 _ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
 # What sets in a pan of 28 cm: eight eggs, and so much else. Common practice, no source.
 _ONE_FRITTATA_EGGS_G, _ONE_FRITTATA_REST_G = 440, 650
+# Three fish of a plate's length lie in no pan of 28 cm; sardines do (common practice, no source). Grams without bones.
+_FISH_IN_A_PAN, _SMALL_FISH_G = 2, 70
+_WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?$")
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
 
 # What fries in its own fat once a teaspoon of oil has started it: common practice, no source.
@@ -230,10 +233,18 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
         return re.sub(r"\bthe ((?:same )?)pan\b", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
     folds = any(re.search(r"\bdraw it in\b", step.words) for step in steps)
     eggs = sum(one.grams for one in fried if one.food.kind == "egg")
-    if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS and not (folds and eggs > _ONE_OMELETTE_GRAMS):
+    too_many = (folds and eggs > _ONE_OMELETTE_GRAMS) or any(_lie_crowded(one) for one in fried)
+    if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS and not too_many:
         return said
     said = re.sub(r"\bthe ((?:same )?)pan\b", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
     return re.sub(r"(\bpans\b.*?) in it\b", r"\1 in them", said)
+
+
+def _lie_crowded(one: Filling) -> bool:
+    """Whether whole fish are more than lie side by side in one pan."""
+    counted = _WHOLE_FISH.match(one.household or "")
+    each = one.grams / int(counted[1]) if counted else 0
+    return one.food.kind == "fish" and counted is not None and int(counted[1]) > _FISH_IN_A_PAN and each > _SMALL_FISH_G
 
 
 def _is_too_thick(fried: Sequence[Filling]) -> bool:

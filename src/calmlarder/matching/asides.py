@@ -95,10 +95,11 @@ _OPINION = LatePattern(
     r"|(?:-|,|on|in)? ?(?:the )?(?:top|bottom|middle|lower|upper|back|second) (?:shelf|drawer|rack)"
     r"|(?:behind|beside|next to|under|underneath|on top of|near) (?:the |my |a |some )?[a-z]+"
     r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"
-    r"|(?:w/?|with) (?:the )?(?:greens|tops|leaves)(?: (?:still )?(?:on|attached))?"
+    r"|(?:w/?|with) (?:the )?(?:greens|tops|leaves|fronds)(?: (?:still )?(?:on|attached))?"
     r"|(?:green |leafy )?(?:greens|tops|leaves|stalks) (?:are )?(?:still )?(?:on|attached)(?=\s*(?:$|[,;.)]))"
     r"|(?:the |its )?(?:tops|leaves|greens|stalks|tips) (?:are |all |already )*(?:gone|removed|eaten|used|in the bin)"
-    r"|with sprouts?|w sprouts?|skin off|skin on|top and tailed)\b"
+    r"|with sprouts?|w sprouts?|skins? off|skins? on|(?:the |its )?fizz (?:has |is |all )*gone"
+    r"|no fizz(?: left)?|top and tailed)\b"
 )
 
 

@@ -102,7 +102,8 @@ _AT_THE_END = LatePattern(
 # day (`date gone`) or changed (`soft, gone`).
 _IN_PART = LatePattern(
     r"(?:\b(?:half|third|quarter|thirds|quarters|mostly|most|nearly|almost|some|few|bit|one|two|three|four|five|six"
-    r"|date|by|before|not|pretty much|about|long|tops?|leaves|ends?|stalks?|tips?|label|lid|skins?|stickers?)"
+    r"|date|by|before|not|pretty much|about|long|tops?|leaves|ends?|stalks?|tips?|label|lid|skins?|stickers?"
+    r"|fizz|bubbles|smell|seal)"
     r"|\d%?)(?: (?:of (?:it|them|the \w+)|is|are|has|have|already|all))*"
     r" (?:gone|empty|finish(?:ed)?|out|used up)$"
 )

@@ -121,6 +121,15 @@ def as_settled(kitchen: Household) -> Asked:
     return Asked(people=home.people, minutes=home.minutes, diet=home.diet, profile=home.profile)
 
 
+def ways_out(asked: Asked, kitchen: Household, has_before: bool) -> str:
+    """The keys that change what is in the way, where no dinner meets what is asked."""
+    keys = [f"t more time than {asked.minutes} minutes"] if asked.minutes is not None else []
+    keys += ["f who eats, and the diet of all"]
+    keys += ["Ctrl+Z the last change back"] if has_before else []
+    keys += ["r forget what was asked for tonight"] if asked != as_settled(kitchen) else []
+    return f"Keys that change it: {'; '.join([*keys, 'Esc to the larder, for more food in it'])}."
+
+
 class TonightOnly:
     """What is asked of this evening: it outlives the screen of the dinner, not its cooking or the day."""
 

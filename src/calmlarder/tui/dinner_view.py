@@ -59,6 +59,7 @@ class DinnerView(VerticalScroll):
     def say(self, words: str) -> None:
         """Words in place of a dinner."""
         self._begin_at_top(None)
+        self.add_class("-words")
         self.query_one(DishCard).show("", ())
         self.query_one("#weigh", Static).update("")
         self.query_one(NearLimits).show(())
@@ -74,6 +75,7 @@ class DinnerView(VerticalScroll):
         `before_g` still counts from what was eaten before, g by limit.
         """
         self._begin_at_top(dinner)
+        self.remove_class("-words")
         dinner = self.manner.dinner(dinner)
         doses = [dose_words(dose) for dose in dinner.doses]
         self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip())
@@ -90,6 +92,7 @@ class DinnerView(VerticalScroll):
     def show_box(self, dinner: "Dinner", how: str, words: str, before_g: Mapping[str, float]) -> None:
         """A portion of a dinner out of its box: `how` it is eaten, and what is in one portion; nothing is cooked."""
         self._begin_at_top(dinner)
+        self.remove_class("-words")
         dinner = self.manner.dinner(dinner)
         facts = [protein_words(dinner, whole=True), energy_words(dinner)]
         self.query_one(DishCard).show(dinner.title, facts, how)
@@ -153,8 +156,16 @@ def _near(dinner: "Dinner", before_g: Mapping[str, float]) -> list[Nearness]:
 
 
 def amounts_of(dinner: "Dinner", manner: Manner) -> list[Amount]:
-    """Everything in it, what only some of them get too."""
-    return [*(_amount(use, manner) for use in dinner.uses), *(_amount_apart(part, manner) for part in dinner.apart)]
+    """Everything in it, what only some of them get too, and the oil that the steps use beside the larder's."""
+    granted = [_amount_granted(thing) for thing in dinner.taken_for_granted]
+    uses = [_amount(use, manner) for use in dinner.uses]
+    return [*uses, *granted, *(_amount_apart(part, manner) for part in dinner.apart)]
+
+
+def _amount_granted(thing: str) -> Amount:
+    """`4 tsp oil`: nobody weighs it, and the larder need not name it."""
+    count, unit, name = thing.split(" ", 2)
+    return Amount(0, name, False, ("taken for granted",), measure=f"{count} {unit}")
 
 
 def _amount_apart(part: "Apart", manner: Manner) -> Amount:

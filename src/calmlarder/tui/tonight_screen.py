@@ -11,7 +11,7 @@ from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.household import Household
 from calmlarder.household.tonight import Tonight, tonight
-from calmlarder.tui.asked_for_tonight import TonightOnly, as_settled
+from calmlarder.tui.asked_for_tonight import TonightOnly, as_settled, ways_out
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.tonight_asking import ALSO, MOST_DINNERS, AsksOfDinner
@@ -28,6 +28,7 @@ if TYPE_CHECKING:
 
 _NARROWEST = 40
 _MORE = "look for another dinner"
+_LOOKING_AGAIN = "Looking again, for what is asked now: the dinner comes here."
 _MINUTES = (45, 30, 20, 15)
 
 
@@ -163,7 +164,7 @@ class TonightScreen(AsksOfDinner):
         self.call_after_refresh(self._write)
 
     def _write(self) -> None:
-        if self._composed is None or self._wanted is None:
+        if self._composed is None or self._wanted is None or not self._is_found:
             return
         # Only now: the thread that composed has loaded the solver, and the screen's own need not wait for it.
         from calmlarder.render.answer_text import answer_text
@@ -190,7 +191,9 @@ class TonightScreen(AsksOfDinner):
         else:
             told = tonight_text(composed, self._wanted, (), style)
             first = answer_text(self._answers, style, on_screen=True)
-            view.say(fault or "\n\n".join(part for part in (first, told) if part))
+            said, _, more = told.partition("\n\n")
+            ways = fill(ways_out(self._asked, self._kitchen, bool(self._before)), style.width)
+            view.say(fault or "\n\n".join(part for part in (first, said, ways, more) if part))
 
     def draw_new_day(self) -> None:
         """What was proposed yesterday may be past its day now, and what was for that evening only is over."""
@@ -231,7 +234,11 @@ class TonightScreen(AsksOfDinner):
         return bool(self._place) if action == "back" else super().check_action(action, parameters)
 
     def action_minutes(self) -> None:
-        """Less time than the dinner that is shown takes, and round to any."""
+        """Less time than the dinner that is shown takes, and round to any; more where no dinner is found."""
+        if self._is_found and self._dinner is None:
+            more = [span for span in _MINUTES if span > (self._asked.minutes or _MINUTES[0])]
+            self.ask(self._asked._replace(minutes=min(more, default=None)))
+            return
         spans = [self._asked.minutes, self._dinner.minutes if self._is_found and self._dinner else None]
         most = min((span for span in spans if span is not None), default=None)
         self.ask(self._asked._replace(minutes=next((less for less in _MINUTES if most is None or less < most), None)))
@@ -245,11 +252,15 @@ class TonightScreen(AsksOfDinner):
         self._place = self._failed = 0
         self._again_words = ""
         self._is_found = self._is_all = False
+        # The dinner before may not be for those who eat now, nor without what they cannot eat.
+        before = self._composed.dinners[:1] if self._composed is not None else ()
+        former = f" {self._kitchen.manner.name(before[0].title)} was for what was asked before." if before else ""
+        self.query_one(DinnerView).say(f"{_LOOKING_AGAIN}{former}")
         self.solve()
 
     def action_share(self) -> None:
         """The dinner to pass on."""
-        if self._dinner is None:
+        if self._dinner is None or not self._is_found:
             self.notify("there is no dinner to share yet")
             return
         from calmlarder.render.sheet import dinner_sheet
@@ -261,6 +272,9 @@ class TonightScreen(AsksOfDinner):
         """To the stove."""
         from calmlarder.household.cooking import cookable_dinners
 
+        if not self._is_found:
+            self.notify("still looking: . takes the best so far, then Enter cooks it")
+            return
         dinners = cookable_dinners(self._composed) if self._composed else ()
         if self._wanted and dinners:
             from calmlarder.household.cooking_session import AtStove

@@ -1,0 +1,74 @@
+"""What the Tonight screen says while it looks, where it finds nothing, and of what the larder need not hold."""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from textual.pilot import Pilot
+
+from calmlarder.render.manner import PLAIN
+from calmlarder.tui.app import LarderApp
+from calmlarder.tui.asked_for_tonight import as_settled, ways_out
+from calmlarder.tui.dinner_view import DinnerView, amounts_of
+from calmlarder.tui.tonight_screen import TonightScreen
+from calmlarder.tui.widgets.dish import DishCard
+from programs import type_line
+
+
+async def solved(app: LarderApp, pilot: Pilot[None]) -> str:
+    await app.workers.wait_for_complete()
+    await pilot.pause()
+    return str(app.screen.query_one(DinnerView).content)
+
+
+def test_the_dinner_before_is_gone_while_another_is_looked_for(
+    play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It may hold what a guest does not eat: nobody reads it, nor cooks it, under the new header."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f3")
+        before = await solved(app, pilot)
+        assert "In this order" in before
+        monkeypatch.setattr(TonightScreen, "_look", lambda self, stop: None)  # it takes for ever
+        await pilot.press("t")
+        await pilot.resize_terminal(90, 30)  # as drawing it again does
+        await pilot.press("enter")
+        await pilot.pause()
+        words = app.screen.query_one(DinnerView).content
+        assert isinstance(app.screen, TonightScreen)
+        assert "Looking again" in words
+        assert "was for what was asked before" in words
+        assert "In this order" not in words
+        assert "On the plates" not in words
+
+    play(act)
+
+
+def test_where_no_dinner_is_found_the_keys_that_change_it_are_named(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "2 carrots")
+        await pilot.press("f3")
+        await solved(app, pilot)
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        screen.ask(screen._asked._replace(minutes=15))
+        text = " ".join((await solved(app, pilot)).split())
+        assert "Keys that change it: t more time than 15 minutes; f who eats, and the diet of all; Ctrl+Z" in text
+        assert not screen.query_one(DishCard).display  # no empty lines above it
+        for minutes in (20, 30, 45, None):
+            await pilot.press("t")
+            await solved(app, pilot)
+            assert screen._asked.minutes == minutes
+        home = as_settled(app._kitchen)
+        assert "t more" not in ways_out(home._replace(minutes=None), app._kitchen, False)
+
+    play(act)
+
+
+def test_oil_that_the_steps_use_stands_among_the_amounts(cook: Any) -> None:
+    dinner = cook(["tofu 280 g", "rice 500 g", "carrots 300 g", "spinach 150 g"], "skillet")
+    assert dinner.taken_for_granted
+    oil = [one for one in amounts_of(dinner, PLAIN) if one.food == "oil"]
+    assert [f"{one.figure} {one.food}" for one in oil] == list(dinner.taken_for_granted)
+    assert oil[0].notes == ("taken for granted",)
