@@ -65,3 +65,12 @@ def test_what_alone_is_written_large_is_a_heading(tables: Tables) -> None:
     reader = LineReader(tables)
     reads = with_headings([reader.read(one) for one in ("SOUP", "3 leeks", "CRISPY ONIONS", "2 shallots, sliced")])
     assert [read.outcome for read in reads] == ["heading", "read", "heading", "read"]
+
+
+def test_endless_lists_cost_no_more_than_their_length() -> None:
+    """Twice the lists are read as the same recipe; a search of all lists for each of them would never end."""
+    lists = "<ul><li>1 onion<li>2 eggs<li>3 figs</ul>"
+    few, many = (
+        read_recipe(f"<html><h1>x</h1>{lists * count}{'<ul><li>link</ul>' * count}") for count in (1_000, 5_000)
+    )
+    assert few.ingredients == many.ingredients

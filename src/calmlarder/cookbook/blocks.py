@@ -72,6 +72,8 @@ class _Page:
         elif tag in _HEADINGS:
             self.breaks()
             self._level = _HEADINGS[tag]
+        elif tag in {"td", "th"}:
+            self._text.append("\x00")  # whoever wrote the page may have left its end out
         elif tag in _LINES:
             within = bool(self._lists) and tag in _LISTS
             self.breaks(_HEADS_A_LIST if within else 0)

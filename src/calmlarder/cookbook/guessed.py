@@ -3,6 +3,7 @@
 import html
 import re
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import Any
 
 from calmlarder.cookbook.blocks import Block, blocks_of
@@ -195,11 +196,15 @@ def _by_its_look(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]] | N
 
 def _list_of_steps(rest: Sequence[Block]) -> list[Block]:
     """The first list behind the ingredients that is of sentences; links to other recipes are none."""
-    end = next((at for at, one in enumerate(rest) if _BEHIND.fullmatch(one.text)), len(rest))
-    for number in dict.fromkeys(one.listed for one in rest[:end] if one.listed):
-        steps = [one for one in rest[:end] if one.listed == number and not one.level]
+    lists: dict[int, list[Block]] = {}
+    for block in rest:
+        if _BEHIND.fullmatch(block.text):
+            break
+        if block.listed and not block.level:
+            lists.setdefault(block.listed, []).append(block)
+    for steps in lists.values():
         told = [one for one in steps if one.text.endswith((".", "!", ")")) or len(one.text) > _LONGEST_HEADING]
-        if 2 * len(told) >= len(steps) > 0 and not like_ingredient(steps[0].text):
+        if 2 * len(told) >= len(steps) and not like_ingredient(steps[0].text):
             return steps
     return []
 
@@ -215,8 +220,13 @@ def _lists(blocks: Sequence[Block]) -> list[list[Block]]:
         return []
     # A short list counts beside a longer one, not behind sentences: there it is of links or remarks.
     first = blocks.index(long[0][0])
-    told = next((at for at, one in enumerate(blocks) if at > first and _SENTENCE.search(one.text)), len(blocks))
-    return [group for group in like if group in long or blocks.index(group[0]) < told]
+    before = {block.listed for block in _up_to_a_sentence(blocks, first)}
+    return [group for group in like if len(group) >= _LEAST_LISTED or group[0].listed in before]
+
+
+def _up_to_a_sentence(blocks: Sequence[Block], first: int) -> Sequence[Block]:
+    end = next((at for at, one in enumerate(blocks) if at > first and _SENTENCE.search(one.text)), len(blocks))
+    return blocks[:end]
 
 
 def _runs(blocks: Sequence[Block]) -> list[list[Block]]:
@@ -242,12 +252,15 @@ def _runs(blocks: Sequence[Block]) -> list[list[Block]]:
 
 def _with_their_headings(blocks: Sequence[Block], groups: list[list[Block]]) -> list[Block]:
     """The lines of the lists, each under the heading that stands right above it where there are several."""
+    above: dict[int, Block] = {}
+    for before, block in pairwise(blocks):
+        if block.listed and block.listed not in above:
+            above[block.listed] = before
     found: list[Block] = []
     for group in groups:
-        first = blocks.index(group[0])
-        above = blocks[first - 1] if first else None
-        if len(groups) > 1 and above is not None and above.level and not _kind(above):
-            found.append(above)
+        head = above.get(group[0].listed)
+        if len(groups) > 1 and head is not None and head.level and not _kind(head):
+            found.append(head)
         found += group
     return found
 
