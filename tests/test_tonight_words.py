@@ -72,3 +72,11 @@ def test_oil_that_the_steps_use_stands_among_the_amounts(cook: Any) -> None:
     oil = [one for one in amounts_of(dinner, PLAIN) if one.food == "oil"]
     assert [f"{one.figure} {one.food}" for one in oil] == list(dinner.taken_for_granted)
     assert oil[0].notes == ("taken for granted",)
+
+
+def test_days_beside_an_amount_are_told_as_days_that_are_left(cook: Any) -> None:
+    """`1 day` stood among `about 3`, and that was read as days."""
+    lines = ["tofu 280 g, 1 day left", "rice 500 g", "carrots 300 g", "spinach 150 g"]
+    notes = [note for one in amounts_of(cook(lines, "skillet"), PLAIN) for note in one.notes]
+    assert "1 day left" in notes
+    assert not any(note.endswith((" day", " days")) and note != "last day" for note in notes)
