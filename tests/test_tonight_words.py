@@ -6,6 +6,7 @@ from typing import Any
 import pytest
 from textual.pilot import Pilot
 
+from calmlarder.intake.cap_words import in_words
 from calmlarder.render.manner import PLAIN
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.asked_for_tonight import as_settled, ways_out
@@ -80,3 +81,9 @@ def test_days_beside_an_amount_are_told_as_days_that_are_left(cook: Any) -> None
     notes = [note for one in amounts_of(cook(lines, "skillet"), PLAIN) for note in one.notes]
     assert "1 day left" in notes
     assert not any(note.endswith((" day", " days")) and note != "last day" for note in notes)
+
+
+def test_a_limit_is_put_into_words_once() -> None:
+    """It was told as "total without lactose without lactose"."""
+    assert in_words("the limit on total") == "the limit on total without lactose"
+    assert in_words("the limit on total without lactose") == "the limit on total without lactose"

@@ -24,7 +24,9 @@ CAP_WORDS = {
 
 
 def in_words(obstacle: str) -> str:
-    """What is in the way, the key of a limit in it told in a cook's words."""
+    """What is in the way, the key of a limit in it told in a cook's words; what is told so already stays."""
+    if any(f"the limit on {words}" in obstacle for key, words in CAP_WORDS.items() if words != key):
+        return obstacle
     for key, words in CAP_WORDS.items():
         if f"the limit on {key}" in obstacle:
             return obstacle.replace(f"the limit on {key}", f"the limit on {words}", 1)
