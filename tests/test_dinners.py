@@ -96,7 +96,8 @@ def test_steps_name_every_food_and_leave_no_braces(any_dinners: list[Dinner]) ->
         for use in dinner.uses:
             amount = "a pinch of" if use.household == "a pinch" else f"{use.grams} g"
             name = re.escape(use.name)
-            counted = rf"{amount} {name}|\d {name.removesuffix('s')}s? \({amount}\)"  # 2 eggs (110 g), 1 egg
+            counted = rf"{amount} {name}|[\d½] {name.removesuffix('s')}s? \({amount}\)"  # 2 eggs (110 g), 1 egg
+            counted += rf"|tb?sp {name} \({amount}\)"  # half of 1½ tsp chilli oil (6 g)
             assert re.search(counted, text), (dinner.pattern, use.name)
 
 
