@@ -124,6 +124,9 @@ def test_tonight_starts_from_what_is_settled(play: Play, tmp_path: Path) -> None
             assert screen._asked.minutes is not None
             assert screen._asked.minutes < takes  # less than what was shown, not the next of fixed steps
         assert screen._asked.minutes in {30, 20, 15}
+        await pilot.press("t")
+        await solved(app, pilot)
+        assert "no hurry" in str(app.screen.query_one("#asked", Static).content)
 
     play(act)
 

@@ -64,6 +64,9 @@ _FISHED_OUT = re.compile(
     r"|\b(?:remove|discard) the garlic-infused oil(?: \[[^\]]*\])?(?P<too>,? and |, then | then |[.;])",
     re.IGNORECASE,
 )
+_OIL_IN_A_ROW = re.compile(
+    r"(?:,| and|, and) (?:the )?garlic-infused oil(?= (?:in|into|to|on|onto)\b|,| and\b)", re.IGNORECASE
+)
 # What goes in last, named in a row of things that go in now.
 _ONE_NAME = r"(?P<name>(?:(?!and\b|the\b)[a-z][\w-]*\b ){1,4})"
 _SAID = r"\[(?P<said>(?:[\w -]+ )?only (?:for the last \d+ minutes|at the end))\]"
@@ -91,7 +94,10 @@ _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 def oil_only_later(steps: Sequence[str]) -> list[str]:
     """The steps without the oil where a whole bulb was roasted, if a later one takes it."""
     last = max((place for place, step in enumerate(steps) if "garlic-infused oil" in step), default=0)
-    return [_WHOLE_BULB.sub("", step) if place < last else step for place, step in enumerate(steps)]
+    before = [_WHOLE_BULB.sub("", step) for step in steps[:last]]
+    if any(_FROM_ITS_SKINS.search(step) for step in steps[last : last + 1]):
+        before = [_OIL_IN_A_ROW.sub("", step) for step in before]
+    return [*before, *steps[last:]]
 
 
 def smoothed(step: str, others_between: Callable[[str], bool]) -> str:

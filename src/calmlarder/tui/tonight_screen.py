@@ -234,10 +234,9 @@ class TonightScreen(AsksOfDinner):
         return bool(self._place) if action == "back" else super().check_action(action, parameters)
 
     def action_minutes(self) -> None:
-        """Less time than the dinner that is shown takes, and round to any; more where no dinner is found."""
+        """Less time than the dinner that is shown takes, and round to any; any where no dinner is found."""
         if self._is_found and self._dinner is None:
-            more = [span for span in _MINUTES if span > (self._asked.minutes or _MINUTES[0])]
-            self.ask(self._asked._replace(minutes=min(more, default=None)))
+            self.ask(self._asked._replace(minutes=None))  # a step up would find what the next step down loses again
             return
         spans = [self._asked.minutes, self._dinner.minutes if self._is_found and self._dinner else None]
         most = min((span for span in spans if span is not None), default=None)
