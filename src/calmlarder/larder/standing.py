@@ -44,10 +44,11 @@ def thawed_by(dates: Sequence[Dated], kept: Kept, line: str) -> tuple[Dated, ...
     """The last day of raw fish or meat that its line calls thawed: today or tomorrow, by when it came out.
 
     What began to thaw two days ago was frozen for the first of them; older it has the days of what was opened. Salted
-    fish that stands in water has a day as well.
+    fish that stands in water has a day as well, unless it was sold soaked and has a use-by of its own.
     """
     food = kept.food
-    if food.id in _SALTED and _SOAKED.search(line) and kept.place != "freezer":
+    sold_so = food.state == "raw" and any(one.kind == "use-by" for one in dates)
+    if food.id in _SALTED and _SOAKED.search(line) and kept.place != "freezer" and not sold_so:
         return (Dated("use-by", kept.today + timedelta(days=1)),)
     if food.kind not in _THAWS or food.state not in {"raw", "frozen"} or kept.place != "fridge":
         return ()
