@@ -1,6 +1,7 @@
 """The shipped tables and patterns, a fixed day, and helpers to compose from lines."""
 
 import inspect
+import json
 import os
 import shutil
 import signal
@@ -14,6 +15,7 @@ from hypothesis import settings
 
 import read_once  # before anything else of calmlarder
 from answers import check
+from calmlarder.cli import main
 from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
@@ -164,3 +166,18 @@ def cook(
         return dinners[0]
 
     return dinner
+
+
+@pytest.fixture
+def adapt(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Callable[..., dict[str, Any]]:
+    """The JSON of `adapt` for a recipe of so many lines and steps, in elimination."""
+
+    def run(title: str, *ingredients: str, steps: str, serves: int = 4, status: int = 0) -> dict[str, Any]:
+        text = [title, "", f"Serves {serves}", "", "Ingredients", "", *ingredients, "", "Method", "", steps, ""]
+        path = tmp_path / "recipe.txt"
+        path.write_text("\n".join(text), encoding="utf-8")
+        assert main(["--home", str(tmp_path / "home"), "adapt", str(path), "--json"]) == status
+        found: dict[str, Any] = json.loads(capsys.readouterr().out)
+        return found
+
+    return run

@@ -17,19 +17,6 @@ from calmlarder.tables.book import Tables
 Adapt = Callable[..., dict[str, Any]]
 
 
-@pytest.fixture
-def adapt(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Adapt:
-    def run(title: str, *ingredients: str, steps: str, serves: int = 4, status: int = 0) -> dict[str, Any]:
-        text = [title, "", f"Serves {serves}", "", "Ingredients", "", *ingredients, "", "Method", "", steps, ""]
-        path = tmp_path / "recipe.txt"
-        path.write_text("\n".join(text), encoding="utf-8")
-        assert main(["--home", str(tmp_path / "home"), "adapt", str(path), "--json"]) == status
-        found: dict[str, Any] = json.loads(capsys.readouterr().out)
-        return found
-
-    return run
-
-
 def test_the_title_names_what_is_in_the_dish(adapt: Adapt) -> None:
     # Yao et al. 2014 (doi:10.1111/jhn.12127): cauliflower is among the plants richest in mannitol.
     found = adapt(

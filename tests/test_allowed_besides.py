@@ -1,13 +1,11 @@
 """What a line allows in its food's place: it is read, and what may not be eaten of it leaves the changed recipe."""
 
-import json
 from collections.abc import Callable
-from pathlib import Path
+from functools import partial
 from typing import Any
 
 import pytest
 
-from calmlarder.cli import main
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.tables.book import Tables
 
@@ -20,16 +18,9 @@ def lines(tables: Tables) -> LineReader:
 
 
 @pytest.fixture
-def adapt(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Adapt:
-    def run(*ingredients: str, steps: str) -> dict[str, Any]:
-        text = ["Supper", "", "Serves 4", "", "Ingredients", "", *ingredients, "", "Method", "", steps, ""]
-        path = tmp_path / "recipe.txt"
-        path.write_text("\n".join(text), encoding="utf-8")
-        assert main(["--home", str(tmp_path / "home"), "adapt", str(path), "--json"]) == 0
-        found: dict[str, Any] = json.loads(capsys.readouterr().out)
-        return found
-
-    return run
+def adapt(adapt: Adapt) -> Adapt:
+    """What is read of lines, in a supper."""
+    return partial(adapt, "Supper")
 
 
 @pytest.mark.parametrize(

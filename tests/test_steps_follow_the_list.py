@@ -3,30 +3,14 @@
 What a cook does (green tops are fried soft, not golden; fresh mushrooms want no soaking): common practice, no source.
 """
 
-import json
 from collections.abc import Callable
-from pathlib import Path
 from typing import Any
 
 import pytest
 
 from calmlarder.adapt.step_smoothed import smoothed
-from calmlarder.cli import main
 
 Adapt = Callable[..., dict[str, Any]]
-
-
-@pytest.fixture
-def adapt(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Adapt:
-    def run(title: str, *ingredients: str, steps: str, serves: int = 4) -> dict[str, Any]:
-        text = [title, "", f"Serves {serves}", "", "Ingredients", "", *ingredients, "", "Method", "", steps, ""]
-        path = tmp_path / "recipe.txt"
-        path.write_text("\n".join(text), encoding="utf-8")
-        assert main(["--home", str(tmp_path / "home"), "adapt", str(path), "--json"]) == 0
-        found: dict[str, Any] = json.loads(capsys.readouterr().out)
-        return found
-
-    return run
 
 
 @pytest.mark.parametrize(
