@@ -56,6 +56,11 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("fish fingers 10", ["fish-fingers"]),
         ("fake bacon 1 pack", ["plant-pieces"]),
         ("pap 2kg", ["polenta-dry"]),
+        # what is to be eaten up is there; the bush of the dasheen is its leaves
+        ("kang kong 1 pkt, finish today", ["water-spinach"]),
+        ("spinach finish today", ["spinach"]),
+        ("dasheen bush 1 bundle", ["taro-leaves"]),
+        ("bhagi dasheen bush", ["taro-leaves"]),
         ("pap, cold, a slab", ["polenta-cooked"]),
         # a filling of two things is one dish
         ("mince & onion pie ub mon", ["pie-savoury"]),
@@ -244,7 +249,9 @@ def test_whose(line: str, owner: str | None, reader: LarderReader) -> None:
     assert {lot.owner for lot in found} == {owner}
 
 
-@pytest.mark.parametrize("line", ["milk, chunky, binned", "had fish yesterday", "who ate the cheese"])
+@pytest.mark.parametrize(
+    "line", ["milk, chunky, binned", "had fish yesterday", "who ate the cheese", "rice finish", "milk finished today"]
+)
 def test_what_is_gone_is_not_there(line: str, reader: LarderReader) -> None:
     problem = read(reader, line).problem
     assert problem is not None

@@ -127,8 +127,8 @@ _BUT_SOME = LatePattern(
     r"(?!(?:a )?(?:few|bit|little)\b|not\b|no\b)(?=[a-z\d])"
 )
 _ENDS = " .!?,;:()[]/'\"-~"
-_TRAILING = LatePattern(
-    r"(?<=[a-z])(?:[ ,.!]+(?:o+|oh|sha|lah|la|yesterday|today|now|again|already|sadly|sorry|last night|this morning"
+_TRAILING = LatePattern(  # `finish today` is what to do with it
+    r"(?<=[a-z])(?!(?<=finish)[ ,]+(?:today|now)\b)(?:[ ,.!]+(?:o+|oh|sha|lah|la|yesterday|today|now|again|already|sadly|sorry|last night|this morning"
     r"|at the moment|on (?:mon|tues|wednes|thurs|fri|satur|sun)day))+$"
 )
 _FACE = LatePattern(r"\s*[:;=]['-]?[()\[\]/|dp]+\s*$")
