@@ -128,7 +128,8 @@ _BUT_SOME = LatePattern(
 )
 _ENDS = " .!?,;:()[]/'\"-~"
 _TRAILING = LatePattern(  # `finish today` is what to do with it
-    r"(?<=[a-z])(?!(?<=finish)[ ,]+(?:today|now)\b)(?:[ ,.!]+(?:o+|oh|sha|lah|la|yesterday|today|now|again|already|sadly|sorry|last night|this morning"
+    r"(?<=[a-z])(?!(?<=finish)[ ,]+(?:today|now)\b)"
+    r"(?:[ ,.!]+(?:o+|oh|sha|lah|la|yesterday|today|now|again|already|sadly|sorry|last night|this morning"
     r"|at the moment|on (?:mon|tues|wednes|thurs|fri|satur|sun)day))+$"
 )
 _FACE = LatePattern(r"\s*[:;=]['-]?[()\[\]/|dp]+\s*$")
