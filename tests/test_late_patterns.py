@@ -16,10 +16,11 @@ from calmlarder.matching import (
     amounts,
     asides,
     conditions,
-    dates,
+    dates_in_line,
+    day_names,
+    days_rewritten,
     kept_needs,
     lacks,
-    naming_days,
     numbers,
     owners,
     taken_off,
@@ -58,7 +59,7 @@ _MADE = (
 )  # fmt: skip
 _WITH_NEEDS = [
     (module.__name__.rpartition(".")[2], name, one)
-    for module in (amounts, asides, naming_days, conditions, dates, lacks, owners, taken_off)
+    for module in (amounts, asides, day_names, conditions, dates_in_line, days_rewritten, lacks, owners, taken_off)
     for name, one in vars(module).items()
     if isinstance(one, LatePattern) and one.given is not None
 ] + [
@@ -69,14 +70,14 @@ _WITH_NEEDS = [
 _TYPED = st.characters(max_codepoint=126, include_characters="٠٣५")  # digits of other scripts are digits, too
 # What is looked for first, and what it stands before.
 _SHORT = (
-    (dates._NUMBER_BEHIND, dates._BARE_DAY),
-    (dates._KIND_BEHIND, dates._DATE_AND_KIND),
-    (dates._MAY_BE_BARE, dates._BARE),
-    (dates._MAY_BE_KIND_AND_DATE, dates._KIND_AND_DATE),
-    (dates._MAY_BE_DUTY, dates._DUTY),
-    (dates._A_MONTH, dates._DAY_DASH_MONTH),
-    (dates._A_MONTH, dates._MONTH_DOT_DAY),
-    (dates._A_MONTH, dates._SHORT_YEAR),
+    (days_rewritten._NUMBER_BEHIND, days_rewritten._BARE_DAY),
+    (dates_in_line._KIND_BEHIND, dates_in_line._DATE_AND_KIND),
+    (dates_in_line._MAY_BE_BARE, dates_in_line._BARE),
+    (dates_in_line._MAY_BE_KIND_AND_DATE, dates_in_line._KIND_AND_DATE),
+    (days_rewritten._MAY_BE_DUTY, days_rewritten._DUTY),
+    (days_rewritten._A_MONTH, days_rewritten._DAY_DASH_MONTH),
+    (days_rewritten._A_MONTH, days_rewritten._MONTH_DOT_DAY),
+    (days_rewritten._A_MONTH, days_rewritten._SHORT_YEAR),
     (numbers.MAY_BE_RANGE, numbers.RANGE),
 )
 

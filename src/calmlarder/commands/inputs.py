@@ -72,7 +72,7 @@ def day_of(options: Place) -> date:
     """The day given, or today. Raises CannotGoOn for a day that cannot be."""
     if options.today is None:
         return date.today()
-    from calmlarder.matching.dates import parse_day
+    from calmlarder.matching.day_names import parse_day
 
     try:
         return parse_day(options.today, date.today())

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import Kept, Urgency
 from calmlarder.matching.amounts import Amount
-from calmlarder.matching.dated import Dated
+from calmlarder.matching.day_labels import Dated
 from calmlarder.matching.line import LineRead, Place
 from calmlarder.matching.part import Part
 from calmlarder.tables.rows import Food

@@ -3,7 +3,7 @@
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from calmlarder.matching.dated import Dated
+from calmlarder.matching.day_labels import Dated
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Keeping
 from calmlarder.tables.vocabulary import COOKED_STATES

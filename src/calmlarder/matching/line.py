@@ -6,12 +6,12 @@ from typing import Literal, NamedTuple
 
 from calmlarder.matching.amounts import Amount, take_amount
 from calmlarder.matching.asides import without_asides
+from calmlarder.matching.bought_or_made import as_bought, as_made, bought_then
 from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
-from calmlarder.matching.dated import Dated
-from calmlarder.matching.dates import UnreadDay, take_dates
-from calmlarder.matching.day_phrasing import days_plainly
+from calmlarder.matching.dates_in_line import UnreadDay, take_dates
+from calmlarder.matching.day_labels import Dated
+from calmlarder.matching.days_rewritten import days_plainly
 from calmlarder.matching.foods import Candidate
-from calmlarder.matching.from_day import as_bought, as_made, bought_then
 from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.kinds import beside_its_food

@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS
-from calmlarder.matching.date_labels import KINDS, SURE
+from calmlarder.matching.day_labels import KINDS, SURE
 from calmlarder.matching.given_names import GIVEN_NAMES
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon

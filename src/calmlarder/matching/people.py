@@ -4,10 +4,10 @@ import re
 
 from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import is_condition
+from calmlarder.matching.day_names import DAY_WORD
 from calmlarder.matching.given_names import GIVEN_NAMES
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.naming_days import DAY_WORD
 from calmlarder.matching.notes import DECIDING, DISHES, HARMLESS
 from calmlarder.matching.words import singular
 

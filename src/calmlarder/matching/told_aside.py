@@ -1,7 +1,7 @@
 """What is told beside a food's name in many words, put plainly before the line is read: home-made oil, days, jars."""
 
+from calmlarder.matching.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.naming_days import DAY
 
 # Oil with what it was infused with still in it was made at home, and so was what somebody made.
 _INFUSED = LatePattern(

@@ -7,7 +7,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from calmlarder.compose.request import PROTEIN_TARGET_G, protein_floor
-from calmlarder.matching.dates import parse_day
+from calmlarder.matching.day_names import parse_day
 from calmlarder.plan.sittings import MOST_SITTINGS, USUAL_TIME, Key, PlannedSitting, key_of
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.vocabulary import SITTING_WORDS, Sitting

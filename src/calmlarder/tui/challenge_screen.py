@@ -15,7 +15,7 @@ from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
 from calmlarder.intake.eaten import ME
-from calmlarder.matching.dates import parse_day
+from calmlarder.matching.day_names import parse_day
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry_questions import QUESTIONS, SEEN, bars
 from calmlarder.reintroduction.ladders import CHALLENGES

@@ -1,7 +1,21 @@
 """Days that people put another way, written the way days are read."""
 
+import re
+from datetime import date
+
+from calmlarder.matching.day_labels import SURE
+from calmlarder.matching.day_names import (
+    A_DAY_BEGINS,
+    DAY,
+    DAY_WORD,
+    MONTH,
+    MONTH_ELSEWHERE,
+    MONTH_NAMES,
+    MONTHS_ELSEWHERE,
+    parse_day_of,
+)
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.naming_days import DAY, MONTH
+from calmlarder.matching.measures import MEASURE, UNIT
 
 _DAY = rf"(?:{DAY})"
 _TO_THAW = r"(?:thaw|defrost)(?:ing|ed)(?: out)?(?: (?:in|on) (?:the )?(?:fridge|side|counter|sink))?"
@@ -148,6 +162,49 @@ _PLAINLY = (
         r"\1 \2s left",
     ),
 )  # fmt: skip
+# What may be a part of a pack as well as a day: `peas frozen 1/2 bag`.
+_PART_NO_DAY = LatePattern(
+    r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])"
+)
+_SOAKING = LatePattern(
+    rf"\bsoak(?:ing|ed)? (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?", needs=("soak",)
+)
+# A day of the month by its number alone: `until 15`, `bbe 15`.
+_LABELS_OF_A_DAY = SURE | {"until", "till", "til", "exp", "exp date", "expiring"}
+_BEFORE_A_DAY = (
+    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _LABELS_OF_A_DAY), key=len, reverse=True))})"
+    r"[:.]?(?: the)? "
+)
+_NUMBER_BEHIND = LatePattern(rf"{_BEFORE_A_DAY}\d")  # what may be such a day, looked for first: it is short
+_BARE_DAY = LatePattern(
+    rf"{_BEFORE_A_DAY}([12]?\d|3[01])(?![\w/.,%:-])(?! ?(?:{UNIT}|{MEASURE}|people|days?|weeks?|months?|\d|{MONTH})\b)"
+)
+_TOM = LatePattern(rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE), key=len, reverse=True))})[:.]? tom(?!\w)")
+_PARTS = {"1/2": "half", "1/3": "third", "2/3": "two thirds", "1/4": "quarter", "3/4": "three quarters"}
+# What must be cooked or eaten by a day, however it is said, is a label for that day.
+_DUTY = LatePattern(
+    r"\b(?:to be (?:used|eaten|cooked|finished)"
+    r"|(?:i |we |you )?(?:gotta|got to|must|have to|has to|needs? to|should|better|want to|gonna|going to|ought to"
+    r"|will|'?ll|please|pls) (?:be )?(?:used|use|eaten|eat|cooked|cook|go|finished|finish|gone)"
+    r"|(?<![a-z] )(?:cook|eat|finish)|(?:,|;|-) ?(?:cook|eat|finish|use))"
+    r"(?: (?:'?em|it|them|these|this|that|those|up|all|off|asap|soon))*,?"
+    rf" (?:by |before |on |for )?(?:the )?(?={DAY_WORD}(?![\w/]))"
+)
+# What may be such a duty, looked for first: it is short.
+_MAY_BE_DUTY = LatePattern(
+    r"(?:used|use|eaten|eat|cooked|cook|go|finished|finish|gone)"
+    r"(?: (?:'?em|it|them|these|this|that|those|up|all|off|asap|soon))*,?"
+    rf" (?:by |before |on |for )?(?:the )?{A_DAY_BEGINS}"
+)
+# A day and a month with a dot or a dash between them, and a month cut short with a dot.
+_DAY_DASH_MONTH = LatePattern(
+    rf"(?<![\w./-])(\d{{1,2}})(?:st|nd|rd|th)?\.? ?[-./]? ?({MONTH})[-./ ]*(?=(\d{{2}}|\d{{4}})?(?![\w]))"
+)
+_MONTH_DOT_DAY = LatePattern(rf"(?<![\w./-])({MONTH})[.-]? ?(\d{{1,2}})(?:st|nd|rd|th)?(?![\w./-])")
+_SHORT_YEAR = LatePattern(rf"(\d{{1,2}}) ({MONTH}) (2[4-9])(?![\w/.%-])(?! ?(?:k?g|ml|l|oz|lbs?|x|pack|tin|of)\b)")
+_DOTTED = LatePattern(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0?[1-9]|1[0-2])\.(?!\d)")
+_SLASHED = LatePattern(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?! ?(?:k?g|ml|l|oz|lbs?|cups?|inch)\b)")
+_A_MONTH = LatePattern(MONTH)
 
 
 def days_plainly(text: str) -> str:
@@ -155,3 +212,42 @@ def days_plainly(text: str) -> str:
     for shape, plainly in _PLAINLY:
         text = shape.sub(plainly, text)
     return text
+
+
+def days_in_one_form(text: str, today: date) -> str:
+    """The text with its days in one form: `16-mar`, `mar. 16`, `16.03.`, and `must be eaten by` as a label."""
+    has_month = _A_MONTH.search(text)
+    if has_month:
+        text = _MONTH_DOT_DAY.sub(r"\1 \2", _DAY_DASH_MONTH.sub(r"\1 \2 ", text))
+    text = " ".join(text.split())
+    if has_month:
+        text = _SHORT_YEAR.sub(rf"\1 \2 {str(today.year)[:2]}\3", text)
+    text = _DOTTED.sub(lambda found: f"{found[1]} {MONTH_NAMES[int(found[2]) - 1]}", text)
+    text = _DUTY.sub(", use by ", text) if _MAY_BE_DUTY.search(text) else text
+    text = _TOM.sub(r"\1 tomorrow", text)
+    if _NUMBER_BEHIND.search(text):
+        text = _BARE_DAY.sub(r"\1 the \2th", text)
+    text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
+    text = _SOAKING.sub("soaking", text)
+    return _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]} ", text)
+
+
+def days_of_fractions(text: str, today: date) -> str:
+    """The text with each `16/3` that can only be a day written as one."""
+    return _SLASHED.sub(lambda found: _day_of_fraction(found, text, today), text)
+
+
+def _day_of_fraction(found: re.Match[str], text: str, today: date) -> str:
+    """A day where two numbers with a stroke are no part of a pack: `12/03`, `16/3`; else as they stand.
+
+    Nobody writes a part with a nought before it, or one that is more than the whole.
+    """
+    first, second = int(found[1]), int(found[2])
+    nought = found[1].startswith("0") or found[2].startswith("0")
+    american = first <= 12 < second and not re.search(r"\beggs?\b|\bleft\b|\bof\b", text)
+    if not (nought or first > second or american):
+        return found[0]
+    try:
+        return parse_day_of(found[0], today, True).isoformat()
+    except ValueError:
+        return found[0]

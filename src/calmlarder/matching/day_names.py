@@ -6,6 +6,7 @@ from datetime import date, timedelta
 
 from rapidfuzz.distance import DamerauLevenshtein
 
+from calmlarder.matching.day_labels import YEARS
 from calmlarder.matching.late_patterns import LatePattern
 
 _DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
@@ -71,6 +72,11 @@ DAY_WORD = (
     rf"|(?:the )?end of (?:the |this )?month|month end|a week on (?:{DAY})|(?:{DAY}) week"
     rf"|(?:last |next |this |on |coming )?(?:{DAY})(?: (?:night|morning|evening|lunch))?)"
 )
+# How a day begins: what is short is looked for first, and the long expressions of days wait for it.
+A_DAY_BEGINS = (
+    rf"(?:\d|the |in |on |an? |(?:{DAYS_IN_WORDS})\b|end|start|mid|early|late|beginning|{MONTH}|month|{DAY}"
+    r"|to[dnm]|tm|y|now|asap|this |last |next |coming |day |w(?:eek|k))"
+)
 _SLIP_WORDS = {name: name for name in (*_DAYS, *MONTH_NAMES, "tomorrow", "yesterday", "today", "tonight")}
 
 
@@ -81,6 +87,13 @@ def weekday_slip(word: str) -> str | None:
     scored = sorted((DamerauLevenshtein.distance(word, known), known) for known in _SLIP_WORDS)
     (nearest, day), (second, _) = scored[0], scored[1]
     return day if nearest <= 2 and second > nearest else None
+
+
+def parse_day(text: str, today: date) -> date:
+    """A day as `--today` takes it. Raises ValueError for anything else."""
+    if not re.fullmatch(DAY_WORD, text.strip().casefold()):
+        raise ValueError(f"`{text}` is no day")
+    return parse_day_of(text.strip().casefold(), today, True)
 
 
 def parse_day_of(text: str, today: date, ahead: bool) -> date:
@@ -147,7 +160,7 @@ def _calendar(text: str, today: date, ahead: bool) -> date:
             raise ValueError(text)
     except (ValueError, OverflowError):
         raise ValueError(f"`{text}` is a day that does not exist") from None
-    if not 1900 <= on.year < 2200:
+    if on.year not in YEARS:
         raise ValueError(f"`{text}` is too far off")
     return on
 

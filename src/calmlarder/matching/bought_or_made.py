@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable
 from datetime import date, timedelta
 
-from calmlarder.matching.dated import Dated
+from calmlarder.matching.day_labels import Dated
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.part import Part

@@ -3,30 +3,22 @@
 import re
 from datetime import date, timedelta
 
-from calmlarder.matching.date_labels import KINDS, SURE, DateKind
-from calmlarder.matching.dated import Dated
-from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.measures import MEASURE, UNIT
-from calmlarder.matching.naming_days import (
+from calmlarder.matching.day_labels import KINDS, SURE, Dated, DateKind
+from calmlarder.matching.day_names import (
+    A_DAY_BEGINS,
     DAY,
     DAY_WORD,
     DAYS_IN_WORDS,
     MONTH,
-    MONTH_ELSEWHERE,
-    MONTH_NAMES,
-    MONTHS_ELSEWHERE,
     parse_day_of,
     weekday_slip,
 )
+from calmlarder.matching.days_rewritten import days_in_one_form, days_of_fractions
+from calmlarder.matching.late_patterns import LatePattern
 
 _KIND = "|".join(sorted(map(re.escape, KINDS), key=len, reverse=True))
-# How a day begins: what is short is looked for first, and the long expressions of days wait for it.
-_A_DAY_BEGINS = (
-    rf"(?:\d|the |in |on |an? |(?:{DAYS_IN_WORDS})\b|end|start|mid|early|late|beginning|{MONTH}|month|{DAY}"
-    r"|to[dnm]|tm|y|now|asap|this |last |next |coming |day |w(?:eek|k))"
-)
 _BETWEEN = r"[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|said))*[:]?\s+"
-_MAY_BE_KIND_AND_DATE = LatePattern(rf"(?<![\w-])(?:{_KIND}){_BETWEEN}{_A_DAY_BEGINS}")
+_MAY_BE_KIND_AND_DATE = LatePattern(rf"(?<![\w-])(?:{_KIND}){_BETWEEN}{A_DAY_BEGINS}")
 _KIND_AND_DATE = LatePattern(rf"(?<![\w-])({_KIND}){_BETWEEN}({DAY_WORD})(?![\w/])")
 _KIND_BEHIND = LatePattern(r"\w (?:use|ub|best|bb|exp|sell)")  # what may be such a label, looked for first: it is short
 _DATE_AND_KIND = LatePattern(
@@ -45,13 +37,6 @@ _OVER = LatePattern(
     rf"(?<![\w./-])(\d{{1,2}}|{DAYS_IN_WORDS}) (day|week)s? (?:over(?:due)?|past|out of date|gone over|after)"
     r"(?: (?:its |the |their )?(?:sell by |use by |best before )?(?:date|it))?\b",
     needs=_DAY_OR_WEEK,
-)
-# What may be a part of a pack as well as a day: `peas frozen 1/2 bag`.
-_PART_NO_DAY = LatePattern(
-    r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])"
-)
-_SOAKING = LatePattern(
-    rf"\bsoak(?:ing|ed)? (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?", needs=("soak",)
 )
 # What came from a shop or a market on a day was bought then, whatever stands between.
 _SHOPPING = (
@@ -110,45 +95,9 @@ _KIND_ALONE = LatePattern(
     rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE), key=len, reverse=True))})[:.]?(?: (?:on|date"
     rf"|the))*\s+([a-z0-9][\w/.'-]*)"
 )
-# A day of the month by its number alone: `until 15`, `bbe 15`.
-_LABELS_OF_A_DAY = SURE | {"until", "till", "til", "exp", "exp date", "expiring"}
-_BEFORE_A_DAY = (
-    rf"(?<![\w-])({'|'.join(sorted(map(re.escape, _LABELS_OF_A_DAY), key=len, reverse=True))})"
-    r"[:.]?(?: the)? "
-)
-_NUMBER_BEHIND = LatePattern(rf"{_BEFORE_A_DAY}\d")  # what may be such a day, looked for first: it is short
-_BARE_DAY = LatePattern(
-    rf"{_BEFORE_A_DAY}([12]?\d|3[01])(?![\w/.,%:-])(?! ?(?:{UNIT}|{MEASURE}|people|days?|weeks?|months?|\d|{MONTH})\b)"
-)
-_TOM = LatePattern(rf"(?<![\w-])({'|'.join(sorted(map(re.escape, SURE), key=len, reverse=True))})[:.]? tom(?!\w)")
 _WAS = LatePattern(r"\b(?:was|were)\b")
-_PARTS = {"1/2": "half", "1/3": "third", "2/3": "two thirds", "1/4": "quarter", "3/4": "three quarters"}
 # Said of what is past, so that the day lies behind.
 _BEHIND = frozenset({"expired", "ran out on", "went out of date"})
-# What must be cooked or eaten by a day, however it is said, is a label for that day.
-_DUTY = LatePattern(
-    r"\b(?:to be (?:used|eaten|cooked|finished)"
-    r"|(?:i |we |you )?(?:gotta|got to|must|have to|has to|needs? to|should|better|want to|gonna|going to|ought to"
-    r"|will|'?ll|please|pls) (?:be )?(?:used|use|eaten|eat|cooked|cook|go|finished|finish|gone)"
-    r"|(?<![a-z] )(?:cook|eat|finish)|(?:,|;|-) ?(?:cook|eat|finish|use))"
-    r"(?: (?:'?em|it|them|these|this|that|those|up|all|off|asap|soon))*,?"
-    rf" (?:by |before |on |for )?(?:the )?(?={DAY_WORD}(?![\w/]))"
-)
-# What may be such a duty, looked for first: it is short.
-_MAY_BE_DUTY = LatePattern(
-    r"(?:used|use|eaten|eat|cooked|cook|go|finished|finish|gone)"
-    r"(?: (?:'?em|it|them|these|this|that|those|up|all|off|asap|soon))*,?"
-    rf" (?:by |before |on |for )?(?:the )?{_A_DAY_BEGINS}"
-)
-# A day and a month with a dot or a dash between them, and a month cut short with a dot.
-_DAY_DASH_MONTH = LatePattern(
-    rf"(?<![\w./-])(\d{{1,2}})(?:st|nd|rd|th)?\.? ?[-./]? ?({MONTH})[-./ ]*(?=(\d{{2}}|\d{{4}})?(?![\w]))"
-)
-_MONTH_DOT_DAY = LatePattern(rf"(?<![\w./-])({MONTH})[.-]? ?(\d{{1,2}})(?:st|nd|rd|th)?(?![\w./-])")
-_SHORT_YEAR = LatePattern(rf"(\d{{1,2}}) ({MONTH}) (2[4-9])(?![\w/.%-])(?! ?(?:k?g|ml|l|oz|lbs?|x|pack|tin|of)\b)")
-_DOTTED = LatePattern(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0?[1-9]|1[0-2])\.(?!\d)")
-_SLASHED = LatePattern(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?! ?(?:k?g|ml|l|oz|lbs?|cups?|inch)\b)")
-_A_MONTH = LatePattern(MONTH)
 _NAMED_MONTH = LatePattern(rf"{MONTH}|\d[./-]\d")
 _FUTURE: frozenset[DateKind] = frozenset({"use-by", "best-before"})
 
@@ -192,12 +141,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         text = _cut(text, found)
     while found := _HOURS.search(text):
         text = _cut(text, found)
-    text = _plain_days(text, today)
-    if _NUMBER_BEHIND.search(text):
-        text = _BARE_DAY.sub(r"\1 the \2th", text)
-    text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
-    text = _SOAKING.sub("soaking", text)
-    text = _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]} ", text)
+    text = days_in_one_form(text, today)
     counted, text = _counted_days(text, today)
     dates += counted
     while found := _DATE_AND_KIND.search(text) if _KIND_BEHIND.search(text) else None:
@@ -222,7 +166,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         if len(dates) > 20:
             break
     text = _slips(text, today, dates)
-    text = _SLASHED.sub(lambda found: _day_of_fraction(found, text, today), text)
+    text = days_of_fractions(text, today)
     bare = _bare_day(text) or (_SHORT_END.search(text) if not dates else None)
     if bare:
         on = parse_day_of(bare[1].removeprefix("for "), today, not dates and not _LEFT_OVER.search(text))
@@ -244,35 +188,6 @@ def _bare_day(text: str) -> re.Match[str] | None:
     return _BARE.search(text) if _MAY_BE_BARE.search(text) else None
 
 
-def _day_of_fraction(found: re.Match[str], text: str, today: date) -> str:
-    """A day where two numbers with a stroke are no part of a pack: `12/03`, `16/3`; else as they stand.
-
-    Nobody writes a part with a nought before it, or one that is more than the whole.
-    """
-    first, second = int(found[1]), int(found[2])
-    nought = found[1].startswith("0") or found[2].startswith("0")
-    american = first <= 12 < second and not re.search(r"\beggs?\b|\bleft\b|\bof\b", text)
-    if not (nought or first > second or american):
-        return found[0]
-    try:
-        return parse_day_of(found[0], today, True).isoformat()
-    except ValueError:
-        return found[0]
-
-
-def _plain_days(text: str, today: date) -> str:
-    """The text with its days in one form: `16-mar`, `mar. 16`, `16.03.`, and `must be eaten by` as a label."""
-    has_month = _A_MONTH.search(text)
-    if has_month:
-        text = _MONTH_DOT_DAY.sub(r"\1 \2", _DAY_DASH_MONTH.sub(r"\1 \2 ", text))
-    text = " ".join(text.split())
-    if has_month:
-        text = _SHORT_YEAR.sub(rf"\1 \2 {str(today.year)[:2]}\3", text)
-    text = _DOTTED.sub(lambda found: f"{found[1]} {MONTH_NAMES[int(found[2]) - 1]}", text)
-    text = _DUTY.sub(", use by ", text) if _MAY_BE_DUTY.search(text) else text
-    return _TOM.sub(r"\1 tomorrow", text)
-
-
 def _slips(text: str, today: date, dates: list[Dated]) -> str:
     """A day's word that is misspelt behind a word for a label; what cannot be read is asked."""
     found = _KIND_ALONE.search(text)
@@ -288,13 +203,6 @@ def _slips(text: str, today: date, dates: list[Dated]) -> str:
         raise UnreadDay(f"`{found[2]}` is no day that can be read")
     dates.append(Dated(kind, parse_day_of(day, today, kind in _FUTURE)))
     return _cut(text, found)
-
-
-def parse_day(text: str, today: date) -> date:
-    """A day as `--today` takes it. Raises ValueError for anything else."""
-    if not re.fullmatch(DAY_WORD, text.strip().casefold()):
-        raise ValueError(f"`{text}` is no day")
-    return parse_day_of(text.strip().casefold(), today, True)
 
 
 def _cut(text: str, found: re.Match[str]) -> str:

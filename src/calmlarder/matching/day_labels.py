@@ -1,9 +1,13 @@
-"""What is written before a day, and what the day then says."""
+"""A day that a line tells, what is written before it, and what it then says."""
 
-from typing import Literal
+from datetime import date, timedelta
+from typing import Literal, NamedTuple
 
 # `noted`: the day a line was typed, from which the days of fresh food without a date are estimated.
 DateKind = Literal["use-by", "best-before", "opened", "made", "bought", "frozen", "noted"]
+_OPEN_SINCE_DAYS = 1  # common practice, no source
+# Years that a larder can mean: days are counted from there in both directions.
+YEARS = range(1900, 2200)
 
 # What is written before a day, and what the day then says. `defrosted` counts as opened: it keeps as long.
 KINDS: dict[str, DateKind] = {
@@ -40,3 +44,16 @@ SURE = frozenset({
     "use by", "use-by", "useby", "ub", "u/b", "ubd", "use before", "eat by", "expires", "expiry", "sell by", "sell-by",
     "dlc", "mhd", "best before", "best-before", "best by", "bbe", "bbd", "bb", "b/b", "best b4", "use b4",
 })  # fmt: skip
+
+
+class Dated(NamedTuple):
+    """A day and what it says. `on` is None where a line says that a pack is open and not since when."""
+
+    kind: DateKind
+    on: date | None
+    assumed: bool = False
+    bare: bool = False  # a day without a word for what it says
+
+    def since(self, today: date) -> "Dated":
+        """With a day: what is open since nobody says when is taken as opened the day before the line was typed."""
+        return self if self.on is not None else Dated(self.kind, today - timedelta(days=_OPEN_SINCE_DAYS), True)
