@@ -1,6 +1,5 @@
 """Which food the words of a line name: every name is weighed, the best wins, and its runner-up is known."""
 
-import itertools
 from collections.abc import Iterable
 from typing import Literal, NamedTuple
 
@@ -12,8 +11,6 @@ from calmlarder.matching.notes import (
     COLOURS,
     GENERIC,
     HARMLESS,
-    KINDS_OF_MANY,
-    MANY_KINDS,
     PRODUCTS,
     WITHOUT,
     is_note,
@@ -21,9 +18,9 @@ from calmlarder.matching.notes import (
 from calmlarder.matching.plain_words import IN_NAMES_ONLY
 from calmlarder.matching.readings import WORD, Reading, readings_of
 from calmlarder.matching.states import FITS, is_state_of
+from calmlarder.matching.strange_words import is_another, is_beside_a_note
 from calmlarder.matching.tokens import Words
 from calmlarder.matching.words import words_of
-from calmlarder.tables.rows import Food
 
 Outcome = Literal["matched", "ask", "unknown"]
 # How much likelier a name is whose last word is told: dark chocolate is one, a chocolate biscuit is none. Ours.
@@ -51,13 +48,6 @@ class Named(NamedTuple):
 _OF_PLANTS = frozenset({"vegan", "plant", "dairy", "meatless"})
 # Of the foods that are called vegan: those that stand in for another food, which is not told.
 _STAND_INS = frozenset({"cheese", "yoghurt", "cream", "butter", "soya", "seitan", "milk", "plant-drink"})
-# Plants that come as milk, oil, butter and flour at least as often as by themselves.
-_STEMS = frozenset({"soya", "coconut", "oat", "almond", "peanut", "sesame", "cashew", "hazelnut", "hemp"})
-# Tongues in which a word behind the name of a food says how it is, and those that write two nouns as one word.
-_JOIN_NOUNS = frozenset({"de", "nl", "da", "no", "sv"})
-_NOTES_BEHIND = _JOIN_NOUNS | {"es", "pt", "it", "fr", "pl", "el"}
-_SORTS = frozenset({"bread", "cheese"})  # of which there are so many that a word behind tells one: `pane carasau`
-_OF_A_PLACE = ("ese", "ish", "ian", "an", "ic", "ch", "ed")  # endings of words for where a dish is from
 _BOUGHT_IN = frozenset({"tin", "can", "carton", "packet", "pouch"})
 _SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
 
@@ -91,7 +81,7 @@ def name(words: Words) -> Named:
                 best, left, close = other, frozenset(), _close(readings, other)
                 break
     candidates = _candidates(readings, words)
-    if _is_another(best, words) or _is_only_in_it(best, words):
+    if is_another(best, words) or _is_only_in_it(best, words):
         return Named("ask", (), best.takes, (), candidates, left)
     if best.missing and not _distinct(best, words):
         return _nearly(words)
@@ -101,7 +91,7 @@ def name(words: Words) -> Named:
     if unsure and not _borne_out(best, words):
         return Named("ask", (), best.takes, (), candidates, left)
     named = _decided(best, close, candidates, words)
-    noted = named.outcome == "matched" and not named.assumed and _beside_a_note(best, words)
+    noted = named.outcome == "matched" and not named.assumed and is_beside_a_note(best, words)
     return named._replace(assumed=(lexicon.tables.food_by_id[best.food].name,)) if noted else named
 
 
@@ -137,71 +127,6 @@ def _of_plants(best: Reading, words: Words) -> tuple[Candidate, ...]:
     return tuple(_candidate(one.id, 90.0, words.lexicon) for one in same if one.state == "as sold")[:_MOST_CANDIDATES]
 
 
-def _strange(best: Reading, words: Words) -> list[bool]:
-    """Of each word, whether nobody knows it: neither a name, nor a note, nor how much or in which state.
-
-    What stands before `style` tells how it is seasoned, but beside meat that it may be none (`zorb style mince`).
-    """
-    is_of_plants = words.lexicon.tables.food_by_id[best.food].diet != "omnivore"
-    return [
-        not (token.typed[0].isdigit() or token.typed in words.soft or is_note(token.typed))
-        and (not token.words or (token.slip and not token.sure and not set(token.words) & best.takes))
-        and not (after and after.typed == "style" and (is_of_plants or token.typed.endswith(_OF_A_PLACE)))
-        for token, after in itertools.zip_longest(words.tokens, words.tokens[1:])
-    ]
-
-
-def _beside_a_note(best: Reading, words: Words) -> bool:
-    """Whether a food by another name was taken for all that a strange word says of it: that is shown."""
-    return any(_strange(best, words)) and _by_another_name(best, words.lexicon.tables.food_by_id[best.food])
-
-
-def _is_another(best: Reading, words: Words) -> bool:
-    """Whether a strange word may be the food, or say which food it is.
-
-    `congee leftover` and `injera 6 rolls` are named by the strange word; gungo peas are peas of a kind not known here.
-    """
-    strange = _strange(best, words)
-    if not any(strange):
-        return False
-    if best.takes <= _SAYS_NO_FOOD | words.soft:
-        return True
-    behind = {word for token in words.tokens if token.added for word in token.words}
-    if best.takes <= behind and any(
-        is_strange and not token.added for token, is_strange in zip(words.tokens, strange, strict=True)
-    ):
-        return True  # what is in it does not name it: `meatloaf with onions`
-    if any(is_strange and after.typed == "style" for is_strange, after in zip(strange, words.tokens[1:], strict=False)):
-        return True  # in the manner of nobody knows what: `zorb style mince` may hold no meat
-    opening = [is_strange for token, is_strange in zip(words.tokens, strange, strict=True) if token.piece == 0]
-    if opening and all(opening) and not any(set(token.words) & best.takes for token in words.tokens if not token.piece):
-        return True  # what stands first names it: `egusi, one milk tin`
-    taken = [bool(set(token.words) & best.takes) for token in words.tokens]
-    if all(token.slip for token, is_taken in zip(words.tokens, taken, strict=True) if is_taken):
-        return True  # two words of another tongue: `kasar peynir` is no kesar
-    beside = [
-        taken[at] and (strange[at - 1 : at] == [True] or strange[at + 1 : at + 2] == [True]) for at in range(len(taken))
-    ]
-    for at, token in enumerate(words.tokens[:-1]):
-        if taken[at] and strange[at + 1] and token.piece == words.tokens[at + 1].piece and best.takes <= _STEMS:
-            return True  # `soya mlk`: the strange word says what of it
-    if sum(taken) == 1 and any(strange[at - 1 : at + 2] == [True, False, True] for at in range(1, len(strange) - 1)):
-        return True  # in the middle of what nobody knows: `moreton bay bugs`
-    food = words.lexicon.tables.food_by_id[best.food]
-    is_whole = food.kind == "pulse" and best.takes <= {*words_of(food.name), *words.soft}  # `falafel fertig`
-    follows = taken.index(True) + 1 if any(taken) else 0
-    if any(beside) and food.kind in KINDS_OF_MANY and not (is_whole and strange[follows : follows + 1] == [True]):
-        return True
-    if any(beside) and food.kind in _SORTS and _by_another_name(best, food):
-        return True
-    if any(beside) and _by_another_name(best, food) and not _takes_notes(best, strange, words):
-        return True
-    return any(
-        before and set(token.words) & best.takes & MANY_KINDS and len(best.takes - frozenset(FITS)) == 1
-        for before, token in zip(strange, words.tokens[1:], strict=False)
-    )
-
-
 def _is_only_in_it(best: Reading, words: Words) -> bool:
     """Whether a reading names but what a thing holds, where a word before `with` may name the thing itself."""
     behind = {word for token in words.tokens if token.added for word in token.words}
@@ -217,30 +142,6 @@ def _borne_out(best: Reading, words: Words) -> bool:
     """Whether a word that is spelt right tells the same food as the one that may be a slip: `soy souce`."""
     right = {word for token in words.tokens if not token.slip for word in token.words} & best.takes
     return not best.missing and bool(right - GENERIC - PRODUCTS - HARMLESS - COLOURS - frozenset(FITS) - words.soft)
-
-
-def _by_another_name(best: Reading, food: Food) -> bool:
-    """Whether one word that is not in the food's own name stands for it: `rapa` is a turnip, `cime di rapa` is none."""
-    return len(best.takes - frozenset(FITS)) == 1 and best.takes.isdisjoint(words_of(food.name))
-
-
-def _takes_notes(best: Reading, strange: list[bool], words: Words) -> bool:
-    """Whether a strange word beside an exact name of another tongue only says how it is: `huevos de corral`.
-
-    In the tongues of Europe it does behind the name; before it only where nouns are joined in one word (`nye
-    kartofler`). Elsewhere the food stands last, or a dish has two names: `gajar halwa` is no carrot.
-    """
-    at = next(index for index, token in enumerate(words.tokens) if set(token.words) & best.takes)
-    token, before = (
-        words.tokens[at],
-        at > 0 and strange[at - 1] and words.tokens[at - 1].piece == words.tokens[at].piece,
-    )
-    if token.slip or best.missing:
-        return False
-    tongues = {row[-1] for row in words.lexicon.tongues.names.get(token.raw, ())}
-    if before:
-        return bool(tongues) and tongues <= _JOIN_NOUNS
-    return not tongues or bool(tongues & _NOTES_BEHIND)
 
 
 def _close(readings: list[Reading], best: Reading) -> list[Reading]:

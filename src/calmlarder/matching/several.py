@@ -1,7 +1,6 @@
 """Which foods a line names: one, or several, whatever stands between them."""
 
 import re
-from collections.abc import Iterator
 from functools import partial
 
 from calmlarder.matching.headings import (
@@ -15,15 +14,15 @@ from calmlarder.matching.headings import (
     pepper_of_spices,
     without_heading,
 )
+from calmlarder.matching.in_brackets import explained, in_english, named_in_bracket, without_bracket
 from calmlarder.matching.kinds import KIND, kinds_of_one
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
 from calmlarder.matching.name_index import expanded
-from calmlarder.matching.notes import GENERIC, HARMLESS, NOTES, WITH, is_note
+from calmlarder.matching.notes import HARMLESS, NOTES, WITH
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
-from calmlarder.matching.side_by_side import LONGEST_NAME, names_food, side_by_side
+from calmlarder.matching.side_by_side import names_food, says_food, side_by_side
 from calmlarder.matching.states import FITS
 from calmlarder.matching.unclear_piece import counted_apart, is_strange, joined_to_strange, some_clear
 from calmlarder.matching.words import SMALL, singular
@@ -43,8 +42,6 @@ _TWO_FLAVOURS = LatePattern(
     r"|tortellini|sandwich(?:es)?|pate|turnovers?|sausages?|burgers?|kievs?|pizzas?|stuffing|stew|casserole)\b"
 )
 _TIN = LatePattern(r"\b(?:tins?|cans?|canned|tinned)\b")
-# What other things lie in or taste of.
-_FLAVOURS = frozenset({"tomato", "spice", "herb", "citrus", "allium", "oil", "acid", "sauce", "condiment", "soy-sauce"})
 
 
 def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
@@ -63,10 +60,10 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         return [_asked(whole)]
     if not brackets and (apart := counted_apart(text, hints, lexicon) or joined_to_strange(text, hints, lexicon)):
         return apart
-    if glossed := _in_english(whole, text, brackets, (hints, lexicon)):
+    if glossed := in_english(whole, text, brackets, (hints, lexicon)):
         return [glossed]
     if brackets and whole.named.outcome == "matched":
-        whole = _named_in_bracket(whole, text, brackets, (hints, lexicon))
+        whole = named_in_bracket(whole, text, brackets, (hints, lexicon))
     if whole.named.outcome == "matched" and not (
         SPLIT.search(text)
         and (
@@ -100,7 +97,9 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
             and not _SAYS_MORE.search(brackets[0])
             and (text.rstrip(ENDS).endswith(brackets[0].strip(ENDS)))
         ):
-            return _without_bracket(several, text, hints, lexicon)
+            before = text.rpartition(", ")[0]
+            if len(_pieces(before, hints, lexicon)) <= 1:  # of `ham (opened), chocolate spread` it names neither
+                return without_bracket(several, before, hints, lexicon)
         return several
     heading, *behind = COLON.split(text, 1)
     inside = of_one_heading(heading, behind, hints, lexicon) or listed((*brackets, *behind), hints, text, lexicon)
@@ -111,10 +110,10 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         first = name_part(head, hints, lexicon)
         if first.named.outcome == "matched" and not whole.named.left:
             return [whole._replace(named=first.named, amount=whole.amount)]
-    explained = _explained(text, brackets, hints, lexicon)
-    if explained is None and not brackets:
+    told = explained(text, brackets, hints, lexicon)
+    if told is None and not brackets:
         return some_clear(text, hints, lexicon) or [whole]
-    return [explained or whole]
+    return [told or whole]
 
 
 def _of_one_pot(parts: list[Part], text: str, lexicon: Lexicon) -> list[Part]:
@@ -235,7 +234,7 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         beside = side_by_side(piece, told, lexicon)
         if beside:
             found += beside
-        elif found and part.named.outcome == "unknown" and not _says_food(piece, lexicon):
+        elif found and part.named.outcome == "unknown" and not says_food(piece, lexicon):
             strange |= is_strange(piece, lexicon)
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")  # a note on what stands before it
         else:
@@ -283,87 +282,3 @@ def _only_amounts(piece: str, lexicon: Lexicon) -> bool:
         (says_amount(word) and not names_food(word, lexicon)) or singular(word) in SMALL | NOTES | HARMLESS
         for word in words
     )
-
-
-def _explained(text: str, brackets: tuple[str, ...], hints: frozenset[str], lexicon: Lexicon) -> Part | None:
-    """The food that a bracket, or one side of a stroke, tells of words that name none: `labu siam (chayote)`."""
-    sides = [side for side in re.split(r"(?<!\d)\s*/\s*(?!\d)|\bie\b|\baka\b|=", text) if side.strip(ENDS)]
-    outside = text.partition(",")[0] if brackets else ""
-    for said, other in [*((inside, outside) for inside in brackets if outside), *_pairs(sides)]:
-        if not said.split() or said.split()[0] in WITH or _says_food(other, lexicon):
-            continue
-        part = name_part(said, hints, lexicon)
-        if part.named.outcome == "matched" and not part.named.partly:
-            if _is_packed_in(part, text, lexicon):
-                continue
-            amounts = name_part(text, hints, lexicon)
-            return part._replace(words=amounts.words, amount=amounts.amount)
-    return None
-
-
-def _is_packed_in(part: Part, text: str, lexicon: Lexicon) -> bool:
-    """Whether a bracket rather says what a strange thing in a tin or a jar lies in: `1 tin pilchards (tomato)`."""
-    kinds = {lexicon.tables.food_by_id[food].kind for food in part.named.foods}
-    return bool(kinds & _FLAVOURS) and any(MEASURE_WORDS.get(word) in CONTAINERS for word in WORD.findall(text))
-
-
-def _named_in_bracket(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part:
-    """The food a bracket names where strange words stand before it: `labu siam (chayote)` is no pumpkin."""
-    hints, lexicon = how
-    outside = [word for word in WORD.findall(text.partition(",")[0]) if not says_amount(word)]
-    others = [word for word in outside if singular(word) not in whole.named.takes]
-    strange = 0 < len(others) < LONGEST_NAME and all(
-        singular(word) not in lexicon.words and not is_note(word) and not lexicon.slip(word) for word in others
-    )
-    if any(inside.split()[:1] and inside.split()[0] in WITH for inside in brackets):
-        bare = name_part(text.partition(",")[0], hints, lexicon)
-        return whole if bare.named.outcome == "matched" else bare  # what is in it is not what it is
-    for inside in brackets if strange else ():
-        if inside.split() and inside.split()[0] not in WITH:
-            part = name_part(inside, hints, lexicon, whole_name=True)
-            if part.named.outcome == "matched" and part.named.foods != whole.named.foods:
-                return part._replace(words=whole.words, amount=whole.amount)
-    return whole
-
-
-def _in_english(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part | None:
-    """The food whose whole name in a bracket tells what one word of another tongue before it means."""
-    hints, lexicon = how
-    inside = brackets[0].strip(ENDS) if brackets else ""
-    if not inside or inside.split()[0] in WITH:
-        return None
-    words = WORD.findall(text.rstrip(ENDS).removesuffix(inside))
-    outside = [word for word in words if not says_amount(word) and singular(word) not in HARMLESS]
-    if len(outside) != 1 or singular(outside[0]) not in lexicon.elsewhere or len(brackets) != 1:
-        return None
-    if " ".join(bare_words(brackets[0])) not in lexicon.spelt:
-        return None
-    part = name_part(brackets[0], hints, lexicon, whole_name=True)
-    return part._replace(words=whole.words, amount=whole.amount) if part.named.outcome == "matched" else None
-
-
-def _pairs(sides: list[str]) -> Iterator[tuple[str, str]]:
-    if len(sides) == 2:
-        yield sides[0], sides[1]
-        yield sides[1], sides[0]
-
-
-def _without_bracket(parts: list[Part], text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
-    """The parts without one that a bracket says of a food that is clear without it: `salsa (onion in it)` is one."""
-    before = text.rpartition(", ")[0]
-    if len(_pieces(before, hints, lexicon)) > 1:
-        return parts  # `ham (opened), chocolate spread`: the bracket names neither
-    food = lexicon.tables.food_by_id
-    kinds = {food[one].kind for part in parts for one in part.named.foods}
-    says_less = parts[1].named.takes & GENERIC and not parts[0].named.takes & GENERIC  # `feta (the salad cheese)`
-    if len(kinds) == 1 and parts[0].named.foods != parts[1].named.foods and not says_less:
-        telling = parts[1]  # which of its kind it is: `pasta (gf penne)`
-        return [telling if telling.amount.how != "none" else telling._replace(amount=parts[0].amount)]
-    outside = name_part(before, hints, lexicon)
-    if outside.named.outcome == "matched" and outside.named.foods == parts[0].named.foods:
-        return [parts[0]]
-    return parts
-
-
-def _says_food(piece: str, lexicon: Lexicon) -> bool:
-    return any(singular(word) in lexicon.words for word in WORD.findall(piece) if singular(word) not in SOFT)

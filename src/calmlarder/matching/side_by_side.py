@@ -6,7 +6,7 @@ from calmlarder.matching.abbreviations import ABBREVIATIONS
 from calmlarder.matching.conditions import without_marks
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.notes import DISHES, HARMLESS, NOTES, PRODUCTS
-from calmlarder.matching.part import SOFT, Part, name_part
+from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import ENDS, says_amount
 from calmlarder.matching.states import FITS
 from calmlarder.matching.words import SMALL, singular
@@ -84,6 +84,11 @@ def _holds_amount(stretch: list[str], lexicon: Lexicon) -> bool:
 def names_food(word: str, lexicon: Lexicon) -> bool:
     """Whether a word by itself is a food's whole name."""
     return singular(word) in lexicon.alone and not word[0].isdigit()
+
+
+def says_food(piece: str, lexicon: Lexicon) -> bool:
+    """Whether a word of a piece stands in the name of a food."""
+    return any(singular(word) in lexicon.words for word in WORD.findall(piece) if singular(word) not in SOFT)
 
 
 def _guessed(part: Part, stretch: list[str], lexicon: Lexicon) -> bool:
