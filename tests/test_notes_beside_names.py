@@ -2,7 +2,8 @@
 
 import pytest
 
-from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.larder.meaning import Reading
+from calmlarder.larder.reading import LarderReader
 
 
 def read(line: str, reader: LarderReader) -> Reading:

@@ -7,7 +7,8 @@ from datetime import date
 
 import pytest
 
-from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.larder.meaning import Reading
+from calmlarder.larder.reading import LarderReader
 from calmlarder.tables.book import Tables
 
 

@@ -7,7 +7,8 @@ from calmlarder.commands.given.foods import Words
 from calmlarder.commands.inputs import day_of, folders_of, lines_typed, tables_of
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader, Reading
+from calmlarder.larder.meaning import Reading
+from calmlarder.larder.reading import LarderReader
 from calmlarder.matching.kept_names import lexicon_of
 from calmlarder.problems import CannotGoOn
 from calmlarder.render.about import about_span

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from calmlarder.household.own_recipes import Ready
     from calmlarder.household.tonight import Tonight
     from calmlarder.intake.eaten import Portion
-    from calmlarder.larder.reading import Reading
+    from calmlarder.larder.meaning import Reading
 
 
 class _Beside(NamedTuple):

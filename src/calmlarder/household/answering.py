@@ -7,7 +7,8 @@ from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, Parked, parked_lines
 from calmlarder.household.larder import contents_of
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import RIGHT, Reading
+from calmlarder.larder.meaning import Reading
+from calmlarder.larder.reading import RIGHT
 from calmlarder.larder.to_answer import Answers, ToAnswer
 from calmlarder.matching.part import AS_LAST_TIME
 from calmlarder.matching.words import plain, singular

@@ -11,7 +11,7 @@ from calmlarder.larder.lot import Lot
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.larder.reading import Reading
+    from calmlarder.larder.meaning import Reading
 
 _MOST_LINES, _MOST_CHOICES, _MOST_ANSWERS = 6, 3, 3  # ours: an answer comes within moments
 _SECONDS = 2.0  # for each answer that is tried

@@ -30,7 +30,8 @@ from calmlarder.tables.places import home_folder
 from calmlarder.tables.vocabulary import Allergen, Diet
 
 if TYPE_CHECKING:
-    from calmlarder.larder.reading import LarderReader, Reading
+    from calmlarder.larder.meaning import Reading
+    from calmlarder.larder.reading import LarderReader
     from calmlarder.plan.sittings import Key
     from calmlarder.tables.rows import Food
 

@@ -13,7 +13,7 @@ from calmlarder.larder.to_answer import UNANSWERED, Answers, ToAnswer
 from calmlarder.problems import CannotGoOn, Problem
 
 if TYPE_CHECKING:
-    from calmlarder.larder.reading import Reading
+    from calmlarder.larder.meaning import Reading
 
 Place = Literal["freezer", "fridge"]
 

@@ -27,7 +27,7 @@ from calmlarder.intake.table import Eater, table_profile
 from calmlarder.intake.zone import offsets_at
 from calmlarder.larder.box import box_named
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import Reading
+from calmlarder.larder.meaning import Reading
 from calmlarder.matching.line import amount_in
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.plate_text import OnPlate, PlateAnswer, Unread, plate_object, plate_over

@@ -4,12 +4,12 @@ import re
 from collections.abc import Callable, Iterable, Mapping
 from datetime import date
 
-from pydantic import BaseModel, ConfigDict
 from rapidfuzz import fuzz, process
 
 from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.jarred_herbs import among_spices
 from calmlarder.larder.lot import Lot, LotDate
+from calmlarder.larder.meaning import NOT_KNOWN, Reading, match_of
 from calmlarder.larder.standing import (
     cut_when_bought,
     is_brown_and_old,
@@ -19,13 +19,13 @@ from calmlarder.larder.standing import (
     thawed_by,
     was_open,
 )
-from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, About, Answers, ToAnswer
+from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, Answers
 from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge
 from calmlarder.larder.urgency import Kept, urgency_of
 from calmlarder.larder.with_bones import eatable_share
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.conditions import presses
-from calmlarder.matching.foods import Candidate, Match
+from calmlarder.matching.foods import Candidate
 from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line import LineRead, read_line
@@ -39,8 +39,6 @@ from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
-# What is said of a name that the tables lack.
-NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its parts"
 _NO_AMOUNT = Amount(ONE, None, None, "none")
 USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an amount
 NO_LONGER = "no longer always there"
@@ -53,52 +51,6 @@ _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is n
 
 
 _AS_USUAL = Answers(amount="usual")
-
-
-class Reading(BaseModel):
-    """What one line means: its lots where it is clear; a `question` or a `problem` where it is not.
-
-    `assumed` says what was taken for granted, in words; several lots come from several foods on a line.
-    """
-
-    model_config = ConfigDict(frozen=True)
-
-    text: str
-    where: str
-    match: Match
-    lots: tuple[Lot, ...]
-    problem: Problem | None
-    assumed: tuple[str, ...] = ()
-    question: str = ""
-    names: tuple[str, ...] = ()  # of the foods of the lots
-    about: About = "food"  # what the question is about
-    said: str = ""  # the words whose food is asked
-    choices: tuple[str, ...] = ()  # what would answer, where it is no food
-    gone: tuple[str, ...] = ()  # foods that are said to be no longer always there
-    how: str = "none"  # how the amount was told: weighed, counted, guessed, none
-    standing: tuple[Lot, ...] = ()  # of the foods that are clear, where another of the line is asked about
-    only: tuple[str, ...] = ()  # the words that are asked about, where others stand
-
-    @property
-    def lot(self) -> Lot | None:
-        """The first lot."""
-        return self.lots[0] if self.lots else None
-
-    @property
-    def to_answer(self) -> ToAnswer | None:
-        """What the cook must still say, where the line is no lot and could be one."""
-        if self.lots or self.gone or self.problem is not None:
-            return None
-        names = self.choices or tuple(dict.fromkeys(candidate.name for candidate in self.candidates))
-        question = self.question or (NOT_KNOWN if self.match.outcome == "unknown" else "which one is it?")
-        return ToAnswer(
-            where=self.where, text=self.text, question=question, choices=names, about=self.about, said=self.said
-        )
-
-    @property
-    def candidates(self) -> tuple[Candidate, ...]:
-        """Foods that the line may mean, best first."""
-        return self.match.candidates
 
 
 class LarderReader:
@@ -142,7 +94,7 @@ class LarderReader:
         line = line._replace(parts=among_spices(line.parts, line.text, self._tables.food_by_id))
         unclear = [part for part in line.parts if part.named.outcome != "matched"]
         if line.question and not answers.no_day:
-            match = _match((), "ask", self._tables, line.candidates)
+            match = match_of((), "ask", self._tables, line.candidates)
             return Reading(
                 text=line.text, where=where, match=match, lots=(), problem=None, question=line.question, about="day",
                 choices=(NO_DAY,),
@@ -167,7 +119,7 @@ class LarderReader:
         """A line that gives nothing, with the reason and what to do."""
         remedy = error.remedy if isinstance(error, NotThere) else "write the line again"
         problem = Problem(where=where, what=str(error), remedy=remedy)
-        match = _match((), "unknown", self._tables)
+        match = match_of((), "unknown", self._tables)
         return Reading(text=text[:200], where=where, match=match, lots=(), problem=problem)
 
     def _past_whatever_it_is(self, line: LineRead, where: str, which: tuple[int, Answers]) -> Reading | None:
@@ -196,7 +148,7 @@ class LarderReader:
             question = f"is there onion or garlic in the marinade of `{said}`? name the food only where there is none"
             candidates = candidates[:1]
         asked = Reading(
-            text=line.text, where=where, match=_match((), outcome, self._tables, candidates), lots=(), problem=None,
+            text=line.text, where=where, match=match_of((), outcome, self._tables, candidates), lots=(), problem=None,
             said=said, choices=self._nearest(said) if outcome == "unknown" else (),
             question=question if "marinated" in unclear[0].named.left else "",
         )  # fmt: skip
@@ -224,7 +176,7 @@ class LarderReader:
         for part, food in foods:
             span, question, choices = self._grams(part, food, answers)
             if span is None:
-                match = _match((), "ask", self._tables, (Candidate(food.id, food.name, 100.0),))
+                match = match_of((), "ask", self._tables, (Candidate(food.id, food.name, 100.0),))
                 return Reading(
                     text=line.text, where=where, match=match, lots=(), problem=None, question=question, about="amount",
                     choices=choices,
@@ -233,7 +185,7 @@ class LarderReader:
         assumed = tuple(dict.fromkeys(word for part in line.parts for word in part.named.assumed))
         if any(one.on is None for one in line.dates) or any(was_open(lot, self._today) for lot in lots):
             assumed += (_OPENED_YESTERDAY,)
-        match = _match(tuple(food for _, food in foods), "matched", self._tables, line.candidates)
+        match = match_of(tuple(food for _, food in foods), "matched", self._tables, line.candidates)
         return Reading(
             text=line.text, where=where, match=match, lots=tuple(lots), problem=None, assumed=assumed,
             names=tuple(food.name for _, food in foods), how=line.parts[0].amount.how,
@@ -244,7 +196,7 @@ class LarderReader:
         foods = tuple(self._tables.food_by_id[food] for part in line.parts for food in part.named.foods)
         names = tuple(food.name for food in foods)
         return Reading(
-            text=line.text, where=where, match=_match(foods, "matched", self._tables), lots=(), problem=None,
+            text=line.text, where=where, match=match_of(foods, "matched", self._tables), lots=(), problem=None,
             assumed=(NO_LONGER,), names=names, gone=tuple(food.id for food in foods),
         )  # fmt: skip
 
@@ -336,10 +288,3 @@ def _of_any_kind(part: Part, why: str = _NOT_ASKED) -> Part:
         return part
     likeliest = part.named.candidates[0].food
     return part._replace(named=part.named._replace(outcome="matched", foods=(likeliest,), assumed=(why,)))
-
-
-def _match(foods: tuple[Food, ...], outcome: str, tables: Tables, candidates: tuple[Candidate, ...] = ()) -> Match:
-    food = foods[0] if foods else None
-    score = 100.0 if food else (candidates[0].score if candidates else 0.0)
-    unique = tuple({one.food: one for one in reversed(candidates)}.values())[::-1]
-    return Match(outcome, food, food.name if food else None, score, unique)  # type: ignore[arg-type]

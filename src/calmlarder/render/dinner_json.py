@@ -11,7 +11,7 @@ from calmlarder.render.stacked import day_object, stacked_object
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
-    from calmlarder.larder.reading import Reading
+    from calmlarder.larder.meaning import Reading
     from calmlarder.plan.planned import Planned, SittingPlanned
     from calmlarder.plan.sittings import PlannedSitting
 

@@ -3,7 +3,7 @@
 from typing import Any
 
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import Reading
+from calmlarder.larder.meaning import Reading
 
 
 def match_object(reading: Reading) -> dict[str, Any]:

@@ -15,7 +15,7 @@ from calmlarder.render.style import Style
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
-    from calmlarder.larder.reading import Reading
+    from calmlarder.larder.meaning import Reading
 
 EAT_ALL_THE_SAME = (
     "Please eat all the same: limits are no reason to skip a meal. Plain rice, potatoes or carrots fit the limits of "

@@ -9,7 +9,7 @@ from textual.widgets import Input
 
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
-from calmlarder.larder.reading import Reading
+from calmlarder.larder.meaning import Reading
 from calmlarder.matching.under_headings import under_headings
 from calmlarder.tui.errors import told
 from calmlarder.tui.larder_actions import LarderKeys

@@ -15,7 +15,7 @@ from calmlarder.household.diary import box_entry, entries_of, feel, log
 from calmlarder.household.household import Household
 from calmlarder.household.plate import Plate, PlateAsked, counts_before, over_after, plate, plate_eaten
 from calmlarder.intake.eaten import ME, Eaten
-from calmlarder.larder.reading import Reading
+from calmlarder.larder.meaning import Reading
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.plate_text import plate_glance, plate_text
 from calmlarder.render.signs_text import felt_answer

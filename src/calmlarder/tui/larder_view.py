@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import Reading
+from calmlarder.larder.meaning import Reading
 from calmlarder.render.about import about_span
 
 TO_ANSWER = "To answer"
