@@ -22,7 +22,7 @@ from calmlarder.larder.standing import (
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, Answers
 from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge
 from calmlarder.larder.urgency import Kept, urgency_of
-from calmlarder.larder.with_bones import eatable_share
+from calmlarder.larder.with_bones import eatable_grams
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.conditions import presses
 from calmlarder.matching.foods import Candidate
@@ -241,8 +241,7 @@ class LarderReader:
         dates = tuple(one.since(self._today) for one in line.dates)
         dates = (*dates, *thawed_by(dates, kept, line.text)) or noted(kept, line, part)
         dates = cut_when_bought(dates, food, line.text)
-        share = eatable_share(food, line.text, weighed=part.amount.grams is not None)
-        span = span.times(Span(share, share, share))
+        span = eatable_grams(span, part.amount, food, line.text)
         urgency = urgency_of(dates, ", ".join(filter(presses, part.conditions)) or None, kept)
         return Lot(
             id=lot_id,

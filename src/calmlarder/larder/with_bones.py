@@ -2,14 +2,16 @@
 
 import re
 
+from calmlarder.larder.whole_fish import SOLD_WHOLE, eatable_of_a_fish, whole_fish_g
+from calmlarder.matching.amounts import Amount
+from calmlarder.matching.numbers import WHOLE_WORDS, Span
 from calmlarder.tables.rows import Food
 
 # What can be eaten of what is weighed raw with its bones (US Department of Agriculture, Standard Reference, refuse:
-# recalled): of round fish with head and guts about half.
+# recalled).
 _EATABLE = {
     "chicken-drumsticks": 0.67, "chicken-whole": 0.68, "chicken-wings": 0.54, "turkey-leg": 0.7, "turkey-wings": 0.6,
 }  # fmt: skip
-_EATABLE_OF_A_FISH = 0.55
 # Meat of mussels and clams in their shells (the same, recalled: about a quarter).
 _EATABLE_IN_SHELL = 0.27
 _SHELLED_FOODS = frozenset({"mussels"})
@@ -17,6 +19,8 @@ _IN_SHELL = re.compile(
     r"\b(?:live|alive|shell[- ]?on|(?:in|with) (?:the(?:ir)? )?shells?|scrubbed|bearded)\b|\d ?(?:kgs?|kilos?)\b",
     re.IGNORECASE,
 )  # by the kilo they are sold in their shells: common practice, no source
+# How a fish that is counted is measured.
+_BY_THE_FISH = frozenset({None, "piece", "small", "medium", "large"})
 _BONELESS = re.compile(
     r"\b(?:bone ?less|de-?boned|boned|skinless|off the bone|without (?:the )?bones?|no bones?)\b", re.IGNORECASE
 )
@@ -29,22 +33,25 @@ _SAID_WHOLE = re.compile(
     r"\b(?:whole|ekor|gutted|scaled|descaled|cleaned|head[- ]on|big ones?|small ones?|enter[oa]s?|entiers?|ganz\w*)\b",
     re.IGNORECASE,
 )
-# Fish that are sold whole where nobody says how they are cut: common practice, no source.
-_SOLD_WHOLE = re.compile(
-    r"\b(?:bangus|bream|dorad[ae]|galunggong|kembung|mackerels?|milkfish|orata|pomfrets?|sardines?|sardinas?|sardinhas?|sprats"
-    r"|herrings?|sea ?bass|branzino|tilapias?|titus|trouts?)\b",
-    re.IGNORECASE,
-)
 _COUNT = re.compile(
     r"(?<![\d.,/:-])([1-9]|1[0-2])(?!\d|[.,/:]\d|%|\s?-|\s?(?:st|nd|rd|th|days?|kg|g|kilos?|lbs?|oz|ml|l)\b)"
 )
+# Days and weights beside a count: `2 bream 800g, ub 13/3`.
+_NO_COUNT = re.compile(
+    r"(?<!\d)\d{1,2}[/.-]\d{1,2}(?:[/.-]\d{2,4})?(?![\d/])|(?<!\d)\d{1,2}(?:st|nd|rd|th)\b|\d{4}-\d\d-\d\d"
+    r"|(?<!\d)\d{1,2} (?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b"
+    r"|\d+(?:[.,]\d+)? ?(?:kgs?|g|gr|gm|grams?|kilos?|lbs?|oz|days?|weeks?|wks?)\b",
+    re.IGNORECASE,
+)
+
+_IN_WORDS = re.compile(r"(?<![\w-])(?:two|three|four|five|six|couple)(?![\w-])", re.IGNORECASE)
 
 
 def is_whole_fish(food: Food, line: str) -> bool:
     """Whether a line tells of raw fish as it swims, and not of fillets, steaks or a part of one."""
     if food.kind != "fish" or food.state not in {"raw", "frozen"} or _CUT_FISH.search(line):
         return False
-    counted = count_in(line) is not None and _SOLD_WHOLE.search(line) is not None
+    counted = count_in(line) is not None and SOLD_WHOLE.search(line) is not None
     return counted or _SAID_WHOLE.search(line) is not None
 
 
@@ -60,8 +67,9 @@ def shells_too(grams: int) -> int:
 
 def count_in(line: str) -> int | None:
     """How many a line counts, where it has one plain number, and that no weight and no date."""
-    found = _COUNT.findall(line)
-    return int(found[0]) if len(found) == 1 and len(re.findall(r"\d+", line)) == 1 else None
+    plain = _IN_WORDS.sub(lambda found: str(WHOLE_WORDS[found[0].lower()]), _NO_COUNT.sub(" ", line))
+    found = _COUNT.findall(plain)
+    return int(found[0]) if len(found) == 1 and len(re.findall(r"\d+", plain)) == 1 else None
 
 
 def without_bones(food: Food, name: str) -> str:
@@ -72,10 +80,18 @@ def without_bones(food: Food, name: str) -> str:
 def eatable_share(food: Food, line: str, weighed: bool) -> float:
     """How much of its weight can be eaten: 1 of what has no bones. `weighed` says that the line gives a weight.
 
-    The usual weight of a piece with bones is kept without them; of a fish it is that of the fish.
+    The usual weight of a piece with bones is kept without them.
     """
     if is_whole_fish(food, line):
-        return _EATABLE_OF_A_FISH
+        return eatable_of_a_fish(line)
     if weighed and is_in_shell(food, line):
         return _EATABLE_IN_SHELL
     return _EATABLE.get(food.id, 1.0) if weighed and not _BONELESS.search(line) else 1.0
+
+
+def eatable_grams(span: Span, amount: Amount, food: Food, line: str) -> Span:
+    """Grams that can be eaten of an amount; a fish that is counted whole weighs what such a fish does."""
+    share = eatable_share(food, line, weighed=amount.grams is not None)
+    if amount.grams is None and amount.measure in _BY_THE_FISH and is_whole_fish(food, line):
+        span = amount.number.times(whole_fish_g(line))
+    return span.times(Span(share, share, share))
