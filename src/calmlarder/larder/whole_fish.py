@@ -21,7 +21,7 @@ _KINDS: tuple[tuple[str, Span, bool], ...] = (
     ("horse mackerels?|mackerels?|saba|titus|trouts?|rainbow trouts?", Span(200, 300, 450), False),
     ("tilapias?|pomfrets?|crappies?|croakers?|yellow croakers?|perch|porg(?:y|ies)", Span(250, 400, 650), True),
     ("plaice|soles?|flounders?|dabs?|brill|turbots?", Span(250, 380, 600), True),
-    ("breams?|sea ?breams?|dorad[ae]s?|orat[ae]|sea ?bass|branzin[oi]|barramundi|flatheads?", Span(300, 420, 650), True),
+    ("breams?|sea ?breams?|dorad[ae]s?|orat[ae]|sea ?bass|branzin[oi]|barramundi|flathead", Span(300, 420, 650), True),
     ("bangus|milkfish|mullets?|haddocks?|pollock|gurnards?|catfish|magur|basa", Span(300, 500, 900), False),
     ("snappers?|john dory|parrot ?fish|grunts?|rockfish|jacks?|trevally", Span(350, 600, 1100), True),
     ("hilsa|ilish|rohu|carps?|karp|hake|merluza|groupers?|lapu|zander|pike", Span(700, 1100, 2000), True),
