@@ -231,7 +231,13 @@ def _move(options: Larder, household: Household, place: Place) -> int:
 
 
 def _undo(options: Larder, household: Household) -> int:
-    return _say_turned(options.json, ("undone", "Taken back", "take back"), household.undo())
+    from calmlarder.household.cooking import is_proposed
+
+    before = is_proposed(household)
+    status = _say_turned(options.json, ("undone", "Taken back", "take back"), household.undo())
+    if not options.json and is_proposed(household) and not before:
+        print("What `tonight` had proposed is there again, for who was to eat: `calmlarder cooked`.")
+    return status
 
 
 def _redo(options: Larder, household: Household) -> int:

@@ -19,6 +19,7 @@ from calmlarder.render.manner import PLAIN, Manner
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
+    from calmlarder.household.choices import Choices
     from calmlarder.household.helpful_answers import Answer
     from calmlarder.household.own_recipes import Ready
     from calmlarder.household.tonight import Tonight
@@ -59,7 +60,12 @@ def tonight(options: Evening) -> int:
             _all_the_same(household, answer),
         )
         reminder = _reminder(household, options)
+        elsewhere = _asked_on_screens(household, options, choices)
         manner = household.manner
+    if elsewhere:
+        from calmlarder.render.style import style_of_output
+
+        print("\n".join(wrap(elsewhere, style_of_output().width)) + "\n")
     status = _show(answer, readings, options.json, beside, manner)
     if reminder:
         from calmlarder.render.style import style_of_output
@@ -75,6 +81,17 @@ def _reminder(household: Household, options: Evening) -> str:
     from calmlarder.household.reminders import clock_words
 
     return clock_words(household, ME)
+
+
+def _asked_on_screens(household: Household, options: Evening, choices: "Choices") -> str:
+    """Who is to eat tonight was said on the screens, and not here: nobody is to cook without them unawares."""
+    from calmlarder.tui.asked_for_tonight import words_of_tonight
+
+    is_said = choices.eaters or choices.guests or choices.people or choices.avoid or choices.diet
+    if options.larder is not None or options.json or is_said:
+        return ""
+    words = words_of_tonight(household)
+    return f"Asked for on the screens, and not in this answer: {words}. F3 there cooks for it." if words else ""
 
 
 def demo(options: Evening) -> int:

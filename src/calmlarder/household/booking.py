@@ -17,7 +17,7 @@ from calmlarder.intake.eaten import EVERYONE, ME, Eaten
 from calmlarder.larder.lot import CRUMB_GRAMS, Lot, lot_line, why_unfit
 from calmlarder.larder.opening import opened_by_use
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.documents import OF_TONIGHT
+from calmlarder.store.documents import AT_STOVE, PROPOSED
 from calmlarder.store.logs import KeptEaten, content_of, ended, entries
 from calmlarder.store.store import Store
 from calmlarder.tables.vocabulary import How, Why
@@ -51,12 +51,13 @@ class Ending(NamedTuple):
 def take(household: Household, lots: Sequence[KeptLot], taken: Taken) -> None:
     """Take the grams out of the lots, log the shares that were eaten, and keep the boxes, as one action.
 
-    What was proposed before, or stands at the stove, rests on a larder that is no more: it is forgotten in the same
-    transaction. Raises CannotGoOn where a lot changed since it was read.
+    What was proposed before, or stands at the stove, rests on a larder that is no more: it is forgotten with the same
+    action, and what was proposed is there again where that is undone. Raises CannotGoOn where a lot changed since it
+    was read.
     """
     store, boxing = household.store, taken.boxing
     left = used_up(household, lots, taken.uses)
-    with store.transaction():
+    with store.as_one(f"cook {taken.title}"):
         still_as_seen(store, [one for one in lots if one.id in left])
         store.change_lots(
             left,
@@ -65,8 +66,8 @@ def take(household: Household, lots: Sequence[KeptLot], taken: Taken) -> None:
             ended=dinner_took(household, lots, left, boxing.share if boxing.lot is not None else 0.0),
             new=[] if boxing.lot is None else [kept(boxing.lot)],
         )
-        for note in OF_TONIGHT:
-            store.remember(note, None)
+        store.forget_until_undone(PROPOSED)
+        store.remember(AT_STOVE, None)
 
 
 def eat_box(household: Household, entry: Eaten, lots: Sequence[KeptLot]) -> int:

@@ -12,7 +12,7 @@ from calmlarder.household.kept_lots import KeptLot
 from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.larder.lot import Lot, why_unfit, with_labels_of
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.store.documents import COOKED_LAST, PROPOSED
+from calmlarder.store.documents import ASKED, COOKED_LAST, PROPOSED
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
@@ -63,6 +63,11 @@ def proposed(household: Household, number: int) -> "Dinner":
     except ValidationError:
         what = "an earlier calmlarder proposed it, in another form"
         raise CannotGoOn([Problem(where="cooked", what=what, remedy="ask `calmlarder tonight` again")]) from None
+
+
+def is_proposed(household: Household) -> bool:
+    """Whether a dinner that was proposed can be cooked by its number."""
+    return household.noted(PROPOSED) is not None
 
 
 class Boxable(NamedTuple):
@@ -146,6 +151,16 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, kept / served.people)))
         household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
     return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
+
+
+def cook_asked(
+    household: Household, dinner: "Dinner", weighed: Mapping[str, int], boxes: float, at: datetime
+) -> Cooked:
+    """The same with the dinner that was asked for this evening: that is over, until the cooking is undone."""
+    with household.store.as_one(f"cook {dinner.title}"):
+        done = cook(household, dinner, weighed, boxes, at)
+        household.store.forget_until_undone(ASKED)
+    return done
 
 
 def _served(household: Household, dinner: "Dinner", boxes: float) -> "tuple[Dinner, float]":

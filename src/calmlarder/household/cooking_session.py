@@ -25,6 +25,7 @@ class AtStove(NamedTuple):
     weighed: dict[str, int] | None = None
     began_s: float | None = None
     timers_s: dict[str, float] | None = None
+    is_asked: bool = False  # it is the dinner that was asked for tonight: what was asked for ends with it
 
 
 def remember(household: Household, at: AtStove) -> None:
@@ -37,6 +38,7 @@ def remember(household: Household, at: AtStove) -> None:
         "weighed": at.weighed or {},
         "began_s": at.began_s,
         "timers_s": at.timers_s or {},
+        "is_asked": at.is_asked,
     }
     household.store.remember(AT_STOVE, held)
 
@@ -74,6 +76,7 @@ def again(note: dict[str, Any]) -> AtStove | None:
             dict(note["weighed"]),
             None if began is None else float(began),
             ends,
+            bool(note.get("is_asked")),
         )
     except (ValidationError, AttributeError, KeyError, TypeError, ValueError):
         return None

@@ -186,6 +186,13 @@ class Store(Actions):
         with self.transaction():
             self._write("settings", name, None if value is None else packed("settings", value))
 
+    def forget_until_undone(self, name: str) -> None:
+        """A note goes with the action that is being made, and comes back where that is undone."""
+        if self.noted(name) is None:
+            self.remember(name, None)  # nobody could read it: it would stand in the way of the undo
+        else:
+            self.set({name: None}, f"forget {name}")
+
     def version(self) -> int:
         """A number that is another one after another program has written."""
         return int(self._ask("PRAGMA data_version")[0][0])

@@ -1,13 +1,13 @@
 """What a cook asks of one evening: it holds for tonight and is forgotten with it."""
 
-from datetime import date
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING, Any, NamedTuple
 
+from calmlarder.household import asked_note
 from calmlarder.household.household import Household
 from calmlarder.household.person import NO_LIMITS
 from calmlarder.household.settings import people_of
 from calmlarder.intake.eaten import ME
-from calmlarder.tables.vocabulary import DIETS, Allergen, Diet, Sitting
+from calmlarder.tables.vocabulary import ALLERGENS, DIETS, SITTINGS, Allergen, Diet, Sitting
 
 if TYPE_CHECKING:
     from calmlarder.compose.request import Liked
@@ -131,25 +131,29 @@ def ways_out(asked: Asked, kitchen: Household, has_before: bool) -> str:
 
 
 class TonightOnly:
-    """What is asked of this evening: it outlives the screen of the dinner, not its cooking or the day."""
+    """What is asked of this evening: kept in the home until the dinner is cooked or the day is over.
+
+    Where the cooking is undone it is asked for again. The ways back live with the program.
+    """
 
     def __init__(self) -> None:
-        self._kept: tuple[date, Asked, Asked] | None = None
+        self._unkept: dict[str, Any] = {}  # where the home cannot be written
         self._before: list[Asked] = []
         self._undone: list[Asked] = []
 
     def keep(self, kitchen: Household, asked: Asked) -> None:
         """Until the day is over, or something else is asked for."""
-        self._kept = (kitchen.today, asked, as_settled(kitchen))
+        note = {"asked": _plain(asked), "settled": _plain(as_settled(kitchen))}
+        self._unkept = {} if asked_note.keep(kitchen, note) else {"day": kitchen.today, **note}
 
     def end(self) -> None:
         """The dinner it was asked for is cooked."""
-        self._kept = None
+        self._unkept = {}
         self._before, self._undone = [], []
 
     def ways(self, kitchen: Household) -> "tuple[list[Asked], list[Asked]]":
         """What was asked for before each change of mind, and what was taken back: they are there as long as it is."""
-        if self._kept is None or self._kept[0] != kitchen.today:
+        if self._kept(kitchen) is None:
             self._before, self._undone = [], []
         return self._before, self._undone
 
@@ -159,10 +163,10 @@ class TonightOnly:
         """
         from calmlarder.household.people import people
 
-        home = as_settled(kitchen)
-        if self._kept is None or self._kept[0] != kitchen.today:
+        home, kept = as_settled(kitchen), self._kept(kitchen)
+        if kept is None:
             return home
-        _, asked, before = self._kept
+        asked, before = kept
         at_home = {one.name for one in people(kitchen)} if asked.names else set()
         there = {one.lot.food for one in kitchen.lots()}
 
@@ -179,6 +183,50 @@ class TonightOnly:
         self._undone[:] = map(holds_now, self._undone)
         self.keep(kitchen, holds_now(asked))
         return holds_now(asked)
+
+    def _kept(self, kitchen: Household) -> tuple[Asked, Asked] | None:
+        """What was asked for today, and what was settled then."""
+        unkept = self._unkept if self._unkept.get("day") == kitchen.today else {}
+        return _read(asked_note.found(kitchen) or unkept)
+
+
+def words_of_tonight(kitchen: Household) -> str:
+    """What is asked for of this evening beside what is settled, in words; empty where nothing is."""
+    kept = _read(asked_note.found(kitchen))
+    asked = None if kept is None else kept[0]
+    return " · ".join(asked.words(kitchen)) if asked is not None and asked.differs(kitchen) else ""
+
+
+def _plain(asked: Asked) -> dict[str, object]:
+    """As a note keeps it."""
+    plain = {name: list(value) if isinstance(value, tuple) else value for name, value in asked._asdict().items()}
+    return {**plain, "like": None if asked.like is None else asked.like.model_dump(mode="json")}
+
+
+def _read(note: dict[str, Any]) -> tuple[Asked, Asked] | None:
+    """What a note says; nothing where there is none, or another program's form."""
+    try:
+        return _asked_of(note["asked"]), _asked_of(note["settled"])
+    except (KeyError, TypeError, ValueError):
+        return None
+
+
+def _asked_of(plain: dict[str, Any]) -> Asked:
+    """Raises KeyError, TypeError or ValueError for what no note of ours says."""
+    like = None
+    if plain["like"] is not None:
+        from calmlarder.compose.request import Liked
+
+        like = Liked.model_validate(plain["like"])
+    minutes, shared = plain["minutes"], plain["shared"]
+    return Asked(
+        people=int(plain["people"]), minutes=None if minutes is None else int(minutes), profile=str(plain["profile"]),
+        diet=DIETS[DIETS.index(plain["diet"])], sitting=SITTINGS[SITTINGS.index(plain["sitting"])],
+        use=tuple(map(str, plain["use"])), without=tuple(map(str, plain["without"])), like=like,
+        names=tuple(map(str, plain["names"])), guests=int(plain["guests"]),
+        avoid=tuple(ALLERGENS[ALLERGENS.index(one)] for one in plain["avoid"]),
+        shared=None if shared is None else DIETS[DIETS.index(shared)],
+    )  # fmt: skip
 
 
 def _no(avoid: tuple[Allergen, ...]) -> list[str]:

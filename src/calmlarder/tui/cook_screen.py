@@ -54,6 +54,7 @@ class CookScreen(Screen[bool]):
         self._step = max(0, min(len(steps_of(self._read)) - 1, at.step))
         self._weighed: dict[str, int] = dict(at.weighed or {})
         self._began_s, self._ends_s = at.began_s, dict(at.timers_s or {})
+        self._is_asked = at.is_asked
 
     def compose(self) -> ComposeResult:
         """Step, timeline."""
@@ -102,7 +103,7 @@ class CookScreen(Screen[bool]):
 
     def _remember(self) -> None:
         ends_s = self.query_one(Timers).ends_s
-        at = AtStove(self._dinner, self._counted, self._step, self._weighed, self._began_s, ends_s)
+        at = AtStove(self._dinner, self._counted, self._step, self._weighed, self._began_s, ends_s, self._is_asked)
         remember(self._kitchen, at)
 
     def _gone(self, cooked: bool) -> None:
@@ -230,9 +231,10 @@ class CookScreen(Screen[bool]):
 
     @told
     def _cooked(self, boxes: float, besides: str = "", of: "Dinner | None" = None) -> None:
-        from calmlarder.household.cooking import cook
+        from calmlarder.household.cooking import cook, cook_asked
 
-        done = cook(self._kitchen, of or self._dinner, self._weighed, boxes, self._kitchen.now())
+        book = cook_asked if self._is_asked else cook
+        done = book(self._kitchen, of or self._dinner, self._weighed, boxes, self._kitchen.now())
         if boxes and done.boxed is None:
             self.notify(f"not boxed: {done.about_boxes}", severity="warning", timeout=10, markup=False)
         ate = done.by_person if self._dinner.portions else done.eaten

@@ -203,8 +203,13 @@ class LarderKeys(LarderList):
 
     def action_undo(self) -> None:
         """Take the last change back."""
-        words, asked = self._kitchen.undo(), len(self._asked)
-        self.notify(f"undone: {words} (Ctrl+Y does it again)" if words else "nothing to undo", markup=False)
+        from calmlarder.tui.asked_for_tonight import words_of_tonight
+
+        before, asked = words_of_tonight(self._kitchen), len(self._asked)
+        words = self._kitchen.undo()
+        tonight = words_of_tonight(self._kitchen)
+        again = f"; tonight again: {tonight}" if tonight != before and tonight else ""
+        self.notify(f"undone: {words}{again} (Ctrl+Y does it again)" if words else "nothing to undo", markup=False)
         self.refill()
         if len(self._asked) > asked:
             self._choose_question(0)  # it waits again, and is in sight

@@ -285,7 +285,8 @@ class TonightScreen(AsksOfDinner):
                     self.app.pop_screen()
 
             dinner = dinners[min(self._place, len(dinners) - 1)]
-            self.app.push_screen(CookScreen(self._kitchen, AtStove(dinner, self._wanted.counted)), done)
+            at = AtStove(dinner, self._wanted.counted, is_asked=True)
+            self.app.push_screen(CookScreen(self._kitchen, at), done)
 
 
 def _with_those_before(composed: "Composed", before: "Composed") -> "Composed":
