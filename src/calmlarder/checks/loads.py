@@ -5,7 +5,9 @@ down. Nothing of calmlarder is imported here but the other checks.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
+from decimal import Decimal
 from fractions import Fraction
+from functools import lru_cache
 from math import ceil, isqrt
 from typing import Any, NamedTuple
 
@@ -51,14 +53,20 @@ def _root(square: Fraction) -> Fraction:
     return Fraction(whole, square.denominator * 10**20)
 
 
+@lru_cache(maxsize=4096)
+def _number(cell: str | Decimal) -> Fraction:
+    """A cell of the tables: the same few stand in every sum."""
+    return Fraction(cell)
+
+
 def _component(figures: Figures, food: str, part: str) -> tuple[Fraction, Fraction]:
     if part != "excess":
-        return Fraction(figures[food, part]["g_per_100g"]), Fraction(error(figures[food, part]))
-    fructose, glucose = figures[food, "fructose"], Fraction(figures[food, "glucose"]["g_per_100g"])
-    value = Fraction(fructose["g_per_100g"])
+        return _number(figures[food, part]["g_per_100g"]), _number(error(figures[food, part]))
+    fructose, glucose = figures[food, "fructose"], _number(figures[food, "glucose"]["g_per_100g"])
+    value = _number(fructose["g_per_100g"])
     excess = max(_ZERO, value - glucose)
     if fructose.get("high"):
-        return excess, max(_ZERO, Fraction(fructose["high"]) - glucose - excess)
+        return excess, max(_ZERO, _number(fructose["high"]) - glucose - excess)
     return excess, value * _EXCESS_SHARE
 
 
@@ -132,7 +140,7 @@ def sure_of(tolerance: Mapping[str, Any]) -> Sure:
 def deviation(part: Part, group: str, figures: Figures, sure: Sure) -> Fraction:
     """G by which a part of the whole dish may bring more of a group."""
     typical, squares = typical_of(figures, part.food, group) / 100, _squares_of(figures, part.food, group) / 10_000
-    if part.grams == 0:
+    if part.grams == 0 or (typical == 0 and squares == 0):
         return _ZERO
     if part.off is None and part.weighed:
         return part.grams * _root(squares) + typical * sure.scale * part.share

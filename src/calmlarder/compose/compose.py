@@ -12,7 +12,7 @@ from calmlarder.compose.goes_off import goes_off
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.over_by_itself import over_by_itself
-from calmlarder.compose.problem import PatternProblem, pattern_problem
+from calmlarder.compose.problem import PatternProblem, problems_for
 from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import UNWATCHED, Found, How, Watch, search
@@ -230,4 +230,4 @@ def _problems(
     offered: Sequence[Offered], wanted: DinnerRequest, patterns: Sequence[Pattern], tables: Tables
 ) -> list[PatternProblem]:
     keeps = keeping_days(tables, [thing.food for thing in offered])
-    return [pattern_problem(pattern, offered, wanted, keeps) for pattern in cookable(patterns, wanted)]
+    return list(problems_for(cookable(patterns, wanted), offered, wanted, keeps))

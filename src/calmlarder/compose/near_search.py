@@ -4,7 +4,7 @@ Each pattern and number of people has an upper bound. What leads has its bound s
 forbid; what still leads is solved, above what was found before.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from heapq import heapify, heappop, heappush
 from typing import NamedTuple
@@ -12,7 +12,7 @@ from typing import NamedTuple
 from calmlarder.compose.least_given import least_given, missing
 from calmlarder.compose.market import Market
 from calmlarder.compose.offer import Offered
-from calmlarder.compose.problem import Option, PatternProblem, pattern_problem, with_more
+from calmlarder.compose.problem import Option, PatternProblem, problems_for, with_more
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.another import Another
@@ -58,10 +58,11 @@ class NearSearch:
         """`own` is what the larder offers, with what would have to be asked for; so many things may be bought."""
         self._buys = buys
         self._own, self._market, self._wanted, self._keeps = own, market, wanted, keeps
+        dishes = cookable(patterns, wanted)
         self.problems = tuple(
-            self._problem(pattern, people)
+            problem
             for people in range(wanted.people, wanted.people - 1 if buys > 1 else 0, -1)  # who shops serves everybody
-            for pattern in cookable(patterns, wanted)
+            for problem in self._problems(dishes, people)
         )
         self._open = [hope for problem in self.problems if (hope := self._hope(problem, False)) is not None]
 
@@ -98,13 +99,14 @@ class NearSearch:
         given = least_given(problem, self._wanted.minutes, self._buys)
         return None if given is None else _Hope(upper_bound(problem) - given, problem, sharp)
 
-    def _problem(self, pattern: Pattern, people: int) -> PatternProblem:
-        """A pattern for so many people, with the short list of what to buy for it."""
+    def _problems(self, patterns: Sequence[Pattern], people: int) -> Iterator[PatternProblem]:
+        """Patterns for so many people, each with the short list of what to buy for it."""
         request = self._wanted.model_copy(update={"people": people, "minutes": None})
-        made = pattern_problem(pattern, self._own, request, self._keeps)
-        if missing(made) <= self._buys:
-            made = with_more(made, self._market.shortlist(made), self._keeps)
-        return replace(made, given=PERSON_FEWER * POINT * (self._wanted.people - people))
+        given = PERSON_FEWER * POINT * (self._wanted.people - people)
+        for made in problems_for(patterns, self._own, request, self._keeps):
+            if missing(made) <= self._buys:
+                made = with_more(made, self._market.shortlist(made), self._keeps)
+            yield replace(made, given=given)
 
 
 def without_what_caps_forbid(problem: PatternProblem) -> PatternProblem:

@@ -134,15 +134,27 @@ def pattern_problem(
     pattern: Pattern, offered: Sequence[Offered], wanted: DinnerRequest, keeps: Mapping[str, int | None]
 ) -> PatternProblem:
     """The lots of a larder that fit a pattern. `keeps` gives the days each food keeps in the fridge."""
+    return problems_for((pattern,), offered, wanted, keeps)[0]
+
+
+def problems_for(
+    patterns: Sequence[Pattern], offered: Sequence[Offered], wanted: DinnerRequest, keeps: Mapping[str, int | None]
+) -> tuple[PatternProblem, ...]:
+    """The same for several patterns, in order; what is the same for all is worked out once."""
     offered = _one_bottle(offered)
     there = _by_role(offered)
-    return PatternProblem(
-        pattern=pattern,
-        wanted=wanted,
-        limits=wanted.limits,
-        options=tuple(option for name in pattern.slots for option in _options(pattern, name, there, wanted, keeps)),
-        tie=zlib.crc32(pattern.id.encode()) % 997,
-        has_base=any(_is_base(thing, wanted.people) for thing in offered),
+    has_base = any(_is_base(thing, wanted.people) for thing in offered)
+    limits = wanted.limits
+    return tuple(
+        PatternProblem(
+            pattern=pattern,
+            wanted=wanted,
+            limits=limits,
+            options=tuple(option for name in pattern.slots for option in _options(pattern, name, there, wanted, keeps)),
+            tie=zlib.crc32(pattern.id.encode()) % 997,
+            has_base=has_base,
+        )
+        for pattern in patterns
     )
 
 

@@ -5,7 +5,7 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from calmlarder.compose.offer import Offered, keeping_days, offer
-from calmlarder.compose.problem import Option, PatternProblem, pattern_problem
+from calmlarder.compose.problem import Option, PatternProblem, problems_for
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import Plan
 from calmlarder.intake.stacking import Stacking
@@ -130,13 +130,13 @@ def house_of(
             gap = (ordered[covers[-1]].day - one.day).days
             things = offered if len(covers) == 1 else [t for t in offered if _keeps_cooked(t.food, gap, tables)]
             things = [thing for thing in things if thing.food.id not in request.without]
-            for pattern in patterns:
-                if suits(pattern, [ordered[number] for number in covers], gap, wanted):
-                    problem = _none_thawed_raw(pattern_problem(pattern, things, request, keeps), shelves)
-                    if len(covers) > 1 and is_warmed(pattern, ordered[covers[1]].sitting):
-                        problem = _no_salad(problem)
-                    if problem.fillable:
-                        found.append(Column(len(found), covers, plain(problem), problem))
+            fitting = [one for one in patterns if suits(one, [ordered[number] for number in covers], gap, wanted)]
+            for made in problems_for(fitting, things, request, keeps):
+                problem = _none_thawed_raw(made, shelves)
+                if len(covers) > 1 and is_warmed(problem.pattern, ordered[covers[1]].sitting):
+                    problem = _no_salad(problem)
+                if problem.fillable:
+                    found.append(Column(len(found), covers, plain(problem), problem))
     return PlanInstance(
         ordered, shelves, wanted, stacking, tuple(found), tuple(patterns), tuple(everything), _most(found)
     )
