@@ -169,6 +169,20 @@ def test_rice_from_the_freezer_says_so_and_takes_longer(cook: Cook) -> None:
     assert "from frozen" not in said(cook(thawed, "rice-bowl"))
 
 
+def test_vegetables_boil_in_the_potatoes_pot_and_not_long_before(cook: Cook) -> None:
+    """With two rings a second pot of water was drained a quarter of an hour before the chops were done."""
+    fridge = ["lamb chops 4", "potatoes 1kg", "silverbeet 300g", "tomatoes 4", "butter", "lemon"]
+    dinner = cook(fridge, "supper-plate")
+    boiled = next(one for one in dinner.timeline.moments if one.what.startswith("boil the potatoes"))
+    greens = next(one for one in dinner.timeline.moments if "silverbeet" in one.what and "add" in one.what)
+    assert greens.start_min == boiled.start_min + boiled.minutes - 5
+    assert "to the pot with the potatoes. Then drain." in said(dinner)
+    assert "for the vegetables" not in said(dinner)
+    with_rice = said(cook(["rice 1kg", *fridge[:1], *fridge[2:]], "supper-plate"))
+    assert "to the boil for the vegetables" in with_rice
+    assert "keep it hot in its pot with the lid on" in with_rice
+
+
 def test_noodles_are_rinsed_once(cook: Cook) -> None:
     fridge = ["rice noodles 300g", "tofu 400g", "carrots 4", "peanut butter", "soy sauce", "lime 3", "oil"]
     plate = said(cook(fridge, "peanut-sauce-plate"))

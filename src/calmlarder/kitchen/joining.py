@@ -29,6 +29,7 @@ _COOKED_BEFORE = frozenset({*ALREADY_COOKED, *CANNED_STATES})
 _TOGETHER = 1  # things whose minutes differ by no more go in together
 _SIMMERS = re.compile(r"\b(?:simmer|braise)\b")
 _EGG_MINUTES = 6  # until an egg that is cracked into a stew is set, white and yolk: common practice, no source
+_DRAINED = re.compile(r",? and drain\b(?=[.;]?$)")
 _ON: dict[Place, str] = {"pan": "to the pan", "pot": "to the pot", "oven": "to the tray", "microwave": "to the rest"}
 
 
@@ -76,6 +77,33 @@ def joining(
         task = Task(name, 0, {}, after=made_ready_before(group), before_end_of=(joined.task.name, left))
         adds = tuple(one.food.id for one in group if one.key not in dish.browned)
         yield Work(task, joined.stage, said, line, adds, joined.vessel)
+
+
+def into_its_pot(
+    dish: Dish, progress: Progress, boiled: Work, host: Filling, joiners: Sequence[Filling]
+) -> Iterator[Work]:
+    """What boils by itself, and what joins it in its salted water; all of it is drained together."""
+    if not joiners:
+        yield boiled
+        return
+    yield boiled._replace(said=_DRAINED.sub("", boiled.said), line=_DRAINED.sub("", boiled.line))
+    groups = [[one for one in joiners if one.minutes == left] for left in sorted({one.minutes for one in joiners})]
+    for number, group in enumerate(reversed(groups)):
+        progress.waiting -= {one.key for one in group}
+        left, last = group[0].minutes, number == len(groups) - 1
+        told = Told(*(
+            f"add {listed([called(one) for one in group])} to the pot with the {host.short}"
+            for called in (progress.mention(group), lambda one: one.food.name)
+        ))  # fmt: skip
+        said = f"For the last {left} minute{'s' * (left != 1)} {told.said}.{' Then drain.' * last}"
+        for one in group:
+            said = with_sign(said, one)
+            progress.came_in[one.key] = [boiled.task.name]
+        progress.heated.update(one.key for one in group)
+        name = f"{boiled.task.name} {group[0].key}"
+        task = Task(name, 0, {}, after=made_ready_before(group), before_end_of=(boiled.task.name, left))
+        line = f"{told.line}{'; then drain' * last}"
+        yield Work(task, boiled.stage, said, line, tuple(one.food.id for one in group), boiled.vessel)
 
 
 def _left_in(dish: Dish, one: Filling, groups: Sequence[Sequence[Filling]]) -> int:

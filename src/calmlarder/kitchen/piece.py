@@ -8,6 +8,7 @@ from calmlarder.kitchen.filling import Filling, one_of_each
 from calmlarder.kitchen.heat import with_heat
 from calmlarder.kitchen.late import browned_first, held_back
 from calmlarder.kitchen.rearranged import rearranged
+from calmlarder.kitchen.shared_pot import with_shared_pot
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import Mention, granted_fats, oil_teaspoons
 from calmlarder.patterns.pattern import HEATED, TIMED_ROLES, Pattern, Place, Step
@@ -75,10 +76,12 @@ class Dish(NamedTuple):
 def dish_of(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Dish:
     """The dish of a pattern with these fillings; two lots of one food in one slot are one thing."""
     there = one_of_each(fillings)
-    pattern = rearranged(pattern, there)
+    pattern, shared_at, shared = with_shared_pot(rearranged(pattern, there), there)
     browned_at, browned = browned_first(pattern, there)
     oil = f"{oil_teaspoons(pattern, there, people)} tsp oil"
     held = dict(held_back(pattern, there))
+    if shared_at is not None:
+        held[shared_at] = shared
     late = {one.key for ones in held.values() for one in ones}
     pattern = with_heat(pattern, [one for one in there if one.key not in late])
     return Dish(pattern, there, granted_fats(pattern, there), oil, held, browned_at, browned)

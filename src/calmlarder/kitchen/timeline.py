@@ -1,5 +1,6 @@
 """A dinner's work as one schedule, told twice: as steps, and as a timeline that one cook can follow."""
 
+import re
 from collections.abc import Sequence
 from itertools import groupby
 
@@ -13,7 +14,7 @@ from calmlarder.kitchen.work import work_of
 from calmlarder.patterns.pattern import Pattern
 
 _WAITS_MINUTES = 6  # what is drained is hot for so long by itself: common practice, no source
-_DRAINED, _UNDER_THE_LID = ", and drain.", "; drain, and keep it hot in its pot with the lid on."
+_DRAINED = re.compile(r"(?:, and drain|(?<=\.) Then drain)\.(?= About \d+ minutes\.$|$)")
 
 
 class Moment(BaseModel):
@@ -63,13 +64,17 @@ def told_twice(
 
 def _kept_hot(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
     """What is drained long before anything is done with it goes back into its hot pot, under the lid."""
-    if not one.said.endswith(_DRAINED) or not one.task.needs.get(RING):
+    found = _DRAINED.search(one.said)
+    boiled = next((other for other in work if other.task.name == (one.task.before_end_of or (one.task.name,))[0]), one)
+    if found is None or not boiled.task.needs.get(RING):
         return one
-    ends = planned.starts[one.task.name] + one.task.minutes
-    wanted = [planned.starts[other.task.name] for other in work if one.task.name in other.task.after]
+    ends = planned.starts[boiled.task.name] + boiled.task.minutes
+    wanted = [planned.starts[other.task.name] for other in work if boiled.task.name in other.task.after]
     if min(wanted, default=planned.minutes) - ends < _WAITS_MINUTES:
         return one
-    return one._replace(said=f"{one.said.removesuffix(_DRAINED)}{_UNDER_THE_LID}")
+    drained = " Then drain" if "Then" in found[0] else "; drain"
+    said = f"{one.said[: found.start()]}{drained}, and keep it hot in its pot with the lid on.{one.said[found.end() :]}"
+    return one._replace(said=said)
 
 
 def _moment(one: Work, planned: Schedule, step: int) -> Moment:

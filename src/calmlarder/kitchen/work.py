@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from calmlarder.kitchen.fats import A_POT, brown, fat_left, in_spoons, keeps_fat
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed
 from calmlarder.kitchen.finer import finer, half_first
-from calmlarder.kitchen.joining import groups_of, instead, joining, left_of, reheats
+from calmlarder.kitchen.joining import groups_of, instead, into_its_pot, joining, left_of, reheats
 from calmlarder.kitchen.piece import (
     COOK,
     HOLDS,
@@ -127,7 +127,8 @@ class _Kitchen:
             line = own_words(one, method, f"the {one.food.name}") + tail
             said = with_sign(sentence(said), one)
             task = Task(stage, max(one.minutes, step.minutes or 0), holds, after=waits)
-            yield Work(task, stage, said, line.rstrip("."), (one.food.id,), one.key)
+            work = Work(task, stage, said, line.rstrip("."), (one.food.id,), one.key)
+            yield from into_its_pot(self.dish, self.progress, work, one, self.dish.held.get(number, ()))
 
     def _cold(self, one: Filling, stage: str, waits: tuple[str, ...]) -> Iterator[Work]:
         """What was cooked before is not warmed for a box that is eaten cold."""

@@ -1,0 +1,43 @@
+"""Vegetables that are boiled beside potatoes go into the potatoes' pot for its last minutes.
+
+One pot and one ring fewer, and nothing is drained and cold while the rest cooks. Common practice, no source.
+"""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.kitchen.filling import Filling
+from calmlarder.patterns.pattern import Pattern, Step
+
+_WATER = re.compile(r"^Bring a pot of salted water to the boil for the vegetables\b")
+_BOILED = re.compile(r"^Boil \{[a-z_,]+\} in the vegetable pot until just tender, and drain\.$")
+_MASHED = re.compile(r"\b[Mm]ash\b")
+_COLOURS = frozenset({"beetroot", "beetroot-golden", "red-cabbage"})  # they dye the potatoes
+_MOST_G = 2500  # in one large pot, potatoes and all: ours
+
+
+def with_shared_pot(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[Pattern, int | None, tuple[Filling, ...]]:
+    """The pattern without its second pot of water, the step of the potatoes, and what joins them there."""
+    water = next((n for n, step in enumerate(pattern.steps) if _WATER.match(step.words)), None)
+    apart = [n for n, step in enumerate(pattern.steps) if _boils_potatoes(pattern, step, fillings)]
+    if water is None or len(apart) != 1 or not _BOILED.match(pattern.steps[water + 1].words):
+        return pattern, None, ()
+    boiled = pattern.steps[water + 1]
+    greens = tuple(one for one in fillings if one.slot in boiled.slots)
+    [potatoes] = [one for one in fillings if one.slot in pattern.steps[apart[0]].slots]
+    mashed = any(_MASHED.search(step.words) and potatoes.slot in step.slots for step in pattern.steps)
+    fits = all(0 < one.minutes < potatoes.minutes and one.food.id not in _COLOURS for one in greens)
+    grams = potatoes.grams + sum(one.grams for one in greens)
+    if not greens or not fits or mashed or grams > _MOST_G or apart[0] > water:
+        return pattern, None, ()
+    steps = (*pattern.steps[:water], *pattern.steps[water + 2 :])
+    return pattern.model_copy(update={"steps": steps}), apart[0], greens
+
+
+def _boils_potatoes(pattern: Pattern, step: Step, fillings: Sequence[Filling]) -> bool:
+    """Whether a step boils raw potatoes by themselves."""
+    here = [one for one in fillings if step.place == "apart" and one.slot in step.slots]
+    return len(here) == 1 and all(
+        one.food.kind == "potato" and one.food.state == "raw" and pattern.slots[one.slot].method == "boil"
+        for one in here
+    )
