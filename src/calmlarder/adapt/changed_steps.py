@@ -50,7 +50,6 @@ from calmlarder.adapt.things_now import (
     LEFT_OUT,
     Told,
     all_replaced,
-    in_a_row,
     is_oil,
     of_its_line,
     of_one,
@@ -58,6 +57,7 @@ from calmlarder.adapt.things_now import (
     own_of,
     things_now,
 )
+from calmlarder.and_list import and_list
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 
@@ -233,7 +233,7 @@ def _boiled_for_nothing(step: str, behind: str, told: Told) -> tuple[str, list[s
     food = ready[0]
     told.timed.add(food)
     told.marked.add(food)
-    now = short_name(in_a_row(things_now(told.changed[food], "", told, (food,))))
+    now = short_name(and_list(things_now(told.changed[food], "", told, (food,))))
     water = " Where a later step takes cooking water, take fresh." if _COOKING_WATER.search(f"{step} {behind}") else ""
     number = _NUMBER.match(step)
     head = number[0] if number else ""

@@ -6,6 +6,7 @@ from calmlarder.adapt.dish import STRANDS, is_made_anew
 from calmlarder.adapt.model import Adapted
 from calmlarder.adapt.near import is_wheat_or_milk, near_share
 from calmlarder.adapt.told import Told
+from calmlarder.and_list import and_list
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import words_of
 from calmlarder.patterns.load import shipped_patterns
@@ -89,9 +90,8 @@ def _carriers(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables)
     names = sorted(shares, key=lambda name: -shares[name])[:_MOST_NAMED]
     if not names:
         return ""
-    listed = names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
     carry = "carries" if len(names) == 1 else "carry"
-    return f"Its {listed} {carry} more than one meal may bring; after your challenges some may fit again."
+    return f"Its {and_list(names)} {carry} more than one meal may bring; after your challenges some may fit again."
 
 
 def _stays(food: str, stays: set[str], told: Told, tables: Tables) -> bool:

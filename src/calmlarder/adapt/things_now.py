@@ -9,6 +9,7 @@ from calmlarder.adapt.names import Names
 from calmlarder.adapt.step_notes import amount_of, bare
 from calmlarder.adapt.step_shares import shared_out
 from calmlarder.adapt.written import BAKING_POWDER
+from calmlarder.and_list import and_list
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 
@@ -52,7 +53,7 @@ def of_one(food: str, meant: frozenset[str], before: str, told: Told) -> str:
     if stays:
         return ""
     change = of_its_line(food, before, told)
-    return in_a_row(shared_out(before, change, told.tables) or things_now(change, before, told, meant))
+    return and_list(shared_out(before, change, told.tables) or things_now(change, before, told, meant))
 
 
 def of_its_line(food: str, before: str, told: Told) -> Change:
@@ -78,13 +79,13 @@ def of_several(which: frozenset[str], meant: frozenset[str], told: Told) -> tupl
     nows = {food: things_now(told.changed[food], "", told, once) for food in foods}
     if set(foods) == meant:
         words = dict.fromkeys(one for now in nows.values() for one in now if one != LEFT_OUT)
-        return in_a_row([*words]) or LEFT_OUT, foods
+        return and_list([*words]) or LEFT_OUT, foods
     if len(foods) == 1 and all(one in told.changed and _all_into(one, foods[0], told) for one in meant):
-        return in_a_row(nows[foods[0]]), foods
+        return and_list(nows[foods[0]]), foods
     said = [
         f"{told.tables.food_by_id[food].name} {LEFT_OUT}"
         if told.changed[food].change == "out"
-        else f"{in_a_row(now)} for {told.tables.food_by_id[food].name}"
+        else f"{and_list(now)} for {told.tables.food_by_id[food].name}"
         for food, now in nows.items()
     ]
     return ", ".join(said), foods
@@ -133,8 +134,3 @@ def things_now(change: Change, before: str, told: Told, whole: Collection[str]) 
         else:
             words.append(line if said else bare(line))
     return words
-
-
-def in_a_row(words: Sequence[str]) -> str:
-    """`a, b and c`."""
-    return " and ".join(filter(None, (", ".join(words[:-1]), *words[-1:])))

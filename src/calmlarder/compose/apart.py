@@ -8,6 +8,7 @@ anybody is never one. Prices are ours, no source.
 from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 
+from calmlarder.and_list import and_list
 from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.parts_offered import Choice, best_first, parts_of, share_of, to_serve
 from calmlarder.compose.portions import Apart, OnPlate
@@ -119,7 +120,7 @@ def _part(
     if wanted.minutes is not None and start + minutes > wanted.minutes:
         return None
     done = tables.done_sign(food) if choice.method != "raw" else None
-    for_whom = f"for {_and(whose)} only"
+    for_whom = f"for {and_list(whose)} only"
     until = f", until {done}" if done else f", {minutes} minutes" if choice.method != "raw" else ""
     words = _PACKED if choice.method == "raw" and wanted.sitting == "packed" else _WORDS[choice.method]
     said = f"{words.capitalize()}, {for_whom}: {choice.grams} g {food.name}{until}."
@@ -149,10 +150,6 @@ def _free(busy: Sequence[Moment], minutes: int, place: str, end: int, wanted: Di
         if not place or max(taken) < room:
             return start
     return max([end, *(one.start_min + one.minutes for one in busy if one.equipment == place)])
-
-
-def _and(names: Sequence[str]) -> str:
-    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
 
 
 def is_enough(dinner: Dinner, wanted: DinnerRequest, tables: Tables) -> bool:

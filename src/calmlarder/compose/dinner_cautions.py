@@ -3,9 +3,10 @@
 import re
 from collections.abc import Mapping
 
+from calmlarder.and_list import and_list
 from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.solve import Plan, Use
-from calmlarder.kitchen.filling import listed, sprouts
+from calmlarder.kitchen.filling import sprouts
 from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.trimmed import MOULDY_CORNER, TRIM
@@ -44,7 +45,7 @@ def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[
             cautions.append(rest)
             said_by.append(_ADVICE)
     if tired:
-        cautions.append(f"{listed(tired).capitalize()}: cut away what is bad; if in doubt, throw it away.")
+        cautions.append(f"{and_list(tired).capitalize()}: cut away what is bad; if in doubt, throw it away.")
     if said_by:
         names = dict.fromkeys(tables.authority(source) for source in said_by)
         cautions.append(f"Food safety as advised by: {'; '.join(names)}.")

@@ -132,9 +132,14 @@ def still_as_seen(store: Store, seen: Iterable[KeptLot]) -> None:
             raise no_lot(one.id)
         # As a lot, so that what was kept in an earlier shape compares as it reads.
         if _comparable(now[one.id]) != _comparable(kept(one.lot)):
-            remedy = "look at it again, and say what is to be done with what is there now"
-            what = "was changed in another program meanwhile; nothing was done"
-            raise CannotGoOn([Problem(where=f"item {one.id}, `{one.lot.line}`", what=what, remedy=remedy)])
+            raise changed_meanwhile(one.id, one.lot.line)
+
+
+def changed_meanwhile(lot_id: int, line: str) -> CannotGoOn:
+    """What is told where another program changed a lot since it was read."""
+    remedy = "look at it again, and say what is to be done with what is there now"
+    what = "was changed in another program meanwhile; nothing was done"
+    return CannotGoOn([Problem(where=f"item {lot_id}, `{line}`", what=what, remedy=remedy)])
 
 
 def _comparable(content: Mapping[str, Any]) -> dict[str, Any]:

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
 from calmlarder.household.booking import move
 from calmlarder.household.household import Household
-from calmlarder.household.kept_lots import KeptLot, kept, parked, still_as_seen
+from calmlarder.household.kept_lots import KeptLot, changed_meanwhile, kept, parked, still_as_seen
 from calmlarder.larder.freezing import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.to_answer import UNANSWERED, Answers, ToAnswer
@@ -137,11 +137,7 @@ def write_anew(household: Household, seen: Seen, reading: "Reading") -> Kept:
     with household.store.transaction():
         now = as_seen(household, seen.id)
         if now.content is not None and now != seen:
-            what = "was changed in another program meanwhile; nothing was done"
-            remedy = "look at it again, and write again what is there now"
-            raise CannotGoOn(
-                [Problem(where=f"item {seen.id}, `{now.content.get('line', '')}`", what=what, remedy=remedy)]
-            )
+            raise changed_meanwhile(seen.id, now.content.get("line", ""))
         first = {**first, **_label_kept(now.content, first)}
         household.store.change_lots({seen.id: first}, f"edit {first['line']}", new=others)
     return _standing(household, [seen.id])

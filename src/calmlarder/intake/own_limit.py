@@ -22,8 +22,8 @@ MOST_SAID_G: Mapping[OwnComponent, float] = MappingProxyType({
 class OwnLimit(BaseModel):
     """G of a component at one sitting that one person tolerates, since when, and who says so.
 
-    `classes` are the cut-off classes of the foods it was found with, empty for all. `calm_days` of `days` at the dose
-    say how sure it is, where challenges say it; `risk` is the share of days, 0 to 1, with a reaction to it.
+    `source` is the challenge that found it and `classes` the cut-off classes of the foods it was found with, empty for
+    all; `risk` is the share of days, 0 to 1, with a reaction to it. Nobody knows it where a person said the limit.
     """
 
     model_config = ConfigDict(frozen=True)

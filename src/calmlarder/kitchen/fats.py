@@ -3,7 +3,8 @@
 import re
 from collections.abc import Sequence
 
-from calmlarder.kitchen.filling import Filling, listed
+from calmlarder.and_list import and_list
+from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.heat import HIGH
 from calmlarder.kitchen.late import LATE_MINUTES, dry_minutes, falls_away, is_wet
 from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
@@ -63,10 +64,11 @@ def brown(dish: Dish, progress: Progress, step: Step) -> Work:
     mention = progress.mention([*meat, *fats])
 
     def put(fat: str, what: list[str]) -> str:
-        return f"heat half of {fat} {where} on {HIGH} heat; brown {listed(what)} in it, and lift out"
+        return f"heat half of {fat} {where} on {HIGH} heat; brown {and_list(what)} in it, and lift out"
 
-    said = f"{put(listed([in_spoons(one, mention(one)) for one in fats]) or dish.oil, [mention(one) for one in meat])}."
-    line = put(f"the {listed([one.food.name for one in fats]) or 'oil'}", [one.food.name for one in meat])
+    fat = and_list([in_spoons(one, mention(one)) for one in fats]) or dish.oil
+    said = f"{put(fat, [mention(one) for one in meat])}."
+    line = put(f"the {and_list([one.food.name for one in fats]) or 'oil'}", [one.food.name for one in meat])
     if step.place == "pan":
         said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
     told = salted(dish, progress, Told(sentence(said), line), meat)

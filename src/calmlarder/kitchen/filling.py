@@ -229,10 +229,3 @@ def one_of_each(fillings: Sequence[Filling]) -> tuple[Filling, ...]:
 def short_name(name: str) -> str:
     """The name of a food without its state: `cooked white rice` is `white rice`."""
     return _SOLD_WITH.sub("", _STATE_WORDS.sub("", name).removesuffix(" (boxed)"))
-
-
-def listed(names: Sequence[str]) -> str:
-    """`a, b and c`."""
-    if len(names) < 2:
-        return "".join(names)
-    return f"{', '.join(names[:-1])} and {names[-1]}"

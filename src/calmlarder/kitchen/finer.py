@@ -3,7 +3,8 @@
 import re
 from collections.abc import Sequence
 
-from calmlarder.kitchen.filling import LEFT_WHOLE, Filling, listed
+from calmlarder.and_list import and_list
+from calmlarder.kitchen.filling import LEFT_WHOLE, Filling
 from calmlarder.patterns.pattern import Place
 
 _SALTED = frozenset({
@@ -107,9 +108,9 @@ def _popped_first(said: str, seeds: Sequence[str]) -> str:
     then = [thing for thing in things if thing not in first]
     if found is None or not first:
         return said
-    start = f"{found[1]} {listed(first)}" if found[1] else f"{found[3]} {listed(first)} sizzle"
+    start = f"{found[1]} {and_list(first)}" if found[1] else f"{found[3]} {and_list(first)} sizzle"
     words = f"{start}{found[5] or ''} until the seeds pop"
-    words += f", then {listed(then)} for half a minute" if then else ""
+    words += f", then {and_list(then)} for half a minute" if then else ""
     return said[: found.start()] + words + said[found.end() :]
 
 

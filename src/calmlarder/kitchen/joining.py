@@ -4,7 +4,8 @@ import re
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 
-from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed, was_cooked
+from calmlarder.and_list import and_list
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, was_cooked
 from calmlarder.kitchen.late import LATE_MINUTES
 from calmlarder.kitchen.piece import Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
@@ -140,8 +141,8 @@ def reheats(dish: Dish, things: Sequence[Filling]) -> bool:
 
 
 def _told(dish: Dish, progress: Progress, step: Step, group: Sequence[Filling], on: str) -> Told:
-    names = listed([progress.mention(group)(one) for one in group])
-    shorts = listed([one.food.name for one in group])
+    names = and_list([progress.mention(group)(one) for one in group])
+    shorts = and_list([one.food.name for one in group])
     if group[0].food.kind == "egg":
         whole = laid_on_top(dish.pattern, group[0].slot)
         place = "stew" if _SIMMERS.search(step.words) else step.place

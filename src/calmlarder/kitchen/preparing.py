@@ -4,7 +4,8 @@ import math
 import re
 from collections.abc import Iterator, Sequence
 
-from calmlarder.kitchen.filling import Filling, listed
+from calmlarder.and_list import and_list
+from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.piece import COOK, RING, Dish, Work
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import sentence
@@ -22,7 +23,7 @@ def weighing(dish: Dish) -> Iterator[Work]:
     """All that goes on the scale, at once and first."""
     weighed = [_on_the_scale(one) for one in dish.fillings if one.weighed]
     if weighed:
-        said = f"weigh {listed(weighed)}"
+        said = f"weigh {and_list(weighed)}"
         yield Work(Task("weigh", _WEIGHING, {COOK: 1}, early=True), "weigh", sentence(said), said)
 
 

@@ -3,7 +3,8 @@
 import re
 from collections.abc import Iterator, Sequence
 
-from calmlarder.kitchen.filling import Filling, listed
+from calmlarder.and_list import and_list
+from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.finer import lifted_out, salted_before
 from calmlarder.kitchen.piece import COOK, Dish, Progress, Told, Work
 from calmlarder.kitchen.shortest_schedule import Task
@@ -46,7 +47,7 @@ def taste(dish: Dish, progress: Progress, behind: str) -> Iterator[Work]:
         return
     salty = any(one.food.kind in _SALTY or one.food.id in _SALTY_FOODS or salted_before(one) for one in dish.fillings)
     out = lifted_out(dish.fillings)
-    lifts = f"lift out the {listed(out)}; " if out else ""
+    lifts = f"lift out the {and_list(out)}; " if out else ""
     said = f"{lifts}{'taste before you salt' if salty else 'taste for salt'}{behind}"
     after = tuple(work.task.name for work in progress.done)
     yield Work(Task("taste", _TASTING, {COOK: 1}, after=after), "taste", f"{sentence(said)}.", said)

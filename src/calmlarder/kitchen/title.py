@@ -3,7 +3,8 @@
 import re
 from collections.abc import Sequence
 
-from calmlarder.kitchen.filling import Filling, listed, one_of_each, short_name
+from calmlarder.and_list import and_list
+from calmlarder.kitchen.filling import Filling, one_of_each, short_name
 from calmlarder.patterns.pattern import REFERENCE, Pattern, slot_names
 
 _NAMES = 2  # of one slot
@@ -41,7 +42,7 @@ def title_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> 
         while len(chosen) > _NAMES_IN_ALL:
             last = [name for name, protein in chosen.items() if not protein] or list(chosen)
             del chosen[last[-1]]
-        return listed(list(chosen))
+        return and_list(list(chosen))
 
     here = {one.food.id for one in things}
     words = next((words for food, words in pattern.titles.items() if food in here), pattern.title)

@@ -3,7 +3,8 @@
 import re
 from collections.abc import Callable, Sequence
 
-from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed
+from calmlarder.and_list import and_list
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.patterns.pattern import CLAUSE, REFERENCE, TIMED_ROLES, Pattern, Place, Step, slot_names
 from calmlarder.tables.vocabulary import Method
 
@@ -94,7 +95,7 @@ def filled(step: Step, there: Sequence[Filling], granted: Sequence[str], mention
         names = slot_names(found)
         things = [one for name in names for one in there if one.slot == name]
         if things:
-            parts.append(listed([mention(one) for one in things]))
+            parts.append(and_list([mention(one) for one in things]))
             fragrant = fragrant or any(one.food.kind not in _FATS for one in things)
         elif found[3] is not None:
             parts.append(found[3])

@@ -7,8 +7,9 @@ steps and timeline cannot differ. Minutes are common practice, no source.
 import re
 from collections.abc import Iterator, Sequence
 
+from calmlarder.and_list import and_list
 from calmlarder.kitchen.fats import A_POT, brown, fat_left, in_spoons, keeps_fat
-from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, listed
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.kitchen.finer import finer, half_first
 from calmlarder.kitchen.joining import groups_of, instead, into_its_pot, joining, left_of, reheats
 from calmlarder.kitchen.piece import (
@@ -254,8 +255,8 @@ class _Kitchen:
         """What no step asked for, since its step has nothing to happen for (oil, where nothing is fried)."""
         left = [one for one in self.dish.fillings if one.key not in self.progress.came_in]
         if left:
-            said = f"finish with {listed([self.progress.mention(left)(one) for one in left])}"
-            line = f"finish with {listed([one.food.name for one in left])}"
+            said = f"finish with {and_list([self.progress.mention(left)(one) for one in left])}"
+            line = f"finish with {and_list([one.food.name for one in left])}"
             after = tuple(work.task.name for work in self.progress.done)
             adds = tuple(one.food.id for one in left)
             yield Work(Task("finish", _BY_HAND, {COOK: 1}, after=after), "finish", f"{sentence(said)}.", line, adds)

@@ -6,6 +6,7 @@ from fractions import Fraction
 from types import MappingProxyType
 from typing import Any, NamedTuple
 
+from calmlarder.and_list import and_list
 from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.intake.load import at_most_of
@@ -149,7 +150,7 @@ def _how_full(row: Row, answer: PlateAnswer) -> str:
 def _left_out(answer: PlateAnswer) -> list[str]:
     names = {one.item.food: one.name for one in answer.foods}
     return [
-        f"{names[food].capitalize()} holds or may hold {_and([*held])}, which is left out here."
+        f"{names[food].capitalize()} holds or may hold {and_list([*held])}, which is left out here."
         for food, held in answer.avoided.items()
     ]
 
@@ -208,10 +209,10 @@ def _first_words(answer: PlateAnswer) -> Iterator[str]:
     if answer.judged.fits:
         return
     much = [answer.foods[one.number].name for one in answer.judged.less]
-    yield f"More than the limits aim at{f', mostly from {_and(much)}' if much else ''}."
+    yield f"More than the limits aim at{f', mostly from {and_list(much)}' if much else ''}."
     if answer.judged.less:
         stays = [_stays(answer.foods[one.number], float(one.grams)) for one in answer.judged.less]
-        yield f"Smallest change that makes it fit: {_and(stays)}."
+        yield f"Smallest change that makes it fit: {and_list(stays)}."
     yield _NO_HARM
 
 
@@ -233,7 +234,3 @@ def _figures(answer: PlateAnswer, style: Style) -> Iterator[str]:
         line = f"  {CAP_WORDS.get(row.cap.key, row.cap.key):<{width}} {of_limits(likely, most, limit, end)}"
         far = f"{blocks(1, _BAR_WIDTH, style)} more than twice"
         yield f"{line} {bar(full, _BAR_WIDTH, style) if full <= _MOST_SHARE else far}"
-
-
-def _and(words: list[str]) -> str:
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"

@@ -2,6 +2,7 @@
 
 from typing import TYPE_CHECKING, Any, NamedTuple
 
+from calmlarder.and_list import and_list
 from calmlarder.household import asked_note
 from calmlarder.household.household import Household
 from calmlarder.household.person import NO_LIMITS
@@ -83,7 +84,9 @@ class Asked(NamedTuple):
         meal = _MEALS.get(self.sitting, self.sitting)
         minutes = f"up to {self.minutes} minutes" if self.minutes else "no hurry"
         if self.is_seated:
-            parts = [f"{meal} for {_listed([*self.names, *_guests(self.guests)])}", minutes, *self._holds_at(kitchen)]
+            eaters = ["you" if one == ME else one for one in self.names]
+            whose = and_list([*eaters, *_guests(self.guests)])
+            parts = [f"{meal} for {whose}", minutes, *self._holds_at(kitchen)]
         else:
             avoid = _no((*kitchen.settled().avoid, *self.avoid))
             whose = ", all as you eat" if self.people > 1 and len(people_of(kitchen.settled())) > 1 else ""
@@ -235,9 +238,3 @@ def _no(avoid: tuple[Allergen, ...]) -> list[str]:
 
 def _guests(count: int) -> list[str]:
     return [f"{count} guest{'s' * (count > 1)}"] if count else []
-
-
-def _listed(names: list[str]) -> str:
-    """A list in words, with the one who types named first as "you"."""
-    called = ["you" if one == ME else one for one in names]
-    return " and ".join(filter(None, [", ".join(called[:-1]), called[-1]]))

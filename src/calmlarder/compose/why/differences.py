@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from calmlarder.and_list import and_list
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.weights import POINT
 from calmlarder.compose.why.model import Difference
@@ -40,7 +41,7 @@ def _foods(tonight: Dinner, other: Dinner, but: str) -> Iterator[Difference]:
     gone = [f"{grams} g {name}" for name, grams in mine.items() if name not in theirs and name != but]
     come = [f"{grams} g {name}" for name, grams in theirs.items() if name not in mine]
     if gone or come:
-        told = [f"{word} {_listed(things)}" for word, things in (("pushes out", gone), ("takes in", come)) if things]
+        told = [f"{word} {and_list(things)}" for word, things in (("pushes out", gone), ("takes in", come)) if things]
         yield Difference(what="foods", tonight=len(mine), other=len(theirs), sentence=" and ".join(told))
 
 
@@ -49,10 +50,6 @@ def _grams(dinner: Dinner) -> dict[str, int]:
     for use in dinner.uses:
         grams[use.name] = grams.get(use.name, 0) + use.grams
     return grams
-
-
-def _listed(things: list[str]) -> str:
-    return things[0] if len(things) == 1 else f"{', '.join(things[:-1])} and {things[-1]}"
 
 
 def _numbers(tonight: Dinner, other: Dinner) -> Iterator[Difference]:
