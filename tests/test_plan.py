@@ -31,7 +31,8 @@ from calmlarder.plan.joint import Joint
 from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.plan.planned import Planned
 from calmlarder.plan.sittings import PlannedSitting, key_of
-from calmlarder.plan.sittings_typed import Usual, read_sittings, sittings_of_days
+from calmlarder.plan.sittings_ahead import Usual, sittings_of_days
+from calmlarder.plan.sittings_typed import read_sittings
 from calmlarder.plan.unreached import grams_worth
 from calmlarder.plan.weights import EMPTY_SITTING, EMPTY_SOONER, WASTED_PORTION
 from calmlarder.problems import CannotGoOn

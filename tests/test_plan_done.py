@@ -15,7 +15,7 @@ from textual.pilot import Pilot
 from calmlarder.cli import main
 from calmlarder.intake.eaten import EVERYONE, ME, Eaten
 from calmlarder.plan.sittings import sittings_done
-from calmlarder.plan.sittings_typed import Usual, sittings_of_days
+from calmlarder.plan.sittings_ahead import Usual, sittings_of_days
 from calmlarder.tables.book import Tables
 from calmlarder.tables.vocabulary import Sitting
 from calmlarder.tui.app import LarderApp

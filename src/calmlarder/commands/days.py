@@ -9,7 +9,7 @@ from calmlarder.commands.inputs import household_of, person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.history.correlation import related
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
-from calmlarder.household.challenges import felt_red_flag
+from calmlarder.household.challenge_stopped_by_sign import felt_red_flag
 from calmlarder.household.diary import days as last_days
 from calmlarder.household.diary import feel as keep
 from calmlarder.household.write_out import write_out

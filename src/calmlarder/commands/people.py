@@ -9,7 +9,7 @@ from calmlarder.commands.given import people as given
 from calmlarder.commands.given.common import Shown
 from calmlarder.commands.inputs import allergens_of, day_of, food_named, household_of, person
 from calmlarder.household import people
-from calmlarder.household.challenges import stop_for_weight
+from calmlarder.household.challenge_stopped_by_sign import stop_for_weight
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.household.warning_signs import is_light

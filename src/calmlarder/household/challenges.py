@@ -5,13 +5,13 @@ from datetime import date, datetime, time, timedelta
 from typing import Any, NamedTuple
 
 from calmlarder.history.felt import Felt, worst_by_day
+from calmlarder.household.challenge_stopped_by_sign import stopped_by_sign
 from calmlarder.household.diary import feel
 from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
-from calmlarder.household.passed import others_passed
+from calmlarder.household.other_limits_passed import others_passed
 from calmlarder.household.people import change, person_of, with_limit
 from calmlarder.household.person import Person
-from calmlarder.household.warning_signs import Lost, weight_lost
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.intake.own_profile import BASE
@@ -169,7 +169,7 @@ def score(household: Household, felt: Felt, left_out: Sequence[LeftOut] = (), ha
         also: list[LeftOut] = ["another limit passed"] if passed else []
         new = _events_of_day(before, felt, [*also, *left_out], has_eaten)
         if flags:
-            new.append(Event(at=felt.at, who=felt.who, kind="stop", challenge=course.challenge, why=RED_FLAG))
+            new.append(stopped_by_sign(course, felt.at))
     with household.store.as_one(f"gut {felt.score}"):
         kept = feel(household, felt)
         keep_events(household.store, new, f"gut {felt.score}")
@@ -201,15 +201,6 @@ def dose_event(before: Today, at: datetime) -> Event:
     )  # fmt: skip
 
 
-def felt_red_flag(household: Household, felt: Felt, flags: Sequence[RedFlag]) -> bool:
-    """Whether a note with red flags stopped a challenge that went on."""
-    going = [one for one in courses(household, felt.who) if one.is_open] if flags else []
-    for course in going:
-        event = Event(at=felt.at, who=felt.who, kind="stop", challenge=course.challenge, why=RED_FLAG)
-        keep_events(household.store, [event], f"stop the challenge of {course.challenge}")
-    return bool(going)
-
-
 def skip(household: Household, who: str, at: datetime, why: str) -> Skipped:
     """Today is no day of the challenge; it goes on tomorrow. Raises CannotGoOn where none goes on.
 
@@ -218,7 +209,7 @@ def skip(household: Household, who: str, at: datetime, why: str) -> Skipped:
     course, flags = _going(household, who), red_flags(why)
     new = [Event(at=at, who=who, kind="skip", challenge=course.challenge, why=why)]
     if flags:
-        new.append(Event(at=at, who=who, kind="stop", challenge=course.challenge, why=RED_FLAG))
+        new.append(stopped_by_sign(course, at))
     keep_events(household.store, new, "skip a day")
     return Skipped(today(household, who), flags)
 
@@ -236,16 +227,6 @@ def protocol_ahead(household: Household, who: str, count: int) -> tuple[tuple[da
     going = [one for one in courses(household, who) if one.is_open]
     days = days_ahead(going[-1], scores(household, who), household.today, count) if going else ()
     return tuple((one.on, one.dose_g) for one in days if one.dose_g)
-
-
-def stop_for_weight(household: Household, who: str) -> Lost | None:
-    """What somebody lost by the scale, where a doctor should know; a challenge that goes on is stopped. Else None."""
-    lost = weight_lost(person_of(household, who), household.today)
-    for course in [one for one in courses(household, who) if one.is_open] if lost else []:
-        at = datetime.combine(household.today, household.now().time())
-        event = Event(at=at, who=who, kind="stop", challenge=course.challenge, why=RED_FLAG)
-        keep_events(household.store, [event], f"stop the challenge of {course.challenge}")
-    return lost
 
 
 def _going(household: Household, who: str) -> Course:

@@ -108,7 +108,8 @@ def sittings_ahead(household: Household, choices: "Choices", which: Which) -> "t
     """
     from calmlarder.compose.request import protein_floor
     from calmlarder.plan.sittings import key_of
-    from calmlarder.plan.sittings_typed import Usual, read_sittings, sittings_of_days
+    from calmlarder.plan.sittings_ahead import Usual, sittings_of_days
+    from calmlarder.plan.sittings_typed import read_sittings
 
     home = settled_for(household, choices)
     people = home.people if choices.people is None else choices.people

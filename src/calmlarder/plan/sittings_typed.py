@@ -1,31 +1,20 @@
 """A list of sittings in a cook's words: `tonight, tomorrow packed, sat dinner 19:30 30min for 4`."""
 
 import re
-from collections.abc import Collection, Iterator
 from datetime import date, datetime, time, timedelta
 from itertools import pairwise
-from typing import NamedTuple
 
-from calmlarder.compose.request import PROTEIN_TARGET_G, protein_floor
 from calmlarder.matching.day_names import parse_day
-from calmlarder.plan.sittings import MOST_SITTINGS, USUAL_TIME, Key, PlannedSitting, key_of
+from calmlarder.plan.sittings import MOST_SITTINGS, USUAL_TIME, PlannedSitting
+from calmlarder.plan.sittings_ahead import Usual, sitting_of
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.tables.vocabulary import SITTING_WORDS, Sitting
+from calmlarder.tables.vocabulary import SITTING_WORDS
 
-MOST_DAYS = 6  # a dinner each and a lunch between: eleven sittings
 _MOST_SIGNS = 1000
 _REMEDY = "write it like `tonight, tomorrow packed, sat dinner 19:30 30min for 4`"
 _MINUTES = re.compile(r"\b(\d{1,3}) ?min(?:utes|s)?\b")
 _CLOCK = re.compile(r"\b([01]?\d|2[0-3]):([0-5]\d)\b")
 _PEOPLE = re.compile(r"\bfor (\d{1,2})\b")
-
-
-class Usual(NamedTuple):
-    """What holds for each sitting that does not say otherwise: people, minutes to cook, g of protein for each."""
-
-    people: int
-    minutes: int | None = None
-    protein_g: float | None = None
 
 
 def read_sittings(
@@ -57,28 +46,6 @@ def read_sittings(
     return tuple(found)
 
 
-def sittings_of_days(days: int, today: date, usual: Usual, done: Collection[Key] = ()) -> tuple[PlannedSitting, ...]:
-    """A dinner each day, and a packed lunch from tomorrow, but for those `done`; where none is left, a day more.
-
-    Raises CannotGoOn for days beyond a plan.
-    """
-    if not 1 <= days <= MOST_DAYS:
-        raise CannotGoOn([Problem(where="--days", what=f"`{days}` is out of range", remedy=f"give 1 to {MOST_DAYS}")])
-    for held in (days, days + 1):
-        ahead = _of_days(held, today, usual)
-        found = tuple(one for one in ahead if key_of(one.at, one.sitting) not in done)
-        if found:
-            return found
-    return ()
-
-
-def _of_days(days: int, today: date, usual: Usual) -> Iterator[PlannedSitting]:
-    for ahead in range(days):
-        kinds: tuple[Sitting, ...] = ("packed", "dinner") if ahead else ("dinner",)
-        for kind in kinds:
-            yield _sitting(today + timedelta(days=ahead), kind, None, usual)
-
-
 def _read(item: str, today: date, after: datetime | None, usual: Usual) -> PlannedSitting:
     """One item; `after` is the time of the sitting before it in the list."""
     people, minutes = usual.people, usual.minutes
@@ -102,24 +69,12 @@ def _read(item: str, today: date, after: datetime | None, usual: Usual) -> Plann
     day = parse_day(day_words, today) if day_words else _following(today, after, clock or USUAL_TIME[kind])
     if day < today:
         raise ValueError("lies behind")
-    return _sitting(day, kind, clock, Usual(people, minutes, usual.protein_g))
+    return sitting_of(day, kind, clock, Usual(people, minutes, usual.protein_g))
 
 
 def _following(today: date, after: datetime | None, clock: time) -> date:
     """The first day on which such a time comes after the sitting before."""
     return today if after is None else after.date() + timedelta(days=clock <= after.time())
-
-
-def _sitting(day: date, kind: Sitting, clock: time | None, usual: Usual) -> PlannedSitting:
-    target = PROTEIN_TARGET_G[kind] if usual.protein_g is None else usual.protein_g
-    return PlannedSitting(
-        at=datetime.combine(day, clock or USUAL_TIME[kind]),
-        sitting=kind,
-        people=usual.people,
-        minutes=usual.minutes,
-        protein_g=target,
-        protein_floor_g=protein_floor(kind, target),
-    )
 
 
 def _shown(text: str) -> str:

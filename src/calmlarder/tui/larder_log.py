@@ -10,7 +10,7 @@ from functools import partial
 from typing import NamedTuple
 
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
-from calmlarder.household.challenges import felt_red_flag
+from calmlarder.household.challenge_stopped_by_sign import felt_red_flag
 from calmlarder.household.diary import box_entry, entries_of, feel, log
 from calmlarder.household.household import Household
 from calmlarder.household.plate import Plate, PlateAsked, counts_before, over_after, plate, plate_eaten

@@ -11,7 +11,7 @@ from textual.screen import Screen
 from textual.widgets import OptionList, Static
 
 from calmlarder.household import people
-from calmlarder.household.challenges import stop_for_weight
+from calmlarder.household.challenge_stopped_by_sign import stop_for_weight
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.household.warning_signs import is_light

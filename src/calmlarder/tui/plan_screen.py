@@ -195,7 +195,7 @@ class PlanScreen(PlanRounds):
 
     def action_days(self, by: int) -> None:
         """More days or fewer."""
-        from calmlarder.plan.sittings_typed import MOST_DAYS
+        from calmlarder.plan.sittings_ahead import MOST_DAYS
 
         days = max(1, min(MOST_DAYS, self._days + by))
         if days != self._days:
