@@ -93,7 +93,7 @@ def into_its_pot(
         progress.waiting -= {one.key for one in group}
         left, last = group[0].minutes, number == len(groups) - 1
         told = Told(*(
-            f"add {listed([called(one) for one in group])} to the pot with the {host.short}"
+            f"add {and_list([called(one) for one in group])} to the pot with the {host.short}"
             for called in (progress.mention(group), lambda one: one.food.name)
         ))  # fmt: skip
         said = f"For the last {left} minute{'s' * (left != 1)} {told.said}.{' Then drain.' * last}"
