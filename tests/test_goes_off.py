@@ -27,9 +27,12 @@ def test_what_is_on_its_last_day_and_stays_out_is_named(
         return [one for one in dinner.cautions if "today is its last day, and" in one]
 
     assert said("cooked white rice 200g, use by today") == [
-        "Cooked white rice: today is its last day, and this dish has no place for it: have it at another meal today, "
-        "within your limits, or throw it away tonight."
+        "Cooked white rice: today is its last day, and this dish has no place for it: eat it tonight as well, within "
+        "your limits, or throw it away."
     ]
+    two_fish = ["salmon fillet 240g, use by today", "cod fillet 300g, use by today"]
+    fish = compose(lots_of([*LINES, *two_fish]), wanted, warm, tables).dinners[0]
+    assert [one for one in fish.cautions if "freeze it tonight, or cook it tonight, chill it within two hours" in one]
     assert said("dry white rice 1kg") == []
 
 
@@ -74,6 +77,28 @@ def test_what_goes_off_next_is_named_as_the_cook_calls_it(
         "else's plate, or the freezer."
     ]
     assert said("fresh parsley 60g, use by tomorrow") == []
+
+
+def test_what_a_dish_leaves_of_a_lot_that_goes_off_is_named_too(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """Of half a kilo of paneer a dish for two takes some, and tomorrow the rest is past its day."""
+    warm = [one for one in patterns if one.id == "spiced-greens"]
+    lines = ["basmati rice 1kg", "paneer 500g, use by tomorrow", "tomatoes 4", "cumin seed", "ginger", "oil"]
+    wanted = wanting(people=2, diet="vegetarian", protein_floor_g=8, seconds=60)
+
+    def said(*more: str) -> list[str]:
+        dinner = compose(lots_of([*lines, *more]), wanted, warm, tables).dinners[0]
+        return [one for one in dinner.cautions if "last day" in one]
+
+    [paneer] = said("carrots 500g")
+    assert paneer.startswith("Goes off next: the rest of the paneer (")
+    assert paneer.endswith(" g, tomorrow is the last day). Plan it in, or freeze the paneer today.")
+    both = said("spinach 900g, use by today")
+    assert any("of the spinach is left, and today is its last day: freeze it tonight" in one for one in both)
+    two_bags = said("spinach 900g, opened today", "spinach 200g, use by tomorrow", "courgette 2")
+    assert sum("spinach" in one for one in two_bags) <= 1
 
 
 def test_a_plan_counts_a_lot_in_the_steps_that_its_dishes_take(

@@ -1,16 +1,18 @@
 """What goes off and is not in a dinner, told with it: nothing that presses is passed over without a word."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Container, Iterator, Sequence
 
 from calmlarder.compose.called import name_said
 from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.offer import Offered
-from calmlarder.compose.solve import Plan
+from calmlarder.compose.solve import Plan, Use
 from calmlarder.intake.limit import limit_of
+from calmlarder.kitchen.filling import listed
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import COOKED_STATES
 
 _SOON_DAYS = 2  # what has so many days left is told, too: ours
 _SPOILS_SOON_DAYS = 3  # of raw fish, meat and sprouts: they wait for no second dinner. Ours
@@ -18,6 +20,8 @@ _MOST_TOLD = 4  # of what goes off soon: more is a list that nobody reads; ours
 _WORTH_A_WORD_G = 40  # less, or a herb, is no meal; what holds onion or garlic is none either. Ours
 # Of these an estimate counts as well: nobody waits for the smell. Ours.
 _SPOILS = frozenset({"fish", "shellfish", "poultry", "meat", "shoot"})
+_WORTH_A_MEAL_G = 60  # of what a dish leaves: less is eaten up beside it. Ours
+_TOLD_APART = frozenset({"fish", "shellfish", "poultry", "meat"})
 _FITS_SHARE = 0.6  # of a usual portion: what fits no more of it is planned for nobody who keeps the limits. Ours
 _DAYS = {1: "tomorrow is the last day", 2: "two days left", 3: "three days left"}
 
@@ -30,16 +34,46 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
     for thing in passed:
         if _is_last_day(thing.lot):
             why = "what goes in leaves no room for it" if thing.lot.id in fits else "this dish has no place for it"
-            then = _else(thing.lot)
+            then = _else(thing, tables)
             if not _may_be_planned(thing, plan, tables):
                 why, then = "a usual amount passes the limits", "for somebody else's plate, or throw it away tonight"
             name = name_said(thing.food, thing.lot.line, tables).capitalize()
             told.append(f"{name}: today is its last day, and {why}: {then}.")
-    soon = sorted((thing for thing in passed if _goes_soon(thing)), key=lambda thing: thing.lot.days_left or 0)
+    rests = _rests(plan)
+    for thing in (one for one in rests if _is_last_day(one.lot)):
+        name = name_said(thing.food, thing.lot.line, tables)
+        told.append(
+            f"{thing.lot.grams:.0f} g of the {name} is left, and today is its last day: {_else(thing, tables)}."
+        )
+    soon = sorted([one for one in (*passed, *rests) if _goes_soon(one)], key=lambda thing: thing.lot.days_left or 0)
     once = list({thing.food.id: thing for thing in reversed(soon)}.values())[::-1]
     fitting = [thing for thing in once if _may_be_planned(thing, plan, tables)][:_MOST_TOLD]
     others = [thing for thing in once if thing not in fitting and not _may_be_planned(thing, plan, tables)]
-    return tuple(dict.fromkeys((*told, *_soon(fitting, tables), *_for_others(others[:_MOST_TOLD], tables))))
+    used = {use.option.offered.lot.id for use in plan.uses}
+    return tuple(dict.fromkeys((*told, *_soon(fitting, used, tables), *_for_others(others[:_MOST_TOLD], tables))))
+
+
+def _rests(plan: Plan) -> list[Offered]:
+    """What the dish leaves of a lot that goes off soon, with the grams that are left, where there is a meal in it.
+
+    Raw flesh in its last days and tofu on its last have a caution of their own (`dinner_cautions`).
+    """
+    rests = []
+    for use in plan.uses:
+        thing = use.option.offered
+        grams = thing.lot.grams - use.grams
+        if grams < _WORTH_A_MEAL_G or not _may_go_off(thing.lot, thing.food):
+            continue
+        if not _has_its_caution(use, plan):
+            rests.append(thing._replace(lot=thing.lot.model_copy(update={"grams": grams})))
+    return rests
+
+
+def _has_its_caution(use: Use, plan: Plan) -> bool:
+    food, lot = use.option.offered.food, use.option.offered.lot
+    main = plan.problem.pattern.slots[use.option.slot].role == "protein" and not plan.problem.wanted.table
+    soya = food.kind in {"tofu", "tempeh", "seitan"} and lot.days_left == 0
+    return main and not lot.days_estimated and lot.days_left in {0, 1} and (food.kind in _TOLD_APART or soya)
 
 
 def _may_be_planned(thing: Offered, plan: Plan, tables: Tables) -> bool:
@@ -50,14 +84,23 @@ def _may_be_planned(thing: Offered, plan: Plan, tables: Tables) -> bool:
 
 
 def _passed_over(plan: Plan, offered: Sequence[Offered]) -> list[Offered]:
-    """What may be eaten and is in no dinner, nor any other lot of the same food."""
+    """What may be eaten and is in no dinner, nor another lot of the same food that presses as much."""
     used = {use.option.offered.lot.id for use in plan.uses}
-    foods = {use.option.offered.food.id for use in plan.uses}
+    foods = {use.option.offered.food.id: use.option.offered.lot for use in plan.uses}
     return [
         thing
         for thing in offered
-        if thing.lot.id not in used and thing.food.id not in foods and _may_go_off(thing.lot, thing.food)
+        if thing.lot.id not in used
+        and (thing.food.id not in foods or _is_sooner(thing.lot, foods[thing.food.id]))
+        and _may_go_off(thing.lot, thing.food)
     ]
+
+
+def _is_sooner(lot: Lot, used: Lot) -> bool:
+    """Whether a lot has a day of its own, and the one that is cooked has a later one, or none."""
+    if lot.days_left is None or lot.days_estimated:
+        return False
+    return used.days_left is None or used.days_estimated or used.days_left >= lot.days_left
 
 
 def _may_go_off(lot: Lot, food: Food) -> bool:
@@ -69,21 +112,39 @@ def _is_last_day(lot: Lot) -> bool:
     return lot.safety_days_left == 0 or (lot.days_left == 0 and not lot.days_estimated)
 
 
-def _else(lot: Lot) -> str:
-    if lot.safety_days_left == 0:
-        return "have it at another meal today, within your limits, or throw it away tonight"
-    return "have it at another meal today, within your limits, or look at it well tomorrow"
+def _else(thing: Offered, tables: Tables) -> str:
+    """What to do tonight with what is on its last day: by its use-by it may still be cooked or frozen.
+
+    UK Food Standards Agency, use-by and freezing (recalled). What was cooked before is not kept any longer.
+    """
+    lot, food = thing.lot, thing.food
+    if lot.safety_days_left != 0:
+        return "have it at another meal today, within your limits, or look at it well tomorrow"
+    if food.state in COOKED_STATES:
+        return "eat it tonight as well, within your limits, or throw it away"
+    freezes = bool(freeze_today([lot], tables, 0))
+    if food.kind in _SPOILS and food.state in {"raw", "frozen"}:
+        kept = "cook it tonight, chill it within two hours, and eat it within two days"
+        return f"freeze it tonight, or {kept}" if freezes else f"{kept}, or throw it away"
+    if freezes:
+        return "freeze it tonight, or eat it as well, within your limits; else throw it away"
+    return "eat it tonight as well, within your limits, or throw it away"
 
 
-def _soon(shown: Sequence[Offered], tables: Tables) -> Iterator[str]:
+def _soon(shown: Sequence[Offered], used: Container[str], tables: Tables) -> Iterator[str]:
     """What the next dinner is made of, the soonest first, and what of it the freezer would keep."""
     if not shown:
         return
     called = {thing.lot.id: name_said(thing.food, thing.lot.line, tables) for thing in shown}
     cold = {one.lot for one in freeze_today([thing.lot for thing in shown], tables, _SPOILS_SOON_DAYS)}
-    freezes = [called[thing.lot.id] for thing in shown if thing.lot.id in cold and thing.food.kind in _SPOILS]
-    frozen = f", or freeze the {' and '.join(freezes)} today" if freezes else ""
-    yield f"Goes off next: {_with_days(shown, tables)}. Plan it in{frozen}."
+    freezes = [called[thing.lot.id] for thing in shown if thing.lot.id in cold and _is_worth_freezing(thing)]
+    frozen = f", or freeze the {listed(freezes)} today" if freezes else ""
+    yield f"Goes off next: {_with_days(shown, tables, used)}. Plan it in{frozen}."
+
+
+def _is_worth_freezing(thing: Offered) -> bool:
+    """What spoils, and what nobody makes a second dinner of by tomorrow."""
+    return thing.food.kind in _SPOILS or (thing.lot.days_left == 1 and thing.food.state not in COOKED_STATES)
 
 
 def _for_others(shown: Sequence[Offered], tables: Tables) -> Iterator[str]:
@@ -95,10 +156,13 @@ def _for_others(shown: Sequence[Offered], tables: Tables) -> Iterator[str]:
         )
 
 
-def _with_days(shown: Sequence[Offered], tables: Tables) -> str:
-    return ", ".join(
-        f"{name_said(thing.food, thing.lot.line, tables)} ({_DAYS[thing.lot.days_left or 1]})" for thing in shown
-    )
+def _with_days(shown: Sequence[Offered], tables: Tables, used: Container[str] = ()) -> str:
+    told = []
+    for thing in shown:
+        name, days = name_said(thing.food, thing.lot.line, tables), _DAYS[thing.lot.days_left or 1]
+        rest = thing.lot.id in used
+        told.append(f"the rest of the {name} ({thing.lot.grams:.0f} g, {days})" if rest else f"{name} ({days})")
+    return ", ".join(told)
 
 
 def _goes_soon(thing: Offered) -> bool:
