@@ -2,12 +2,12 @@
 
 from collections.abc import Container, Iterator, Sequence
 
+from calmlarder.and_list import and_list
 from calmlarder.compose.called import name_said
 from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.solve import Plan, Use
 from calmlarder.intake.limit import limit_of
-from calmlarder.kitchen.filling import listed
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
@@ -138,7 +138,7 @@ def _soon(shown: Sequence[Offered], used: Container[str], tables: Tables) -> Ite
     called = {thing.lot.id: name_said(thing.food, thing.lot.line, tables) for thing in shown}
     cold = {one.lot for one in freeze_today([thing.lot for thing in shown], tables, _SPOILS_SOON_DAYS)}
     freezes = [called[thing.lot.id] for thing in shown if thing.lot.id in cold and _is_worth_freezing(thing)]
-    frozen = f", or freeze the {listed(freezes)} today" if freezes else ""
+    frozen = f", or freeze the {and_list(freezes)} today" if freezes else ""
     yield f"Goes off next: {_with_days(shown, tables, used)}. Plan it in{frozen}."
 
 
