@@ -347,3 +347,32 @@ def test_own_limits_count_everywhere_and_pass_each_check(
     told = capsys.readouterr()
     assert status in statuses, told.err
     assert "at fault" not in told.err
+
+
+@pytest.mark.parametrize("stop", [("challenge", "stop"), ("feel", "3", "--note", "blood in my stool")])
+def test_a_challenge_that_was_stopped_leaves_elimination_as_old_as_it_was(home: Home, stop: tuple[str, ...]) -> None:
+    began = DAY - timedelta(weeks=5)
+    home.run("people", "set", "me", "--phase", "elimination", "--since", began.isoformat(), day=DAY)
+    home.run("challenge", "start", "gos", "--yes", "none", day=DAY)
+    home.run("challenge", "score", "1", "0", "1", "0", day=DAY)
+    assert home.run("challenge", "status", day=DAY)["phase"] == "reintroduction"
+    home.run(*stop, day=DAY + timedelta(days=1))
+    found = home.run("challenge", "status", day=DAY + timedelta(days=1))
+    assert (found["phase"], found["since"]) == ("elimination", began.isoformat())
+    assert found["clock"]["weeks"] == 5
+    if stop[0] == "challenge":
+        home.run("larder", "undo")
+        assert home.run("challenge", "status", day=DAY + timedelta(days=1))["phase"] == "reintroduction"
+
+
+def test_a_challenge_stopped_after_one_that_told_something_is_no_elimination_again(home: Home) -> None:
+    home.run("people", "set", "me", "--phase", "elimination", "--since", "2026-02-01", day=DAY)
+    home.run("challenge", "start", "gos", "--yes", "none", day=DAY)
+    for number in range(9):
+        home.run("challenge", "score", "1", "0", "1", "0", day=DAY + timedelta(days=number))
+    later = DAY + timedelta(days=12)
+    home.run("challenge", "status", day=DAY + timedelta(days=9))
+    home.run("challenge", "start", "lactose", "--yes", "none", day=later)
+    home.run("challenge", "stop", day=later)
+    found = home.run("challenge", "status", day=later)
+    assert (found["phase"], found["since"]) == ("reintroduction", DAY.isoformat())

@@ -5,6 +5,7 @@ from datetime import date, datetime
 from typing import NamedTuple
 
 from calmlarder.household.challenge_status import began_on, clock_of
+from calmlarder.household.challenge_stopped import stop_course
 from calmlarder.household.challenges import Today, today
 from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
@@ -72,7 +73,10 @@ def begin(household: Household, who: str, challenge: Challenge, yes: Collection[
     )  # fmt: skip
     with household.store.as_one(f"start a challenge of {challenge}"):
         keep_events(household.store, [start], f"start a challenge of {challenge}")
-        change(household, who, {"phase": "reintroduction", "since": household.today})
+        if person.phase != "reintroduction":
+            was = (person.phase, person.since)
+            phase = {"phase": "reintroduction", "since": household.today, "before_challenges": was}
+            change(household, who, phase)
     return before._replace(today=today(household, who))
 
 
@@ -82,8 +86,7 @@ def _stopped_by(household: Household, who: str, barred: Sequence[Bar], at: datet
     if not going or not any(one.keys or one.years is not None for one in barred):
         return None
     why = RED_FLAG if any(one.whom == "doctor" and one.keys for one in barred) else DIETITIAN_FIRST
-    stop = Event(at=at, who=who, kind="stop", challenge=going[-1].challenge, why=why)
-    keep_events(household.store, [stop], f"stop the challenge of {going[-1].challenge}")
+    stop_course(household, going[-1], at, why)
     return going[-1]
 
 

@@ -4,25 +4,25 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from calmlarder.history.felt import Felt
+from calmlarder.household.challenge_stopped import stop_course, stop_event
 from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
 from calmlarder.household.people import person_of
 from calmlarder.household.warning_signs import Lost, weight_lost
 from calmlarder.reintroduction.events import Course, Event
 from calmlarder.reintroduction.red_flags import RED_FLAG, RedFlag
-from calmlarder.store.logs import keep_events
 
 
 def stopped_by_sign(course: Course, at: datetime) -> Event:
     """That a sign stopped a course: what it found so far counts for nothing."""
-    return Event(at=at, who=course.who, kind="stop", challenge=course.challenge, why=RED_FLAG)
+    return stop_event(course, at, RED_FLAG)
 
 
 def felt_red_flag(household: Household, felt: Felt, flags: Sequence[RedFlag]) -> bool:
     """Whether a note with red flags stopped a challenge that went on."""
     going = [one for one in courses(household, felt.who) if one.is_open] if flags else []
     for course in going:
-        _stop(household, course, felt.at)
+        stop_course(household, course, felt.at, RED_FLAG)
     return bool(going)
 
 
@@ -30,9 +30,5 @@ def stop_for_weight(household: Household, who: str) -> Lost | None:
     """What somebody lost by the scale, where a doctor should know; a challenge that goes on is stopped. Else None."""
     lost = weight_lost(person_of(household, who), household.today)
     for course in [one for one in courses(household, who) if one.is_open] if lost else []:
-        _stop(household, course, datetime.combine(household.today, household.now().time()))
+        stop_course(household, course, datetime.combine(household.today, household.now().time()), RED_FLAG)
     return lost
-
-
-def _stop(household: Household, course: Course, at: datetime) -> None:
-    keep_events(household.store, [stopped_by_sign(course, at)], f"stop the challenge of {course.challenge}")

@@ -5,6 +5,7 @@ from datetime import date, datetime, time, timedelta
 from typing import Any, NamedTuple
 
 from calmlarder.history.felt import Felt, worst_by_day
+from calmlarder.household.challenge_stopped import keep_course_events, stop_course
 from calmlarder.household.challenge_stopped_by_sign import stopped_by_sign
 from calmlarder.household.diary import feel
 from calmlarder.household.going_on import courses
@@ -172,7 +173,7 @@ def score(household: Household, felt: Felt, left_out: Sequence[LeftOut] = (), ha
             new.append(stopped_by_sign(course, felt.at))
     with household.store.as_one(f"gut {felt.score}"):
         kept = feel(household, felt)
-        keep_events(household.store, new, f"gut {felt.score}")
+        keep_course_events(household, felt.who, new, f"gut {felt.score}")
     dose = any(one.kind == "dose" for one in new)
     return Scored(kept.felt, flags, today(household, felt.who), dose, passed)
 
@@ -210,15 +211,13 @@ def skip(household: Household, who: str, at: datetime, why: str) -> Skipped:
     new = [Event(at=at, who=who, kind="skip", challenge=course.challenge, why=why)]
     if flags:
         new.append(stopped_by_sign(course, at))
-    keep_events(household.store, new, "skip a day")
+    keep_course_events(household, who, new, "skip a day")
     return Skipped(today(household, who), flags)
 
 
 def stop(household: Household, who: str, at: datetime, why: str) -> Course:
     """End the challenge before its end: nothing is concluded of it. Raises CannotGoOn where none goes on."""
-    course = _going(household, who)
-    event = Event(at=at, who=who, kind="stop", challenge=course.challenge, why=why)
-    keep_events(household.store, [event], f"stop the challenge of {course.challenge}")
+    stop_course(household, _going(household, who), at, why)
     return courses(household, who)[-1]
 
 

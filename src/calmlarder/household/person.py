@@ -33,7 +33,8 @@ class Weighed(BaseModel):
 class Person(BaseModel):
     """One person. Foods are ids; protein is g at a dinner, weight kg, age years; None where it was never said.
 
-    `since` is the day on which the phase began; `appetite` the share of a dish, where a usual one is 1.
+    `since` is the day on which the phase began; `before_challenges` the phase, and its first day, to which somebody
+    goes back who stops before any challenge has told something; `appetite` the share of a dish, a usual one is 1.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -50,6 +51,7 @@ class Person(BaseModel):
     appetite: Annotated[float, Field(ge=APPETITE[0], le=APPETITE[2])] = APPETITE[1]
     phase: Phase | None = None
     since: date | None = None
+    before_challenges: tuple[Phase | None, date | None] | None = None
     profile: str = "elimination"  # of caps.csv, or `own`, or `none`
     own_limits: tuple[OwnLimit, ...] = ()
     own_add: bool = False  # whether a dietitian said that own limits add up
