@@ -57,13 +57,14 @@ def test_headings_of_the_parts_stay_headings(tables: Tables) -> None:
         )
         page = f"<html><body><h1>Tea</h1><h3>Shopping list</h3>{body}<h3>Method</h3>{_PARAGRAPHS}</body></html>"
         reader = LineReader(tables)
-        reads = with_headings([reader.read(line) for line in read_recipe(page).ingredients])
+        reads = with_headings([reader.read(line) for line in read_recipe(page).ingredients], tables)
         assert [read.text.strip(":") for read in reads if read.outcome == "heading"] == ["Fritters", "Yoghurt"]
 
 
 def test_what_alone_is_written_large_is_a_heading(tables: Tables) -> None:
     reader = LineReader(tables)
-    reads = with_headings([reader.read(one) for one in ("SOUP", "3 leeks", "CRISPY ONIONS", "2 shallots, sliced")])
+    lines = ("SOUP", "3 leeks", "CRISPY ONIONS", "2 shallots, sliced")
+    reads = with_headings([reader.read(one) for one in lines], tables)
     assert [read.outcome for read in reads] == ["heading", "read", "heading", "read"]
 
 
@@ -74,3 +75,68 @@ def test_endless_lists_cost_no_more_than_their_length() -> None:
         read_recipe(f"<html><h1>x</h1>{lists * count}{'<ul><li>link</ul>' * count}") for count in (1_000, 5_000)
     )
     assert few.ingredients == many.ingredients
+
+
+def test_names_before_their_amounts_behind_bullets_are_a_list_under_words_that_are_no_heading() -> None:
+    page = (
+        "<h1>Cauliflower korma</h1><p><u>What you need (feeds 4)</u></p>"
+        "<p>• Cauliflower : 1 medium head (about 600 g)</p>"
+        "<p>• Garlic : 4 cloves</p><p>• Ginger : a thumb-sized piece, peeled</p><p>• Parmesan : 60 g, plus more</p>"
+        "<p><u>What you do</u></p><p>• Fry the garlic and ginger for two minutes.</p><p>• Add the cauliflower.</p>"
+        "<div>SPONSORED: Win a year of saffron</div>"
+    )
+    recipe = read_recipe(page)
+    assert recipe.serves == 4
+    assert len(recipe.ingredients) == 4
+    assert recipe.steps == ("Fry the garlic and ginger for two minutes.", "Add the cauliflower.")
+
+
+@pytest.mark.parametrize(
+    ("lines", "headings"),
+    [
+        (("Pesto", "80 g basil", "50 g pine nuts", "60 g parmesan", "150 ml olive oil"), ["Pesto"]),
+        (("Pasta", "500 g spaghetti", "2 eggs"), ["Pasta"]),
+        (("200 g rice", "dipping sauce", "4 tbsp soy sauce", "2 tbsp mirin"), ["dipping sauce"]),
+        (("Tahini sauce", "1/2 cup tahini", "2 tbsp lemon juice"), ["Tahini sauce"]),
+        # These bring something themselves.
+        (("Pesto", "500 g spaghetti", "2 eggs"), []),
+        (("honey, for drizzling", "2 eggs"), []),
+        (("hummus", "2 carrots", "1 lemon"), []),
+    ],
+)
+def test_a_name_over_what_it_is_made_of_is_a_heading(
+    lines: tuple[str, ...], headings: list[str], tables: Tables
+) -> None:
+    reader = LineReader(tables)
+    reads = with_headings([reader.read(one) for one in lines], tables)
+    assert [read.text for read in reads if read.outcome == "heading"] == headings
+
+
+def test_a_bold_line_in_a_list_of_markdown_parts_it() -> None:
+    recipe = read_recipe(
+        "# Pasta\n\n## Ingredients\n\n- **Pesto**\n- 80 g basil\n- 1 clove garlic\n\n## Method\n\n1. Blend.\n"
+    )
+    assert recipe.ingredients == ("Pesto:", "80 g basil", "1 clove garlic")
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "grams"),
+    [
+        ("Onions : 2 medium, chopped", "onion-brown", 220),
+        ("Raw cashews : 100 g, soaked in hot water for 30 mins", "cashews", 100),
+        ("Wholemeal bread 4 slices, to serve", "bread-wholemeal", 152),
+        ("2 cups dried chickpeas (not canned!)", "chickpeas-dry", 400),
+        ("1 cup dry red wine", "wine-red", 237),
+        ("400ml stock (chicken or vegetable)", "stock-meat", 400),
+        ("2 cups broth or water", "stock-onion", 473),
+        ("Topping: 2 tbsp honey", "honey", 42),
+    ],
+)
+def test_lines_with_the_name_first(line: str, food: str, grams: float, tables: Tables) -> None:
+    read = LineReader(tables).read(line)
+    assert read.food == food
+    assert read.grams == pytest.approx(grams, rel=0.15)
+
+
+def test_what_a_line_says_that_it_is_not_makes_it_nothing_else(tables: Tables) -> None:
+    assert LineReader(tables).read("200 g dried lentils (not tinned)").food != "lentils-canned"

@@ -319,5 +319,6 @@ def test_more_of_the_same_for_another_use_and_cloves_behind_minced_garlic(tables
 
 
 def test_a_bare_name_before_the_line_that_measures_it_is_a_heading(tables: Tables) -> None:
-    reads = with_headings([LineReader(tables).read(text) for text in ("Tofu", "400g firm tofu, cubed", "Carrots")])
+    texts = ("Tofu", "400g firm tofu, cubed", "Carrots")
+    reads = with_headings([LineReader(tables).read(text) for text in texts], tables)
     assert [read.outcome for read in reads] == ["heading", "read", "read"]

@@ -101,7 +101,10 @@ def _breaks(food: Food, eaters: Eaters) -> str:
 
 _KINDS = frozenset({"spice", "herb", "acid", "oil", "butter", "soy-sauce", "salad-leaf", "citrus", "seed"})
 _BESIDE = frozenset({"bread", "wrap"})  # without an amount they are eaten with it
-_TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|topping|the table)\b")
+_TO_SERVE = re.compile(
+    r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|finishing|decorate|decorating|topping|top|the table"
+    r"|drizzle|drizzling|sprinkle|sprinkling|scatter|scattering|dollop|dolloping|spreading|dusting|passing)\b"
+)
 # A heading over what is put on each plate.
 _ON_TOP = re.compile(r"\b(?:to serve|(?:for|on) (?:the )?top|toppings?|garnish|to finish)\b")
 _A_SPRINKLE = Decimal("0.3")  # g a serving of a spice, a pinch: common practice, no source

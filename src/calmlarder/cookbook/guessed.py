@@ -20,6 +20,7 @@ _LONGEST_IN_A_RUN = 140  # signs of an ingredient
 _STILL_LISTED = re.compile(r"\b(?:salt|pepper|oil|to (?:serve|taste|garnish|finish)|for (?:frying|serving))\b", re.I)
 _SENTENCE = re.compile(r"^\W*[A-Z].{28,}[.!]$", re.DOTALL)
 _BULLETS = re.compile(r"^[•▢☐□–‣◦*·-]+\s+")
+_PAID = re.compile(r"(?:sponsored|advertisements?|advert|paid partnership|promoted|win an? )\b", re.IGNORECASE)
 _TABLE_HEAD = re.compile(r"(?:what|items?|ingredients?|foods?) ?(?:how much|amounts?|quantit(?:y|ies)|needed)?:?", re.I)
 _TAGS = re.compile(r"(?:tags?|filed|posted|categor(?:y|ies)|copyright|©)\b", re.I)
 _SHORTEST_STEP = 30  # signs of the first one; later ones may be shorter: ours
@@ -58,7 +59,7 @@ def guessed_object(page: str) -> dict[str, Any] | None:
         "recipeIngredient": [
             _line(one, _is_alone(place, chosen)) for place, one in enumerate(chosen[:MOST_INGREDIENTS])
         ],
-        "recipeInstructions": [one.text for one in behind[:MOST_STEPS]],
+        "recipeInstructions": [_BULLETS.sub("", one.text) for one in behind[:MOST_STEPS] if not _PAID.match(one.text)],
     }
     serves = _serves([*above, *(one.text for one in blocks)])
     return {**told, "recipeYield": str(serves)} if serves else told

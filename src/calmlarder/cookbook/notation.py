@@ -26,7 +26,7 @@ _SPOONS = (
 _GLUED = re.compile(r"(?<=\d )((?:tea|table)spoon|tsp|tbsp|cup)(?=(?!s\b|s?ful|cake|s )[a-z]{3})")
 _EITHER = re.compile(r"\b(?:fresh|frozen|dried) or (?:fresh|frozen|dried)\b")
 # What it is for, in front of a line: `Egg wash: 1 egg yolk`.
-_LABEL = re.compile(r"^(?:[a-z]+ ){0,2}[a-z]+: ?(?=\d|[½¼¾⅓⅔⅛])")
+_LABEL = re.compile(r"^(?:[a-z-]+ ){0,3}[a-z]+(?: ?:| [–—-]) ?(?=\d|[½¼¾⅓⅔⅛]|an? (?:\w+[- ])?\w+)")
 # `white and green parts`, `green and white parts separated`: the whole of it.
 _SHADE = r"(?:(?:pale |light |dark )?green|white)s?"
 _BOTH_PARTS = re.compile(
@@ -109,6 +109,23 @@ _SEDIMENT = re.compile(
 )
 _VEG = re.compile(r"\bveg(?:gie|etarian)?(?= (?:stock|broth|bouillon)\b)")
 _STOCK_BEHIND = re.compile(r"\b(stock|broth), (\w+(?: or \w+)+)$")
+# `stock (chicken or vegetable)`; a broth of no kind is read as the one with most in it, with onion and garlic.
+_STOCK_OF = re.compile(r"\b(stock|broth) \((\w+(?:(?:, | or )\w+)+)\)")
+_OF_NO_KIND = re.compile(
+    r"^((?:[\d½¼¾⅓⅔⅛./ -]+(?:ml|l|litres?|liters?|cups?|g|oz|pints?|quarts?)?\.? )?(?:hot |warm |good |more )?)"
+    r"(?:broth|bouillon)(?= or water\b|,|$)"
+)
+_NOTES = re.compile(r"\([^()]*\)|\b(?:heads?|size|sized|piece|thumb)\b|-sized?\b")
+# `dried chickpeas (not canned!)`: what it is not tells nothing of what it is.
+_NOT_SO = re.compile(
+    r",? ?[(\[]?\bnot (?:from (?:a )?)?(?:canned|tinned|tins?|cans?|jarred|cooked|dried|raw|smoked|fresh|frozen"
+    r"|instant)\b[^)\],;]{0,20}[)\]]?"
+)
+# `wholemeal bread 4 slices, to serve`: a cell of a table behind another.
+_AMOUNT_BEHIND = re.compile(
+    r"^((?:[a-z][a-z-]* ){1,4})(\d{1,2} (?:slices?|fillets?|rashers?|sheets?|sprigs?|stalks?|sticks?|tins?|cans?))"
+    r"(?=,|$)"
+)
 _YOGHURT = re.compile(r"\byoghurt\b")
 _IN_OIL = re.compile(r",? \b(?:packed |stored )?in (?:\w+ )?oil\b(?:, drained)?")
 _CHILE = re.compile(r"\bchil(?:es|e|ies|is)\b(?! powder)")
@@ -138,6 +155,8 @@ def in_plain_words(line: str) -> str:
     told = _NO_GREENS.sub(" ", line)
     if told != line:
         line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
+    line = _AMOUNT_BEHIND.sub(lambda found: f"{found[2]} {found[1].strip()}", _NOT_SO.sub(" ", line).strip())
+    line = _OF_NO_KIND.sub(r"\1stock", _STOCK_OF.sub(r"\2 \1", line))
     line = _STOCK_BEHIND.sub(r"\2 \1", _SEDIMENT.sub("chilli crisp", _PLUS_SOME.sub(" plus ", line)))
     line = _VEG.sub("vegetable", _LEAVES_PICKED.sub("", line))
     line = _CM_OF_ROOT.sub(lambda found: f"{float(found[1]) / _CM_OF_A_KNOB:g} knob ", line)
@@ -164,10 +183,10 @@ def _unlabelled(line: str) -> str:
     if label is None:
         return line
     behind = line[label.end() :]
-    if not names_nothing(take_quantity(behind).rest):
-        return behind
     amount, comma, done = behind.partition(",")
-    return f"{amount} {label[0].rstrip(': ')}{comma}{done}"
+    if not names_nothing(_NOTES.sub(" ", take_quantity(amount).rest)):
+        return behind
+    return f"{amount} {label[0].rstrip(' :–—-')}{comma}{done}"
 
 
 def both_parts(line: str) -> str:

@@ -17,11 +17,11 @@ _MARKS = re.compile(r"^\s{0,3}#{1,6}\s+|[*_]{1,3}(?=\S)|(?<=\S)[*_]{1,3}|\s#+\s*
 _INGREDIENTS = re.compile(
     r"(?:the )?(?:ingredients?|ingredient list|you(?:'ll| will)? need|what you(?:'ll| will)? need|shopping list"
     r"|what goes in(?:to it)?|what's in it)"
-    r"(?: list)?(?: \(?(?:for|serves|makes)\b.{0,40})?"
+    r"(?: list)?(?: \(?(?:for|serves|serving|makes|feeds|enough for)\b.{0,40})?"
 )
 _METHOD = re.compile(
     r"(?:the )?(?:method|instructions?|directions?|preparation|steps?|how to (?:make|cook|do) .{0,40}|how to|"
-    r"what (?:to|you) do|do this|cooking|to (?:make|cook)|procedure|how it(?:'s| is) (?:done|made)"
+    r"what (?:to|you) do|how to make it|do this|cooking|to (?:make|cook)|procedure|how it(?:'s| is) (?:done|made)"
     r"|here'?s how(?: to .{0,40})?"
     r"|let'?s (?:cook|go|bake|make it|get (?:cooking|baking|started))|off we go|get (?:cooking|baking))[!.]?"
 )
@@ -154,12 +154,21 @@ def section_of(line: str) -> str | None:
     return None
 
 
+# `Cauliflower : 1 medium head`, `Nutmeg – a pinch`: the name first, behind a sign its amount.
+_NAME_FIRST = re.compile(r"(?:[a-z][a-z'-]*[ ,]+){0,4}[a-z][a-z'-]*(?: ?: ?| [–—-] )(?:\d|[½¼¾⅓⅔⅛]|an? [a-z]|half )")
+
+
 def like_ingredient(line: str) -> bool:
+    """Whether a line starts with an amount, or has it behind a name and a sign."""
     bare = plain(_bare(line[: 2 * _LONGEST_INGREDIENT]))
     if not bare or len(bare) > _LONGEST_INGREDIENT // 2 or _ABOUT.match(bare) or SERVES.match(bare):
         return False
-    starts = NUMBER_ALONE.match(bare) or re.match(r"\d|an? (?:\w+ )?\w+ of\b", bare)
+    starts = NUMBER_ALONE.match(bare) or re.match(r"\d|an? (?:\w+ )?\w+ of\b", bare) or _NAME_FIRST.match(bare)
     return bool(starts) and not re.search(r"[.!?] [a-z]", bare)
+
+
+# `- **Pesto**` in a list whose other lines are not set so: it parts the list.
+_ALL_BOLD = re.compile(r"[ \t]*(?:[-*+•·][ \t]+)?(?:\*\*|__)[^*_\d]{2,40}(?:\*\*|__):?[ \t]*")
 
 
 def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
@@ -224,8 +233,11 @@ def _items(line: _Line) -> list[Item]:
         parts = re.finditer(r"[^,;](?:[^,;]|,(?!\s))*", line.text[line.text.index(":") + 1 :])
         return [_item(part[0], start + part.start()) for part in parts if part[0].strip()]
     bulleted = _BULLET.match(line.text)
-    begin = bulleted.end() if bulleted else 0
-    return [_item(line.text[begin:], line.start + begin)]
+    begin = bulleted.end() if bulleted and not _ALL_BOLD.fullmatch(line.text) else 0
+    item = _item(line.text[begin:], line.start + begin)
+    if _ALL_BOLD.fullmatch(line.text):
+        item = item._replace(text=f"{_bare(item.text).strip(' :')}:")
+    return [item]
 
 
 def _item(text: str, start: int) -> Item:

@@ -92,7 +92,7 @@ def adapted_recipe(
     tables = household.plain_tables
     form = form or ("text" if recipe.page else recipe.form)
     reader = LineReader(tables)
-    parts = parts_of(with_headings([reader.read(text) for text in recipe.ingredients]))
+    parts = parts_of(with_headings([reader.read(text) for text in recipe.ingredients], tables))
     reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
     told = told_of(recipe, reads, tables)
     adapted = adapt(reads, serves, eaters, tables, told)
