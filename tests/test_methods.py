@@ -83,6 +83,24 @@ def test_whole_fish_by_count_weigh_what_such_a_fish_does(
     assert low <= lot.grams <= high
 
 
+@pytest.mark.parametrize(
+    ("line", "food", "low", "high"),
+    [
+        # USDA SR28 portions: 1 quail 109 g of meat and skin, half a pheasant 400 g raw; refuse of a turkey about a
+        # quarter (recalled).
+        ("4 quail", "quail", 320, 600), ("2 cornish hens", "poussin", 400, 800), ("1 pheasant", "game-bird", 350, 800),
+        ("2 partridges", "game-bird-small", 220, 560), ("whole turkey 5kg", "turkey-whole", 3300, 4000),
+        ("1 whole duck", "duck-whole", 900, 1800),
+    ],
+)  # fmt: skip
+def test_whole_birds_are_counted_as_what_can_be_eaten(
+    line: str, food: str, low: float, high: float, lots_of: Callable[..., list[Lot]]
+) -> None:
+    (lot,) = lots_of([line])
+    assert lot.food == food
+    assert low <= lot.grams <= high
+
+
 def test_bacon_and_mince_fry_in_their_own_fat(cook: Cook) -> None:
     fridge = ["potatoes 1kg", "bacon 200g", "cabbage 300g", "carrots 4", "butter"]
     assert cook(fridge, "colcannon").taken_for_granted == ("1 tsp oil",)

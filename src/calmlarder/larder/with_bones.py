@@ -11,6 +11,8 @@ from calmlarder.tables.rows import Food
 # recalled).
 _EATABLE = {
     "chicken-drumsticks": 0.67, "chicken-whole": 0.68, "chicken-wings": 0.54, "turkey-leg": 0.7, "turkey-wings": 0.6,
+    "turkey-whole": 0.74, "duck-whole": 0.7, "goose": 0.75, "game-bird": 0.75, "game-bird-small": 0.75, "quail": 0.8,
+    "poussin": 0.62,
 }  # fmt: skip
 # Meat of mussels and clams in their shells (the same, recalled: about a quarter).
 _EATABLE_IN_SHELL = 0.27
