@@ -337,3 +337,14 @@ def test_what_is_past_its_days_is_never_offered_whatever_is_asked(
 def _listed(home: list[str], capsys: pytest.CaptureFixture[str]) -> str:
     assert main(["larder", "list", *home, "--json"]) == 0
     return capsys.readouterr().out
+
+
+def test_the_command_says_in_a_line_what_cooking_did(
+    run: Callable[..., dict[str, Any]], home: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    uses = run("tonight", "--people", "2")["dinners"][0]["uses"]
+    assert main(["cooked", "--boxes", "1", "--home", str(home), "--today", DAY]) == 0
+    first = capsys.readouterr().out.splitlines()[0]
+    assert "Logged as eaten: a portion, for you. Boxed: 1 portion, good for " in first
+    out = first.partition("Out of the larder: ")[2]
+    assert all(f"{use['grams']} g {use['name']}" in out for use in uses if use["how"] != "staple")

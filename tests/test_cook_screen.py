@@ -47,7 +47,7 @@ def test_where_nothing_is_boxed_the_last_step_is_asked_too(play: Callable[..., L
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
         assert foods_kept(app) != before
-        assert "nothing to box" in str(app.screen.query_one("#meaning", Static).content)
+        assert "Nothing is boxed: " in str(app.screen.query_one("#meaning", Static).content)
 
     play(act)
 
@@ -90,8 +90,9 @@ def test_what_is_boxed_whole_is_not_said_to_be_logged(play: Callable[..., Larder
         told.append(str(app.screen.query_one("#meaning", Static).content))
 
     play(act)
-    words = "taken out of the larder; nothing is logged until the box is eaten (Ctrl+Z undoes all of it)"
-    assert [words in one for one in told] == [True]
+    (words,) = told
+    assert "Nothing is logged until the box is eaten. Boxed: 1 portion, good for 1 day in the fridge" in words
+    assert "Ctrl+Z undoes all of it" in words
 
 
 def test_a_box_is_eaten_by_the_line(play: Callable[..., LarderApp], tmp_path: Path) -> None:
@@ -139,7 +140,8 @@ def test_half_of_a_dinner_for_one_is_boxed_and_the_other_half_logged(play: Calla
         await pilot.press("down", "down", "enter")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
-        assert "and logged" in str(app.screen.query_one("#meaning", Static).content)
+        said = str(app.screen.query_one("#meaning", Static).content)
+        assert "Logged as eaten: half of it, for you. Boxed: half of it" in said
         box = next(one.lot for one in app._kitchen.lots() if one.lot.box is not None)
         assert box.grams == grams // 2
         entries = app._kitchen.eaten_since(app._kitchen.now() - timedelta(days=1))

@@ -34,7 +34,7 @@ def asked(app: LarderApp) -> str:
     return " ".join(shown(app, "#asked").split())
 
 
-MINE = "my own portion, for later"
+MINE = "my own portion: the others eat now"
 
 
 def offered(app: LarderApp) -> list[str]:
@@ -52,7 +52,8 @@ def test_the_portions_of_guests_go_into_boxes_and_the_others_are_logged(play: Ca
         await pilot.press("enter", "c")
         await pilot.pause()
         assert offered(app) == [
-            "none: it is all eaten", "1 of the 2 guests' portions", "2 of the 2 guests' portions", MINE,
+            "nothing: all 3 portions are eaten now", "1 of the 2 guests' portions: the rest is eaten now",
+            "2 of the 2 guests' portions: the rest is eaten now", MINE,
         ]  # fmt: skip
         await pilot.press("down", "down", "enter")
         await settled(app, pilot)
@@ -62,6 +63,9 @@ def test_the_portions_of_guests_go_into_boxes_and_the_others_are_logged(play: Ca
         assert box.grams == 2 * box.box.mixture.share_grams
         (logged,) = app._kitchen.eaten_since(app._kitchen.now())
         assert logged.who == "me"
+        said = shown(app, "#meaning")
+        assert "Logged as eaten for you. Boxed: 2 portions, good for " in said
+        assert "Out of the larder: " in said
         # A third of it was eaten, two thirds are in boxes, but for the crumbs of whole grams.
         assert abs(box.grams / 2 - logged.grams) <= 1
 
@@ -77,7 +81,7 @@ def test_my_own_portion_is_boxed_and_not_logged(play: Callable[..., LarderApp]) 
         await pilot.press("enter", "c")
         await pilot.pause()
         assert isinstance(app.screen, Choice)
-        assert offered(app) == ["none: it is all eaten", MINE]
+        assert offered(app) == ["nothing: all 2 portions are eaten now", MINE]
         await pilot.press(*"my", "enter")
         await settled(app, pilot)
         await pilot.pause()
@@ -105,7 +109,8 @@ def test_where_every_portion_is_somebodys_no_box_is_asked_for(play: Callable[...
         await settled(app, pilot)
         assert isinstance(app.screen, LarderScreen)
         said = shown(app, "#meaning")
-        assert "nothing to box, every portion is somebody's by name: cook for one guest more" in said
+        assert "Logged as eaten for you and kit. Nothing is boxed: every portion is somebody's by name" in said
+        assert "cook for one guest more" in said
         assert "--" not in said
 
     play(act)
@@ -121,7 +126,10 @@ def test_one_who_eats_alone_may_box_it(play: Callable[..., LarderApp]) -> None:
         assert "dinner for 1" in asked(app)
         await pilot.press("enter", "c")
         await pilot.pause()
-        assert offered(app) == ["none: it is all eaten", "all of it", "half of it"]
+        assert offered(app) == [
+            "nothing: all of it is eaten now", "all of it: nothing is eaten now, and nothing logged",
+            "half of it: the other half is eaten now",
+        ]  # fmt: skip
         await pilot.press("down", "enter")
         await settled(app, pilot)
         assert any(one.lot.box is not None for one in app._kitchen.lots())
@@ -194,7 +202,7 @@ def test_rice_on_its_last_day_is_warmed_tonight_and_nothing_of_it_is_kept(play: 
         await pilot.press("enter")  # it is asked all the same whether it is cooked
         await settled(app, pilot)
         assert isinstance(app.screen, LarderScreen)
-        assert "nothing to box" in shown(app, "#meaning")
+        assert "Nothing is boxed" in shown(app, "#meaning")
         assert all(one.lot.box is None for one in app._kitchen.lots())
 
     play(act)

@@ -8,6 +8,7 @@ from calmlarder.commands.given import log as given
 from calmlarder.commands.inputs import food_named, household_of
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.problems import CannotGoOn, Problem
+from calmlarder.render.cooked_text import cooked_text
 from calmlarder.render.logged import eaten_line, eaten_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -30,17 +31,16 @@ def cooked(options: given.Cooked) -> int:
         household.lots()
         weighed = _weighed(options.weighed, dinner, household.tables)
         done = cook(household, dinner, weighed, options.boxes, at)
+        manner = household.manner
     if options.json:
         print(json.dumps(_object(done, options.boxes), ensure_ascii=False, indent=2))
         return 0
-    print(f"{dinner.title}: taken out of the larder.")
-    if done.eaten is not None:
-        print(eaten_line(None, done.eaten))
+    print(f"{cooked_text(done, manner)}.")
+    for entry in done.by_person or ((done.eaten,) if done.eaten else ()):
+        print(eaten_line(None, entry))
     if done.boxed is not None:
         lot = done.boxed
         print(f"boxed: {lot.line}, {lot.grams:g} g; {lot.days_left} d in the fridge ({done.about_boxes})")
-    elif options.boxes:
-        print(f"not boxed: {done.about_boxes}")
     return 0
 
 

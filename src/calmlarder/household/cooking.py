@@ -17,19 +17,32 @@ from calmlarder.store.documents import ASKED, COOKED_LAST, PROPOSED
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
     from calmlarder.compose.dinner import Dinner
+    from calmlarder.tables.book import Tables
 
 
 HALF = 0.5  # of a portion, into a box
 
 
+class Took(NamedTuple):
+    """What one lot gave, by the name of its food."""
+
+    name: str
+    grams: float
+
+
 class Cooked(NamedTuple):
-    """What was logged, where somebody ate; what was boxed, and how that keeps or why it must not be boxed."""
+    """What was logged, where somebody ate; what was boxed, and how that keeps or why it must not be boxed.
+
+    `boxes` portions were kept, HALF for half of a dish; `took` is what left the larder.
+    """
 
     dinner: "Dinner"
     eaten: Eaten | None
     boxed: Lot | None
     about_boxes: str
     by_person: tuple[Eaten, ...] = ()  # where those who ate are named
+    boxes: float = 0
+    took: tuple[Took, ...] = ()
 
 
 def cookable_dinners(composed: "Composed") -> "tuple[Dinner, ...]":
@@ -150,7 +163,14 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         keep_doses(household, dinner.doses, at)
         take(household, lots, Taken(dinner.title, uses, entries, Boxing(boxed, kept / served.people)))
         household.store.remember(COOKED_LAST, {"dinners": [dinner.model_dump(mode="json")]})
-    return Cooked(dinner, entry, boxed, about, entries if dinner.portions else ())
+    by_person = entries if dinner.portions else ()
+    return Cooked(dinner, entry, boxed, about, by_person, boxes if boxed is not None else 0, _took(tables, lots, uses))
+
+
+def _took(tables: "Tables", lots: Sequence[KeptLot], uses: Mapping[str, int]) -> tuple[Took, ...]:
+    """What left the larder; what is always there stays."""
+    taken = [(one.lot, uses[one.lot.id]) for one in lots if uses.get(one.lot.id) and not one.lot.always]
+    return tuple(Took(tables.food_by_id[lot.food].name, min(grams, round(lot.grams))) for lot, grams in taken)
 
 
 def cook_asked(

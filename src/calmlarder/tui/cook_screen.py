@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
 _EATEN, _NOT_YET = "Yes, it is all eaten", "Not yet, back to the stove"
-_MINE = "my own portion, for later"
+_MINE = "my own portion: the others eat now"
 _LANES_FROM = 22  # rows
 _TICK_S = 5  # the timeline is in whole minutes
 
@@ -205,9 +205,11 @@ class CookScreen(Screen[bool]):
         if not may.most and not may.mine:
             self._ask_if_cooked(may.why_not)
             return
-        words: dict[str, float] = {"none: it is all eaten": 0}
+        people = self._dinner.people
+        all_of_it = f"all {people} portions are" if people > 1 else "all of it is"
+        words: dict[str, float] = {f"nothing: {all_of_it} eaten now": 0}
         words |= {_boxes_words(n, may.most, self._dinner): n for n in range(1, may.most + 1)}
-        words |= {"half of it": HALF} if may.halves else {}
+        words |= {"half of it: the other half is eaten now": HALF} if may.halves else {}
         words |= {_MINE: 1} if may.mine else {}
 
         def picked(answer: str | None) -> None:
@@ -216,7 +218,7 @@ class CookScreen(Screen[bool]):
             elif answer is not None:
                 self._cooked(words[answer])
 
-        self.app.push_screen(Choice("What goes into boxes?", list(words)), picked)
+        self.app.push_screen(Choice("What goes into boxes, for another day?", list(words)), picked)
 
     def _ask_if_cooked(self, why_not_boxed: str) -> None:
         """Where no box is asked for: the next Enter answers this, and does not go on in the larder unseen."""
@@ -224,23 +226,23 @@ class CookScreen(Screen[bool]):
 
         def picked(answer: str | None) -> None:
             if answer == _EATEN:
-                self._cooked(0, f"; nothing to box, {why_not_boxed}")
+                self._cooked(0, why_not_boxed)
 
         question = f"Is it cooked? Then it leaves the larder and is logged. Nothing is boxed: {why_not_boxed}."
         self.app.push_screen(Choice(question, [_EATEN, _NOT_YET]), picked)
 
     @told
-    def _cooked(self, boxes: float, besides: str = "", of: "Dinner | None" = None) -> None:
+    def _cooked(self, boxes: float, why_not_boxed: str = "", of: "Dinner | None" = None) -> None:
         from calmlarder.household.cooking import cook, cook_asked
+        from calmlarder.render.cooked_text import cooked_text
 
         book = cook_asked if self._is_asked else cook
         done = book(self._kitchen, of or self._dinner, self._weighed, boxes, self._kitchen.now())
         if boxes and done.boxed is None:
             self.notify(f"not boxed: {done.about_boxes}", severity="warning", timeout=10, markup=False)
-        ate = done.by_person if self._dinner.portions else done.eaten
-        logged = " and logged" if ate else "; nothing is logged until the box is eaten" if done.boxed else ""
-        words = f"cooked: {self._dinner.title}, taken out of the larder{logged}{besides} (Ctrl+Z undoes all of it)"
-        LarderScreen.say(self.app.screen_stack, words)
+        done = done._replace(about_boxes=why_not_boxed or done.about_boxes)
+        words = cooked_text(done, self._kitchen.manner)
+        LarderScreen.say(self.app.screen_stack, f"{words} (Ctrl+Z undoes all of it)")
         self._gone(True)
 
     def action_leave(self) -> None:
@@ -260,10 +262,15 @@ class CookScreen(Screen[bool]):
 
 
 def _boxes_words(boxes: int, most: int, dinner: "Dinner") -> str:
-    """So many portions, as they are offered for boxes."""
+    """So many portions, as they are offered for boxes, and what is eaten then."""
     if dinner.portions:
-        return "the guest's portion" if most == 1 else f"{boxes} of the {most} guests' portions"
-    return "all of it" if dinner.people == 1 else f"{boxes} of {dinner.people} portions"
+        which = "the guest's portion" if most == 1 else f"{boxes} of the {most} guests' portions"
+        return f"{which}: the rest is eaten now"
+    left = dinner.people - boxes
+    if not left:
+        which = "all of it" if boxes == 1 else f"all {boxes} portions"
+        return f"{which}: nothing is eaten now, and nothing logged"
+    return f"{boxes} of {dinner.people} portions: {left} {'are' if left > 1 else 'is'} eaten now"
 
 
 def _over(grams: float) -> str:
