@@ -87,6 +87,26 @@ def test_a_reason_for_a_skipped_day_is_read_for_red_flags(home: Home, why: str, 
     assert (home.json(DAY, "challenge", "today")["challenge"] is None) == stops
 
 
+@pytest.mark.parametrize("command", [("challenge", "score"), ("feel",)])
+def test_a_sign_of_a_day_before_the_start_stops_what_goes_on_now(home: Home, command: tuple[str, ...]) -> None:
+    """Noted late: what counts is when somebody hears of it."""
+    day = DAY + timedelta(days=5)
+    home.json(day, "challenge", "start", "gos", "--yes", "none")
+    home.json(day, *command, "4", "0", "0", "0", "--when", f"{DAY}T20:00", "--note", "blood in my stool")
+    assert home.json(day, "challenge", "today")["challenge"] is None
+
+
+def test_a_sign_among_what_was_eaten_stops_what_goes_on(home: Home) -> None:
+    """The answer says that no challenge goes on: so none does."""
+    home.json(DAY, "challenge", "start", "gos", "--yes", "none")
+    assert "No challenge goes on" in home.told(DAY, "ate", "blood in my stool", status=2)
+    assert home.json(DAY, "challenge", "today")["challenge"] is None
+    home.json(DAY, "challenge", "start", "gos", "--yes", "seen")
+    home.told(DAY, "ate", "no blood", status=2)
+    home.json(DAY, "ate", "100 g blood orange")
+    assert home.json(DAY, "challenge", "today")["challenge"] == "gos"
+
+
 def test_a_reason_to_stop_is_read_for_red_flags(home: Home) -> None:
     home.json(DAY, "challenge", "start", "gos", "--yes", "none")
     assert "see a doctor" in home.told(DAY, "challenge", "stop", "--why", "fever since monday")

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from calmlarder.commands.given.log import Ate, Eaten
 from calmlarder.commands.inputs import household_of, lines_typed, person
 from calmlarder.commands.moment import moment_of, past_moment_of
+from calmlarder.household.challenge_stopped_by_sign import stop_for_sign
 from calmlarder.household.diary import box_entry, entries_of, log, logged
 from calmlarder.household.household import Household
 from calmlarder.household.larder import clear
@@ -20,14 +21,16 @@ from calmlarder.render.signs_text import see_a_doctor
 def ate(options: Ate) -> int:
     """Log one line. Raises CannotGoOn when it may mean several foods, or none."""
     at, who, text = past_moment_of(options), person(options.who, "--who"), ", ".join(lines_typed(options.text))
-    with household_of(options) as household, household.store.transaction():
-        box, over = box_entry(household, text, at, who), ""
-        if box is None:
-            lots = _read(household, text)
-            entries, over = entries_of(household, lots, at, who), over_after(household, lots, at, who)
-        else:
-            entries = (box,)
-        kept = log(household, entries)
+    with household_of(options) as household:
+        _answer_signs(household, text, who)
+        with household.store.transaction():
+            box, over = box_entry(household, text, at, who), ""
+            if box is None:
+                lots = _read(household, text)
+                entries, over = entries_of(household, lots, at, who), over_after(household, lots, at, who)
+            else:
+                entries = (box,)
+            kept = log(household, entries)
     if options.json:
         shown = [eaten_object(one.id, one.eaten) for one in kept]
         print(json.dumps({"eaten": shown}, ensure_ascii=False, indent=2))
@@ -56,12 +59,18 @@ def eaten(options: Eaten) -> int:
     return 0
 
 
+def _answer_signs(household: Household, text: str, who: str) -> None:
+    """A warning sign that was written to the wrong command is heard all the same. Raises CannotGoOn with the answer."""
+    flags = red_flags(text)
+    if not flags or not clear(household.read_all([text], "LINE"), "LINE")[1]:
+        return
+    stop_for_sign(household, who)
+    remedy = f"{see_a_doctor(flags)} To note how you feel: `calmlarder feel`"
+    raise CannotGoOn([Problem(where="LINE", what="that is no food", remedy=remedy)])
+
+
 def _read(household: Household, text: str) -> Sequence[Lot]:
     lots, problems = clear(household.read_all([text], "LINE"), "LINE")
-    flags = red_flags(text) if problems else ()
-    if flags:  # a warning sign that was written to the wrong command
-        remedy = f"{see_a_doctor(flags)} To note how you feel: `calmlarder feel`"
-        raise CannotGoOn([Problem(where="LINE", what="that is no food", remedy=remedy)])
     if problems or not lots:
         raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])
     return lots

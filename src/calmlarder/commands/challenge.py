@@ -153,7 +153,7 @@ def stop(options: given.Because) -> int:
     with household_of(options) as household:
         if _answers_first(options, why, going_on.is_challenged(household, who), "nothing to stop"):
             return 2
-        course = challenges.stop(household, who, past_moment_of(options), why)
+        course = challenges.stop(household, who, why)
     name, flags = name_of(course.challenge), red_flags(course.why_stopped)
     words = f"The challenge of {name} is stopped. Nothing is concluded from it"
     words = f"{words}.\n{see_a_doctor(flags)}" if flags else f"{words}, and you may begin again.\n{CARE}"

@@ -52,7 +52,7 @@ def begin(household: Household, who: str, challenge: Challenge, yes: Collection[
     person = person_of(household, who)
     barred = bars(yes, told_of(household, person), person.age)
     if barred:  # before any other hindrance: whoever should see a doctor hears that
-        stopped = _stopped_by(household, who, barred, options.at)
+        stopped = _stopped_by(household, who, barred)
         return Begun(today(household, who), barred, stopped)
     _may_begin(household, person, challenge)
     clock = clock_of(household, person)
@@ -80,13 +80,13 @@ def begin(household: Household, who: str, challenge: Challenge, yes: Collection[
     return before._replace(today=today(household, who))
 
 
-def _stopped_by(household: Household, who: str, barred: Sequence[Bar], at: datetime) -> Course | None:
+def _stopped_by(household: Household, who: str, barred: Sequence[Bar]) -> Course | None:
     """The challenge that went on, where an answer of now, or an age, ends it; a note did so when it was written."""
     going = [one for one in courses(household, who) if one.is_open]
     if not going or not any(one.keys or one.years is not None for one in barred):
         return None
     why = RED_FLAG if any(one.whom == "doctor" and one.keys for one in barred) else DIETITIAN_FIRST
-    stop_course(household, going[-1], at, why)
+    stop_course(household, going[-1], why)
     return going[-1]
 
 

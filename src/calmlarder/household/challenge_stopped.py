@@ -1,23 +1,24 @@
 """A challenge that ends before it has told something, and the elimination that then goes on as if none had begun."""
 
 from collections.abc import Sequence
-from datetime import datetime
 
-from calmlarder.household.going_on import courses
+from calmlarder.household.going_on import courses, events_until_today
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
 from calmlarder.reintroduction.events import Course, Event
 from calmlarder.store.logs import keep_events
 
 
-def stop_course(household: Household, course: Course, at: datetime, why: str) -> None:
+def stop_course(household: Household, course: Course, why: str) -> None:
     """End a challenge that goes on, as one action."""
-    event = stop_event(course, at, why)
+    event = stop_event(household, course, why)
     keep_course_events(household, course.who, [event], f"stop the challenge of {course.challenge}")
 
 
-def stop_event(course: Course, at: datetime, why: str) -> Event:
-    """Its end, before it has told anything."""
+def stop_event(household: Household, course: Course, why: str) -> Event:
+    """Its end, before it has told anything: now, whatever hour a note tells of, and after all that was kept of it."""
+    known = [one.at for one in events_until_today(household) if one.who == course.who]
+    at = max([household.now(), *known])
     return Event(at=at, who=course.who, kind="stop", challenge=course.challenge, why=why)
 
 

@@ -170,7 +170,7 @@ def score(household: Household, felt: Felt, left_out: Sequence[LeftOut] = (), ha
         also: list[LeftOut] = ["another limit passed"] if passed else []
         new = _events_of_day(before, felt, [*also, *left_out], has_eaten)
         if flags:
-            new.append(stopped_by_sign(course, felt.at))
+            new.append(stopped_by_sign(household, course))
     with household.store.as_one(f"gut {felt.score}"):
         kept = feel(household, felt)
         keep_course_events(household, felt.who, new, f"gut {felt.score}")
@@ -210,14 +210,14 @@ def skip(household: Household, who: str, at: datetime, why: str) -> Skipped:
     course, flags = _going(household, who), red_flags(why)
     new = [Event(at=at, who=who, kind="skip", challenge=course.challenge, why=why)]
     if flags:
-        new.append(stopped_by_sign(course, at))
+        new.append(stopped_by_sign(household, course))
     keep_course_events(household, who, new, "skip a day")
     return Skipped(today(household, who), flags)
 
 
-def stop(household: Household, who: str, at: datetime, why: str) -> Course:
+def stop(household: Household, who: str, why: str) -> Course:
     """End the challenge before its end: nothing is concluded of it. Raises CannotGoOn where none goes on."""
-    stop_course(household, _going(household, who), at, why)
+    stop_course(household, _going(household, who), why)
     return courses(household, who)[-1]
 
 

@@ -3,18 +3,21 @@
 from datetime import datetime, time
 
 from calmlarder.household.household import Household
-from calmlarder.reintroduction.events import Course, courses_of
+from calmlarder.reintroduction.events import Course, Event, courses_of
 from calmlarder.store.logs import events
 
 
 def courses(household: Household, who: str) -> tuple[Course, ...]:
     """Somebody's challenges up to today, oldest first."""
-    if not household.is_kept:
-        return ()
-    until = datetime.combine(household.today, time.max)
-    return courses_of((one for one in events(household.store) if one.at <= until), who)
+    return courses_of(events_until_today(household), who) if household.is_kept else ()
 
 
 def is_challenged(household: Household, who: str) -> bool:
     """Whether a challenge of somebody goes on."""
     return any(one.is_open for one in courses(household, who))
+
+
+def events_until_today(household: Household) -> list[Event]:
+    """What was kept of challenges, up to today; of anybody."""
+    until = datetime.combine(household.today, time.max)
+    return [one for one in events(household.store) if one.at <= until]

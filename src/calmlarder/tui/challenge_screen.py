@@ -267,7 +267,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         @told
         def sure(_: ChallengeScreen, answer: str | None) -> None:
             if answer == _STOP:
-                challenges.stop(self._kitchen, ME, self._kitchen.now(), "")
+                challenges.stop(self._kitchen, ME, "")
                 self._show()
 
         self.app.push_screen(Choice("Stop the challenge?", [_GO_ON, _STOP]), lambda answer: sure(self, answer))
