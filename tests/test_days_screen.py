@@ -10,12 +10,13 @@ from textual.widgets import Input, Static
 from calmlarder.store.logs import ended, may_count
 from calmlarder.store.store import Store
 from calmlarder.tui.app import LarderApp
-from calmlarder.tui.choice import Choice
+from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.days_screen import DaysScreen
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.larder_log import gut_of, log_line
 from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.page import Page
 from calmlarder.tui.widgets.item_list import ItemList
 from programs import SIZES, TODAY, type_line
 
@@ -281,3 +282,41 @@ def test_waste_is_found_among_all_keys_and_opens_days_there(play: Callable[..., 
         assert app.screen.query_one("#thrown").region.overlaps(scroll.region)
 
     play(act, (60, 20))
+
+
+@pytest.mark.parametrize(
+    ("text", "rest"),
+    [
+        ("gut 3", "3"), ("Gut: 4 cramps", "4 cramps"), ("my gut is 2 0 1 0", "2 0 1 0"), ("gut 10, bad", "10, bad"),
+        ("gutted mackerel", None), ("2 gutted trout", None),
+    ],
+)  # fmt: skip
+def test_the_gut_by_its_own_name(text: str, rest: str | None) -> None:
+    found = log_line(text)
+    assert (found and (found.word, found.rest)) == (rest and ("feel", rest))
+
+
+def test_days_has_a_key_for_the_gut(play: Callable[..., None], home: Path) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "gut 2 all calm")
+        assert "logged: gut 2 of 10, all calm" in str(app.screen.query_one("#meaning", Static).content)
+        await pilot.press("ctrl+l")
+        await pilot.pause()
+        days = app.screen
+        assert isinstance(days, DaysScreen)
+        assert "Gut today" in "".join(str(key.render()) for key in days.query("FooterKey"))
+        await pilot.press("g", *"12", "enter")  # no number of the scale
+        await pilot.pause()
+        assert isinstance(app.screen, Ask)
+        await pilot.press("backspace", "backspace", *"7", "space", *"cramps", "enter")
+        await pilot.pause()
+        assert app.screen is days
+        assert "gut 7" in days.content
+        assert "cramps" in days.content
+        await pilot.press("g", *"5", "space", *"blood", "space", *"in", "space", *"stool", "enter")
+        await pilot.pause()
+        assert isinstance(app.screen, Page)  # a warning sign is answered here, too
+
+    play(act)
+    with Store.at(home) as store:
+        assert [one.content["score"] for one in store.logged("felt")] == [2, 7, 5]

@@ -23,6 +23,7 @@ from calmlarder.render.days_text import CAUTION, ROW_WORDS, together_words
 from calmlarder.render.waste_text import advice_words
 from calmlarder.tables.vocabulary import GROUPS, Group
 from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets import chart
 from calmlarder.tui.widgets.amounts import FigureRow, FigureRows
@@ -33,11 +34,12 @@ _SPANS = (7, 14, 28, 56, 84, 182, 365)
 _SHOWN_FIRST: tuple[Group, ...] = ("total", *(group for group in GROUPS if group != "total"))
 _MOST_FOODS, _MOST_NOTES = 10, 12
 _READABLE = 96  # columns of a sentence
+_HOW_FELT = "How does the gut feel? 0 calm to 10 the worst you know, and a note if you like: 3 a bit tight"
 _NUTRIENTS = {"protein_g": ("protein", "g"), "fibre_g": ("fibre", "g"), "calcium_mg": ("calcium", "mg"),
               "iron_mg": ("iron", "mg")}  # fmt: skip
 _NOTHING = (
-    "Nothing is logged yet. In the larder's line: ate 200 ml orange juice, plate 170 g tofu, 75 g broccoli, or "
-    "feel 3 a bit tight. A dinner that was cooked is logged by itself."
+    "Nothing is logged yet. g says how the gut feels. In the larder's line: ate 200 ml orange juice, plate 170 g "
+    "tofu, 75 g broccoli, or gut 3 a bit tight. A dinner that was cooked is logged by itself."
 )
 
 
@@ -45,6 +47,7 @@ class DaysScreen(TurnsWithDay[None]):
     """One page to scroll; the arrows choose the group that is drawn."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("g", "gut", "Gut today", tooltip="How the gut feels: a number, 0 calm to 10"),
         Binding("right", "group(1)", "Next group"),
         Binding("left", "group(-1)", "Group before", show=False),
         Binding("plus,equals_sign", "span(1)", "More days"),
@@ -185,6 +188,28 @@ class DaysScreen(TurnsWithDay[None]):
     def draw_new_day(self) -> None:
         """Another day is the last one."""
         self._show()
+
+    def action_gut(self) -> None:
+        """How the gut feels now, in the words that the larder's line takes."""
+        from calmlarder.tui.choice import Ask
+        from calmlarder.tui.larder_log import LogLine, gut_meaning, meant
+        from calmlarder.tui.page import Page
+
+        def problem(text: str) -> str:
+            return "" if meant(LogLine("feel", text), self._kitchen).keep is not None else gut_meaning(text)
+
+        @told
+        def said(_: DaysScreen, text: str | None) -> None:
+            found = None if text is None else meant(LogLine("feel", text), self._kitchen)
+            if found is None or found.keep is None:
+                return
+            found.keep()
+            self.notify(f"logged: {found.words} (e corrects it)", markup=False)
+            self._show()
+            if found.answer:
+                self.app.push_screen(Page(found.answer))
+
+        self.app.push_screen(Ask(_HOW_FELT, problem=problem), lambda text: said(self, text))
 
     def action_group(self, by: int) -> None:
         """Another group, round at the end."""

@@ -24,6 +24,10 @@ from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.page import UNWRAPPED
 
 _BEGINS = re.compile(r"(ate|feel|plate)\s+(\S.*)?", re.IGNORECASE | re.DOTALL)
+# As people say it: `gut 3`, `my gut is 2 0 1 0`, `gut: 4 cramps`.
+_GUT = re.compile(
+    r"(?:my\s+)?gut(?:\s+(?:is|was|feels|felt|score|at))*(?:\s*[:=]\s*|\s+)(\d.*)", re.IGNORECASE | re.DOTALL
+)
 _FOUR = re.compile(r"(\d{1,2})\s+(\d{1,2})\s+(\d{1,2})\s+(\d{1,2})(?:[\s,:;]+(.*))?", re.DOTALL)
 _SCORE = re.compile(r"(\d{1,2})(?:[\s,:;]+(.*))?", re.DOTALL)
 
@@ -37,6 +41,9 @@ class LogLine(NamedTuple):
 
 def log_line(text: str) -> LogLine | None:
     """The parts of a line for a log; None for any other."""
+    gut = _GUT.fullmatch(text.strip())
+    if gut is not None:
+        return LogLine("feel", gut[1].strip())
     found = _BEGINS.fullmatch(text.lstrip())
     return LogLine(found[1].lower(), (found[2] or "").strip()) if found else None
 
