@@ -66,6 +66,36 @@ def test_a_child_is_never_started(home: Home) -> None:
     assert bar["see"] == "dietitian"
 
 
+@pytest.mark.parametrize(
+    ("challenge", "said", "why"),
+    [
+        ("lactose", ("--avoid", "milk"), "what you avoid now"),
+        ("lactose", ("--diet", "vegan"), "what you avoid now"),
+        ("wheat", ("--avoid", "gluten"), "what you avoid now"),
+        ("gos", ("--never", "boiled chickpeas"), "what you avoid now"),
+        ("gos", ("--age", "14"), "dietitian or doctor goes first"),
+    ],
+)
+def test_what_is_said_of_somebody_meanwhile_stops_the_dose(
+    home: Home, challenge: str, said: tuple[str, ...], why: str
+) -> None:
+    """Never an allergen of theirs, never a child: also where that is said after the start."""
+    day = home.until_the_dose(challenge)
+    for line in (*LARDER.splitlines(), "milk 1l", "pasta 500g", "boiled chickpeas 400g"):
+        home.json(day, "larder", "add", line)
+    home.json(day, "people", "set", "me", *said)
+    assert not [one for one in home.json(day, "tonight")["dinners"] if one.get("doses")]
+    assert home.json(day, "challenge", "today")["challenge"] is None
+    assert why in home.told(day, "challenge", "today")
+    assert why in home.told(day, "challenge", "status")
+
+
+def test_another_allergen_stops_nothing(home: Home) -> None:
+    day = home.until_the_dose("lactose")
+    home.json(day, "people", "set", "me", "--avoid", "fish", "--age", "40")
+    assert home.json(day, "challenge", "today")["what"] == "dose"
+
+
 def test_a_note_of_blood_holds_back_until_a_doctor_was_seen(home: Home) -> None:
     home.json(DAY, "feel", "2", "--note", "some blood in my stool")
     found = home.json(DAY + timedelta(days=9), "challenge", "start", "gos", "--yes", "none", status=3)

@@ -9,10 +9,10 @@ from calmlarder.household.challenge_stopped import stop_course
 from calmlarder.household.challenges import Today, today
 from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
+from calmlarder.household.may_challenge import may_eat
 from calmlarder.household.people import change, person_of
 from calmlarder.household.person import Person
 from calmlarder.household.warning_signs import is_light, told_of
-from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.clock import Early, why_early
 from calmlarder.reintroduction.entry_questions import DIETITIAN_FIRST, Bar, bars, has_one_worry
@@ -138,17 +138,13 @@ def _why_not(food: Food, challenge: Challenge, tables: Tables) -> str:
     return "too little of the group, too much of others, not eaten by itself, or something to mind"
 
 
-def _may_eat(person: Person, food: Food) -> bool:
-    return suits_diet(food, person.diet) and not allergens_met(food, person.avoid) and food.id not in person.never
-
-
 def _food(household: Household, person: Person, challenge: Challenge, food: Food | None) -> ChallengeFood:
     tables = household.plain_tables
     fit = foods_for(challenge, tables, person.diet, person.avoid, person.never)
     if food is not None:
         found = challenge_food(food, challenge, tables)
         what = ""
-        if not _may_eat(person, food):
+        if not may_eat(person, food):
             what = f"{food.name} is among what you avoid, and that is never tried here"
         elif found is None:
             what = f"{food.name} does not suit: {_why_not(food, challenge, tables)}"

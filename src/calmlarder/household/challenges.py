@@ -10,6 +10,7 @@ from calmlarder.household.challenge_stopped_by_sign import stopped_by_sign
 from calmlarder.household.diary import feel
 from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
+from calmlarder.household.may_challenge import why_no_more
 from calmlarder.household.other_limits_passed import others_passed
 from calmlarder.household.people import change, person_of, with_limit
 from calmlarder.household.person import Person
@@ -19,6 +20,7 @@ from calmlarder.intake.own_profile import BASE
 from calmlarder.intake.profile import OWN
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.course import Standing, days_ahead, standing
+from calmlarder.reintroduction.entry_questions import SAID_LATER
 from calmlarder.reintroduction.events import Course, Event, LeftOut
 from calmlarder.reintroduction.foods import ChallengeFood, foods_for, grams_for
 from calmlarder.reintroduction.ladders import Challenge, group_of
@@ -40,8 +42,8 @@ _CLASSES: dict[Challenge, tuple[CutoffClass, ...]] = {
 class Today(NamedTuple):
     """What a day asks of one person: `grams` of `food` hold the dose, where one is due; None without a challenge.
 
-    `last` is the challenge before, where none goes on and that one ended within a week or for a red flag; `unsettled`
-    are the scores since, where they are not calm days after it.
+    `last` is the challenge before, where none goes on and that one ended within a week, or for what was told;
+    `unsettled` are the scores since, where they are not calm days after it.
     """
 
     who: Person
@@ -83,9 +85,13 @@ def scores(household: Household, who: str) -> dict[date, int]:
 
 
 def today(household: Household, who: str) -> Today:
-    """What today asks for; a challenge that has come to its end is concluded first."""
+    """What today asks for; a challenge that has come to its end is concluded first, one that may not go on stopped."""
     person = person_of(household, who)
     found, by_day = courses(household, who), scores(household, who)
+    why = why_no_more(person, found[-1], household.plain_tables) if found and found[-1].is_open else ""
+    if why and standing(found[-1], by_day, household.today).what != "finished":
+        stop_course(household, found[-1], why)
+        person, found = person_of(household, who), courses(household, who)
     if not found or not found[-1].is_open:
         last = _just_ended(found, by_day, household.today)
         return Today(
@@ -110,7 +116,8 @@ def _just_ended(found: Sequence[Course], by_day: dict[date, int], today: date) -
         return None
     last = found[-1]
     is_new = last.concluded is not None and today - last.concluded <= timedelta(days=_SETTLES_DAYS)
-    return (last, standing(last, by_day, today)) if is_new or last.why_stopped == RED_FLAG else None
+    is_told = is_new or last.why_stopped in {RED_FLAG, *SAID_LATER}
+    return (last, standing(last, by_day, today)) if is_told else None
 
 
 def _unsettled(last: tuple[Course, Standing] | None, by_day: dict[date, int], today: date) -> tuple[int, ...]:

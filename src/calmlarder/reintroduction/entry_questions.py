@@ -70,6 +70,12 @@ def said_yes(text: str) -> bool | None:
     return False if words in _NO else None
 
 
+# Why a challenge was stopped by what was said of somebody meanwhile.
+AVOIDED = "its food is among what you avoid now, and that is never tried here; another food or another group may be"
+UNDER_AGE = "it is noted now that this is for somebody under 18, for whom a children's dietitian or doctor goes first"
+SAID_LATER = frozenset({AVOIDED, UNDER_AGE})
+
+
 class Told(NamedTuple):
     """A warning sign that somebody noted: when, which, and in which words."""
 

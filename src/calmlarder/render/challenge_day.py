@@ -5,6 +5,7 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from calmlarder.reintroduction.course import Standing, is_unsettled
+from calmlarder.reintroduction.entry_questions import SAID_LATER
 from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import ladder_of
 from calmlarder.reintroduction.red_flags import RED_FLAG
@@ -107,7 +108,7 @@ def _after(today: "Today") -> str:
     lines = [NONE_GOES_ON]
     if today.last is not None:
         course, stands = today.last
-        if course.why_stopped == RED_FLAG:
+        if course.why_stopped in {RED_FLAG, *SAID_LATER}:
             lines.append(f"{stopped_words(course)}.")
         elif stands.ended in REACTED:
             lines.append(f"That of {name_of(course.challenge)} ended with a reaction. {_settles(today)}")
