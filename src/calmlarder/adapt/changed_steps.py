@@ -14,7 +14,7 @@ from calmlarder.adapt.called import called_by_lines, is_another_one, single_word
 from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.collective import ALL_OF_THEM, collective_names
 from calmlarder.adapt.dropped import steps_without_others
-from calmlarder.adapt.in_words import A_MIXTURE, MADE_WITH_IT, Around, short_name, written_in
+from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import spans_in, with_last_words
 from calmlarder.adapt.step_heat import (
@@ -46,6 +46,7 @@ from calmlarder.adapt.step_notes import (
 from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_shares import in_one_line, own_amounts, twice
 from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
+from calmlarder.adapt.step_times import in_their_own_time
 from calmlarder.adapt.things_now import (
     LEFT_OUT,
     Told,
@@ -126,6 +127,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             named.setdefault(food, []).append(number)
             texts.setdefault(food, []).append(step)
     marked = without_soaked_mushrooms(steps, marked, parts, adapted, tables)
+    marked = [in_their_own_time(text, told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     notes = _notes(steps, parts, adapted, told, (named, texts))
     if len(marked) < len(steps):
@@ -204,6 +206,9 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
             if foods and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
                 text += f"{step[done:start]}{short_name(now)}"
+                done = end
+            elif foods and A_PASTE.match(step, end) and " and " not in now and not is_oil(foods[0], told):
+                text += f"{step[done:start]}{short_name(now).removesuffix('s')}"  # `the leek green paste`
                 done = end
             continue
         how = ""

@@ -30,9 +30,11 @@ _MAY_FOLLOW = re.compile(
 )
 # A thing that was made with it, told of already: its words may stay.
 MADE_WITH_IT = re.compile(
-    r"\s+(?:water|mixture|mix|sauce|liquid|juices?|filling|dough|batter|pan|marinade)\b", re.IGNORECASE
+    r"\s+(?:water|mixture|mix|sauce|liquid|juices?|filling|dough|batter|pan|marinade|cream|paste|pur[eé]e|pulp)\b",
+    re.IGNORECASE,
 )
 A_MIXTURE = re.compile(r"\s+(?:mixture|mix|filling)\b", re.IGNORECASE)
+A_PASTE = re.compile(r"\s+(?:paste|pur[eé]e)\b", re.IGNORECASE)
 _SHARE = re.compile(
     r"(?:\b(?:\d{1,2}|one|two|three|four|five|six|half|(?:a|one) third|two thirds|(?:a|three) quarters?)(?: of)? "
     r"(?:the|your) |\b(?:\d{1,2}|one|two|three|four) (?:of the )?(?:tins?|cans?|jars?|packets?) of (?:the )?"

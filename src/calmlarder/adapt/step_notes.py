@@ -26,7 +26,7 @@ _SIMMERS = re.compile(r"\b(?:simmer|boil|cook|stew)\w*", re.IGNORECASE)
 _AN_EGG_MORE = "want an egg more"
 _BINDS = re.compile(r"\b(?:batter|dough|knead\w*)\b", re.IGNORECASE)
 _AT_THE_END = re.compile(r"^stir it in at the end", re.IGNORECASE)
-_USES = re.compile(r"\b(?:soak|blend|mash|batter|scramble)", re.IGNORECASE)
+_USES = re.compile(r"\b(?:soak|blend|mash|batter|scramble|toast)", re.IGNORECASE)
 _EATEN_WHOLE = frozenset({"nut", "fruit", "dried-fruit", "tofu"})
 # Of which less means less to cook in: it is made up with water. Common practice, no source.
 _WET = frozenset({"milk", "plant-drink", "stock", "juice", "cream", "tomato"})
@@ -93,7 +93,7 @@ def _is_elsewhere(how: str, steps: str, everywhere: str) -> bool:
     if OVEN_TIME.search(how):
         return not baked or fried
     if _SOFTENED.search(how):
-        return bool(steps) and not fried
+        return bool(steps)  # where it is fried the step says so, in its own minutes
     methods = _METHODS.match(how)
     if methods and steps:
         return not any(

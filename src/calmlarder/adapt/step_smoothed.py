@@ -88,6 +88,21 @@ _SOLD_AS = re.compile(r"^(?:canned|cooked|boiled|dry) ")
 _A_TIME = re.compile(r"(?<!last )\b\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?|hrs?)\b", re.IGNORECASE)
 # `[potatoes about 18 minutes, not 8] … for 8 minutes`
 _OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
+_MASHED_NOT = re.compile(
+    r"(?: and|,) (?:\d+ g of the |the )?(?P<name>[\w -]+?) \[stir (?P=name) in whole, mash the rest\]", re.IGNORECASE
+)
+# Bread that is rubbed with a cut clove is brushed with its oil.
+_RUBBED = re.compile(
+    r"\b(?P<rub>rub)(?P<how>bed|bing|s)? (?P<what>[^.;\[]{3,60}?) (?:all over )?with (?:the |a )?"
+    r"(?:halved |cut |peeled |whole )?garlic-infused oil(?: \[[^\]]*\])?",
+    re.IGNORECASE,
+)
+_BRUSHED = {"": "brush", "bed": "brushed", "bing": "brushing", "s": "brushes"}
+_CRUSHED_WITH = re.compile(
+    r"\b(?P<take>take) the garlic-infused oil(?: \[[^\]]*\])? and (?:the )?"
+    r"(?P<what>ginger|chill?i(?:es)?)(?: together)?",
+    re.IGNORECASE,
+)
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 
 
@@ -102,7 +117,11 @@ def oil_only_later(steps: Sequence[str]) -> list[str]:
 
 def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     """A changed step as one reads it; `others_between` says whether a text names what does turn golden."""
-    step = _TWICE.sub(_once, step)
+    step = _TWICE.sub(_once, _MASHED_NOT.sub(lambda one: _mashed(one, step), step))
+    step = _RUBBED.sub(_brushed, step)
+    step = _CRUSHED_WITH.sub(
+        lambda one: f"{'C' if one['take'][0] == 'T' else 'c'}rush the {one['what']} into the garlic-infused oil", step
+    )
     step = _only_soft(step, others_between)
     step = _IN_HALVES.sub(lambda one: f"{one['name'] or one['now']} halves", step)
     if (fished := _FISHED_OUT.search(step)) is not None:
@@ -112,6 +131,18 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(_without_skins, step)
     return _last_things_last(_one_late(_with_its_time(_without_bite(step))))
+
+
+def _mashed(found: re.Match[str], step: str) -> str:
+    """Nothing of what goes in at the end of the step anyhow."""
+    late = re.search(rf"{re.escape(found['name'])}[^.;]{{0,40}}at the end", step, re.IGNORECASE)
+    return "" if late else found[0]
+
+
+def _brushed(found: re.Match[str]) -> str:
+    verb = _BRUSHED[(found["how"] or "").lower()]
+    verb = verb.capitalize() if found["rub"][0].isupper() else verb
+    return f"{verb} {found['what']} with a little of the garlic-infused oil"
 
 
 def _with_its_time(step: str) -> str:

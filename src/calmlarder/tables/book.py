@@ -24,6 +24,7 @@ from calmlarder.tables.rows import (
     Source,
     Swap,
 )
+from calmlarder.tables.step_rows import StandInStep
 from calmlarder.tables.sums import FiguresBy, Sums
 from calmlarder.tables.tongue_rows import NameElsewhere, WordElsewhere
 from calmlarder.tables.vocabulary import COMPONENTS, Component
@@ -53,6 +54,7 @@ class Tables(BaseModel):
     cautions: Sequence[Caution] = ()
     parts: Sequence[MixtureRow] = ()
     made_from: Sequence[MadeFrom] = ()
+    steps: Sequence[StandInStep] = ()
     names_elsewhere: Sequence[NameElsewhere] = ()
     words_elsewhere: Sequence[WordElsewhere] = ()
     mixtures: Mapping[str, Mixture] = Field(default_factory=dict)
@@ -159,6 +161,18 @@ class Tables(BaseModel):
     def swaps_of(self, food_id: str) -> tuple[Swap, ...]:
         """Rows that say what can stand in for a food, in file order."""
         return self._swaps_by_food.get(food_id, ())
+
+    def step_of(self, food: Food, to: Food, work: str) -> StandInStep | None:
+        """How a step that does this work to a food is done with what takes its place; a row of the food goes first."""
+        for before in (food.id, f"kind:{food.kind}"):
+            for after in (to.id, f"kind:{to.kind}"):
+                if (found := self._steps_by.get((before, after, work))) is not None:
+                    return found
+        return None
+
+    @cached_property
+    def _steps_by(self) -> Mapping[tuple[str, str, str], StandInStep]:
+        return MappingProxyType({(row.from_food, row.to, row.work): row for row in self.steps})
 
     @cached_property
     def _swaps_by_food(self) -> Mapping[str, tuple[Swap, ...]]:

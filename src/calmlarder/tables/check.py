@@ -116,6 +116,11 @@ def _references(lines: Lines) -> Iterator[Problem]:
         yield from unknown_food(line, line.row.from_food, 1)
         yield from unknown_food(line, line.row.to, 2)
         yield from unknown_source(line, line.row.source, 9)
+    for line in lines["steps"]:
+        for column, name in ((1, line.row.from_food), (2, line.row.to)):
+            if name not in kinds:
+                yield from unknown_food(line, name, column)
+        yield from unknown_source(line, line.row.source, 6)
     for line in lines["caps"]:
         yield from unknown_source(line, line.row.source, 8)
     for line in lines["cautions"]:

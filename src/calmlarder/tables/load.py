@@ -29,6 +29,7 @@ from calmlarder.tables.rows import (
     Source,
     Swap,
 )
+from calmlarder.tables.step_rows import StandInStep
 from calmlarder.tables.tongue_rows import NameElsewhere, WordElsewhere
 
 
@@ -58,6 +59,7 @@ TABLE_FILES: Mapping[str, TableFile] = MappingProxyType(
         "conversions": TableFile(Conversion, lambda row: (row.from_food, row.to)),
         "made_from": TableFile(MadeFrom, lambda row: (row.food, row.from_food, row.how)),
         "swaps": TableFile(Swap, lambda row: (row.from_food, row.to, row.part_of, row.when)),
+        "steps": TableFile(StandInStep, lambda row: (row.from_food, row.to, row.work)),
         "caps": TableFile(Cap, lambda row: (row.profile, row.scope, row.group, row.applies_to, row.sittings)),
         "cautions": TableFile(Caution, lambda row: (row.applies_to, row.states)),
         "sources": TableFile(Source, lambda row: (row.key,)),

@@ -1,0 +1,185 @@
+"""Steps in the time of what is in the pan now: the minutes and the sign of a stand-in in the place of the old food's.
+
+What each stand-in takes stands in `steps.csv`. Where a sentence cooks other things too that stay, its minutes are
+theirs, and only what it says of the old food itself makes room.
+"""
+
+import re
+from collections.abc import Iterator, Mapping
+from typing import NamedTuple
+
+from calmlarder.adapt.in_words import short_name
+from calmlarder.adapt.names import spans_in
+from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.step_notes import bare
+from calmlarder.adapt.things_now import Told
+from calmlarder.tables.step_rows import StandInStep
+
+_FRIES = re.compile(
+    r"\b(?:fry|fried|frying|saut[eé]\w*|soften\w*|sweat\w*|brown(?:ed|ing)?|cook\w*|caramelise|caramelize|sizzl\w*)\b",
+    re.IGNORECASE,
+)
+_NOT_IN_A_PAN = re.compile(
+    r"\b(?:oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|grill\w*|simmer\w*|boil\w*|slow cooker|deep[- ]fr\w+"
+    r"|batter)\b",
+    re.IGNORECASE,
+)
+_GOES_ON = re.compile(
+    r"\s*(?:and |then |gently )?(?:fry|cook|let|stir|saut\w+|keep|continue|leave|sweat|soften)\b", re.I
+)
+_MORE_OF_IT = (
+    r"(?:,? (?:golden|brown\w*|sweet|soft\w*|translucent|sticky|jammy|tender|silky|glossy|carameli[sz]ed)"
+    r"(?: and [^.,;]*)?(?=[,.;]|$))*"
+)
+_SIGN = re.compile(
+    r"\b(?:until|till?|’til|'til) "
+    r"(?P<sign>(?:(?!,? then\b|,? and (?:add|stir|tip|pour|put|season)\b| about \d)[^.;,(\[])*)" + _MORE_OF_IT,
+    re.IGNORECASE,
+)
+_OF_THE_OLD = re.compile(
+    r"\b(?:gold\w*|brown\w*|translucent|transparent|see-through|clear|glassy|carameli\w*|released?|releas\w+|water|liquid"
+    r"|juices?|evaporat\w*|dry|sticky|jammy|sweet|colou?r\w*|opaque|shrunk\w*|charred|crisp\w*)\b",
+    re.IGNORECASE,
+)
+_TIME = re.compile(
+    r"(?:about |around |approximately |roughly )?(?<![\d.])(?P<low>\d{1,2})(?:(?: ?[-–—] ?| to | or )\d{1,2})?"
+    r"[ -]?(?P<unit>minutes?|mins?)\b(?P<more> more)?",
+    re.IGNORECASE,
+)
+_NO_BROWNING = re.compile(r" \[only (?:until soft, not golden|a minute|a minute, off the heat)\]")
+_ONCE_GOLDEN = re.compile(
+    r"^(?P<when>\s*(?:once|when|as soon as)(?: they are| it is)?) (?:soft and |lightly |nicely |just )*"
+    r"(?:golden|brown(?:ed)?|translucent|carameli[sz]ed)(?: brown)?",
+    re.IGNORECASE,
+)
+_GOES_ALONG = frozenset({
+    "oil", "butter", "spice", "herb", "salt", "acid", "allium", "paste", "sauce", "soy-sauce", "stock", "sweetener",
+})  # fmt: skip
+_KNEADS = re.compile(
+    r"(?:(?:turn|tip|put|place) [^.;]*?\b(?:out|onto|on)\b[^.;]*?,? (?:and )?)?\bknead\b[^.;]*", re.IGNORECASE
+)
+_RISES = re.compile(
+    r"\b(?:until|till) (?:it has |it is |they have |has |have )?(?:roughly |about |nearly |almost |just )?"
+    r"(?:doubled|double)\b(?: in (?:size|volume|bulk))?",
+    re.IGNORECASE,
+)
+_KNOCKS = re.compile(
+    r"(?:(?<=[.;] )|(?<=^))(?:(?:knock|punch) (?:back|down) the \w+|deflate the \w+)(?:,? (?:and|then) |, "
+    r"|[.;]\s*)(?P<next>\w)",
+    re.IGNORECASE,
+)
+
+
+class _Thing(NamedTuple):
+    """What takes a food's place, as steps call it, and how it is fried."""
+
+    name: re.Pattern[str]
+    row: StandInStep
+
+
+def in_their_own_time(step: str, told: Told) -> str:
+    """A changed step with the minutes and signs of what is fried in it now, and without the kneading of a batter."""
+    things = tuple(_fried(told))
+    if things:
+        chunks = list(_with_what_goes_on(step, things))
+        timed = [_timed(chunk, things, told) for chunk in chunks]
+        for place in range(1, len(timed)):
+            if timed[place - 1] != chunks[place - 1]:
+                timed[place] = _ONCE_GOLDEN.sub(r"\g<when> soft", timed[place])
+        step = "".join(timed)
+    return _as_dough(step, told)
+
+
+def _fried(told: Told) -> Iterator[_Thing]:
+    for food, change in told.changed.items():
+        for one, line in zip(change.to, change.lines, strict=False):
+            row = told.tables.step_of(told.tables.food_by_id[food], told.tables.food_by_id[one.food], "fried")
+            if change.change == "swap" and row is not None and one.food != food:
+                name = re.escape(short_name(bare(line)).removesuffix("s"))
+                yield _Thing(re.compile(rf"\b{name}s?\b", re.IGNORECASE), row)
+
+
+def _with_what_goes_on(step: str, things: tuple[_Thing, ...]) -> Iterator[str]:
+    """The sentences of a step, one that names a thing with the next that says how it goes on: `Fry for 10 minutes.`"""
+    start = 0
+    ends = [one.end() for one in SENTENCE_ENDS.finditer(step)]
+    for end in (*ends, len(step)):
+        named = any(one.name.search(step, start, end) for one in things)
+        if named and end in ends and _GOES_ON.match(step, end) and not _TIME.search(step, start, end):
+            continue
+        if end > start:
+            yield step[start:end]
+            start = end
+
+
+def _timed(sentence: str, things: tuple[_Thing, ...], told: Told) -> str:
+    """A sentence in the time of the slowest stand-in that it fries."""
+    found = [(one, there) for one in things if (there := one.name.search(sentence))]
+    if not found or not _FRIES.search(sentence) or _NOT_IN_A_PAN.search(sentence):
+        return sentence
+    slowest = max((one for one, _ in found), key=lambda one: one.row.minutes or 0)
+    first = min(there.start() for _, there in found)
+    signs = (one for one in _SIGN.finditer(sentence) if not _is_in_brackets(sentence, one.start()))
+    sign = next((one for one in signs if one.start() > first or _names(one["sign"], found)), None)
+    # What stands behind the time or the sign goes in later.
+    ends = [one.start() for one in (sign, _TIME.search(sentence, first)) if one is not None]
+    others = _others(sentence[: min(ends, default=len(sentence))], told)
+    said = sentence
+    if sign is not None and (
+        _OF_THE_OLD.search(sign["sign"]) or (_is_too_long(sentence, first, slowest) and not others)
+    ):
+        if not others:
+            said = f"{said[: sign.start('sign')]}{slowest.row.sign}{said[sign.end() :]}"
+        elif _names(sign["sign"], found):
+            said = f"{said[: sign.start('sign')]}they are soft{said[sign.end() :]}"
+    if others:
+        return said
+    time = _TIME.search(said, first)
+    if time is not None and _is_too_long(said, first, slowest):
+        unit = "minute" if slowest.row.minutes == 1 else "minutes"
+        about = "" if re.search(r"\bfor $", said[: time.start()]) else "about "
+        said = f"{said[: time.start()]}{about}{slowest.row.minutes} {unit}{time['more'] or ''}{said[time.end() :]}"
+    return _NO_BROWNING.sub("", said) if said != sentence else said
+
+
+def _is_too_long(sentence: str, first: int, slowest: _Thing) -> bool:
+    time = _TIME.search(sentence, first)
+    return time is not None and int(time["low"]) > (slowest.row.minutes or 0)
+
+
+def _is_in_brackets(text: str, place: int) -> bool:
+    return text.rfind("[", 0, place) > text.rfind("]", 0, place)
+
+
+def _names(sign: str, found: list[tuple[_Thing, re.Match[str]]]) -> bool:
+    return any(one.name.search(sign) for one, _ in found)
+
+
+def _others(text: str, told: Told) -> bool:
+    """Whether a text names what stays as it was and takes a time of its own."""
+    named = {food for _, _, meant in spans_in(text, told.names) for food in meant if food not in told.changed}
+    stand_ins = {one.food for change in told.changed.values() for one in change.to}
+    return any(told.tables.food_by_id[food].kind not in _GOES_ALONG for food in named - stand_ins)
+
+
+def _as_dough(step: str, told: Told) -> str:
+    """Dough of a flour that has no stretch is beaten, not kneaded, and rises less."""
+    rows: Mapping[str, StandInStep] = {
+        work: row
+        for food, change in told.changed.items()
+        for one in change.to
+        for work in ("kneaded", "risen", "knocked back")
+        if (row := told.tables.step_of(told.tables.food_by_id[food], told.tables.food_by_id[one.food], work))
+        is not None
+    }
+    if "knocked back" in rows:
+        step = _KNOCKS.sub(lambda one: one["next"].upper(), step)
+    if "risen" in rows:
+        step = _RISES.sub(f"until {rows['risen'].sign}", step)
+    if "kneaded" in rows:
+        step = _KNEADS.sub(lambda one: _with_capital(rows["kneaded"].sign, one[0]), step)
+    return step
+
+
+def _with_capital(text: str, like: str) -> str:
+    return f"{text[:1].upper()}{text[1:]}" if like[:1].isupper() else text
