@@ -13,6 +13,7 @@ from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.who_eats import WhoEats
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.pick import Pick
+from calmlarder.tui.widgets.said import Said
 from programs import settled, shown, type_line
 
 LINES = ("firm tofu 280g, use by today", "eggs x6", "cooked rice 600g, made today", "spinach 200g", "carrots 400g",
@@ -191,5 +192,25 @@ def test_letters_of_no_food_leave_nothing_out_and_undo_outlasts_a_look_at_the_la
         await pilot.pause()
         await settled(app, pilot)
         assert "without" not in asked(app)
+
+    play(act)
+
+
+def test_the_full_stop_says_which_dinner_stays(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await open_tonight(app, pilot)
+        await pilot.press("full_stop")
+        await pilot.pause()
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        assert screen._dinner is not None
+        assert str(screen.query_one(Said).content) == f"the dinner stays {screen._dinner.title}: Enter cooks it"
+        await pilot.press("plus", "full_stop")  # while it is looked for
+        await settled(app, pilot)
+        said = str(screen.query_one(Said).content)
+        assert screen._dinner is not None
+        assert said in {
+            f"the dinner stays {screen._dinner.title}: Enter cooks it", "no dinner was found yet: r looks again",
+        }  # fmt: skip
 
     play(act)

@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 from textual.pilot import Pilot
+from textual.widgets import OptionList
 
 import composed_once
 from calmlarder.household.booking import Ending, end
@@ -163,7 +164,10 @@ def test_a_plan_that_is_kept_is_there_again(play: Callable[..., None]) -> None:
         await settled(app, pilot)
         await pilot.press("p", "full_stop")
         await settled(app, pilot)
-        assert "kept: it is here again" in str(app.screen.query_one(Said).content)
+        said = str(app.screen.query_one(Said).content)
+        assert said.startswith("kept: Wed ")
+        assert all(one.title in said for one in meals(app) if "min" in one.figure)
+        assert "here again with Ctrl+N" in said
         kept.extend(meals(app))
         await pilot.press("escape")
         await pilot.pause()
@@ -346,7 +350,12 @@ def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp
         assert isinstance(app.screen, CookScreen)
         await pilot.press("c")
         await pilot.pause()
-        await pilot.press("down", "enter")  # one of the two portions into its box
+        assert isinstance(app.screen, Choice)
+        ways = app.screen.query_one(OptionList)
+        said = [str(ways.get_option_at_index(n).prompt) for n in range(ways.option_count)]
+        assert said[0] == "as planned, 1 of 2 portions: 1 is eaten now"
+        assert said[1] == "nothing: all 2 portions are eaten now"
+        await pilot.press("enter")  # the box that the plan counts on
         await pilot.pause()
         await pilot.pause()
         assert isinstance(app.screen, PlanScreen)

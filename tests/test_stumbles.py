@@ -20,7 +20,7 @@ from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_questions import PartialUse
 from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.plan_view import box_words
-from calmlarder.tui.planned_dinner import PlannedDinner
+from calmlarder.tui.planned_dinner import InPlan, PlannedDinner
 from calmlarder.tui.widgets.item_list import ItemList
 from programs import settled, shown, type_line
 
@@ -133,7 +133,7 @@ def test_a_meal_out_of_a_box_says_so_and_has_nothing_to_cook(
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         assert isinstance(app._kitchen, Household)
-        screen = PlannedDinner(app._kitchen, "packed lunch, Sat 14 Mar 12:00", dinner, wanted, "", how)
+        screen = PlannedDinner(app._kitchen, "packed lunch, Sat 14 Mar 12:00", dinner, wanted, InPlan(box=how))
         app.push_screen(screen)
         await pilot.pause()
         words = screen.query_one(DinnerView).content

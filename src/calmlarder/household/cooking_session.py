@@ -26,6 +26,7 @@ class AtStove(NamedTuple):
     began_s: float | None = None
     timers_s: dict[str, float] | None = None
     is_asked: bool = False  # it is the dinner that was asked for tonight: what was asked for ends with it
+    boxes: int = 0  # portions that a plan wants in boxes
 
 
 def remember(household: Household, at: AtStove) -> None:
@@ -39,6 +40,7 @@ def remember(household: Household, at: AtStove) -> None:
         "began_s": at.began_s,
         "timers_s": at.timers_s or {},
         "is_asked": at.is_asked,
+        "boxes": at.boxes,
     }
     household.store.remember(AT_STOVE, held)
 
@@ -77,6 +79,7 @@ def again(note: dict[str, Any]) -> AtStove | None:
             None if began is None else float(began),
             ends,
             bool(note.get("is_asked")),
+            int(note.get("boxes", 0)),
         )
     except (ValidationError, AttributeError, KeyError, TypeError, ValueError):
         return None

@@ -23,6 +23,7 @@ from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
+    from calmlarder.household.cooking import Boxable
     from calmlarder.kitchen.timeline import Moment
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
@@ -54,7 +55,7 @@ class CookScreen(Screen[bool]):
         self._step = max(0, min(len(steps_of(self._read)) - 1, at.step))
         self._weighed: dict[str, int] = dict(at.weighed or {})
         self._began_s, self._ends_s = at.began_s, dict(at.timers_s or {})
-        self._is_asked = at.is_asked
+        self._is_asked, self._boxes = at.is_asked, at.boxes
 
     def compose(self) -> ComposeResult:
         """Step, timeline."""
@@ -103,7 +104,8 @@ class CookScreen(Screen[bool]):
 
     def _remember(self) -> None:
         ends_s = self.query_one(Timers).ends_s
-        at = AtStove(self._dinner, self._counted, self._step, self._weighed, self._began_s, ends_s, self._is_asked)
+        how_far = (self._step, self._weighed, self._began_s, ends_s)
+        at = AtStove(self._dinner, self._counted, *how_far, self._is_asked, self._boxes)
         remember(self._kitchen, at)
 
     def _gone(self, cooked: bool) -> None:
@@ -197,7 +199,7 @@ class CookScreen(Screen[bool]):
 
     def action_cooked(self) -> None:
         """Take what was used out of the larder, log each share, box the rest: one action, one undo."""
-        from calmlarder.household.cooking import HALF, boxable, my_portion_kept
+        from calmlarder.household.cooking import boxable, my_portion_kept
         from calmlarder.tui.choice import Choice
 
         self._kitchen.lots()  # a boxed dish in it is known by them
@@ -205,12 +207,7 @@ class CookScreen(Screen[bool]):
         if not may.most and not may.mine:
             self._ask_if_cooked(may.why_not)
             return
-        people = self._dinner.people
-        all_of_it = f"all {people} portions are" if people > 1 else "all of it is"
-        words: dict[str, float] = {f"nothing: {all_of_it} eaten now": 0}
-        words |= {_boxes_words(n, may.most, self._dinner): n for n in range(1, may.most + 1)}
-        words |= {"half of it: the other half is eaten now": HALF} if may.halves else {}
-        words |= {_MINE: 1} if may.mine else {}
+        words = self._ways_to_box(may)
 
         def picked(answer: str | None) -> None:
             if answer == _MINE:
@@ -219,6 +216,19 @@ class CookScreen(Screen[bool]):
                 self._cooked(words[answer])
 
         self.app.push_screen(Choice("What goes into boxes, for another day?", list(words)), picked)
+
+    def _ways_to_box(self, may: "Boxable") -> dict[str, float]:
+        """Portions by what is said of them; what a plan wants stands first, so that its box is not forgotten."""
+        from calmlarder.household.cooking import HALF
+
+        people = self._dinner.people
+        all_of_it = f"all {people} portions are" if people > 1 else "all of it is"
+        words: dict[str, float] = {f"nothing: {all_of_it} eaten now": 0}
+        words |= {_boxes_words(n, may.most, self._dinner): n for n in range(1, may.most + 1)}
+        words |= {"half of it: the other half is eaten now": HALF} if may.halves else {}
+        words |= {_MINE: 1} if may.mine else {}
+        planned = {f"as planned, {said}": n for said, n in words.items() if n and n == self._boxes and said != _MINE}
+        return {**planned, **{said: n for said, n in words.items() if n not in planned.values() or said == _MINE}}
 
     def _ask_if_cooked(self, why_not_boxed: str) -> None:
         """Where no box is asked for: the next Enter answers this, and does not go on in the larder unseen."""

@@ -19,10 +19,10 @@ from calmlarder.household.planning import (
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.plan_changes import Change, changed_meals
-from calmlarder.tui.plan_view import PlanView, asked_line, how_good
+from calmlarder.tui.plan_view import PlanView, asked_line, dishes_words, how_good
 from calmlarder.tui.widgets.top_line import TopLine
 
-_KEPT = "kept: it is here again with Ctrl+N, until n plans again or its days are past"
+_KEPT = "It is here again with Ctrl+N, until n plans again or its days are past."
 
 
 class PlanRounds(TurnsWithDay[None]):
@@ -160,7 +160,8 @@ class PlanRounds(TurnsWithDay[None]):
         if self._is_asked_to_keep:
             plan = self._outcome.plan
             is_one = isinstance(plan, Planned) and plan.status != "none"
-            self.notify(_KEPT if is_one else "nothing to keep: no plan was found yet; n plans again")
+            none = "nothing to keep: no plan was found yet; n plans again"
+            self.notify(f"kept: {dishes_words(plan.sittings)}. {_KEPT}" if is_one else none, markup=False)
         self._is_asked_to_keep = False
 
     @on(Bound)

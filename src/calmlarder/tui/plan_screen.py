@@ -41,10 +41,10 @@ class PlanScreen(PlanRounds):
         Binding("r", "replace", "Another"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of the plan back"),
         Binding("ctrl+y", "redo", "Redo", tooltip="Redo: the change of the plan that was taken back", show=False),
-        Binding("plus,equals_sign", "days(1)", "A day more"),
-        Binding("minus", "days(-1)", "Fewer"),
+        Binding("plus,equals_sign", "days(1)", "Days", key_display="+ -", tooltip="A day more; - a day fewer"),
+        Binding("minus", "days(-1)", "Fewer days", show=False),
+        Binding("full_stop", "keep", "Keep", key_display=".", tooltip="Keep this plan, the best so far"),
         Binding("escape", "leave", "Larder"),
-        Binding("full_stop", "keep", "Keep this plan", show=False),
         Binding("n", "again", "Plan again, what is pinned stays", show=False),
         Binding("o", "forget", "Start over", show=False),
         Binding("e", "share", "Share the plan", show=False),
@@ -264,7 +264,7 @@ class PlanScreen(PlanRounds):
             self.notify("no dish is planned there yet")
             return
         from calmlarder.plan.columns import wanted_at
-        from calmlarder.tui.planned_dinner import PlannedDinner
+        from calmlarder.tui.planned_dinner import InPlan, PlannedDinner
 
         number, one = chosen
         shown = self._outcome.asked
@@ -282,5 +282,6 @@ class PlanScreen(PlanRounds):
             if cooked:
                 self.draw_new_day()
 
-        box = box_words(one, self._outcome.plan.sittings)
-        self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, waits, box), done)
+        boxes = one.dinner.people - shown.sittings[number].people if one.boxed_for is not None else 0
+        place = InPlan(waits, box_words(one, self._outcome.plan.sittings), max(0, boxes))
+        self.app.push_screen(PlannedDinner(self._kitchen, heading, one.dinner, request, place), done)

@@ -33,6 +33,15 @@ def asked_line(asked: Sequence[PlannedSitting]) -> str:
     return " · ".join([*words, *([f"{asked[0].minutes} min"] if asked[0].minutes else [])])
 
 
+def dishes_words(sittings: "Sequence[SittingPlanned]") -> str:
+    """Every dish of a plan with the day on which it is cooked, and what stays without one."""
+    cooked = [one for one in sittings if one.dinner is not None and one.leftover_of is None and not one.from_box]
+    told = [f"{one.at:%a} {one.dinner.title}" for one in cooked if one.dinner is not None]
+    empty = sum(one.dinner is None for one in sittings)
+    told += [f"{empty} meal{'s' * (empty > 1)} without a dish"] if empty else []
+    return "; ".join(told) or "what is eaten out of boxes"
+
+
 def card_of(one: "SittingPlanned", sittings: "Sequence[SittingPlanned]", note: str = "", unfit: str = "") -> Card:
     """When, what, and which meal's leftovers they are or which they leave; `unfit` is why it is cooked no longer.
 

@@ -1,6 +1,6 @@
 """One meal of a plan whole; the first is cooked from here."""
 
-from typing import TYPE_CHECKING, ClassVar
+from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
@@ -26,6 +26,17 @@ _OF_A_BOX = (
 )
 
 
+class InPlan(NamedTuple):
+    """`waits` is why it is not cooked now, empty where it may be; `boxes` are portions to put away when it is cooked.
+
+    `box` says of what is eaten out of a box which one it is and how; there is nothing to cook then.
+    """
+
+    waits: str = ""
+    box: str = ""
+    boxes: int = 0
+
+
 class PlannedDinner(Screen[bool]):
     """Amounts, steps and loads; gives True when it was cooked."""
 
@@ -35,18 +46,14 @@ class PlannedDinner(Screen[bool]):
     ]
 
     def __init__(
-        self, kitchen: Household, heading: str, dinner: "Dinner", wanted: "DinnerRequest", waits: str, box: str = ""
+        self, kitchen: Household, heading: str, dinner: "Dinner", wanted: "DinnerRequest", place: InPlan
     ) -> None:
-        """`waits` is why it is not cooked now, empty where it may be.
-
-        `box` says of what is eaten out of a box which one it is and how; there is nothing to cook then."""
         super().__init__()
-        self._box = box
         self._kitchen = kitchen
         self._heading = heading
         self._dinner = dinner
         self._wanted = wanted
-        self._waits = waits
+        self._waits, self._box, self._boxes = place
 
     def compose(self) -> ComposeResult:
         """When, and the dinner."""
@@ -98,7 +105,8 @@ class PlannedDinner(Screen[bool]):
             if cooked:
                 self.dismiss(True)
 
-        self.app.push_screen(CookScreen(self._kitchen, AtStove(self._dinner, self._wanted.counted)), done)
+        at = AtStove(self._dinner, self._wanted.counted, boxes=self._boxes)
+        self.app.push_screen(CookScreen(self._kitchen, at), done)
 
     def action_leave(self) -> None:
         """Back to the plan."""

@@ -58,7 +58,7 @@ class TonightScreen(AsksOfDinner):
         Binding("d", "diet", "Another diet", show=False),
         Binding("p", "profile", "Another set of limits", show=False),
         Binding("e", "share", "Share this dinner", show=False),
-        Binding("full_stop", "stop", "Take the best so far", show=False),
+        Binding("full_stop", "take", "Take the best so far", show=False),
     ]
 
     def __init__(self, kitchen: Household, only: TonightOnly) -> None:
@@ -66,6 +66,7 @@ class TonightScreen(AsksOfDinner):
         self._faults: tuple[str, ...] = ()
         self._stop: Stop | None = None
         self._again_words = ""
+        self._is_taken = False  # it was asked to end the search with the best so far
         self._is_found = self._is_all = False  # whether dinners of what is asked now are known, and no more are
         self._own: tuple[Ready, ...] = ()  # kept recipes whose foods are there
         self._answers: tuple[Answer, ...] = ()  # to lines of the larder, where there is no dinner without
@@ -157,6 +158,8 @@ class TonightScreen(AsksOfDinner):
         self._composed, self._wanted, self._is_found = composed, answer.evening.request, True
         self._place = min(self._place, max(0, len(composed.dinners) - 1))
         self._write()
+        if self._is_taken:
+            self._say_taken()
 
     def on_resize(self) -> None:
         """Notes are wrapped to the new width."""
@@ -241,6 +244,20 @@ class TonightScreen(AsksOfDinner):
         spans = [self._asked.minutes, self._dinner.minutes if self._is_found and self._dinner else None]
         most = min((span for span in spans if span is not None), default=None)
         self.ask(self._asked._replace(minutes=next((less for less in _MINUTES if most is None or less < most), None)))
+
+    def action_take(self) -> None:
+        """End the search; the best so far is the dinner, and it is said which."""
+        if self._is_found:
+            self._say_taken()
+        else:
+            self._is_taken = True
+            self.action_stop()
+
+    def _say_taken(self) -> None:
+        self._is_taken = False
+        title = self._kitchen.manner.name(self._dinner.title) if self._dinner is not None else ""
+        words = f"the dinner stays {title}: Enter cooks it" if title else "no dinner was found yet: r looks again"
+        self.notify(words, markup=False)
 
     def action_stop(self) -> None:
         """End the search; the best so far is shown."""
