@@ -36,6 +36,17 @@ def test_what_is_on_its_last_day_and_stays_out_is_named(
     assert said("dry white rice 1kg") == []
 
 
+def test_a_bunch_whose_greens_go_in_is_not_left_out(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    lines = ["firm tofu 280g", "dry white rice", "carrots x3", "soy sauce", "ginger", "spring onions bunch", "2 onions"]
+    wok = [one for one in patterns if one.id == "stir-fry"]
+    composed = compose(lots_of(lines), wanting(seconds=60), wok, tables)
+    assert any(use.food == "spring-onion-green" for use in composed.dinners[0].uses)
+    assert [one.line for one in composed.excluded] == ["2 onions"]
+
+
 def test_nothing_odd_and_no_wheat_is_named_to_buy(tables: Tables, wanting: Callable[..., DinnerRequest]) -> None:
     sold = {ware.food.id: ware.food for ware in Market(wanting(diet="vegan"), tables, 0).wares}
     assert "tofu-firm" in sold

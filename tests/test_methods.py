@@ -201,6 +201,30 @@ def test_vegetables_boil_in_the_potatoes_pot_and_not_long_before(cook: Cook) -> 
     assert "keep it hot in its pot with the lid on" in with_rice
 
 
+def test_leek_greens_go_in_behind_tofu_and_aubergine_softens_under_a_lid(cook: Cook) -> None:
+    leeks = ["firm tofu 300g", "leek greens 90g", "soy sauce", "rice 1kg", "carrots 3", "bok choy 3", "ginger", "oil"]
+    dinner = cook(leeks, "donburi")
+    tofu = next(one for one in dinner.timeline.moments if one.what.startswith("brown firm tofu"))
+    greens = next(one for one in dinner.timeline.moments if "leek greens" in one.what and one.minutes == 0)
+    assert tofu.start_min < greens.start_min < tofu.start_min + tofu.minutes
+    aubergine = ["rice 1kg", "aubergine 1", "feta 200g", "tomatoes 3", "lemon", "parsley", "olive oil"]
+    assert "with the lid on and a splash of water once it has coloured" in said(cook(aubergine, "grain-bowl"))
+
+
+def test_salted_mackerel_is_simmered_before_it_is_cooked_and_not_salted(cook: Cook) -> None:
+    """Minutes: common practice, no source; 4.45 g of sodium in 100 g (USDA SR 28, 83110: recalled)."""
+    dinner = cook(["salted mackerel 300g", "tomatoes 4", "potatoes 1kg", "thyme", "olive oil", "lemon"], "tray-bake")
+    simmered = next(one for one in dinner.timeline.moments if "salted mackerel: " in one.what)
+    assert simmered.minutes >= 20
+    assert "Season the salted mackerel with" not in said(dinner)
+
+
+def test_what_a_ragu_is_made_of_swims_in_tomato(cook: Cook) -> None:
+    mince = ["beef mince 400g", "gluten-free spaghetti 500g", "tinned tomatoes", "carrots 3", "rosemary", "parmesan"]
+    grams = {use.food: use.grams for use in cook(mince, "ragu").uses}
+    assert grams["tomato-canned"] * 1.4 >= grams["beef-mince"]
+
+
 def test_noodles_are_rinsed_once(cook: Cook) -> None:
     fridge = ["rice noodles 300g", "tofu 400g", "carrots 4", "peanut butter", "soy sauce", "lime 3", "oil"]
     plate = said(cook(fridge, "peanut-sauce-plate"))

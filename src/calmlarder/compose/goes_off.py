@@ -56,13 +56,14 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
 def _rests(plan: Plan) -> list[Offered]:
     """What the dish leaves of a lot that goes off soon, with the grams that are left, where there is a meal in it.
 
-    Raw flesh in its last days and tofu on its last have a caution of their own (`dinner_cautions`).
+    What is but soft or limp can wait. Raw flesh in its last days and tofu on its last have a caution of their own
+    (`dinner_cautions`).
     """
     rests = []
     for use in plan.uses:
         thing = use.option.offered
         grams = thing.lot.grams - use.grams
-        if grams < _WORTH_A_MEAL_G or not _may_go_off(thing.lot, thing.food):
+        if grams < _WORTH_A_MEAL_G or thing.lot.condition or not _may_go_off(thing.lot, thing.food):
             continue
         if not _has_its_caution(use, plan):
             rests.append(thing._replace(lot=thing.lot.model_copy(update={"grams": grams})))

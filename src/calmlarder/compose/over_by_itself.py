@@ -15,9 +15,10 @@ def over_by_itself(
 ) -> Iterator[Excluded]:
     """Those that no dinner takes; what a cook reaches for first is not passed over without a word."""
     used = {use.option.offered.food.id for plan in plans for use in plan.uses}
+    lines = {use.option.offered.lot.line for plan in plans for use in plan.uses}  # greens of a bunch that go in
     for thing in offered:
         food = thing.food
-        if food.kind != "allium" or food.id in used:
+        if food.kind != "allium" or food.id in used or thing.lot.line in lines:
             continue
         limit = limit_of(food, wanted.limits, tables, wanted.tolerance)
         most = limit.grams_weighed

@@ -9,10 +9,14 @@ from calmlarder.patterns.pattern import Place
 
 _SALTED = frozenset({
     "anchovies", "bacon", "capers", "chorizo", "feta", "halloumi", "ham", "mackerel-smoked", "olives", "prosciutto",
-    "salami", "salt-cod", "salt-cod-soaked", "tofu-marinated", "tofu-smoked",
+    "mackerel-salted", "salami", "salt-cod", "salt-cod-soaked", "tofu-marinated", "tofu-smoked",
 })  # fmt: skip
-_SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "fish-dried", "mackerel-salted", "parmesan", "anchovies"})
+_SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "fish-dried", "parmesan", "anchovies"})
 _SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no source
+_DRINKS_OIL = frozenset({"aubergine", "aubergine-african"})  # it takes up all fat, and burns before it is soft
+_LONG_FRIED = 10  # minutes
+_FRIED_SOFT = re.compile(r"\b((?:fry|cook)\b[^.;,]*? until (?:just )?tender)\b")
+_WET_ALREADY = re.compile(r"\b(?:water|simmer|cook down|cover|lid)\b")
 _MIRIN = "mirin"
 _LIFTED_OUT = ("lemongrass", "galangal", "bay-leaf", "star-anise", "lime-leaves", "pandan-leaves")  # nobody chews them
 # What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
@@ -35,6 +39,8 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = _unsalted(said)
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
+    if place == "pan" and any(one.food.id in _DRINKS_OIL and one.minutes >= _LONG_FRIED for one in things):
+        said = _under_a_lid(said)
     if any(one.food.kind == "pulse" and one.food.state == "dry" for one in things):
         said = re.sub(r"boiling water to cover\b", "boiling water to three fingers above, more as it is drunk up", said)
     if any(one.food.kind in {"rice", "grain"} and one.minutes >= _SLOW_GRAIN for one in things):
@@ -89,6 +95,13 @@ def _unsalted(said: str) -> str:
     said = re.sub(r"\b(with|and) (?:a pinch of )?salt and (?=[\w{])", r"\1 ", said)
     said = re.sub(r" (?:with|and) a pinch of salt(?=[,.;:]|$| until| in )", "", said)
     return re.sub(r", a pinch of salt(?= and)", "", said)
+
+
+def _under_a_lid(said: str) -> str:
+    """Aubergine in a spoon of oil: steam makes it soft where fat does not."""
+    if _WET_ALREADY.search(said):
+        return said
+    return _FRIED_SOFT.sub(r"\1, with the lid on and a splash of water once it has coloured", said, count=1)
 
 
 def _fried_dry(said: str) -> str:

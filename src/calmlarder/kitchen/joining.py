@@ -117,7 +117,7 @@ def _left_in(dish: Dish, one: Filling, groups: Sequence[Sequence[Filling]]) -> i
 
 def left_of(dish: Dish, one: Filling) -> int:
     """How many minutes before the end something that was held back joins."""
-    return one.minutes if dish.is_timed(one) else LATE_MINUTES
+    return one.minutes if dish.is_timed(one) or one.food.kind == "leaf" else LATE_MINUTES
 
 
 def instead(dish: Dish, main: Sequence[Filling]) -> Callable[[str], str] | None:

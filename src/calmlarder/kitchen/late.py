@@ -44,6 +44,10 @@ def held_back(pattern: Pattern, fillings: Sequence[Filling]) -> Mapping[int, tup
             continue
         if _burns(one, pattern):
             target = _last_dry(pattern, fillings, filled, at)
+        elif _softens(one, pattern):
+            target = _last_dry(pattern, fillings, filled, at)
+            if target is not None and dry_minutes(pattern.steps[target], pattern, fillings) <= one.minutes:
+                target = None
         elif pattern.slots[one.slot].role == "vegetable" and _does_without(pattern.steps[at], one, pattern, fillings):
             target = _before_it_is_soft(one, pattern, fillings, at)
         else:
@@ -64,6 +68,11 @@ def _burns(one: Filling, pattern: Pattern) -> bool:
     role = pattern.slots[one.slot].role
     burns = role in {"aromatic", "spice"} and (one.food.kind in _BURNS or role == "spice")
     return burns and one.food.id not in _WHOLE and one.minutes <= _SOFT_MINUTES
+
+
+def _softens(one: Filling, pattern: Pattern) -> bool:
+    """Leek greens and the like in the place of a herb: soft in a few minutes, black in ten."""
+    return pattern.slots[one.slot].role == "aromatic" and one.food.kind == "leaf" and one.minutes > _SOFT_MINUTES
 
 
 def _before_it_is_soft(one: Filling, pattern: Pattern, fillings: Sequence[Filling], at: int) -> int | None:
