@@ -245,6 +245,72 @@ def test_a_challenge_from_its_start_to_a_limit(home: Home) -> None:
     assert 100 < limit["grams_weighed"] < 170  # 2 g of GOS at 1.2 g in 100 g, less what its figure may be off
 
 
+def all_calm(home: Home, days: int) -> None:
+    home.run("challenge", "start", "gos", "--yes", "none", day=DAY)
+    for number in range(days):
+        home.run("challenge", "score", "1", "0", "1", "0", day=DAY + timedelta(days=number))
+
+
+@pytest.mark.parametrize("command", [("challenge", "score"), ("feel",)])
+@pytest.mark.parametrize(("worst", "limit"), [(9, 1.0), (3, 1.0), (1, 2.0)])
+def test_a_day_that_is_scored_after_the_end_lowers_the_limit(
+    home: Home, command: tuple[str, ...], worst: int, limit: float
+) -> None:
+    """The day after a dose of GOS counts with it; a limit is never above what was eaten calmly."""
+    all_calm(home, 8)
+    end = DAY + timedelta(days=9)
+    assert home.run("challenge", "today", day=end)["own_limit_g"] == 2.0
+    home.run("people", "set", "me", "--profile", "own", day=end)
+    late = f"{end - timedelta(days=1)}T21:00"
+    home.run(*command, str(worst), "0", "0", "0", "--when", late, day=end)
+    status = home.run("challenge", "status", day=end)
+    assert [one["grams"] for one in status["own_limits"]] == [limit]
+    (course,) = home.run("challenge", "history", day=end)["challenges"]
+    assert course["limit_g"] == limit
+    home.run(*command, "0", "0", "0", "0", "--when", late, day=end)  # the worst of a day counts
+    assert home.run("challenge", "status", day=end)["own_limits"] == status["own_limits"]
+
+
+def test_a_late_score_while_another_challenge_goes_on_lowers_the_one_that_ended(home: Home) -> None:
+    all_calm(home, 8)
+    end = DAY + timedelta(days=9)
+    home.run("challenge", "today", day=end)
+    home.run("challenge", "start", "sorbitol", "--yes", "none", day=end)
+    late = f"{end - timedelta(days=1)}T21:00"
+    told = home.run("challenge", "score", "3", "0", "0", "0", "--when", late, day=end)
+    assert told["lowered"] == [{"challenge": "gos", "limit_g": 1.0}]
+    assert [one["grams"] for one in home.run("challenge", "status", day=end)["own_limits"]] == [1.0]
+    assert home.run("challenge", "today", day=end)["challenge"] == "sorbitol"
+
+
+@pytest.mark.parametrize(("said", "left"), [(0.5, [(0.5, "my dietitian")]), (5.0, [(2.0, "challenge")])])
+def test_the_lower_of_what_was_set_and_what_was_found_counts(
+    home: Home, capsys: pytest.CaptureFixture[str], said: float, left: list[tuple[float, str]]
+) -> None:
+    """Nobody's word is widened by arithmetic; what is found is never above what was eaten calmly."""
+    words = ("people", "set", "me", "--limit", f"gos {said}", "--said-by", "my dietitian", "--profile", "own")
+    home.run(*words, day=DAY)
+    all_calm(home, 9)
+    end = DAY + timedelta(days=9)
+    home.run("challenge", "today", day=end)
+    status = home.run("challenge", "status", day=end)
+    assert [(one["grams"], one["said_by"]) for one in status["own_limits"]] == left
+    assert "gos" not in home.run("challenge", "status", day=end + timedelta(days=200))["retest"]
+    kind = "status" if said < 2 else "today"
+    assert main(["--home", str(home._folder), "--today", end.isoformat(), "challenge", kind]) == 0
+    told = " ".join(capsys.readouterr().out.split())
+    assert ("set by my dietitian goes on" if said < 2 else "in place of 5 g, set by my dietitian") in told
+
+
+def test_a_reaction_takes_the_place_of_a_higher_limit_that_was_set(home: Home) -> None:
+    words = ("people", "set", "me", "--limit", "gos 2", "--said-by", "my dietitian", "--profile", "own")
+    home.run(*words, day=DAY)
+    all_calm(home, 3)
+    home.run("challenge", "score", "9", "0", "0", "0", day=DAY + timedelta(days=3))
+    status = home.run("challenge", "status", day=DAY + timedelta(days=4))
+    assert (status["own_limits"], status["profile"]) == ([], "elimination")
+
+
 def test_answers_that_bar_a_challenge_start_nothing(home: Home) -> None:
     found = home.run("challenge", "start", "gos", "--yes", "blood,pregnant", day=DAY, status=3)
     assert [bar["see"] for bar in found["bars"]] == ["doctor", "dietitian"]

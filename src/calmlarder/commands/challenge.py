@@ -21,7 +21,7 @@ from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, Cha
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render import course_history, course_text
-from calmlarder.render.challenge_day import passed_words, today_text
+from calmlarder.render.challenge_day import lowered_words, passed_words, today_text
 from calmlarder.render.challenge_names import CARE, name_of
 from calmlarder.render.challenge_text import felt_line, reckoning_object, reckoning_text
 from calmlarder.render.entry_questions_text import (
@@ -130,6 +130,7 @@ def score(options: given.Score) -> int:
         return 0
     words += [answer] if answer else []
     words += [_COUNTED] if scored.dose_counted else []
+    words += [lowered_words(scored.lowered)] if scored.lowered else []
     words += [passed_words(scored.passed)] if scored.passed else []
     _show(options, course_text.scored_object(scored), "\n".join([*words, today_text(scored.today)]))
     return 0
@@ -184,7 +185,7 @@ def history(options: given.Challenge) -> int:
     """Every challenge, day by day."""
     with household_of(options) as household:
         who = person(options.who, "--who")
-        by_day = challenges.scores(household, who)
+        by_day = going_on.scores(household, who)
         found = [(one, standing(one, by_day, household.today)) for one in going_on.courses(household, who)]
     _show(options, {"challenges": course_history.history_object(found)}, course_history.history_text(found))
     return 0

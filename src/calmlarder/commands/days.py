@@ -12,9 +12,12 @@ from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
 from calmlarder.household.challenge_stopped_by_sign import felt_red_flag
 from calmlarder.household.diary import days as last_days
 from calmlarder.household.diary import feel as keep
+from calmlarder.household.found_limits import reconsider
+from calmlarder.household.going_on import scores
 from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.render.challenge_day import lowered_words
 from calmlarder.render.challenge_text import felt_line
 from calmlarder.render.days_text import days_object, days_text
 from calmlarder.render.signs_text import felt_answer
@@ -32,14 +35,14 @@ def feel(options: Feel) -> int:
     with household_of(options) as household, household.store.as_one(f"gut {felt.score}"):
         kept = keep(household, felt)
         stopped = felt_red_flag(household, felt, flags)
+        lowered = reconsider(household, felt.who, scores(household, felt.who))
     if options.json:
         entry = {"id": kept.id, **kept.felt.model_dump(mode="json")}
         shown = {"felt": [entry], "red_flags": [flag.flag for flag in flags], "challenge_stopped": stopped}
         print(json.dumps(shown, ensure_ascii=False))
     else:
         print(f"{kept.id:>4}  {felt_line(felt)}")
-        answer = felt_answer(felt)
-        if answer:
+        for answer in filter(None, [felt_answer(felt), "" if flags else lowered_words(lowered)]):
             print("\n".join(wrap(answer, style_of_output().width)))
     return 0
 

@@ -3,8 +3,8 @@
 from datetime import date
 from typing import NamedTuple
 
-from calmlarder.household.challenges import Today, scores, today
-from calmlarder.household.going_on import courses
+from calmlarder.household.challenges import Today, today
+from calmlarder.household.going_on import courses, scores
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.household.warning_signs import asks_for_weight, told_of

@@ -1,42 +1,31 @@
 """Challenges of one person: begun, a day at a time, to a limit of their own."""
 
 from collections.abc import Sequence
-from datetime import date, datetime, time, timedelta
-from typing import Any, NamedTuple
+from datetime import date, datetime, timedelta
+from typing import NamedTuple
 
-from calmlarder.history.felt import Felt, worst_by_day
+from calmlarder.history.felt import Felt
 from calmlarder.household.challenge_stopped import keep_course_events, stop_course
 from calmlarder.household.challenge_stopped_by_sign import stopped_by_sign
 from calmlarder.household.diary import feel
-from calmlarder.household.going_on import courses
+from calmlarder.household.found_limits import conclude, reconsider
+from calmlarder.household.going_on import courses, scores
 from calmlarder.household.household import Household
 from calmlarder.household.may_challenge import why_no_more
 from calmlarder.household.other_limits_passed import others_passed
-from calmlarder.household.people import change, person_of, with_limit
+from calmlarder.household.people import person_of
 from calmlarder.household.person import Person
 from calmlarder.intake.eaten import ME
-from calmlarder.intake.own_limit import OwnLimit
-from calmlarder.intake.own_profile import BASE
-from calmlarder.intake.profile import OWN
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.reintroduction.course import Standing, days_ahead, standing
 from calmlarder.reintroduction.entry_questions import SAID_LATER
 from calmlarder.reintroduction.events import Course, Event, LeftOut
 from calmlarder.reintroduction.foods import ChallengeFood, foods_for, grams_for
-from calmlarder.reintroduction.ladders import Challenge, group_of
 from calmlarder.reintroduction.red_flags import RED_FLAG, RedFlag, red_flags
 from calmlarder.reintroduction.scores import BASELINE_DAYS, MOST_BASELINE, mean_of_last
-from calmlarder.store.logs import felt_since, keep_events
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import CutoffClass
 
-FOUND = "challenge"  # says who found a limit
 _SETTLES_DAYS = 7  # after a reaction: ours
-_CLASSES: dict[Challenge, tuple[CutoffClass, ...]] = {
-    "wheat": ("core",),
-    "onion": ("fresh", "other"),
-    "garlic": ("fresh", "other"),
-}
 
 
 class Today(NamedTuple):
@@ -60,7 +49,8 @@ class Today(NamedTuple):
 class Scored(NamedTuple):
     """What a score was kept as, the red flags in its note, and where the challenge stands now.
 
-    `passed` names groups whose limit the log passed beside the dose: then the day says nothing of the dose.
+    `passed` names groups whose limit the log passed beside the dose: then the day says nothing of the dose. `lowered`
+    are challenges that had ended, whose limit is lower with this score.
     """
 
     felt: Felt
@@ -68,6 +58,7 @@ class Scored(NamedTuple):
     today: Today
     dose_counted: bool
     passed: tuple[str, ...] = ()
+    lowered: tuple[Course, ...] = ()
 
 
 class Skipped(NamedTuple):
@@ -75,13 +66,6 @@ class Skipped(NamedTuple):
 
     today: Today
     flags: tuple[RedFlag, ...]
-
-
-def scores(household: Household, who: str) -> dict[date, int]:
-    """Somebody's worst score of each day."""
-    if not household.is_kept:
-        return {}
-    return worst_by_day((one.felt for one in felt_since(household.store, datetime.min)), who)
 
 
 def today(household: Household, who: str) -> Today:
@@ -100,7 +84,7 @@ def today(household: Household, who: str) -> Today:
     course = found[-1]
     stands = standing(course, by_day, household.today)
     if stands.what == "finished":
-        _conclude(household, course, stands)
+        conclude(household, course, stands)
         person, course = person_of(household, who), courses(household, who)[-1]
     tables = household.plain_tables
     food = tables.food_by_id.get(course.food)
@@ -130,36 +114,6 @@ def _unsettled(last: tuple[Course, Standing] | None, by_day: dict[date, int], to
     return tuple(since[-BASELINE_DAYS:]) if mean is not None and mean > MOST_BASELINE else ()
 
 
-def _conclude(household: Household, course: Course, stands: Standing) -> None:
-    """The limit that was found is kept with the person, as one action with the end of the challenge."""
-    limit = stands.reckoning.own_limit_g
-    at = datetime.combine(household.today, time(0, 1))
-    event = Event(at=at, who=course.who, kind="concluded", challenge=course.challenge, food=course.food, limit_g=limit)
-    risk = dict(zip(stands.reckoning.doses_g, stands.reckoning.risks, strict=True)).get(limit)
-    person = person_of(household, course.who)
-    with household.store.as_one(f"conclude {course.challenge}"):
-        keep_events(household.store, [event], f"conclude {course.challenge}")
-        if risk is None:  # what elimination holds goes on, and what an earlier try found no longer counts
-            _forget(household, person, course.challenge)
-        else:
-            own = OwnLimit(
-                component=group_of(course.challenge), grams=limit, on=household.today, said_by=FOUND,
-                source=course.challenge, classes=_CLASSES.get(course.challenge, ()), risk=round(risk, 4),
-            )  # fmt: skip
-            change(household, course.who, {"own_limits": [one.model_dump() for one in with_limit(person, own)]})
-
-
-def _forget(household: Household, person: Person, challenge: Challenge) -> None:
-    """Without the limit that an earlier challenge of theirs found; what somebody said stays."""
-    kept = [one for one in person.own_limits if (one.said_by, one.source) != (FOUND, challenge)]
-    if len(kept) == len(person.own_limits):
-        return
-    values: dict[str, Any] = {"own_limits": [one.model_dump() for one in kept]}
-    if not kept and person.profile == OWN:
-        values["profile"] = BASE
-    change(household, person.name, values)
-
-
 def score(household: Household, felt: Felt, left_out: Sequence[LeftOut] = (), has_eaten: bool = True) -> Scored:
     """Keep a score; on a day with a dose the dose counts as eaten, unless `has_eaten` says otherwise.
 
@@ -181,8 +135,9 @@ def score(household: Household, felt: Felt, left_out: Sequence[LeftOut] = (), ha
     with household.store.as_one(f"gut {felt.score}"):
         kept = feel(household, felt)
         keep_course_events(household, felt.who, new, f"gut {felt.score}")
+        lowered = reconsider(household, felt.who, scores(household, felt.who))
     dose = any(one.kind == "dose" for one in new)
-    return Scored(kept.felt, flags, today(household, felt.who), dose, passed)
+    return Scored(kept.felt, flags, today(household, felt.who), dose, passed, lowered)
 
 
 def _events_of_day(before: Today, felt: Felt, left_out: Sequence[LeftOut], has_eaten: bool) -> list[Event]:

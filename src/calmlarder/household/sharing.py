@@ -25,9 +25,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from calmlarder.household.challenge_status import status
-from calmlarder.household.challenges import scores
 from calmlarder.household.diary import days
-from calmlarder.household.going_on import courses
+from calmlarder.household.going_on import courses, scores
 from calmlarder.household.people import people
 from calmlarder.household.write_out import write_out
 from calmlarder.intake.diet_and_allergens import allergens_met

@@ -1,6 +1,6 @@
 """What happens in challenges, event by event, and the courses that the events make."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime
 from types import MappingProxyType
 from typing import Annotated, Literal, NamedTuple
@@ -59,6 +59,7 @@ class Course(NamedTuple):
     why_stopped: str = ""
     limit_g: float | None = None
     concluded: date | None = None
+    replaced: str = ""  # what somebody had set before, and what was found is lower
 
     @property
     def is_open(self) -> bool:
@@ -75,8 +76,17 @@ def courses_of(events: Iterable[Event], who: str) -> tuple[Course, ...]:
                 found[-1] = found[-1]._replace(stopped=event.at.date(), why_stopped="another challenge was started")
             found.append(Course(who, event.challenge, event.at.date(), event.food, event.wants_control))
         elif found:
-            found[-1] = _with(found[-1], event)
+            place = _place_of(found, event)
+            found[place] = _with(found[place], event)
     return tuple(found)
+
+
+def _place_of(found: Sequence[Course], event: Event) -> int:
+    """Which course an event is of: the last, but for what is concluded, the last with that challenge."""
+    if event.kind != "concluded":
+        return len(found) - 1
+    same = [number for number, course in enumerate(found) if course.challenge == event.challenge]
+    return same[-1] if same else len(found) - 1
 
 
 def _with(course: Course, event: Event) -> Course:
@@ -93,4 +103,4 @@ def _with(course: Course, event: Event) -> Course:
         return course._replace(wants_control=True)
     if event.kind == "stop":
         return course._replace(stopped=on, why_stopped=event.why)
-    return course._replace(limit_g=event.limit_g, concluded=on)
+    return course._replace(limit_g=event.limit_g, concluded=course.concluded or on, replaced=event.why)

@@ -20,13 +20,18 @@ def to_retest(day: date, concluded: Sequence[Course], found: Collection[str]) ->
     return tuple(
         challenge
         for challenge, one in last.items()
-        if challenge not in found and one.concluded and day - one.concluded >= _WAIT
+        if challenge not in found and not _has_found(one) and one.concluded and day - one.concluded >= _WAIT
     )
 
 
 def retest_from(day: date, courses: Sequence[Course], challenge: Challenge) -> date | None:
     """The day from which a group is worth another try, where its last course found no limit and it is still to come."""
     last = next((one for one in reversed(courses) if one.challenge == challenge and one.concluded), None)
-    if last is None or last.concluded is None or last.limit_g is None or is_dose(challenge, last.limit_g):
+    if last is None or last.concluded is None or last.limit_g is None or _has_found(last):
         return None
     return last.concluded + _WAIT if last.concluded + _WAIT > day else None
+
+
+def _has_found(course: Course) -> bool:
+    """Whether it found a dose that is borne, kept or not."""
+    return course.limit_g is not None and is_dose(course.challenge, course.limit_g)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from calmlarder.reintroduction.course import Standing, is_unsettled
 from calmlarder.reintroduction.entry_questions import SAID_LATER
 from calmlarder.reintroduction.events import Course
-from calmlarder.reintroduction.ladders import ladder_of
+from calmlarder.reintroduction.ladders import group_of, is_dose, ladder_of
 from calmlarder.reintroduction.red_flags import RED_FLAG
 from calmlarder.reintroduction.scores import BASELINE_DAYS, MOST_BASELINE
 from calmlarder.render.challenge_names import CARE, SETTLE, concluded_words, name_of, stopped_words, upper
@@ -73,9 +73,9 @@ def over_words(course: Course, stands: Standing, food: str = "") -> str:
     """How a challenge ended, and what was found."""
     settle = f" {SETTLE}" if stands.ended in REACTED else ""
     ended = f": {_ENDED[stands.ended]}" if stands.ended else ""
-    return (
-        f"The challenge of {name_of(course.challenge)} is over{ended}.{settle} {concluded_words(course, stands, food)}"
-    )
+    replaced = f" It counts in place of {course.replaced}: please tell them of it." if course.replaced else ""
+    found = concluded_words(course, stands, food)
+    return f"The challenge of {name_of(course.challenge)} is over{ended}.{settle} {found}{replaced}"
 
 
 def today_text(today: "Today") -> str:
@@ -103,6 +103,21 @@ def passed_words(passed: Sequence[str]) -> str:
     )
 
 
+def lowered_words(lowered: Sequence[Course]) -> str:
+    """That a day which was scored late makes the limit of a challenge lower that had ended."""
+    told = []
+    for course in lowered:
+        limit = course.limit_g or 0.0
+        group = name_of(group_of(course.challenge))
+        stays = "" if is_dose(course.challenge, limit) else ", what elimination holds"
+        told.append(
+            f"This day belongs to the challenge of {name_of(course.challenge)}, which had ended. With this score its "
+            f"limit is lower than before: {limit:g} g of {group} at one meal{stays}. You did nothing wrong: symptoms "
+            "may come late, and now the limit knows of them."
+        )
+    return " ".join(told)
+
+
 def _after(today: "Today") -> str:
     """What is left to do after the last challenge."""
     lines = [NONE_GOES_ON]
@@ -112,6 +127,8 @@ def _after(today: "Today") -> str:
             lines.append(f"{stopped_words(course)}.")
         elif stands.ended in REACTED:
             lines.append(f"That of {name_of(course.challenge)} ended with a reaction. {_settles(today)}")
+        elif course.concluded is not None:
+            lines.append(over_words(course, stands))
     lines.append("`calmlarder challenge status` says what was found and what is left to try; `start` begins one.")
     return " ".join(lines)
 

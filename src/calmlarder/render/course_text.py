@@ -64,6 +64,7 @@ def scored_object(scored: "Scored") -> dict[str, Any]:
         "red_flags": [flag.flag for flag in scored.flags],
         "dose_counted": scored.dose_counted,
         "also_passed": list(scored.passed),
+        "lowered": [{"challenge": one.challenge, "limit_g": one.limit_g} for one in scored.lowered],
         "today": today_object(scored.today),
     }
 
@@ -88,6 +89,19 @@ def status_object(status: "Status") -> dict[str, Any]:
         "retest": list(status.retest),
         "weight_due": status.weight_due,
     }
+
+
+def said_lower(status: "Status") -> Iterator[str]:
+    """Limits that somebody set and that go on although a challenge found more."""
+    newest = {course.challenge: course for course in status.courses if course.limit_g is not None}
+    for challenge, course in newest.items():
+        for own in status.who.own_limits:
+            is_of_it = own.component == group_of(challenge) and not own.source
+            if is_of_it and course.limit_g is not None and own.grams < course.limit_g:
+                yield (
+                    f"The challenge of {name_of(challenge)} found {course.limit_g:g} g; the {own.grams:g} g set by "
+                    f"{own.said_by} goes on until it is set anew: ask them."
+                )
 
 
 def _next_words(status: "Status", on_screen: bool) -> Iterator[str]:
@@ -134,6 +148,7 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
     if who.own_limits:
         lines.append("Found so far:")
         lines += [f"  {limit_line(own)}" for own in who.own_limits]
+        lines += said_lower(status)
         if who.profile != "own":
             how = "limits: own, in People" if on_screen else f"`calmlarder people set {who.name} --profile own`"
             lines.append(f"These limits count in dinners once you say so, after your dietitian has seen them: {how}.")

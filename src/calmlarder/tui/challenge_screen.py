@@ -133,7 +133,7 @@ class ChallengeScreen(TurnsWithDay[None]):
     def _show(self) -> None:
         kitchen = self._kitchen
         status = challenge_status.status(kitchen, ME)
-        by_day = challenges.scores(kitchen, ME)
+        by_day = going_on.scores(kitchen, ME)
         found = [(one, standing(one, by_day, kitchen.today)) for one in going_on.courses(kitchen, ME)]
         history = [line for pair in found for line in course_history.course_lines(*pair)]
         parts = [

@@ -12,6 +12,8 @@ from typing import NamedTuple
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
 from calmlarder.household.challenge_stopped_by_sign import felt_red_flag
 from calmlarder.household.diary import box_entry, entries_of, feel, log
+from calmlarder.household.found_limits import reconsider
+from calmlarder.household.going_on import scores
 from calmlarder.household.household import Household
 from calmlarder.household.plate import Plate, PlateAsked, counts_before, over_after, plate, plate_eaten
 from calmlarder.intake.eaten import ME, Eaten
@@ -163,10 +165,11 @@ def _felt_of(rest: str, kitchen: Household) -> Felt | None:
 
 
 def _feel(kitchen: Household, felt: Felt) -> None:
-    """Keep it; a red flag in the note stops a challenge in the same action."""
+    """Keep it; in the same action a red flag in the note stops a challenge, and a late score may lower a limit."""
     with kitchen.store.as_one(f"gut {felt.score}"):
         feel(kitchen, felt)
         felt_red_flag(kitchen, felt, red_flags(felt.note))
+        reconsider(kitchen, felt.who, scores(kitchen, felt.who))
 
 
 def eaten_words(entry: Eaten) -> str:
