@@ -42,7 +42,14 @@ def test_potatoes_in_the_microwave_take_their_time_by_weight(tables: Tables, pat
 
 
 @pytest.mark.parametrize(
-    ("line", "minutes"), [("stone ground grits", 40), ("polenta", 30), ("quick grits", 8), ("coarse polenta", 40)]
+    ("line", "minutes"),
+    [
+        ("stone ground grits", 40),
+        ("polenta", 30),
+        ("quick grits", 8),
+        ("coarse polenta", 40),
+        ("polenta istantanea", 8),
+    ],
 )
 def test_coarse_maize_is_cooked_long(line: str, minutes: int, cook: Callable[..., Dinner]) -> None:
     dinner = cook([f"{line} 500g", "tofu 400g", "tomatoes 6", "olive oil", "oregano", "parmesan 60g"], "polenta")

@@ -26,7 +26,11 @@ _PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORE
 _WHITE_RICE = frozenset({"rice-white-dry", "rice-basmati-dry"})
 _MAIZE = "polenta-dry"
 _COARSE = re.compile(r"\b(?:stone[ -]?ground|coarse(?:ly)?|bramata|traditional|grits)\b", re.IGNORECASE)
-_QUICK = re.compile(r"\b(?:quick|instant|express|fine|pre-?cooked|\d+[ -]?min(?:ute)?s?)\b", re.IGNORECASE)
+_QUICK = re.compile(
+    r"\b(?:quick|instant(?:[aá]ne[aoe])?|istantanea|lampo|rapida|express|fine|pre-?cooked|precott?a|precocida"
+    r"|\d+[ -]?min(?:ute|uti|utos)?s?)\b",
+    re.IGNORECASE,
+)
 
 
 def from_frozen(one: Filling) -> int:
