@@ -1,9 +1,13 @@
 """Lines as people of ten kitchens type them: which food, how long, how much, whose. The lines are ours."""
 
+from datetime import date
+
 import pytest
 
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.reading import LarderReader
+
+TODAY = date(2026, 3, 11)  # a Wednesday
 
 
 def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
@@ -23,3 +27,42 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
 )  # fmt: skip
 def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
     assert [lot.food for lot in lots(reader, line)] == foods
+
+
+@pytest.mark.parametrize(
+    ("line", "kind", "on"),
+    [
+        ("kimchi opened, since feb", "opened", date(2026, 2, 1)),
+        ("peas in freezer since oct", "frozen", date(2025, 10, 1)),
+        ("milk opened 1/3", "opened", date(2026, 3, 1)), ("salmon ub vrij 13/3", "use-by", date(2026, 3, 13)),
+        ("cheddar use leo", "use-by", TODAY), ("tofu bb 2026/03/14", "best-before", date(2026, 3, 14)),
+        ("soup, last weekend", "made", date(2026, 3, 7)), ("pasta from the other night", "made", date(2026, 3, 8)),
+        ("mince, yesterday's date", "use-by", date(2026, 3, 10)),
+        ("eggs bb 3 weeks ago", "best-before", date(2026, 2, 18)),
+        ("ricotta 5d left", "use-by", date(2026, 3, 16)), ("ricotta (3 days)", "use-by", date(2026, 3, 14)),
+        ("stew 3 days", "made", date(2026, 3, 8)), ("tofu opened 2d", "opened", date(2026, 3, 9)),
+        ("yoghurt opened a fortnight ago", "opened", date(2026, 2, 25)),
+        ("milk ends 13th", "use-by", date(2026, 3, 13)),
+        ("salmon taken out last night", "opened", date(2026, 3, 10)), ("chicken 12-3", "use-by", date(2026, 3, 12)),
+        ("tofu in water since tues", "opened", date(2026, 3, 10)), ("mleko do 15.03", "use-by", date(2026, 3, 15)),
+        ("salad bag, last day tmr", "use-by", date(2026, 3, 12)),
+    ],
+)  # fmt: skip
+def test_what_a_line_says_of_days(line: str, kind: str, on: date, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert (kind, on) in {(one.kind, one.on) for one in lot.dates}
+
+
+@pytest.mark.parametrize(
+    ("line", "grams"),
+    [("feta opened 1/2 tub", 125), ("pesto opened 1/2 left", 95), ("half a jar of pesto 1/2", 95), ("eggs 10-12", 605)],
+)
+def test_a_part_of_a_pack_is_no_day(line: str, grams: float, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert lot.grams == pytest.approx(grams, rel=0.1)
+
+
+@pytest.mark.parametrize("line", ["chicken eat me first", "spinach use 1st", "spinach asap", "ham urgent"])
+def test_what_is_urgent_goes_within_a_day(line: str, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert lot.days_left == 1

@@ -31,6 +31,12 @@ USE_SOON = (
     "on borrowed time", "on its way", "ropey", "ropy", "soggy", "bedraggled", "dead", "dodgy", "going grey",
     "gone grey", "going dry", "gone dry", "check it over", "tatty", "whiskery", "hairy roots",
     "scabby", "ratty", "crispy round the edges",
+    "eat me first", "use me first", "eat me", "eat this first", "use this first", "use it first", "eat it first",
+    "asap", "urgent", "priority", "top priority", "first to go", "use or lose", "use it or lose it", "needs cooking",
+    "need cooking", "needs finishing", "need finishing", "needs finishing off", "needs finishing up", "to use up",
+    "to be used up", "to finish up", "to finish off", "finish up", "must use", "must eat", "gotta use", "gotta eat",
+    "not going to last", "won't last long", "wont last long", "running out of time", "needs to be used",
+    "needs to be eaten", "need to be used", "need to be eaten", "should be used", "should be eaten",
 )  # fmt: skip
 # What nobody should eat any more.
 BIN = (

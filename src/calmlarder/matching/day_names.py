@@ -155,7 +155,7 @@ def _calendar(text: str, today: date, ahead: bool) -> date:
         elif american:
             on = _of_year(int(american[2]), _month(american[1]), american[3], today, ahead)
         elif part:
-            on = _part_of_month(part[1], _month(part[2]), part[3], today)
+            on = _part_of_month(part[1], _month(part[2]), part[3], today, ahead)
         else:
             raise ValueError(text)
     except (ValueError, OverflowError):
@@ -208,9 +208,16 @@ def _day_of_month(day: int, today: date, ahead: bool) -> date:
     raise ValueError("no such day")
 
 
-def _part_of_month(part: str | None, month: int, year: str | None, today: date) -> date:
-    """The first day it can mean for the start of a month, the middle, else its last day."""
-    of = int(year) if year is not None else today.year + (1 if month < today.month - 6 else 0)
+def _part_of_month(part: str | None, month: int, year: str | None, today: date, ahead: bool) -> date:
+    """The first day it can mean for the start of a month, or of one that has been, the middle, else its last day."""
+    if year is not None:
+        of = int(year)
+    elif ahead:
+        of = today.year + (month < today.month - 6)
+    else:
+        of = today.year - (month > today.month)
+    if part is None and not ahead:
+        return date(of, month, 1)
     if part in {"start", "early", "beginning"}:
         return date(of, month, 5)
     if part in {"middle", "mid"}:

@@ -28,11 +28,54 @@ _DONE_TO_IT = (
 # What stands in a line, and how it is read.
 _PLAINLY = (
     (LatePattern(r"\bwk(s?)\b"), r"week\1"),
+    (LatePattern(r"(?<![\d/.-])(20\d\d)[/.](\d{1,2})[/.](\d{1,2})(?![\d/])"), r"\1-\2-\3"),
+    # `ub vrij 13/3`: a weekday of another tongue beside the day of the month, which tells more.
+    (
+        LatePattern(
+            r"\b(ub|use by|bbe?|best before|exp|expiry|expires|sell by|dlc|tht|mhd) (?!"
+            rf"(?:on|the|end|start|mid|early|late|of|in|by|is|{MONTH}|{DAY})\b)[a-z]{{2,9}}\.? "
+            r"(?=\d{1,2}[/.-]\d{1,2}(?![\d/.]*(?:kg|g|ml|l)\b)|\d{1,2}(?:st|nd|rd|th)\b)"
+        ),
+        r"\1 ",
+    ),
+    (LatePattern(r"(?<![\w./-])(\d{1,2}) ?(?:d|dys?) (?=ago|left|old|to go|over)"), r"\1 days "),
+    (LatePattern(r"(?<![\w./-])(\d{1,2}) ?w (?=ago|left|old|to go|over)"), r"\1 weeks "),
+    (LatePattern(r"\b(open(?:ed)?) (\d)d\b", needs=("open",)), r"\1 \2 days ago"),
+    (LatePattern(r"\b(?:about )?(?:a )?fortnight\b"), "2 weeks"),
+    (LatePattern(r"\b(days?|weeks?|months?) back\b"), r"\1 ago"),
+    (LatePattern(r"\b(?:about )?(?:a|one|1) month (ago|left|old)\b"), r"30 days \1"),
+    (LatePattern(r"\b(?:a )?(?:couple(?: of)?|two|2) months (ago|left|old)\b"), r"60 days \1"),
+    (LatePattern(r"\b(?:a )?(?:few|three|3|several|4|5|6) months (ago|old)\b"), r"90 days \1"),
+    (LatePattern(r"\blast weekend\b"), "last saturday"),
+    (LatePattern(r"\b(use|eat|cook|finish)(?: (?:me|it|them|this))? 1st\b(?! of)", needs=(" 1st",)), r"\1 first"),
+    (
+        LatePattern(r"\bopen(?:ed)?[,;:]? (?:ever |it |'?s been |been |there )*(?:since|from)\b", needs=("open",)),
+        "open since",
+    ),
+    (LatePattern(r"\bthe other (?:night|nite|evening|morning)\b"), "the other day"),
+    (LatePattern(r"\bthe other week\b"), "10 days ago"),
+    (LatePattern(r"\blast day (?:is )?(?=tomorrow|tm|today|on |\d|the \d)", needs=("last day",)), "use by "),
+    # Out of the freezer, and not out of an oven.
+    (
+        LatePattern(
+            r"\b(?:taken|took|got|pulled|moved|came)(?: it| them)? (?:out|down)(?: (?:to|for) (?:thaw|defrost)\w*)?"
+            rf",? (?=yesterday|last night|this morning|on {_DAY}|{_DAY}\b)"
+        ),
+        "defrosted ",
+    ),
+    # Tofu and fresh cheese lie in water once their pack is open.
+    (
+        LatePattern(
+            r"\b(tofu|bean ?curd|mozzarella|feta)\b([a-z ,]*?) in ?(?:a )?(?:(?:fresh|salted|cold|bowl of|tub of) )*"
+            r"(?:water|brine) (?:since|from)\b"
+        ),
+        r"\1\2 opened",
+    ),
     (LatePattern(r"\b(?:tm(?:ro|rrw|orrow|oro|rw)|tmoz|tomorr|tomm?orr?ow|tomor|tmw|tomo|2mrw)\b"), "tomorrow"),
     (LatePattern(r"\bthis am\b|\bmawnin\b"), "this morning"),
     (LatePattern(r"\b(?:ytd|ystd|yest|yst|yesturday|yestday|yesterdy)\b(?! ?(?:night|nite|nyt|evening))"), "yesterday"),
     # The date on its label: `reduced, today's date`.
-    (LatePattern(rf"\b(today|tomorrow|{_DAY})'?s date\b"), r"use by \1"),
+    (LatePattern(rf"\b(today|tomorrow|yesterday|{_DAY})'?s date\b"), r"use by \1"),
     (
         LatePattern(
             rf"\bdate(?:'s| is| says| on it(?:'s| is| says)?) (?=today|tomorrow|\d|the \d|{_DAY}\b)", needs=("date",)
@@ -92,7 +135,8 @@ _PLAINLY = (
         r"\1 opened ",
     ),
     # Nobody knows when: long enough ago (three weeks, ours).
-    (LatePattern(r"\b(?:for )?(?:ages|a while|ages and ages|donkey'?s years|god knows how long|weeks|forever|long)"
+    (LatePattern(r"\b(?:for )?(?:ages|a while|ages and ages|donkey'?s years|god knows how long|forever|long"
+                 r"|(?<!\d )(?<!\ba )(?<!few )(?<!two )(?<!three )(?<!four )(?<!couple )(?<! of )weeks)"
                  r" (?:ago|back)\b"), "21 days ago"),
     (
         LatePattern(
@@ -148,7 +192,7 @@ _PLAINLY = (
     (
         LatePattern(
             r"\b(?:ends|ending|finishes|runs out|dated?)(?: on)? "
-            rf"(?=\d{{1,2}}[/.]\d|today|tomorrow|{_DAY}\b)"
+            rf"(?=(?:the )?\d{{1,2}}(?:[/.]\d|st|nd|rd|th)|\d{{1,2}} {MONTH}|{MONTH} \d|today|tomorrow|{_DAY}\b)"
         ),
         "exp ",
     ),
@@ -165,6 +209,7 @@ _PLAINLY = (
 # What may be a part of a pack as well as a day: `peas frozen 1/2 bag`.
 _PART_NO_DAY = LatePattern(
     r"\b(?!(?:use|best|sell|eat|ub|bb|bbe|exp|expires)\b)([a-z]+) (1/2|1/3|2/3|1/4|3/4)(?![\d/])"
+    rf"( ?(?:left|of|{MEASURE}|{UNIT})s?\b)?"
 )
 _SOAKING = LatePattern(
     rf"\bsoak(?:ing|ed)? (?:since|from|overnight)(?: (?:{DAY_WORD}|this morning|morning|lunch))?", needs=("soak",)
@@ -207,11 +252,50 @@ _SLASHED = LatePattern(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?
 _A_MONTH = LatePattern(MONTH)
 
 
+# Days by their number alone: what is left of them, or how long ago a thing that was cooked was made.
+_DAYS_ALONE = LatePattern(
+    r"(?<=[a-z] )(\d{1,2}) (days?)(?=\s*(?:$|[,;)]))|(?<=[,(-])( ?)(\d{1,2}) (days?)(?=\s*(?:$|[,;)]))", needs=(" day",)
+)
+_WAS_COOKED = LatePattern(
+    r"\b(?:left ?overs?|cooked|boiled|roasted|fried|made|batch|soup|stew|curry|takeaway|dal|daal|rice|mash(?:ed)?|open"
+    r"|opened|old|bought|picked|since|ago)\b"
+)
+_TOOK_DAYS = LatePattern(r"\b(?:soak|sprout|cur|age|ag|ferment|brin|proof|prov|marinat|rest|dri)(?:e|es|ed|ing)\b")
+# A day and a month with a dash between them, where a range would run backwards.
+_DASHED = LatePattern(
+    rf"(?<![\w./-])([12]?\d|3[01])-(0?[1-9]|1[0-2])(?![\w/%.-])(?! ?(?:{UNIT}|{MEASURE}|people|days?|weeks?|months?)\b)"
+)
+_LABEL_OF_THE_PAST = frozenset(
+    {"opened", "open", "made", "cooked", "bought", "baked", "boiled", "cut", "since", "from"}
+)
+_LATELY = 31  # days: a fraction behind such a word is a day of the last weeks; ours
+
+
 def days_plainly(text: str) -> str:
     """A plain line with its days written the way they are read: `thawing since mon` is defrosted on that day."""
     for shape, plainly in _PLAINLY:
         text = shape.sub(plainly, text)
-    return text
+    return _DAYS_ALONE.sub(lambda found: _days_alone(found, text), text)
+
+
+def _days_alone(found: re.Match[str], text: str) -> str:
+    """What has so many days left, or was cooked so many days ago; what was soaked or cured so long is neither."""
+    if _TOOK_DAYS.search(text):
+        return found[0]
+    return f" {found[1] or found[4]} {found[2] or found[5]} {'ago' if _WAS_COOKED.search(text) else 'left'}"
+
+
+def _dashed(found: re.Match[str]) -> str:
+    return f"{found[1]}/{found[2]}" if int(found[1]) > int(found[2]) else found[0]
+
+
+def _part_or_day(found: re.Match[str], today: date) -> str:
+    """A part of a pack, unless a word of what has been and nothing to measure make a day of the last weeks of it."""
+    if found[1] in _LABEL_OF_THE_PAST and not found[3]:
+        on = parse_day_of(found[2], today, False)
+        if 0 <= (today - on).days <= _LATELY:
+            return f"{found[1]} {on.isoformat()} "
+    return f"{found[1]} {_PARTS[found[2]]} {found[3] or ''}"
 
 
 def days_in_one_form(text: str, today: date) -> str:
@@ -229,7 +313,8 @@ def days_in_one_form(text: str, today: date) -> str:
         text = _BARE_DAY.sub(r"\1 the \2th", text)
     text = MONTH_ELSEWHERE.sub(lambda found: f"{found[1]} {MONTHS_ELSEWHERE[found[2]]}", text)
     text = _SOAKING.sub("soaking", text)
-    return _PART_NO_DAY.sub(lambda found: f"{found[1]} {_PARTS[found[2]]} ", text)
+    text = _DASHED.sub(_dashed, text)
+    return _PART_NO_DAY.sub(lambda found: _part_or_day(found, today), text)
 
 
 def days_of_fractions(text: str, today: date) -> str:

@@ -32,8 +32,9 @@ _ENGLISH = frozenset().union(
 )  # fmt: skip
 _GAP = LatePattern(r"[ -]+")
 _DAY_BEHIND = LatePattern(r"\.?\s*(?:$|[,;)]|(?:[12]?\d|3[01])(?![\w/.-])(?! ?[a-z]))")
+_LABELS = SURE | {"until", "till", "by", "use", "eat", "cook", "finish"}
 _LABEL_BEFORE = LatePattern(
-    rf"(?<![\w-])(?:{'|'.join(sorted(map(re.escape, SURE | {'until', 'by'}), key=len, reverse=True))})[:.]?"
+    rf"(?<![\w-])(?:{'|'.join(sorted(map(re.escape, _LABELS), key=len, reverse=True))})[:.]?"
     r"(?: the| on)? $"
 )
 _LAST_WORD = LatePattern(r"([^\W\d_]+)[\s\d]*$")
