@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from how_much import some
-from terminal import PATIENCE_S
+from terminal import PATIENCE_S, Terminal
 from two_windows import foods_kept, keep, opened_program
 
 # What must be switched off again: the mouse (1000, 1003, 1006), the other screen (1049), a hidden cursor (25).
@@ -72,3 +72,30 @@ def test_a_store_deleted_under_the_program_is_told_and_nothing_is_lost(tmp_path:
     assert "restore" in run.stderr
     assert command(home, "larder", "restore", "--yes").returncode == 0
     assert foods_kept(home) == ["carrot"]
+
+
+@pytest.mark.parametrize("closed", ["signal", "hang up"])
+def test_a_line_that_was_half_typed_is_there_again(tmp_path: Path, closed: str) -> None:
+    """Once: what is put away or kept after that does not come back."""
+    terminal = opened_program(tmp_path / "home")
+    try:
+        keep(terminal, "carrots x4", "carrot")
+        terminal.send("kale 150g, use by fri")
+        terminal.wait_for("kale 150g, use by fri")
+        if closed == "signal":
+            os.kill(terminal.process.pid, signal.SIGHUP)
+        else:
+            terminal.hang_up()
+        assert terminal.ended() != 0
+    finally:
+        terminal.close()
+    terminal = Terminal(["--home", str(tmp_path / "home")])
+    try:
+        terminal.wait_for("kale 150g, use by fri")
+        terminal.send("day\r")
+        terminal.wait_for("kept: kale")
+        terminal.send("\x11")
+        assert terminal.ended() == 0
+    finally:
+        terminal.close()
+    assert sorted(foods_kept(tmp_path / "home")) == ["carrot", "kale"]

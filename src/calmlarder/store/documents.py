@@ -14,10 +14,11 @@ from typing import Any, Literal
 Log = Literal["eaten", "ended", "felt", "challenges"]
 Place = Literal["lots", "settings", "eaten", "ended", "felt", "challenges"]
 # Settings that are notes of the program to itself: what `tonight` proposed, the dinner at the stove, what is asked for
-# this evening only; and what may be shared: the dinner cooked last, the last plan, the last adapted recipe.
-PROPOSED, AT_STOVE, ASKED = "proposed", "at the stove", "asked for tonight"
+# this evening only, a line that was half typed; and what may be shared: the dinner cooked last, the last plan, the last
+# adapted recipe.
+PROPOSED, AT_STOVE, ASKED, DRAFT = "proposed", "at the stove", "asked for tonight", "half typed"
 COOKED_LAST, PLANNED, ADAPTED = "cooked last", "plan", "adapted"
-NOTES = frozenset({PROPOSED, AT_STOVE, ASKED, COOKED_LAST, PLANNED, ADAPTED})
+NOTES = frozenset({PROPOSED, AT_STOVE, ASKED, DRAFT, COOKED_LAST, PLANNED, ADAPTED})
 PLACES: tuple[Place, ...] = ("lots", "settings", "eaten", "ended", "felt", "challenges")
 
 _Upgrade = Callable[[dict[str, Any]], dict[str, Any]]

@@ -167,7 +167,7 @@ class LarderApp(LeftOpen):
 
             self.push_screen(FirstStart(self._kitchen))
         self._ask_of_stove()
-        end_with_signals(self)
+        end_with_signals(self, self.keep_draft)
         self._has_terminal = not terminal_is_gone()
         self.set_interval(LOOK_S, self.look_around)
         self.app_resume_signal.subscribe(self, lambda _: self.look_at_clock())  # back from a suspend
@@ -257,6 +257,12 @@ class LarderApp(LeftOpen):
                 self.exit()
 
         self.push_screen(Choice(f"Not kept yet: {line}", [_STAY, _LEAVE]), picked)
+
+    def keep_draft(self) -> None:
+        """The larder's line, as far as it was typed."""
+        for screen in self.screen_stack:
+            if isinstance(screen, LarderScreen):
+                screen.keep_draft()
 
     def action_adapt(self) -> None:
         """A recipe that somebody else wrote."""

@@ -7,6 +7,9 @@ from typing import NamedTuple
 from textual import on
 from textual.widgets import Input
 
+from calmlarder.clean import clean
+from calmlarder.household import draft
+from calmlarder.household.draft import Draft
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
 from calmlarder.larder.meaning import Reading
@@ -208,6 +211,22 @@ class LarderEntry(LarderKeys):
         """What is typed and not kept; a filter is nothing to keep."""
         value = self.query_one("#line", Input).value.strip()
         return "" if value.startswith(FILTER) else value
+
+    def keep_draft(self) -> None:
+        """The program is ended from outside: what is half typed waits for its next start."""
+        if self.half_typed:
+            draft.keep(self._kitchen, Draft(self.half_typed, self._editing.id if self._editing else None))
+
+    def bring_draft(self) -> None:
+        """What was half typed when the program was ended from outside is in the line again."""
+        found = draft.take(self._kitchen)
+        if found is not None:
+            line = self.query_one("#line", Input)
+            line.value = clean(found.text)
+            line.cursor_position = len(line.value)
+            there = [one.id for one in self._kitchen.lots()] + [one.id for one in self._kitchen.to_answer()]
+            if found.item is not None and found.item in there:
+                self._editing = as_seen(self._kitchen, found.item)
 
     def action_bring_back(self) -> None:
         """The line that was put away, where nothing else is typed."""

@@ -87,6 +87,7 @@ class LarderScreen(LarderEntry):
         """Fill the list, and be ready to type."""
         self._say_day()
         self.query_one(Input).focus()
+        self.bring_draft()
         self._seen = self._kitchen.version()
         self.set_interval(_LOOK_AGAIN_S, self._look_again)
 

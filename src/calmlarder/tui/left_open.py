@@ -16,9 +16,13 @@ class LeftOpen(SurvivesFaults):
     _clock: Clock | None
     _has_terminal = _store_is_missed = False
 
+    def keep_draft(self) -> None:
+        """What is half typed is kept before the program ends without having been asked to."""
+
     def look_around(self) -> None:
         """What may change under a program that is left open: the day, its store, its terminal."""
         if self._has_terminal and terminal_is_gone():
+            self.keep_draft()
             self.exit(return_code=GONE)
             return
         self.look_at_clock()

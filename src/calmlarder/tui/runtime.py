@@ -7,7 +7,7 @@ import signal
 import sys
 import threading
 import traceback
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from typing import Any
 
@@ -90,10 +90,11 @@ GONE = _SHELL_OFFSET + 1  # as if by SIGHUP, which is 1 everywhere
 _LONGEST_S = 5.0  # to draw the terminal as it was; where that hangs, nobody is there to see it
 
 
-def end_with_signals(app: App[Any]) -> None:
-    """Leave in order when a signal asks for it. What was confirmed is in the store already."""
+def end_with_signals(app: App[Any], before: Callable[[], None]) -> None:
+    """Leave in order when a signal asks for it, after `before`. What was confirmed is in the store already."""
 
     def leave(number: int) -> None:
+        before()
         app.exit(return_code=_SHELL_OFFSET + number)
         _end_at_the_latest(_SHELL_OFFSET + number)
 
