@@ -13,7 +13,7 @@ import pytest
 
 from calmlarder.cli import main
 from how_much import WHOLE
-from random_larders import figure, leaves
+from random_larders import figure, held, leaves
 
 DAY = date(2026, 3, 1)
 LINES = ("firm tofu 800g", "rice 1kg", "6 carrots", "frozen spinach 900g", "soy sauce", "frozen courgette 500g",
@@ -24,8 +24,11 @@ class Home:
     def __init__(self, folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
         self._folder, self._capsys = folder, capsys
 
+    def place(self, day: date) -> tuple[str, ...]:
+        return "--home", str(self._folder), "--today", day.isoformat()
+
     def run(self, day: date, *words: str, status: int = 0) -> Any:
-        done = main(["--home", str(self._folder), "--today", day.isoformat(), *words, "--json"])
+        done = main([*self.place(day), *words, "--json"])
         told = self._capsys.readouterr()
         assert done == status, told.err
         return json.loads(told.out)
@@ -103,6 +106,22 @@ def test_of_several_only_the_challenger_gets_the_dose(home: Home) -> None:
     (dose,) = dinner["doses"]
     assert (dose["who"], dose["in_dish"]) == ("me", False)
     assert all(use["food"] != dose["food"] for use in (*dinner["uses"], *dinner["apart"]))
+
+
+@pytest.mark.parametrize(("avoid", "is_said"), [("milk", True), ("fish", False)])
+def test_a_dose_that_holds_what_somebody_else_avoids_says_how_it_stays_apart(
+    home: Home, capsys: pytest.CaptureFixture[str], avoid: str, is_said: bool
+) -> None:
+    day = home.until_the_dose("lactose")
+    assert "milk" in held("milk")
+    home.run(day, "people", "add", "kit", "--profile", "elimination", "--avoid", avoid)
+    (dinner, *_) = home.run(day, "tonight", "--for", "me,kit")["dinners"]
+    assert dinner["doses"][0]["avoided"] == ([avoid] if is_said else [])
+    assert main([*home.place(day), "tonight", "--for", "me,kit"]) == 0
+    words = " ".join(capsys.readouterr().out.split())
+    assert "on your plate only" in words
+    assert ("which somebody at this table avoids: keep it" in words) == is_said
+    assert not [use for use in (*dinner["uses"], *dinner["apart"]) if avoid in held(use["food"])]
 
 
 def test_other_days_hold_no_dose(home: Home) -> None:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from calmlarder.household.challenges import Today, dose_event, protocol_ahead, today
 from calmlarder.household.household import Household
+from calmlarder.intake.diet_and_allergens import allergens_met
 from calmlarder.intake.dose import CHALLENGE, Dose, rest_entry
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.groups import food_figures
@@ -51,8 +52,17 @@ def with_doses(household: Household, request: "DinnerRequest", lots: Sequence[Lo
         return request
     names = [one.who for one in request.table if not one.is_guest] or [ME]
     doses = [dose for name in names if (dose := dose_of(household, name)) is not None]
-    doses = [dose.model_copy(update={"in_dish": _may_be_in(dose, request, lots, household)}) for dose in doses]
-    return laid(request, doses, household.plain_tables) if doses else request
+    tables = household.plain_tables
+    doses = [
+        _beside_others(dose, request, tables).model_copy(update={"in_dish": _may_be_in(dose, request, lots, household)})
+        for dose in doses
+    ]
+    return laid(request, doses, tables) if doses else request
+
+
+def _beside_others(dose: Dose, request: "DinnerRequest", tables: Tables) -> Dose:
+    """The dose with the allergens in it that somebody at the table avoids: whoever challenges avoids none of them."""
+    return dose.model_copy(update={"avoided": tuple(allergens_met(tables.food_by_id[dose.food], request.avoid))})
 
 
 def laid(request: "DinnerRequest", doses: Sequence[Dose], tables: Tables) -> "DinnerRequest":
@@ -104,7 +114,7 @@ def with_protocol(
                 continue
             grams = grams_for(due.food, due.course.challenge, days[at.date()], household.plain_tables)
             if grams:
-                found.append((at, _dose(household, who, due, grams)))
+                found.append((at, _beside_others(_dose(household, who, due, grams), request, household.plain_tables)))
     sure, tables = plain.tolerance, household.plain_tables
     entries = (rest_entry(dose, at, tables, sure) for at, dose in found)
     without = tuple(dict.fromkeys((*plain.without, *(dose.food for _, dose in found))))

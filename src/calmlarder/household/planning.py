@@ -84,6 +84,7 @@ def _with_protocol(household: Household, asked: Evening, sittings: "tuple[Planne
     request, doses = with_protocol(household, asked.request, dinners)
     words = [
         f"{at:%a %d %b} with {dose.grams:g} g {dose.name} beside dinner, the challenge of {dose.who} if all is calm"
+        + (f"; it holds {', '.join(dose.avoided)}, so keep it away from the dish" if dose.avoided else "")
         for at, dose in doses
     ]
     return asked._replace(request=request, from_home=(*asked.from_home, *words))

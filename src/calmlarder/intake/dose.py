@@ -17,7 +17,7 @@ from calmlarder.intake.groups import food_figures
 from calmlarder.intake.load import LoadProfile, PartLoad, load_of_group
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Fermentable
-from calmlarder.tables.vocabulary import ALL_GROUPS, Component, Group
+from calmlarder.tables.vocabulary import ALL_GROUPS, Allergen, Component, Group
 
 CHALLENGE = "challenge"  # the text of an entry that stands for what else a dose's food brings
 
@@ -25,7 +25,8 @@ CHALLENGE = "challenge"  # the text of an entry that stands for what else a dose
 class Dose(BaseModel):
     """Grams of a food that hold `dose_g` of a group, for one person; in the dish itself, or beside it.
 
-    Whole from 10 g on, tenths below; of a dose in the dish always whole.
+    Whole from 10 g on, tenths below; of a dose in the dish always whole. `avoided` are allergens in it that somebody
+    else at the table avoids.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -38,6 +39,7 @@ class Dose(BaseModel):
     grams: float
     dose_g: float
     in_dish: bool = False
+    avoided: tuple[Allergen, ...] = ()
 
 
 def rest_of(food: str, group: Group, tables: Tables) -> LoadProfile:

@@ -83,14 +83,23 @@ def _fullest(one: "Served") -> str:
     )
 
 
+_KEPT_AWAY = (
+    "It holds {}, which somebody at this table avoids: keep it, with its own scale bowl, board, knife and spoon, away "
+    "from the dish, and wash your hands after it. Where their allergy is severe, rather skip the day."
+)
+
+
 def dose_words(dose: Dose) -> str:
     """The dose of a challenge, and what the figures say of it."""
-    where = "in the dish" if dose.in_dish else "beside the dish, on this plate only"
+    plate = "your" if dose.who == ME else f"{dose.who}'s"
+    where = "in the dish" if dose.in_dish else f"beside the dish, on {plate} plate only"
     whose = "Today's challenge" if dose.who == ME else f"Today's challenge of {dose.who}"
+    holds = f" {_KEPT_AWAY.format(', '.join(dose.avoided))}" if dose.avoided else ""
     group = CAP_WORDS.get(dose.group, dose.group)
     return (
         f"{whose}: {dose.grams:g} g {dose.name}, weighed, {where}: {dose.dose_g:.2f} g of {group}. This dose is "
         "left out of the limits; everything else keeps to elimination. Rather not today? Skip the day: it can wait."
+        f"{holds}"
     )
 
 
