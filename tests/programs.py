@@ -11,6 +11,9 @@ from typing import Any
 from unittest.mock import patch
 
 from textual import _wait
+from textual import app as textual_app
+from textual import pilot as textual_pilot
+from textual._context import active_app
 from textual.css.model import RuleSet
 from textual.css.stylesheet import Stylesheet
 from textual.pilot import Pilot
@@ -27,10 +30,7 @@ SIZES = [(60, 20), (80, 24), (120, 40)]
 PATIENCE_S = 600  # until something is given up that never comes; no test asserts how long anything took
 Act = Callable[[LarderApp, Pilot[None]], Awaitable[None]]
 
-# After each key the pilot looks every so many seconds whether the program still works: four times as often as by itself
-# (1/50 s) is 40 % of the wall of a screen test less (test_people_screens.py: 20 to 12 s), at about the same processor.
-_wait.SLEEP_GRANULARITY = 1 / 200
-_wait.SLEEP_IDLE = _wait.SLEEP_GRANULARITY / 20
+_by_the_clock = _wait.wait_for_idle
 _pause_once = Pilot.pause
 _parse_anew = Stylesheet._parse_rules
 
@@ -57,21 +57,42 @@ def _parse_rules(
 Stylesheet._parse_rules = _parse_rules  # type: ignore[assignment]
 
 
-_TURNS = 100  # of the loop: more than a key takes to go through screen, widgets and what they tell each other
+_CALM_TURNS = 3  # of the loop in which nothing else waits to run
+_MOST_TURNS = 100_000  # of a loop that never comes to rest
+
+
+async def _until_idle(min_sleep: float = 0, max_sleep: float = 1) -> None:
+    """Until nothing waits to run in the loop. Where a thread works for the program, Textual's own wait is added.
+
+    Textual's own takes a program for idle that used little processor for some milliseconds, after each key and
+    each pause: of the wall of a screen test that was a third, and a busy machine looks as idle as one that is done.
+    """
+    app = active_app.get(None)
+    await _calm()
+    if min_sleep or app is None or any(worker.is_running for worker in app.workers):
+        await _by_the_clock(min_sleep, max_sleep)
+    while getattr(app, "_resize_timer", None) is not None:  # another size is taken up a moment after it was told
+        await asyncio.sleep(_wait.SLEEP_GRANULARITY)
+        await _calm()
+
+
+async def _calm() -> None:
+    loop: Any = asyncio.get_running_loop()
+    calm = turns = 0
+    while calm < _CALM_TURNS and turns < _MOST_TURNS:
+        await asyncio.sleep(0)
+        calm, turns = 0 if loop._ready else calm + 1, turns + 1
+
+
+_wait.SLEEP_GRANULARITY = 1 / 200
+_wait.SLEEP_IDLE = _wait.SLEEP_GRANULARITY / 20
+textual_app.wait_for_idle = textual_pilot.wait_for_idle = _until_idle  # type: ignore[attr-defined]
 
 
 async def _pause(pilot: Pilot[None], delay: float | None = None) -> None:
-    """As the pilot's own, which ends by laying the screen out; then until what waited for that is done as well.
-
-    The pilot takes a program for idle that used little processor for a while: on a busy machine it had got none. So
-    many turns of the loop are waited for, too, whatever the clock says.
-    """
-    for _ in range(_TURNS):
-        await asyncio.sleep(0)
+    """As the pilot's own, which ends by laying the screen out; then until what waited for that is done as well."""
     await _pause_once(pilot, delay)
     if delay is None:
-        for _ in range(_TURNS):
-            await asyncio.sleep(0)
         await _pause_once(pilot)
 
 
@@ -118,9 +139,11 @@ async def type_line(pilot: Pilot[None], text: str) -> None:
 
 
 async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
-    """Until whatever works in a thread is done."""
-    await app.workers.wait_for_complete()
+    """Until whatever works in a thread is done: what the last key asked for has begun, and what that began as well."""
     await pilot.pause()
+    while any(not worker.is_finished for worker in app.workers):
+        await app.workers.wait_for_complete()
+        await pilot.pause()
 
 
 async def until(pilot: Pilot[None], holds: Callable[[], object]) -> None:

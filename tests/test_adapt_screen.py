@@ -15,6 +15,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.hanging import Hanging
 from how_much import some
+from programs import settled
 from test_adapt_command import RECIPE
 from test_screens import SIZES
 
@@ -25,8 +26,7 @@ async def open_with(app: LarderApp, pilot: Pilot[None], text: str) -> None:
     assert isinstance(app.screen, AdaptScreen)
     app.screen.query_one(TextArea).text = text
     await pilot.press("f5")
-    await app.workers.wait_for_complete()
-    await pilot.pause()
+    await settled(app, pilot)
 
 
 def shown(app: LarderApp) -> str:
@@ -68,8 +68,7 @@ def test_a_file_is_read_and_the_changed_recipe_saved(play: Callable[..., LarderA
         file.value = str(source)
         file.focus()
         await pilot.press("enter")
-        await app.workers.wait_for_complete()
-        await pilot.pause()
+        await settled(app, pilot)
         assert "Swap" in shown(app)
         await save(pilot, target)
         assert "300 g brown onions" not in target.read_text(encoding="utf-8")
@@ -94,8 +93,7 @@ def test_how_many_it_serves_is_asked_and_nothing_is_saved_before(play: Callable[
         assert isinstance(app.screen, AdaptScreen)
         app.screen.query_one("#serves", Input).value = "4"
         await pilot.press("f5")
-        await app.workers.wait_for_complete()
-        await pilot.pause()
+        await settled(app, pilot)
         assert "for 4" in shown(app)
 
     play(act)
@@ -119,9 +117,7 @@ def test_blank_lines_of_a_paste_part_the_recipe_and_one_that_fits_is_kept(play: 
         await pilot.press("ctrl+r")
         await pilot.pause()
         app.post_message(events.Paste(recipe))
-        await pilot.pause()
-        await app.workers.wait_for_complete()
-        await pilot.pause()
+        await settled(app, pilot)
         assert "Carrot rice, for 2" in shown(app)
         await pilot.press("k")
         await pilot.pause()

@@ -18,7 +18,7 @@ from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.page import Page
 from calmlarder.tui.widgets.item_list import ItemList
-from programs import SIZES, TODAY, type_line
+from programs import SIZES, TODAY, settled, type_line
 
 
 @pytest.fixture
@@ -160,9 +160,7 @@ def test_what_cooking_took_is_in_the_ledger(play: Callable[..., None], home: Pat
                      "rapeseed oil"):  # fmt: skip
             await type_line(pilot, line)
         await pilot.press("f3")
-        await pilot.pause()
-        await app.workers.wait_for_complete()
-        await pilot.pause()
+        await settled(app, pilot)
         await pilot.press("enter", "c")
         await pilot.pause()
         if isinstance(app.screen, Choice):  # what goes into boxes: none
@@ -220,8 +218,7 @@ def test_cook_with_boxes_is_remembered_and_a_box_is_eaten(play: Callable[..., No
         await pilot.press("f3")
         await pilot.pause()
         await pilot.press("plus")
-        await app.workers.wait_for_complete()
-        await pilot.pause()
+        await settled(app, pilot)
         await pilot.press("enter", "c")
         await pilot.pause()
         await pilot.press("down", "enter")  # one of two portions
@@ -234,8 +231,7 @@ def test_cook_with_boxes_is_remembered_and_a_box_is_eaten(play: Callable[..., No
         grams = boxes[0].content["grams"]
 
         await pilot.press("f3")
-        await app.workers.wait_for_complete()
-        await pilot.pause()
+        await settled(app, pilot)
         text = " ".join(str(app.screen.query_one(DinnerView).content).split())
         assert "did not pass its own check" not in text
         assert f"18:00 {boxes[0].content['box']['title']}" in text  # the meal still counts

@@ -40,6 +40,7 @@ from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.larder_screen import LarderScreen
+from programs import settled
 
 DAY = "2026-03-11"
 LINES = (
@@ -424,9 +425,7 @@ def test_cooked_writes_the_log_and_one_undo_takes_both_back(home: Path, tables) 
 
     async def dinner(app: LarderApp, pilot: Pilot[None]) -> str:
         await pilot.press("f3")
-        await pilot.pause()
-        await app.workers.wait_for_complete()
-        await pilot.pause()
+        await settled(app, pilot)
         return str(app.screen.query_one(DinnerView).content)
 
     async def cook(app: LarderApp, pilot: Pilot[None]) -> None:

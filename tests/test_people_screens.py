@@ -36,7 +36,7 @@ from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.tick_rows import TickRows
 from how_much import some
-from programs import SIZES, TODAY, type_line
+from programs import SIZES, TODAY, settled, type_line
 
 
 @pytest.fixture
@@ -367,8 +367,7 @@ def test_a_dose_beside_the_dish_is_shown_before_it_is_cooked(
         for line in ("rice 500g", "4 carrots", "firm tofu 400g", "soy sauce", "olive oil", "1 lime", "spinach 200g"):
             await type_line(pilot, line)
         await pilot.press("f3")
-        await app.workers.wait_for_complete()
-        await pilot.pause()
+        await settled(app, pilot)
         view = app.screen.query_one(DinnerView).content.replace("\n", " ")
         assert "Today's challenge: 59 g cow milk, weighed, beside the dish" in view
         await pilot.press("enter")

@@ -549,8 +549,7 @@ def test_keys_while_another_dinner_is_looked_for(play: Callable[..., None]) -> N
         for text in SMALL:
             await type_line(pilot, text)
         await pilot.press("f3")
-        await app.workers.wait_for_complete()
-        await pilot.pause()
+        await settled(app, pilot)
         screen = app.screen
         assert isinstance(screen, TonightScreen)
         assert screen._composed is not None

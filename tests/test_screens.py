@@ -32,7 +32,7 @@ from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.limit_bar import NearLimits
 from calmlarder.tui.widgets.pick import Pick
-from programs import SIZES, TODAY, shown, type_line, until
+from programs import SIZES, TODAY, settled, shown, type_line, until
 
 
 def foods(app: LarderApp) -> list[str]:
@@ -46,8 +46,7 @@ def titles(app: LarderApp) -> list[str]:
 
 
 async def solved(app: LarderApp, pilot: Pilot[None]) -> str:
-    await app.workers.wait_for_complete()
-    await pilot.pause()
+    await settled(app, pilot)
     return str(app.screen.query_one(DinnerView).content)
 
 
@@ -386,8 +385,7 @@ def test_one_key_anywhere_tells_where_figures_come_from(keys: tuple[str, ...], p
                 await type_line(pilot, line)
         for key in keys:
             await pilot.press(key)
-            await app.workers.wait_for_complete()
-            await pilot.pause()
+            await settled(app, pilot)
         assert isinstance(app.screen, Page)
         text = app.screen.query_one(Hanging).content
         assert "0.30 g, at most 0.48" in text
@@ -496,7 +494,7 @@ def storm(home: Path, tables: Tables, events: int, seed: int, sizes: Sequence[tu
                     await pilot.click(offset=(rng.randrange(width), rng.randrange(height)))
                 else:
                     await pilot.press(rng.choice(KEYS))
-            await app.workers.wait_for_complete()
+            await settled(app, pilot)
         assert not app.faults
 
     asyncio.run(scene())

@@ -13,12 +13,11 @@ from calmlarder.tui.asked_for_tonight import as_settled, ways_out
 from calmlarder.tui.dinner_view import DinnerView, amounts_of
 from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.widgets.dish import DishCard
-from programs import type_line
+from programs import settled, type_line
 
 
 async def solved(app: LarderApp, pilot: Pilot[None]) -> str:
-    await app.workers.wait_for_complete()
-    await pilot.pause()
+    await settled(app, pilot)
     return str(app.screen.query_one(DinnerView).content)
 
 

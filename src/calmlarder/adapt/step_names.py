@@ -18,6 +18,7 @@ _IN_THE_STOCK = "in the stock that is left and as much water as it wants, and dr
 _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
 _SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
 _WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
+_LONGEST_WORD = 60  # letters of a word before a name; no food has one as long
 # `the white parts of the spring onions` is one thing.
 _WHITES = re.compile(r"whites?", re.IGNORECASE)
 _PARTS_OF = re.compile(r" parts? of (?:the )?")
@@ -50,10 +51,11 @@ def of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:
 
 def is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tables: Tables) -> bool:
     """Whether a name ends another thing's, of which no line was read: `spring onions` are no onions."""
-    first = _WORD_BEFORE.search(step[: span[0]])
+    near = max(0, span[0] - _LONGEST_WORD)
+    first = _WORD_BEFORE.search(step[near : span[0]])
     if first is None:
         return False
-    longer = words_of(step[first.start() : span[1]])
+    longer = words_of(step[near + first.start() : span[1]])
     other = names_of_all(tables).get(longer, frozenset())
     more = len(longer) > len(words_of(step[span[0] : span[1]]))  # `the` counts for nothing
     return more and bool(other) and not any(same_thing(one, food) for one in other for food in meant)
@@ -84,8 +86,8 @@ def alone_in(step: str, end: int, food: str, told: Told) -> bool:
     """Whether no other food but what it soaks in stands in the sentence that soaks one."""
     sentence = sentence_at(step, end)
     others = (meant for _, _, meant in spans_in(sentence, told.names) if food not in meant)
-    kinds = {told.tables.food_by_id[one].kind for meant in others for one in meant}
-    return kinds <= _SOAKED_IN
+    # The first other food answers it: a sentence without end names many, and is asked about each of them.
+    return all(told.tables.food_by_id[one].kind in _SOAKED_IN for meant in others for one in meant)
 
 
 def boiled_in(step: str, instead: str, told: Told) -> str:
