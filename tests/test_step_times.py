@@ -8,6 +8,8 @@ from typing import Any
 
 import pytest
 
+from calmlarder.cookbook.read import read_recipe
+
 Adapt = Callable[..., dict[str, Any]]
 _ALLIUMS = ("1 large onion, chopped", "3 cloves garlic, crushed", "2 tbsp olive oil", "600 g chicken thighs")
 
@@ -76,3 +78,29 @@ def test_a_paste_is_of_what_is_in_it_now(adapt: Adapt) -> None:
         steps="1. Blend the onion to paste.\n2. Fry the onion paste for 9 minutes until golden.\n3. Add the chicken.",
     )["recipe"]  # fmt: skip
     assert "2. Fry the leek green paste for 5 minutes until soft and bright green." in found
+
+
+def test_a_mix_that_brings_a_spice_of_the_list_is_told_in_one_word(adapt: Adapt) -> None:
+    found = adapt(
+        "Chilli", "900 g beef mince", "3 tbsp chili powder", "1 tbsp ground cumin", "1/2 tsp cayenne pepper",
+        "800 g canned tomatoes", "Shredded cheddar, sour cream and sliced green onions, for topping",
+        steps="1. Brown the beef. Stir in the chili powder, cumin and cayenne and toast for 1 minute.\n"
+        "2. Pour in the tomatoes and simmer for 40 minutes. Serve with the toppings.", serves=6,
+    )["recipe"]  # fmt: skip
+    assert "Stir in the paprika, chilli flakes, cumin and cayenne and toast for 1 minute." in found
+    assert "\n1/2 tsp cayenne pepper\n" in found
+    assert "\nShredded cheddar, for topping\n" in found
+    assert "radish" not in found  # who has the whole onion has its greens
+
+
+def test_a_text_broken_at_its_margin_has_the_steps_of_its_writer() -> None:
+    recipe = read_recipe(
+        "Meatballs\nServes 4\n\nIngredients:\n- 500 g beef mince\n- 1 onion, grated\n- 2 tbsp butter\n\nMethod:\n"
+        "Melt the butter in a wide and heavy pan and cook the onion over\nmedium heat until soft and clear, about 5\n"
+        "minutes. Let cool.\n\nRoll into balls. Chill.\n\n[Gran never wrote down the cucumber salad.]\n"
+    )
+    assert recipe.steps == (
+        "Melt the butter in a wide and heavy pan and cook the onion over medium heat until soft and clear, about 5 "
+        "minutes. Let cool.",
+        "Roll into balls. Chill.",
+    )

@@ -123,7 +123,7 @@ def test_green_tops_go_into_the_oven_late_and_nobody_squeezes_oil(adapted: Recip
         800 g chicken thighs
         2 onions, in wedges
         1 whole garlic bulb
-        2 tbsp olive oil
+        1 tbsp olive oil
 
         Method
         1. Put the chicken, onions and garlic into a roasting tin with the oil and roast for 45 minutes.
@@ -137,8 +137,8 @@ def test_green_tops_go_into_the_oven_late_and_nobody_squeezes_oil(adapted: Recip
     assert "the leek greens for the last 15 minutes of it." in recipe
     assert "2. Stir the garlic-infused oil in." in recipe
     assert "less of the oil" not in recipe  # it is more than the dish's own, of which the chicken needs some
-    poured = next(line for line in recipe.splitlines() if line.endswith("ml garlic-infused oil"))
-    assert float(poured.split(" ml")[0]) <= 40  # two teaspoons a serving are taste enough
+    poured = next(line for line in recipe.splitlines() if line.endswith(" garlic-infused oil"))
+    assert poured == "4 tsp garlic-infused oil"  # a teaspoon a serving is taste enough
 
 
 def test_what_binds_is_no_crust_and_raised_flour_says_how_much(adapted: Recipe) -> None:

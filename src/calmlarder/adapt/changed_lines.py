@@ -1,5 +1,6 @@
 """Lines that name several foods, and the changed recipe in the form it came in or the one asked for."""
 
+import re
 from collections import Counter
 from collections.abc import Sequence
 from decimal import Decimal
@@ -9,7 +10,12 @@ from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.written import cut_of, own_words, tail_of, written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
+from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+_PIECES_OF_A_LINE = re.compile(r",| and | & |\+")
+_FOR_WHAT_ALL = re.compile(r",? \b(?:for|to) (?:serve|serving|topping|garnish|finish|the top|sprinkle|sprinkling)\b.*$")
 
 
 class Part(NamedTuple):
@@ -82,11 +88,17 @@ def _joined(recipe: Recipe, parts: Sequence[Part], adapted: Adapted, tables: Tab
         if place in changed or amount is None or alone[part.line] > 1 or amount.food not in more:
             continue
         food = tables.food_by_id[amount.food]
-        if food.kind == "oil":
+        if stays_apart(part, food):
             continue
         words = own_words(part.read, food, amount.grams, tables)
         found[place] = written(food, amount.grams + more.pop(amount.food), tables, words).line
     return found
+
+
+def stays_apart(part: Part, food: Food) -> bool:
+    """Whether nothing is put to a line: oil, and a spice that it calls otherwise, as cayenne is no spoon of flakes."""
+    unlike = food.kind == "spice" and not set(words_of(food.name)[-1:]) <= set(words_of(part.read.text))
+    return food.kind == "oil" or unlike
 
 
 def _once(adapted: Adapted, parts: Sequence[Part], tables: Tables) -> Adapted:
@@ -155,12 +167,23 @@ def _marked(text: str, mark: str) -> str:
     return text if text.endswith(mark) else f"{text} {mark}"
 
 
+def _own_piece(text: str, food: Food) -> str:
+    """What a line of several foods says of this one; empty where its name stands in no piece of it, or in several."""
+    pieces = [piece.strip() for piece in _PIECES_OF_A_LINE.split(_FOR_WHAT_ALL.sub("", text)) if piece.strip()]
+    named = [piece for piece in pieces if set(words_of(food.name)[-1:]) <= set(words_of(piece))]
+    return named[0] if len(named) == 1 and len(pieces) > 1 else ""
+
+
 def _kept(part: Part, recipe: Recipe, adapted: Adapted, place: int, tables: Tables) -> tuple[str, ...]:
     """A line of its own for a food that stays, where another food of its line changes."""
     text = part.read.text
     if text == recipe.ingredients[part.line]:
         food, amount = tables.food_by_id[part.read.food or ""], adapted.amounts.get(place)
-        words = f"{food.name}{cut_of(text)}"
+        piece = _own_piece(text, food)
+        if part.read.grams is None and piece:  # what it was taken for is no word of the recipe
+            use = _FOR_WHAT_ALL.search(text)
+            return (f"{piece[:1].upper()}{piece[1:]}{use[0] if use else ''}",)
+        words = f"{food.name}{cut_of(piece or text)}"
         text = food.name if amount is None else written(food, amount.grams, tables, words).line
     mark = next((one.mark for one in adapted.unread if one.place == place), "")
     return (_marked(text, mark) if mark else text,)

@@ -44,7 +44,7 @@ from calmlarder.adapt.step_notes import (
     told_where_used,
 )
 from calmlarder.adapt.step_numbers import numbered, within
-from calmlarder.adapt.step_shares import in_one_line, own_amounts, twice
+from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, twice
 from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
 from calmlarder.adapt.step_times import in_their_own_time
 from calmlarder.adapt.things_now import (
@@ -100,7 +100,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     known = {part.read.food for part in parts if part.read.food}
     names = {**single_words(parts), **with_last_words(known, tables), **called_by_lines(parts)}
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
-    shared = set() if any(part.read.outcome == "heading" for part in parts) else in_one_line(parts, adapted)
+    shared = set() if any(part.read.outcome == "heading" for part in parts) else in_one_line(parts, adapted, tables)
     each: dict[str, list[Change]] = {}
     for change in adapted.changes:
         if change.place is not None:
@@ -127,7 +127,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             named.setdefault(food, []).append(number)
             texts.setdefault(food, []).append(step)
     marked = without_soaked_mushrooms(steps, marked, parts, adapted, tables)
-    marked = [in_their_own_time(text, told) for text in marked]
+    marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     notes = _notes(steps, parts, adapted, told, (named, texts))
     if len(marked) < len(steps):

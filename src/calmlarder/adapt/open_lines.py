@@ -57,6 +57,7 @@ _SAVOURY = frozenset({"allium", "meat", "poultry", "fish", "pulse"})
 _BREAKFAST_FRUIT = frozenset(
     {"blueberry", "banana-firm", "pineapple-canned"}
 )  # in a pilaf or a korma nobody wants them
+_WHITES, _GREENS = "spring-onion-white", "spring-onion-green"
 _PIECES = re.compile(r"\b(?:chopped|sliced|halved|torn|quartered|diced|in pieces)\b")
 _BESIDE_FRUIT = frozenset({"meat", "poultry", "fish"})
 _PUDDING_FRUIT = frozenset({"rhubarb", "banana-firm", "strawberry"})  # stewed with sugar beside sausages: nobody
@@ -223,6 +224,12 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     fit = [one for one in fit if all(suits_use(part.food, line.food, cooked, dish.told) for part in one.parts)]
     if dish.told.is_titled(line.food.id):  # no falafel is of tofu, no cauliflower cheese of potatoes
         fit = [one for one in fit if not any(is_strange(part.food, line.food) for part in one.parts)]
+    greens = [one for one in fit if [part.food.id for part in one.parts] == [_GREENS]]
+    if line.food.id == _WHITES and line.read.assumed and greens:
+        # Who has the whole of it has the greens: more of those, or fewer, and nothing else.
+        yield swap(line, weight, greens[0], dish)
+        yield from smaller(line, weight, greens[0], dish)
+        return
     for candidate in fit:
         yield swap(line, weight, candidate, dish)
         alike = {line.food.kind, *(part.food.kind for part in candidate.parts)}

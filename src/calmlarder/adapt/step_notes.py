@@ -120,7 +120,7 @@ def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> s
     if not steps:
         if not lines:
             return f"No {name}: it is left out."
-        return f"For {name} use {' and '.join(lines)}.{f' {told}.' if told else ''}"
+        return f"For {name} use {' and '.join(lines)}. {told}." if told else None  # the list says it
     where = f"step{'s' if len(steps) > 1 else ''} {', '.join(map(str, steps))}"
     if not lines:
         return f"No {name} ({where}): it is left out."

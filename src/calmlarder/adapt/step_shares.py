@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from fractions import Fraction
 
-from calmlarder.adapt.changed_lines import Part
+from calmlarder.adapt.changed_lines import Part, stays_apart
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.step_notes import amount_of, bare
 from calmlarder.adapt.written import written
@@ -64,10 +64,16 @@ def _share(before: str, ingredient: str) -> Fraction | None:
     return Fraction(count, whole) if 0 < count < whole else None
 
 
-def in_one_line(parts: Sequence[Part], adapted: Adapted) -> set[str]:
+def in_one_line(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> set[str]:
     """Foods whose line holds what takes the place of others too: a step does not take all of it."""
     changed = {change.place for change in adapted.changes}
-    kept = {part.read.food for place, part in enumerate(parts) if place not in changed and place in adapted.amounts}
+    kept = {
+        part.read.food
+        for place, part in enumerate(parts)
+        if place not in changed
+        and place in adapted.amounts
+        and not stays_apart(part, tables.food_by_id[adapted.amounts[place].food])
+    }
     to = {one.food for change in adapted.changes if change.change == "swap" for one in change.to}
     return twice(adapted) | {food for food in to if food in kept}
 
@@ -89,3 +95,26 @@ def twice(adapted: Adapted) -> set[str]:
     """Foods that take the place of more than one line."""
     to = [one.food for change in adapted.changes for one in change.to]
     return {food for food in to if to.count(food) > 1}
+
+
+_SO_MUCH_OF = re.compile(
+    r"(?P<lead>, and | and |, )?\b[\d/ ]+ (?:tsp|tbsp|g|pinch) of the (?P<name>[a-z]+(?: [a-z]+){0,2})"
+    r"(?=,| and |[.;]|$)",
+    re.IGNORECASE,
+)
+
+
+def all_in_one_step(step: str) -> str:
+    """A step without how much of a thing is a stand-in's and how much its own, where both go in together.
+
+    `2 tsp of the ground cumin, cumin [1 tbsp of it]` is all the cumin.
+    """
+    for found in reversed(list(_SO_MUCH_OF.finditer(step))):
+        word = re.escape(found["name"].split()[-1])
+        own = re.search(rf"\b({word}) \[[\d/ ]+ (?:tsp|tbsp|g|pinch) of it\]", step, re.IGNORECASE)
+        if own is not None and found["lead"] and not own.start() < found.end() < own.end():
+            first, second = sorted(((found.span(), ""), (own.span(), own[1])))
+            (a, b), in_first = first
+            (c, d), in_second = second
+            step = f"{step[:a]}{in_first}{step[b:c]}{in_second}{step[d:]}"
+    return step

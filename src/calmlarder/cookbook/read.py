@@ -25,6 +25,9 @@ _FAREWELL = re.compile(
 )
 
 
+_ASIDE = re.compile(r"\[(?!No |In place )[^\[\]]{1,400}\]|\((?!No )[^()]{1,400}\)")
+
+
 def read_recipe(text: str) -> Recipe:
     """A recipe from plain text, Markdown, schema.org/Recipe JSON-LD, or a page of HTML.
 
@@ -40,7 +43,8 @@ def read_recipe(text: str) -> Recipe:
 
 
 def _is_no_step(step: str) -> bool:
-    return bool(_LABEL.fullmatch(step) or _FAREWELL.fullmatch(step.strip()))
+    # A writer's own remark in brackets is none either; what the program left out of a recipe stands in brackets, too.
+    return bool(_LABEL.fullmatch(step) or _FAREWELL.fullmatch(step.strip()) or _ASIDE.fullmatch(step.strip()))
 
 
 def _read(text: str) -> Recipe:

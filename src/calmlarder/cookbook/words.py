@@ -43,6 +43,11 @@ _BEHIND = re.compile(
 )
 
 
+# A line of at least so many signs that ends within a sentence, and what begins one that is not its end.
+_RUNS_ON = re.compile(r"^.{30,}[^.!?:;)\]]$|^.{60,}[^:]$")
+_STARTS_ANEW = re.compile(r"\s*(?:[-*+•·▢☐□–‣◦#]|\d{1,2}[.):]|step \d|\*\*|[A-Z][A-Z ]{3,}$)", re.IGNORECASE)
+
+
 class Item(NamedTuple):
     """An ingredient and where it stands in the source: `start` to `end`, behind its bullet."""
 
@@ -110,13 +115,33 @@ def layout(text: str) -> Layout:
     # What stands above the ingredients is said of the dish, where a method stands below them.
     below = [index for index in rest if index > min(chosen, default=0)]
     rest = [index for index in (below or rest) if index < behind]
-    kept = [_bare(lines[index].text) for index in rest if index >= start and not SERVES.match(_bare(lines[index].text))]
-    steps = tuple(step[:LONGEST_STEP] for step in kept if step)
+    steps = tuple(_unwrapped(lines, [index for index in rest if index >= start]))
     taken = set(chosen)
     about = "\n".join(line.text[:LONGEST_STEP] for index, line in enumerate(lines) if index not in taken)[:100_000]
     above = lines[: min(chosen, default=len(lines))]
     head = "\n".join(_bare(line.text) for line in above)[:10_000]
     return Layout(_bare(first) if titled else "", items, steps, about, head)
+
+
+def _unwrapped(lines: list[_Line], rest: list[int]) -> list[str]:
+    """The steps, of which a line that the one before runs on into is one step with it: a text broken at its margin."""
+    steps: list[str] = []
+    before: int | None = None
+    for index in rest:
+        text = _bare(lines[index].text)
+        if SERVES.match(text) or not text:
+            continue
+        runs_on = (
+            before == index - 1
+            and _RUNS_ON.search(lines[index - 1].text[:LONGEST_STEP].rstrip()) is not None
+            and not _STARTS_ANEW.match(lines[index].text)
+        )
+        if runs_on and len(steps[-1]) + len(text) < LONGEST_STEP:
+            steps[-1] = f"{steps[-1]} {text}"
+        else:
+            steps.append(text[:LONGEST_STEP])
+        before = index
+    return steps
 
 
 def _lines(text: str) -> list[_Line]:

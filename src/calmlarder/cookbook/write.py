@@ -45,7 +45,8 @@ def said_anew(recipe: Recipe, title: str, steps: Sequence[str]) -> Recipe:
         source = recipe.source
         for old, new in said.items():
             # A title may be named in the ingredients too; its own place is the first.
-            source = source.replace(old, new, 1)
+            broken = None if old in source else re.search(r"\s+".join(map(re.escape, old.split())), source)
+            source = source.replace(broken[0] if broken else old, new, 1)
     update = {"title": title, "first_title": recipe.title, "steps": tuple(steps), "source": source}
     return recipe.model_copy(update=update)
 
