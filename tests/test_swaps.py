@@ -253,3 +253,17 @@ def test_the_check_of_swaps_finds_what_is_wrong(tables: Tables) -> None:
                 assert verify(wrong, request, [TABLES]), (number, key, group)
     answer["substitutes"][0]["parts"][0]["food"] = "garlic"
     assert verify(answer, request, [TABLES])
+
+
+def test_what_is_at_home_in_fewer_kitchens_does_not_stand_before_what_does_the_work_everywhere(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Ginger is no garlic in a pasta sauce: oil that garlic was in, or chives, come first, at home or not."""
+    home = ["--home", str(tmp_path / "home")]
+    assert main(["larder", "add", "fresh ginger 50g", "garlic bulb", "chives 40g", *home]) == 0
+    capsys.readouterr()
+    assert main(["swap", "garlic", "--json", *home]) == 0
+    found = json.loads(capsys.readouterr().out)["substitutes"]
+    foods = [[part["food"] for part in one["parts"]] for one in found]
+    assert foods[0] == ["chives"]  # at home, and wherever garlic is
+    assert foods.index(["oil-garlic"]) < foods.index(["ginger"])

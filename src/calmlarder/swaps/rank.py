@@ -24,7 +24,8 @@ _SUMS = frozenset({"polyols", "total"})  # of other groups: they name no trouble
 
 
 def substitutes(asked: Asked, tables: Tables, dish: Dish | None = None, beside: Sequence[Serving] = ()) -> Answer:
-    """What can stand in for the food: what is at home first, then by score. Only what holds is offered.
+    """What can stand in for the food: what is at home first, unless it is so in fewer kitchens only, then by score.
+    Only what holds is offered.
 
     The tables' rows come before all; where none of them holds, what is nearest in the tables is looked at. With a
     `dish` only what can stand where the food stood there; what lies `beside` it on the plate counts under the limits.
@@ -32,8 +33,17 @@ def substitutes(asked: Asked, tables: Tables, dish: Dish | None = None, beside: 
     holding = _holding(listed(asked.food, asked.grams, tables), asked, tables, dish, beside)
     if not holding:
         holding = _holding(computed(asked.food, asked.grams, tables), asked, tables, dish, beside)
-    holding.sort(key=lambda one: (not one.in_larder, -one.score))
+    holding.sort(key=lambda one: (not one.in_larder or _is_narrower(one, asked, dish), -one.score))
     return Answer(asked=asked, why=why(asked, tables), substitutes=tuple(holding))
+
+
+def _is_narrower(one: Substitute, asked: Asked, dish: Dish | None) -> bool:
+    """Whether it is no stand-in in every kitchen where the food is cooked: ginger for garlic is none in a pasta sauce.
+
+    A dish has looked at that already.
+    """
+    kitchens = [family for family in KITCHENS if asked.food.fit(family)] if dish is None else []
+    return any(not part.food.fit(family) for family in kitchens for part in one.candidate.parts)
 
 
 def fitting(asked: Asked, whole: Decimal, tables: Tables) -> list[Candidate]:
