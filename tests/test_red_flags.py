@@ -1,8 +1,11 @@
 """Red flags in notes, told and denied. The list: AGA clinical practice update 2022 (recalled); the notes are ours."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from calmlarder.cli import main
 from calmlarder.reintroduction.red_flags import red_flags
@@ -41,6 +44,21 @@ TOLD["night waking"] += [
     "woke me at night", "pain that kept waking me at night", "had to run to the toilet at 3 am",
     "ran to the loo in the middle of the night",
 ]  # fmt: skip
+TOLD["blood"] += [
+    "there were drops of red in the toilet", "not much blood, but some", "a few drops of blood", "not sure if blood",
+    "blood?", "doctor took blood because of blood in my stool", "no pain but there is blood",
+]  # fmt: skip
+TOLD["weight loss"] += [
+    "lost 5 kg in a month, not on purpose", "didn't mean to lose 3 kg", "I wasn't trying to lose weight but lost 4 kg",
+    "I didnt mean to but im 4 kg lighter", "unintentional weight loss of 3kg",
+]  # fmt: skip
+TOLD["night waking"] += ["got up twice in the night with diarrhoea", "up three times last night with the runs",
+                         "can't sleep because of the cramps"]  # fmt: skip
+TOLD["fever"] += ["temperature was 38.7", "temp 38.5", "hot and shivering"]
+TOLD["new after 50"] += ["never had this before I turned 55", "these symptoms are new, I am 61"]
+TOLD["severe pain"] += ["10/10 pain"]
+TOLD["vomiting"] += ["I can't stop being sick"]
+TOLD["life"] += ["I don't see a point in living"]
 DENIED = [
     "no blood", "fine, no blood, no fever", "blood test came back fine", "slept badly", "lost 2 kg, on purpose",
     "haven't lost weight", "no family history of bowel cancer in my family", "woke up with no pain",
@@ -54,6 +72,10 @@ DENIED = [
     "no black stool", "didn't faint", "a faint smell of garlic", "no severe pain", "pain not severe", "pain 2 of 10",
     "could keep water down", "no vomiting all night", "no trouble breathing", "lips not swollen", "swollen belly",
     "haven't eaten onions for two days", "haven't eaten out for 3 weeks", "pain 8 am to 9 am", "dying for a pizza",
+    "didnt see blood", "dont have a fever", "havent lost weight", "0 blood", "no blood!", "blood = none",
+    "doctor took blood", "had blood taken", "nose bleed", "gums bled", "want to lose 3 kg", "temperature 36.8",
+    "oven temperature 180", "I am 56 and feeling well", "new recipe, 60 g oats", "bright red pepper salad, loo fine",
+    "up at night with the baby", "not once up at night", "sick of rice", "can't stop being sick of rice",
     "ran to the toilet at 3 pm", "lunch was 10 of 10", "never vomited blood", "not suicidal", "not fainted",
 ]  # fmt: skip
 
@@ -66,6 +88,27 @@ def test_what_is_told_is_heard(flag: str, note: str) -> None:
 @pytest.mark.parametrize("note", DENIED)
 def test_what_is_denied_is_none(note: str) -> None:
     assert red_flags(note) == ()
+
+
+_BEFORE = ("", "today ", "gut ok, ", "calm mostly; ", "after dinner: ", "bloated. ", "tired but ", "dose day. ")
+_BEHIND = ("", " today", ", otherwise fine", "; will see", "!", " :(", ", wind 2", ". bloating 3")
+
+
+@given(
+    st.sampled_from([note for notes in TOLD.values() for note in notes]),
+    st.sampled_from(_BEFORE), st.sampled_from(_BEHIND), st.sampled_from([str, str.upper, str.capitalize]),
+)  # fmt: skip
+def test_a_sign_is_heard_whatever_stands_around_it(
+    told: str, before: str, behind: str, written: Callable[[str], str]
+) -> None:
+    assert red_flags(written(f"{before}{told}{behind}"))
+
+
+@given(st.sampled_from(["no blood", "no fever", "didn't see any blood", "no blood or fever", "slept through, no pain",
+                        "no weight loss", "nobody in the family has coeliac disease", "without blood"]),
+       st.sampled_from(_BEFORE), st.sampled_from(_BEHIND))  # fmt: skip
+def test_what_is_denied_stays_denied_whatever_stands_around_it(denied: str, before: str, behind: str) -> None:
+    assert not red_flags(f"{before}{denied}{behind}")
 
 
 @pytest.mark.parametrize("note", ["black stool", "throwing up blood", "bloody diarrhoea", "fainted", "swollen lips"])

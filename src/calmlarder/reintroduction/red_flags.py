@@ -12,7 +12,7 @@ from calmlarder.reintroduction.signs import SIGNS, URGENCIES, URGENCY, Flag, Urg
 RED_FLAG = "you noted a sign that a doctor should know of; please see one before you begin again"
 _DENIED_BEFORE = re.compile(
     r"\b(?:no|not|never|without|none|nor|neither|any|nobody|no one|zero|nothing like|isn't|wasn't|didn't|don't|"
-    r"haven't|hasn't|stopped|free of|negative for|ruled out)\b[^;.]*$"
+    r"haven't|hasn't|stopped|free of|negative for|ruled out)\b[^;.]*$|^\s*0\s*$"
 )
 _DENIED_BEHIND = re.compile(r"^-free\b|^.{0,25}\b(?:none|negative|ruled out|clear)\b|^\s*[:?=-]?\s*(?:no|nope|none)\b")
 _NOT_SURE = re.compile(r"\b(?:can't|cannot|couldn't) (?:say|rule out|be sure)[^,;.]*?\b(?:no|not|any)\b")
@@ -20,7 +20,9 @@ _OF_OTHER_THINGS = re.compile(
     r"\b(?:yellow|hay) fever|\b(?:baby|child|kids?|son|daughter|cat|dog|phone|alarm|noise|neighbou?rs?|storm|husband|"
     r"wife|partner) w(?:oke|akes?|aking) me\b|\bheavy period|\bperiod (?:blood|bleed\w*)|"
     r"\bblood (?:cells?|tests?|pressure|sugars?|oranges?|sausages?|pudding|types?|work|counts?|results?|donat\w+)|"
-    r"\b(?:gave|give|giving|donated) blood|\bblack (?:beans?|pepper|tea|rice|olives?|coffee|lentils?|pudding)"
+    r"\b(?:gave|give|giving|donated|took|takes|taking|drew) (?:my |some )?blood|blood (?:was |being )?(?:taken|drawn)|"
+    r"\bnose ?bleeds?|\b(?:nose|gums?|knee|lips?) (?:bled|bleed\w*)|"
+    r"\bblack (?:beans?|pepper|tea|rice|olives?|coffee|lentils?|pudding)"
 )
 # Denies a feeling, and nothing that is told behind it.
 _FEELING = re.compile(
@@ -29,8 +31,24 @@ _FEELING = re.compile(
     r"(?:well|calm|good|great|fine|ok|okay|right|better))\b"
 )
 _MEANT_LOSS = re.compile(
-    r"\bon purpose|\bmeant to\b|\bplanned\b|\btrying to\b|\bdiet(?:ed|ing) to\b|\bwant(?:ed)? to lose\b"
+    r"\bon purpose|\bmeant to\b|\bplanned\b|\btrying to\b|\bdiet(?:ed|ing) to\b|"
+    r"\b(?:want(?:ed)?|hop(?:e|ing)|like|going|need) to lose\b"
 )
+# Not meaning to lose weight denies no loss.
+_UNMEANT = re.compile(
+    r"\b(?:not|never|without|wasn't|weren't|isn't|didn't|haven't|don't)(?: \w+){0,2}? "
+    r"(?:on purpose|mean(?:t|ing)?|planned|planning|try(?:ing)?|tried|want(?:ed|ing)?(?= to lose)|"
+    r"diet(?:ed|ing)?)\b(?: to\b)?"
+)
+# Some of it is some, and what may be is not denied.
+_SOME = re.compile(
+    r"\bnot (?:very |so |too )?(?:much|a lot of|many)(?= (?:blood|bleed|drops))|\bnot sure (?:if|whether)\b"
+)
+_SHORT = re.compile(r"\b(did|does|was|were|is|are|has|have|had|do|ca|could|would)nt\b")  # typed without its sign
+# Says that it is new, and denies nothing.
+_NEVER_BEFORE = re.compile(r"\bnever (?:had|felt|got|knew) (?:this|it|them|these|that|such|anything like)\b")
+_AGED = re.compile(r"\b(?:i'm|im|i am|aged|age)(?: now)? (?:5\d|[6-9]\d)\b(?! ?(?:k?g|km|cm|min|%|lbs?|steps)\b)")
+_IS_NEW = re.compile(r"\b(?:symptoms?|trouble|pains?|gut|this|it|all|these|they) (?:\w+ ){0,4}(?:new|started|began)\b")
 _ANSWERED = re.compile(r"\s*(?:\?\s*(?=(?:no|nope|none)\b)|,\s*(?=(?:no|nope|none)\s*(?:[,.;!]|$)))")
 # A list behind one denial ("no blood, fever or weight loss") stays together; another comma begins a new clause.
 _CLAUSES = re.compile(
@@ -53,15 +71,19 @@ class RedFlag(NamedTuple):
 
 def red_flags(text: str) -> tuple[RedFlag, ...]:
     """Each sign that a note tells of, once, the most urgent first; what it denies ("no blood") is none."""
-    plain = text.casefold().replace("’", "'")
-    plain = _FEELING.sub(" ", plain)
+    plain = _SHORT.sub(r"\1n't", text.casefold().replace("’", "'"))
+    plain = _NEVER_BEFORE.sub("first time", _FEELING.sub(" ", plain))
     plain = _NOT_SURE.sub(" ", _OF_OTHER_THINGS.sub(" ", _ANSWERED.sub(" ", plain)))
+    plain = _SOME.sub(" ", _UNMEANT.sub(" ", plain))
     meant = _MEANT_LOSS.search(plain) is not None
     found: dict[Flag, RedFlag] = {}
     for clause in _CLAUSES.split(plain):
         for flag, signs in SIGNS:
             if flag not in found and _tells(clause, signs) and not (flag == "weight loss" and meant):
                 found[flag] = RedFlag(flag, clause.strip())
+    is_new = _AGED.search(plain) if _IS_NEW.search(plain) else None
+    if is_new is not None and "new after 50" not in found:  # told in two clauses
+        found["new after 50"] = RedFlag("new after 50", is_new[0])
     return tuple(sorted(found.values(), key=lambda one: URGENCIES.index(one.urgency)))
 
 

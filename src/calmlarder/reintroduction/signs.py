@@ -28,7 +28,7 @@ ACUTE: frozenset[Flag] = frozenset({"blood", "night waking", "fever"})  # with t
 
 _STOOL = r"stools?|poo\w*|motions?|diarrho?ea|mucus"
 _RELATIVES = r"mum|mom|mother|dad|father|sister|brother|parents?|family|aunt|uncle|gran\w*|daughter|son"
-_GUT = r"pains?|painful|cramp\w*|diarrho?ea|loo|toilet|urgency|bloat\w*|gut|stomach|tummy|belly|symptoms?"
+_GUT = r"pains?|painful|cramp\w*|diarrho?ea|loo|toilet|urgency|bloat\w*|gut|stomach|tummy|belly|symptoms?|runs"
 _HOW_MANY = r"(?:\d+(?:[.,]\d+)?|a|half a|one|two|three|four|five|six|seven|eight|ten)"
 _CANNOT = r"(?:can't|cannot|can not|couldn't|could not|not able to|unable to)"
 _NOT_EATEN = r"(?:haven't|have not|hasn't|didn't|did not|not)"
@@ -41,7 +41,9 @@ SIGNS: tuple[tuple[Flag, tuple[str, ...]], ...] = (
         r"self[- ]harm\w*|harm(?:ing|ed)? myself|hurt(?:ing)? myself on purpose|better off dead|"
         r"wish(?:ed)? i (?:was|were) dead|"
         r"(?:don't|do not) want to (?:live|be alive|be here any ?more)|(?:can't|cannot) go on any ?more|"
-        r"no (?:reason|point) (?:to|in) liv\w+",
+        r"no (?:reason|point) (?:to|in) liv\w+|"
+        r"(?:don't|do not|can't|cannot) see (?:a|any|the) (?:point|reason) "
+        r"(?:\w+ ){0,3}(?:liv\w+|going on|be(?:ing)? here)",
     )),
     ("bleeding", (r"black|tarry|tar", _STOOL)),
     ("bleeding", (r"blood\w*|coffee grounds", rf"{_VOMITING}|cough\w* up|brought up")),
@@ -65,10 +67,11 @@ SIGNS: tuple[tuple[Flag, tuple[str, ...]], ...] = (
     )),
     ("severe pain", (
         r"pains?:? (?:was |is |of |at |a |about |level )*(?:8|9|10) ?(?:/|of|out of) ?10|"
-        rf"pains?:? (?:level )?(?:8|9|10)\b{_NO_TIME}",
+        rf"pains?:? (?:level )?(?:8|9|10)\b{_NO_TIME}|(?:8|9|10) ?(?:/|of|out of) ?10 (?:for )?pains?",
     )),
     ("vomiting", (
-        rf"{_CANNOT} (?:keep (?:\w+ ){{0,2}}(?:down|in)|hold (?:\w+ ){{0,2}}down|stop (?:vomiting|throwing up))",
+        rf"{_CANNOT} (?:keep (?:\w+ ){{0,2}}(?:down|in)|hold (?:\w+ ){{0,2}}down|"
+        r"stop (?:vomiting|throwing up|being sick(?! of)))",
     )),
     ("vomiting", (r"nothing (?:stays|will stay|would stay) (?:down|in)",)),
     ("vomiting", (
@@ -84,25 +87,32 @@ SIGNS: tuple[tuple[Flag, tuple[str, ...]], ...] = (
     )),
     ("blood", (r"blood|bleed\w*|bled",)),
     ("blood", (r"bloody|black|tarry", _STOOL)),
-    ("blood", (r"red (?:streaks?|spots?|drops?|stripes?)", rf"{_STOOL}|paper|bowl|toilet")),
+    ("blood", (
+        r"red (?:streaks?|spots?|drops?|stripes?|specks?)|(?:streaks?|spots?|drops?|specks?|traces?) of red|"
+        r"(?:bright|dark|blood)[- ]red|maroon",
+        rf"{_STOOL}|paper|bowl|toilet",
+    )),
     ("weight loss", (r"los(?:t|ing|e) (?:a lot of |some |so much |more )?weight|weight loss",)),
     ("weight loss", (
         r"weight (?:is |keeps |has |went )?(?:dropping|dropped|falling|fallen|going down|gone down|down)|"
         r"(?:clothes|jeans|trousers) (?:are )?(?:too )?loose",
     )),
     ("weight loss", (
-        rf"(?:lost|dropped|shed|down) (?:(?:about|around|over|nearly|another) )?{_HOW_MANY} ?"
+        rf"(?:los[te]|losing|dropped|shed|down) (?:(?:about|around|over|nearly|another) )?{_HOW_MANY} ?"
         r"(?:kg|kilos?|lbs?|pounds?|stones?)",
     )),
+    ("weight loss", (rf"{_HOW_MANY} ?(?:kg|kilos?|lbs?|pounds?|stones?) (?:lighter|thinner)",)),
     ("night waking", (
         r"w(?:oke|ake|akes|oken|aking)\b(?: me| up)*|wakened|awake",
         _GUT,
     )),
     ("night waking", (r"w(?:akes?|oke|aking) me(?: up)? (?:at|in the|every|most|each|all) nights?",)),
     ("night waking", (
-        r"(?:(?:get|got|getting) )?up (?:\w+ times )?(?:at|in the|during the|all|every|most) nights?",
+        r"(?:(?:get|got|getting) )?up (?:\w+ times |once |twice |again )?"
+        r"(?:at|in the|during the|all|every|most|last) nights?",
         _GUT,
     )),
+    ("night waking", (rf"{_CANNOT} (?:get to )?sleep|kept me (?:awake|up)|sleepless", _GUT)),
     ("night waking", (r"all night", r"pains?|cramp\w*|diarrho?ea|toilet|loo")),
     ("night waking", (
         r"(?:ran|run|rush\w*|dash\w*|go|went|got up)\b",
@@ -110,8 +120,11 @@ SIGNS: tuple[tuple[Flag, tuple[str, ...]], ...] = (
         r"at [1-5](?:[:.]\d\d)? ?a\.?m?\b|in the (?:middle of the )?night|at night",
     )),
     ("fever", (r"(?:have|had|got|running|ran|with) a temperature|(?:3[89]|4[01])[.,]\d ?(?:°|degrees|temperature)",)),
-    ("fever", (r"fever\w*|high temperature|temperature of (?:3[89]|4[0-2])\S*|shivers|chills",)),
-    ("anaemia", (r"an(?:a)?emi[ac]|low iron|iron[- ]deficien\w+|low ferritin",)),
+    ("fever", (
+        r"fever\w*|high temperature|shiver(?:s|ing|y)|chills|"
+        r"temp(?:erature)?:?(?: (?:was|is|of|at|up to|hit|reached|went up to))* ?(?:3[89]|4[0-2]|10[0-5])\S*",
+    )),
+    ("anaemia", (r"an(?:a)?emi[ac]|low iron|iron[- ]deficien\w+|low ferritin|low ha?emoglobin",)),
     ("anaemia", (r"(?:iron|ferritin) (?:is |was )?(?:too )?low",)),
     ("new after 50", (
         r"(?:5[0-9]|[6-9][0-9])(?: years old| yrs?)?|over 50|past 50|after 50",
