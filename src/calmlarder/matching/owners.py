@@ -69,8 +69,17 @@ _NOT_MINE = LatePattern(
     needs=("not m", "not o", "not f", "'t mine", "'t ours", "nt mine", "nt ours", "owner", "whose", " else", "other"),
 )
 _HANDS_OFF = LatePattern(
-    r"[,;-]? ?\b(?:(?:hands|paws|fingers|keep|keep your hands) off|(?:do not|don'?t|never) (?:touch|steal|use))\b!*",
-    needs=(" off", " touch", " steal", " use"),
+    r"[,;-]? ?\b(?:(?:hands|paws|fingers|keep|keep your hands) off|(?:do not|don'?t|never) (?:touch|steal|use)"
+    r"(?! (?:raw|after|until|till|before|past|yet))|(?:i'?m |i am |we'?re )?not touching (?:it|them|that|those|this)"
+    r"|(?:so )?leave (?:it|them|that|those|this)(?: alone| be| there)?(?= ?(?:$|[,;.)]))"
+    r"|(?:is |are )?off[ -]limits)\b!*",
+    needs=(" off", "off limits", "off-limits", " touch", " steal", " use", "leave "),
+)
+# `rice and spuds are dans, not touching them`: a name behind such a verb is the owner's, with or without a sign.
+_ARE_THEIRS = LatePattern(
+    r"\b(?:is|are|its|it'?s|thats|that'?s|they'?re|theyre) (?:all )?(?:my |the )?([a-z]{2,}?)'?s"
+    r"(?= ?(?:$|[,;.()!-])| (?:so|not|no|dont|don'?t|do not|hands|leave|i'?m)\b)",
+    needs=(" is ", " are ", "its ", "it's ", "thats ", "that's ", "they're ", "theyre "),
 )
 _BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
 _POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
@@ -196,6 +205,10 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
 def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     """The same outside brackets, where only clear forms count."""
     text = " ".join(_FOR_TONIGHT.sub(" ", _TODAY_ONLY.sub("", text)).split())
+    found = _ARE_THEIRS.search(text)
+    if found and found.start() and _is_somebody(found[1], text[: found.start()], lexicon):
+        rest = _HANDS_OFF.sub(" ", _NOT_MINE.sub(" ", _cut(text, found)))
+        return found[1], None, " ".join(rest.split()).strip(" ,;-")
     found = _NOT_MINE.search(text)
     if found:
         owner, kept, rest = _open(_cut(text, found).strip(" ,;-"), lexicon)
@@ -271,6 +284,14 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         return bare_name(found[1]), None, _cut(text, found)
     found = re.match(r"^(?:my|our|the)\s+", text)
     return None, None, text[found.end() :] if found else text
+
+
+def _is_somebody(word: str, before: str, lexicon: Lexicon) -> bool:
+    """Whether a word behind `is` or `are` is a person: `carrots are toms`, and not `potatoes are charlottes`."""
+    if word in SOMEBODY_ELSES or word in NOBODY or f"{word}s" in NOBODY:
+        return False
+    beside = lexicon.is_beside(word, {singular(one) for one in before.split()})
+    return word in PEOPLE or (word in GIVEN_NAMES and not beside)
 
 
 def _is_given_by(text: str, found: re.Match[str]) -> bool:

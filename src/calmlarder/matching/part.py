@@ -158,6 +158,10 @@ def _without_it(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Name
     Where they have none it is that food all the same, with the figures of what is in it as a rule.
     """
     foods = lexicon.tables.food_by_id
+    if twin := _twin_without(named, lacking, lexicon):
+        return named._replace(
+            foods=(twin,), assumed=tuple(one for one in named.assumed if lacking.isdisjoint(words_of(one)))
+        )
     other = [
         Candidate(food, foods[food].name, 90.0)
         for food in sorted(foods)
@@ -169,6 +173,15 @@ def _without_it(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Name
         taken = (one for one in named.assumed if lacking.isdisjoint(words_of(one)))
         return named._replace(assumed=(*taken, f"{LACKING}{' or '.join(sorted(lacking))}"))
     return named._replace(outcome="ask", foods=(), left=lacking, candidates=(*other, *named.candidates))
+
+
+def _twin_without(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> str | None:
+    """The dish of a name that tells nothing of onion, without what the line denies: `adobo, no onion no garlic`."""
+    foods = lexicon.tables.food_by_id
+    if named.outcome != "matched" or len(named.foods) != 1 or not lacking >= _ALLIUMS:
+        return None
+    kind, holds, _ = foods[named.foods[0]].name.partition(" with ")
+    return next((food.id for food in foods.values() if holds and food.name.startswith(f"{kind} without onion")), None)
 
 
 def _half_denied(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Named:

@@ -183,6 +183,12 @@ _NUMBERS_OF_PODS = LatePattern(r"\bdrumsticks?(?=,? \d+ ?nos?\b)|(?<=\bnos )drum
 _GARLIC_FLAKES = LatePattern(r"(?<=\bgarlic )(\d+) flakes?\b|(?<!\w)(\d+) flakes?(?= (?:of )?garlic\b)")
 
 
+# A bean pot is a dish that began with an onion, where nothing says that they were only boiled.
+_PULSE = r"(?:(?:black|kidney|white|red|pinto|butter|haricot|navy|cannellini|borlotti|mixed) )?(?:bean|chickpea|lentil)"
+_BEAN_POT = LatePattern(rf"\b(?:(?:big |small |old )?pot of (?:left ?over )?({_PULSE})s?|({_PULSE})s? pot)\b(?! of\b)")
+_ONLY_BOILED = LatePattern(r"\b(?:boiled|soak(?:ed|ing)?|plain|dry|dried|unseasoned|unsalted|just cooked)\b")
+
+
 def one_word(text: str) -> str:
     """A plain text, of a line or a name, with what makes another food of a word in one word with it.
 
@@ -245,6 +251,8 @@ def plainly_put(text: str) -> str:
     text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
     pots = _POTS.fullmatch(text) if "pots" in text else None
     text = f"{pots['before']}potatoes{pots['behind']}" if pots else text
+    if "pot" in text and not _ONLY_BOILED.search(text):
+        text = _BEAN_POT.sub(lambda found: f"{found[1] or found[2]} stew", text)
     text = _HALF_USED.sub("half left opened", text) if "half" in text or "1/2" in text else text
     text = _PART_OF_PACK.sub(r"\2\3 \1 left", text)
     if "each" in text and (found := _OF_EACH.fullmatch(text)):

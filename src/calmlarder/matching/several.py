@@ -41,6 +41,11 @@ _TWO_FLAVOURS = LatePattern(
     r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+) (pies?|pasty|pasties|quiches?|soup|tarts?|slices?|bakes?|crisps|ravioli"
     r"|tortellini|sandwich(?:es)?|pate|turnovers?|sausages?|burgers?|kievs?|pizzas?|stuffing|stew|casserole)\b"
 )
+# `sausage and bean stew` is one pot, whatever else its name is; `rice and bean stew` may be two things.
+_ONE_POT = LatePattern(
+    r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) [a-z]+(?: [a-z]+)? (?:stew|casserole|curry|chill?i|tagine|hot ?pot|soup)\b"
+)
+_COOKED_IN_IT = frozenset({"meat", "poultry", "pulse", "mushroom", "root", "leaf", "squash", "allium", "brassica"})
 _TIN = LatePattern(r"\b(?:tins?|cans?|canned|tinned)\b")
 
 
@@ -79,6 +84,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         return pulses
     if flavoured := _by_two_flavours(several, text, lexicon):
         return [flavoured]
+    if _in_one_pot(several, text, lexicon):
+        return [_asked(whole)]
     if len(several) > 1 and (_HOLDS.search(text) or _HOLDS_TWO.search(text)):
         return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
     if "/" in text and len(several) == 2 and several[0].named.foods == several[1].named.foods:
@@ -140,6 +147,14 @@ def _by_two_flavours(parts: list[Part], text: str, lexicon: Lexicon) -> Part | N
         return None
     amount = parts[1].amount if parts[1].amount.how != "none" else parts[0].amount
     return parts[1]._replace(amount=amount, words=f"{parts[0].words} {parts[1].words}")
+
+
+def _in_one_pot(parts: list[Part], text: str, lexicon: Lexicon) -> bool:
+    """Whether two foods without an amount between them make one dish, which no food of the tables is."""
+    if len(parts) != 2 or parts[0].amount.how not in {"none", "guessed"} or not _ONE_POT.search(text):
+        return False
+    foods = lexicon.tables.food_by_id
+    return all(foods[one].kind in _COOKED_IN_IT and foods[one].state != "cooked" for one in parts[0].named.foods)
 
 
 def _numbered_apart(text: str, lexicon: Lexicon) -> str:
