@@ -301,6 +301,11 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
             if rounding:
                 left_out = p.variable(1, -price * _POINT)
                 p.at_most({z: 1, left_out: -1, **rounding}, 0)
+        at_hand = {u: o.key for o, u in pairs if taste.is_at_hand(problem, o)}
+        most = min(weights.FLAVOURS_AT_HAND, len(set(at_hand.values())))
+        if most:
+            idle = {p.variable(1, -weights.IDLE_FLAVOUR * _POINT): -1.0 for _ in range(most)}
+            p.at_most({z: most, **idle, **dict.fromkeys(at_hand, -1.0)}, 0)
     if sitting in {"dinner", "packed"} and any(slot.role == "acid" for slot in pattern.slots.values()):
         sour = {u: -1.0 for o, u in pairs if o.offered.food.kind in {"acid", "citrus"}}
         tomatoes = {u: -1.0 for o, u in pairs if o.offered.food.kind == "tomato"}

@@ -204,3 +204,12 @@ def test_of_light_and_dark_soy_sauce_one_goes_in(cook: Cook) -> None:
     ]
     used = [use.food for use in cook(fridge, "noodle-soup").uses]
     assert used.count("soy-sauce") == 1
+
+
+def test_a_caribbean_fridge_is_run_down_in_coconut_milk(cook: Cook) -> None:
+    """No protein food but ackee: its dinner is told short of protein, and thyme belongs to it."""
+    fridge = ["rice 1kg", "callaloo 400g", "pumpkin 800g", "tin of coconut milk", "tin of ackee", "thyme", "allspice"]
+    dinner = cook(fridge, "coconut-braise")
+    assert {"ackee", "pumpkin", "coconut-milk", "thyme"} <= {use.food for use in dinner.uses}
+    assert "canned ackee drained and rinsed" in said(dinner)
+    assert "rinsed, rinsed" not in said(dinner)

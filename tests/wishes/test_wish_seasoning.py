@@ -2,8 +2,8 @@
 
 from collections.abc import Callable
 
-from calmlarder.compose.weights import BARE, DRY, PLAIN, ROUND, UNSALTED_NUTS
-from calmlarder.compose.wishes.seasoning import Dressed, NotDry, NotPlain, Rounded, SaltedNuts
+from calmlarder.compose.weights import BARE, DRY, IDLE_FLAVOUR, PLAIN, ROUND, UNSALTED_NUTS
+from calmlarder.compose.wishes.seasoning import Dressed, FlavoursAtHand, NotDry, NotPlain, Rounded, SaltedNuts
 from tiny import Tiny
 
 
@@ -39,6 +39,18 @@ def test_a_spice_to_fry_that_is_there_costs_where_it_stays_out(pan: Callable[...
     """
     assert pan().points(Rounded(), {"tofu-firm": 80}) == -ROUND["fried"]
     assert pan().points(Rounded(), {"tofu-firm": 80, "paprika": 1}) == 0
+
+
+def test_what_is_at_hand_costs_where_it_stays_out(pan: Callable[..., Tiny]) -> None:
+    """A lime has a place in the pan dish; parsley has none, and soy sauce is in every cupboard.
+
+    firm tofu 280g
+    lime
+    parsley
+    soy sauce
+    """
+    assert pan().points(FlavoursAtHand(), {"tofu-firm": 80}) == -IDLE_FLAVOUR
+    assert pan().points(FlavoursAtHand(), {"tofu-firm": 80, "lime": 10}) == 0
 
 
 def test_what_the_larder_lacks_costs_nothing(pan: Callable[..., Tiny]) -> None:

@@ -10,6 +10,7 @@ from calmlarder.compose.solve import Plan, Use
 from calmlarder.intake.limit import limit_of
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import COOKED_STATES
@@ -72,6 +73,8 @@ def _rests(plan: Plan) -> list[Offered]:
 
 def _has_its_caution(use: Use, plan: Plan) -> bool:
     food, lot = use.option.offered.food, use.option.offered.lot
+    if is_whole_fish(food, lot.line):  # its grams are told without bones, and it goes in whole
+        return True
     main = plan.problem.pattern.slots[use.option.slot].role == "protein" and not plan.problem.wanted.table
     soya = food.kind in {"tofu", "tempeh", "seitan"} and lot.days_left == 0
     return main and not lot.days_estimated and lot.days_left in {0, 1} and (food.kind in _TOLD_APART or soya)

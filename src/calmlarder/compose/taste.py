@@ -46,6 +46,9 @@ _SAVOURY_FOODS = _RIPE | frozenset({
     "oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made", "chilli-oil", "tofu-marinated", "tofu-smoked",
     "ginger",
 })  # fmt: skip
+# What idles in a fridge while the dish would have been better for it.
+_AT_HAND_KINDS = frozenset({"herb", "citrus", "olive"})
+_AT_HAND_FOODS = frozenset({"capers", "oil-sesame", "parmesan", "grana-padano", "pecorino", "vegan-parmesan"})
 _DRESSING_KINDS = frozenset({"acid", "citrus", "sauce", "soy-sauce", "condiment", "pickle", "yoghurt", "paste"})
 # What nobody eats raw with a pinch of salt alone.
 _BARE_KINDS = frozenset({"leaf", "salad-leaf", "brassica", "root", "fruit-vegetable"})
@@ -79,6 +82,12 @@ def seasons(problem: PatternProblem, option: Option) -> bool:
         return False
     tomato_sauce = food.kind == "tomato" and problem.pattern.slots[option.slot].role == "sauce"
     return food.kind in _SEASONING_KINDS or food.id in _SEASONING_FOODS or tomato_sauce
+
+
+def is_at_hand(problem: PatternProblem, option: Option) -> bool:
+    """Whether a food is one that a cook reaches for before a dish is served, or as the pan gets hot."""
+    food = option.offered.food
+    return seasons(problem, option) and (food.kind in _AT_HAND_KINDS or food.id in _AT_HAND_FOODS)
 
 
 def is_sweet_spice(option: Option) -> bool:

@@ -28,6 +28,9 @@ SEASONINGS_MISSING = (5, 18, 60)
 # is fried first for its taste (ginger, chilli, a spice). The first three are above a tin to open and a weighing
 # together, the others above what one thing more than usual costs.
 ROUND = MappingProxyType({"sour": 14, "savoury": 14, "moist": 14, "finish": 8, "crunch": 7, "ripe": 7, "fried": 10})
+# For each of the first three things that a cook has at hand to finish a dish with (fresh herbs, ginger, chilli, lemon,
+# olives, capers, sesame) which has a place and stays out: above what one small thing more than usual costs.
+IDLE_FLAVOUR, FLAVOURS_AT_HAND = 6, 3
 PLAIN = 45  # tofu, tempeh, pulses, poultry or eggs with nothing that gives them a taste
 DRY = 28  # roast or fried meat, fish or tofu with nothing that moistens it: just above what makes it taste once
 UNSALTED_NUTS = 24  # a dressing of nut butter with nothing salty in it

@@ -11,7 +11,16 @@ from calmlarder.compose.wishes.likeness import Near
 from calmlarder.compose.wishes.nourish import NotTooMuch, Nourishing
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
 from calmlarder.compose.wishes.rescue import Rescue
-from calmlarder.compose.wishes.seasoning import Dressed, LittleGarlic, NotDry, NotPlain, Rounded, SaltedNuts, Seasoned
+from calmlarder.compose.wishes.seasoning import (
+    Dressed,
+    FlavoursAtHand,
+    LittleGarlic,
+    NotDry,
+    NotPlain,
+    Rounded,
+    SaltedNuts,
+    Seasoned,
+)
 from calmlarder.compose.wishes.steady import Steady
 from calmlarder.compose.wishes.tolerated import Tolerated
 from calmlarder.compose.wishes.variety import TwoKinds
@@ -21,5 +30,5 @@ WISHES: tuple[Wish, ...] = (
     Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
     WithinDay(), NotAgainSoon(), Tolerated(), Steady(), InfusedOil(), NotInWater(), FittingBase(),
     CookedBase(), FewThawed(),
-    NotTooMuch(), NotDry(), SaltedNuts(),
+    NotTooMuch(), NotDry(), SaltedNuts(), FlavoursAtHand(),
 )  # fmt: skip

@@ -7,6 +7,7 @@ from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.taste import (
     SEASONED_SITTINGS,
     dresses,
+    is_at_hand,
     is_dry,
     is_plain,
     is_salty,
@@ -18,7 +19,18 @@ from calmlarder.compose.taste import (
     wants_dressing,
 )
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import BARE, DRY, GARLIC_BY_NAME, PLAIN, POINT, ROUND, SEASONINGS_MISSING, UNSALTED_NUTS
+from calmlarder.compose.weights import (
+    BARE,
+    DRY,
+    FLAVOURS_AT_HAND,
+    GARLIC_BY_NAME,
+    IDLE_FLAVOUR,
+    PLAIN,
+    POINT,
+    ROUND,
+    SEASONINGS_MISSING,
+    UNSALTED_NUTS,
+)
 
 
 def _is_seasoned(problem: PatternProblem) -> bool:
@@ -66,6 +78,26 @@ class Rounded:
                 draft.model.add(missing + sum(draft.used[number] for number in there[how]) >= draft.active)
                 terms.append((-price * POINT, missing))
         return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """All in costs nothing."""
+        return 0
+
+
+class FlavoursAtHand:
+    """Herbs, ginger, chilli, lemon, olives and the like are used where they suit the dish, three of them."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost for each that stays out."""
+        problem = draft.problem
+        if not _is_seasoned(problem):
+            return []
+        numbers = [number for number, option in enumerate(problem.options) if is_at_hand(problem, option)]
+        most = min(FLAVOURS_AT_HAND, len({problem.options[number].key for number in numbers}))
+        missing = [draft.model.new_bool_var("") for _ in range(most)]
+        if most:
+            draft.model.add(sum(draft.used[number] for number in numbers) + sum(missing) >= most * draft.active)
+        return [(-IDLE_FLAVOUR * POINT, one) for one in missing]
 
     def bound(self, problem: PatternProblem) -> int:
         """All in costs nothing."""
