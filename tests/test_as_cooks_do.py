@@ -206,6 +206,14 @@ def test_of_light_and_dark_soy_sauce_one_goes_in(cook: Cook) -> None:
     assert used.count("soy-sauce") == 1
 
 
+def test_a_herb_is_not_served_raw_where_the_greens_of_its_step_come_later(cook: Cook) -> None:
+    fridge = ["polenta 500g", "tempeh 200g", "spring greens 250g", "tinned tomatoes", "garlic-infused oil", "rosemary"]
+    dinner = cook(fridge, "polenta")
+    assert "finish with 1 g fresh rosemary" not in said(dinner)
+    rosemary = next(one for one in dinner.timeline.moments if "rosemary" in one.adds)
+    assert rosemary.what == "stir fresh rosemary into the pan"
+
+
 def test_a_caribbean_fridge_is_run_down_in_coconut_milk(cook: Cook) -> None:
     """No protein food but ackee: its dinner is told short of protein, and thyme belongs to it."""
     fridge = ["rice 1kg", "callaloo 400g", "pumpkin 800g", "tin of coconut milk", "tin of ackee", "thyme", "allspice"]

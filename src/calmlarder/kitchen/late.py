@@ -36,25 +36,48 @@ _JUICY = frozenset({"tomato", "cream", "stock", "plant-drink", "milk"})
 
 def held_back(pattern: Pattern, fillings: Sequence[Filling]) -> Mapping[int, tuple[Filling, ...]]:
     """What joins late, by the number of the step whose last minutes it joins."""
-    filled = {one.slot for one in fillings}
     held: dict[int, tuple[Filling, ...]] = {}
-    for one in fillings:
-        at = next((n for n, step in enumerate(pattern.steps) if one.slot in step.slots), None)
-        if at is None:
-            continue
-        if _burns(one, pattern):
-            target = _last_dry(pattern, fillings, filled, at)
-        elif _softens(one, pattern):
-            target = _last_dry(pattern, fillings, filled, at)
-            if target is not None and dry_minutes(pattern.steps[target], pattern, fillings) <= one.minutes:
-                target = None
-        elif pattern.slots[one.slot].role == "vegetable" and _does_without(pattern.steps[at], one, pattern, fillings):
-            target = _before_it_is_soft(one, pattern, fillings, at)
-        else:
-            continue
-        if target is not None:
-            held[target] = (*held.get(target, ()), one)
+    for one, target in (*_soft_first(pattern, fillings), *_not_burnt(pattern, fillings)):
+        held[target] = (*held.get(target, ()), one)
     return held
+
+
+def _soft_first(pattern: Pattern, fillings: Sequence[Filling]) -> list[tuple[Filling, int]]:
+    """Tender vegetables, each with the later step in whose last minutes it is done."""
+    found = []
+    for one in fillings:
+        at = _comes_in_at(one, pattern)
+        if at is None or _is_held_for_heat(one, pattern) or pattern.slots[one.slot].role != "vegetable":
+            continue
+        if _does_without(pattern.steps[at], one, pattern, fillings):
+            target = _before_it_is_soft(one, pattern, fillings, at)
+            found += [(one, target)] if target is not None else []
+    return found
+
+
+def _not_burnt(pattern: Pattern, fillings: Sequence[Filling]) -> list[tuple[Filling, int]]:
+    """Ginger, spices and the like; a step whose vegetables all come later is none that they could join."""
+    later = [one.key for one, _ in _soft_first(pattern, fillings)]
+    here = [one for one in fillings if one.key not in later]
+    filled = {one.slot for one in here}
+    found = []
+    for one in here:
+        at = _comes_in_at(one, pattern)
+        if at is None or not _is_held_for_heat(one, pattern):
+            continue
+        target = _last_dry(pattern, here, filled, at)
+        if target is not None and _softens(one, pattern):
+            target = target if dry_minutes(pattern.steps[target], pattern, here) > one.minutes else None
+        found += [(one, target)] if target is not None else []
+    return found
+
+
+def _comes_in_at(one: Filling, pattern: Pattern) -> int | None:
+    return next((n for n, step in enumerate(pattern.steps) if one.slot in step.slots), None)
+
+
+def _is_held_for_heat(one: Filling, pattern: Pattern) -> bool:
+    return _burns(one, pattern) or _softens(one, pattern)
 
 
 def _does_without(step: Step, one: Filling, pattern: Pattern, fillings: Sequence[Filling]) -> bool:
