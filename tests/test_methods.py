@@ -211,6 +211,13 @@ def test_leek_greens_go_in_behind_tofu_and_aubergine_softens_under_a_lid(cook: C
     assert "with the lid on and a splash of water once it has coloured" in said(cook(aubergine, "grain-bowl"))
 
 
+def test_mince_that_never_left_the_pan_is_not_returned_to_it(cook: Cook) -> None:
+    fridge = ["turkey mince 400g", "rice noodles 300g", "green beans 300g", "carrots 2", "soy sauce", "ginger", "oil"]
+    text = said(cook(fridge, "wok-plate"))
+    assert "Return the turkey mince" not in text
+    assert "soy sauce with a splash of water, and bubble" in text
+
+
 def test_salted_mackerel_is_simmered_before_it_is_cooked_and_not_salted(cook: Cook) -> None:
     """Minutes: common practice, no source; 4.45 g of sodium in 100 g (USDA SR 28, 83110: recalled)."""
     dinner = cook(["salted mackerel 300g", "tomatoes 4", "potatoes 1kg", "thyme", "olive oil", "lemon"], "tray-bake")

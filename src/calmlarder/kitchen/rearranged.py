@@ -15,7 +15,7 @@ _LONG_FOR_FISH = 4  # minutes: ours
 _MANY_LEAVES_G = 100  # ours
 _EGGS_FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
 _EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
-_RETURN = re.compile(r"^Return \{protein\},? and (\w)")
+_RETURN = re.compile(r"^Return \{protein\}(?:,? and| to the (?:pan|pot),(?: and)?(?! heat through)) (\w)")
 _A_WIDE_PAN = re.compile(r"\bin a (?:wide )?pan\b")
 _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no source
 
