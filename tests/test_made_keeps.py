@@ -86,3 +86,20 @@ def test_a_food_from_before_its_days_were_written_is_doubted(tmp_path: Path) -> 
     (tmp_path / "tables" / "keeping.csv").unlink()
     (doubt,) = [doubt for doubt in doubts(load_tables(folders)) if doubt.where == "zubble-mix"]
     assert "how long it keeps" in doubt.what
+
+
+def test_own_cautions_of_before_go_on_and_are_written_anew(tmp_path: Path) -> None:
+    """The column was called `until`: a fish's own sign still goes before that of its kind, for the check as well."""
+    own = tmp_path / "tables"
+    own.mkdir()
+    of_before = "applies_to,states,until,caution,source\ncod,raw,white to the middle,,fsa_uk\n"
+    (own / "cautions.csv").write_text(of_before, encoding="utf-8")
+    columns = ("applies_to", "states", "done_when", "caution")
+    for name in ("zubble mix", "zubble dip"):
+        tables = load_tables([SHIPPED, own])
+        assert tables.done_sign(tables.food_by_id["cod"]) == "white to the middle"
+        assert ("cod", "raw", "white to the middle", "") in rows([SHIPPED, own], "cautions.csv", columns)
+        with_made(tmp_path, name, "300 g chicken breast; 20 g soy sauce")
+    written = (own / "cautions.csv").read_text(encoding="utf-8").splitlines()
+    assert written[0] == "applies_to,states,done_when,caution,source"
+    assert written[1] == "cod,raw,white to the middle,,fsa_uk"

@@ -260,7 +260,7 @@ _BOARD = "Keep its board, knife and spoon apart."
 
 def apart_faults(read: Read, request: Mapping[str, Any]) -> Iterator[str]:
     """All that is told wrongly of the parts served apart; `request` names the table."""
-    cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "until", "caution")).values()
+    cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "done_when", "caution")).values()
     for part in read.dinner.get("apart", ()):
         food, said, moment = read.foods[part["food"]], part["said"], part["moment"]
         if f"{part['grams']} g {food['name']}" not in said:
@@ -271,7 +271,7 @@ def apart_faults(read: Read, request: Mapping[str, Any]) -> Iterator[str]:
             yield f"other minutes are said of {food['name']} than its {moment['minutes']}"
         if moment["equipment"]:
             yield from _heated(
-                food, moment, said, [row["until"] for row in cautions if row["until"] and is_about(row, food)]
+                food, moment, said, [row["done_when"] for row in cautions if row["done_when"] and is_about(row, food)]
             )
         stricter = any(DIETS.index(food["diet"]) > DIETS.index(eater["diet"]) for eater in request.get("table") or ())
         if stricter and _BOARD not in said:

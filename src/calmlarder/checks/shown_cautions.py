@@ -25,7 +25,7 @@ def _is_poorly(read: Read, lot: Lot) -> bool:
 
 def sign_faults(read: Read) -> Iterator[str]:
     """Of what must be cooked through a step says how that is seen, in the words of cautions.csv or their beginning."""
-    cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "until", "caution")).values()
+    cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "done_when", "caution")).values()
     text = " ".join(read.dinner["steps"]).lower()
     eaten_cold = not {"dinner", "breakfast"}.intersection(read.pattern["sittings"])
     for use in read.dinner["uses"]:
@@ -34,7 +34,7 @@ def sign_faults(read: Read) -> Iterator[str]:
             continue
         if eaten_cold and food["state"] in COOKED:  # a box, a shake: what is cooked goes in as it is
             continue
-        signs = [row["until"] for row in cautions if row["until"] and is_about(row, food)]
+        signs = [row["done_when"] for row in cautions if row["done_when"] and is_about(row, food)]
         if signs and not any(is_said(sign, text) for sign in signs):
             yield f"no step says how to see that {food['name']} is cooked through: {signs[0]}"
 
@@ -62,7 +62,7 @@ def _thaws(lot: Lot, food: Row | None) -> bool:
 def caution_faults(read: Read) -> Iterator[str]:
     """What the pattern, the foods and the lots ask to be minded is said."""
     wanted = list(read.pattern.get("cautions", ()))
-    cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "until", "caution"))
+    cautions = rows(read.folders, "cautions.csv", ("applies_to", "states", "done_when", "caution"))
     sources = rows(read.folders, "sources.csv", ("key",))
     said, who = read.dinner["cautions"], next((c for c in read.dinner["cautions"] if c.startswith(_SAID_BY)), "")
     for use in read.dinner["uses"]:

@@ -29,6 +29,10 @@ USUAL_EYE, USUAL_SCALE = 30, 2  # percent off by eye, g off on a scale, where no
 DIETS = ("vegan", "vegetarian", "pescatarian", "omnivore")
 
 
+# What a column of somebody's own table was called before.
+_CALLED_NOW = {"until": "done_when"}
+
+
 def rows(
     folders: Sequence[Path], name: str, key: Sequence[str], only: set[str] | None = None
 ) -> dict[tuple[str, ...], Row]:
@@ -70,7 +74,7 @@ def cells_of(content: bytes) -> tuple[list[str], list[list[str]]]:
 
 def _cells_in(text: Iterable[str]) -> tuple[list[str], list[list[str]]]:
     lines = csv.reader(text)
-    header = next(lines, [])
+    header = [_CALLED_NOW.get(column, column) for column in next(lines, [])]
     return header, [cells for cells in lines if cells]
 
 

@@ -142,7 +142,7 @@ class Tables(BaseModel):
 
     def done_sign(self, food: Food) -> str:
         """How a cook sees that a food is cooked through; empty where nothing asks for it."""
-        return next((row.until for row in self.cautions_of(food) if row.until), "")
+        return next((row.done_when for row in self.cautions_of(food) if row.done_when), "")
 
     def authority(self, source: str) -> str:
         """Who says so: what stands before the first comma of a citation."""

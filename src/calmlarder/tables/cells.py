@@ -1,8 +1,8 @@
 """What a cell of the tables may hold, and the row that every table builds on."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from decimal import Decimal
-from typing import Annotated, Any
+from typing import Annotated, Any, ClassVar
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, field_validator
 
@@ -46,6 +46,16 @@ class Row(BaseModel):
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True, defer_build=True)
+
+    called_before: ClassVar[Mapping[str, str]] = {}  # what a column was called, and what it is called now
+
+    @classmethod
+    def named_as_now(cls, header: Sequence[str]) -> list[str]:
+        """A header with the names that its columns have by now."""
+        return [
+            column if cls.called_before.get(column, column) in header else cls.called_before[column]
+            for column in header
+        ]
 
     @classmethod
     def columns_of_before(cls, header: Sequence[str]) -> list[str] | None:

@@ -212,4 +212,4 @@ def _done_signs(lines: Lines, tables: Tables) -> Iterator[Problem]:
         is_cooked = food.kind in MUST_BE_DONE and food.state in {"raw", "frozen"} and any(food.minutes.values())
         if is_cooked and not tables.done_sign(food):
             what = f"{food.id} is cooked in dinners, and nothing says how a cook sees that it is done"
-            yield Problem(where=line.where, what=what, remedy="add a row with `until` to cautions.csv")
+            yield Problem(where=line.where, what=what, remedy="add a row with `done_when` to cautions.csv")

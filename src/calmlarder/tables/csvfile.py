@@ -48,7 +48,7 @@ def read_csv(path: Path, model: type[R]) -> tuple[list[Line[R]], list[Problem]]:
     lines: list[Line[R]] = []
     problems: list[Problem] = []
     try:
-        header = next(reader, [])
+        header = model.named_as_now(next(reader, []))
         wanted = model.columns_of_before(header) or wanted
         missing = [column for column in wanted if column not in header and column not in optional]
         strange = [column for column in header if column not in wanted]

@@ -33,8 +33,8 @@ def keeping_of_made(food: Food, parts: Sequence[Food], tables: Tables) -> list[K
 def cautions_of_made(food: Food, parts: Sequence[Food], tables: Tables) -> list[Caution]:
     """Rows for the cook's own cautions.csv: how the first raw thing in it is seen to be cooked through."""
     for part in raw_parts(parts, tables):
-        row = next(row for row in tables.cautions_of(part) if row.until)
-        return [Caution(applies_to=food.id, states=(), until=row.until, caution="", source=row.source)]
+        row = next(row for row in tables.cautions_of(part) if row.done_when)
+        return [Caution(applies_to=food.id, states=(), done_when=row.done_when, caution="", source=row.source)]
     return []
 
 

@@ -127,12 +127,13 @@ def write_made(made: Made, folder: Path, tables: Tables) -> None:
 
 
 def _append(path: Path, model: type[Row], rows: Sequence[Row]) -> None:
-    """A file from before a column was added is written anew with it, empty."""
+    """A file from before a column was added, or had another name, is written anew with it."""
     header = header_of(model)
     old: list[dict[str, str]] = []
     if path.exists():
         with path.open(encoding="utf-8-sig", newline="") as file:
-            old = list(csv.DictReader(file))
+            was, *lines = list(csv.reader(file)) or [[]]
+            old = [dict(zip(model.named_as_now(was), cells, strict=False)) for cells in lines if cells]
     new = [dict(zip(header, map(_cell, row.model_dump().values()), strict=True)) for row in rows]
     if not rows:
         return

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from decimal import Decimal
 from functools import cached_property
 from types import MappingProxyType
-from typing import Annotated, Literal
+from typing import Annotated, ClassVar, Literal
 
 from pydantic import BeforeValidator, ConfigDict, Field, ValidationInfo, field_validator, model_validator
 
@@ -254,16 +254,18 @@ class Caution(Row):
     `applies_to` is a food's id or `kind:<kind>`; `states` those it holds for, empty for all.
     """
 
+    called_before: ClassVar[Mapping[str, str]] = {"until": "done_when"}
+
     applies_to: Annotated[str, Field(min_length=3)]
     states: Annotated[tuple[State, ...], BeforeValidator(cell_list)]
-    until: str
+    done_when: str
     caution: str
     source: Annotated[str, Field(min_length=1)]
 
     @model_validator(mode="after")
     def _says_something(self) -> "Caution":
-        if not (self.until or self.caution):
-            raise ValueError("says neither until when to cook it nor what to mind")
+        if not (self.done_when or self.caution):
+            raise ValueError("says neither when it is done nor what to mind")
         return self
 
     def holds(self, food: Food) -> bool:
