@@ -593,7 +593,7 @@ def test_milk_for_buttermilk_stands_first_and_a_spoon_of_sauce_stays(adapt: Adap
         "Pancakes", "300 ml buttermilk", "200 g gluten-free flour", "2 eggs",
         steps="1. Whisk the buttermilk with the eggs and flour. Fry.",
     )["recipe"]  # fmt: skip
-    assert "stirred together and left ten minutes first]" in found
+    assert "and leave it ten minutes." in found
     pie = adapt(
         "Beef pie", "500 g beef mince", "1 tbsp Worcestershire sauce", "1 onion, chopped", "1 kg potatoes",
         steps="1. Fry the onion and beef. Stir in the Worcestershire sauce. Boil the potatoes.", serves=6,

@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from calmlarder.adapt.step_smoothed import smoothed
 from calmlarder.cookbook.read import read_recipe
 
 Adapt = Callable[..., dict[str, Any]]
@@ -104,3 +105,34 @@ def test_a_text_broken_at_its_margin_has_the_steps_of_its_writer() -> None:
         "minutes. Let cool.",
         "Roll into balls. Chill.",
     )
+
+
+@pytest.mark.parametrize(
+    ("written", "told"),
+    [
+        (
+            "2. Whisk the lactose-free milk, lemon juice [stirred together and left ten minutes first], eggs.",
+            "2. Stir the lemon juice into the lactose-free milk and leave it ten minutes. Whisk the soured milk, eggs.",
+        ),
+        ("Fold in the mushrooms, oyster mushrooms and parmesan.", "Fold in the oyster mushrooms and parmesan."),
+        (
+            "Mash half of the beans [80 g of the beans and 145 g of the cooked quinoa: stir cooked quinoa in whole, "
+            "mash the rest] with a fork. Add the cooked quinoa only at the end.",
+            "Mash half of the beans with a fork. Add the cooked quinoa only at the end.",
+        ),
+    ],
+)
+def test_a_step_reads_like_one(written: str, told: str) -> None:
+    assert smoothed(written, lambda between: False) == told
+
+
+def test_dough_is_beaten_once_and_a_batter_has_the_eggs_of_the_list(adapt: Adapt) -> None:
+    found = adapt(
+        "Pizza", "300 g strong white bread flour", "1 egg", "200 ml water", "honey, for drizzling",
+        steps="1. Mix the flour with the egg and water. Knead for 5 minutes, until smooth, and cover.\n"
+        "2. Knead the dough briefly, split into two balls and roll out.",
+    )["recipe"]  # fmt: skip
+    assert "with the eggs and water." in found
+    assert "to a smooth and sticky dough, and cover." in found
+    assert "2. Split into two balls and roll out." in found
+    assert "maple syrup, for drizzling\n" in found

@@ -22,6 +22,7 @@ from calmlarder.adapt.near import too_much
 from calmlarder.adapt.written import (
     BAKING_POWDER,
     Written,
+    for_what,
     in_own_measure,
     is_unraised,
     own_words,
@@ -89,7 +90,7 @@ def _line_of(part: Serving, line: Counted, halved: str, dish: Dish) -> Written:
     told = _as_told(part, line)
     if told is not None:
         return Written(told[0], told[1].model_copy(update={"sure": dish.eaters.sure}))
-    words = f"{stand_in_words(line.read, part.food, dish.tables, bool(halved))}{halved}"
+    words = f"{stand_in_words(line.read, part.food, dish.tables, bool(halved))}{halved}{for_what(line.read.text)}"
     grams = _enough_of(part, line, dish)
     own = in_own_measure(line.read, part.food, grams, dish.tables)
     if own is not None and (own.amount.weighed or not dish.profile_of(part.food).anything):

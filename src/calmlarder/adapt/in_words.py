@@ -114,6 +114,8 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
     if not _leads(lead) or not _MAY_FOLLOW.match(around.behind):
         return None
     name = _in_a_list(short_name(now), around.behind)
+    if " and " in name and lead.endswith(" and "):
+        lead = f"{lead.removesuffix(' and ')}, "
     if is_oil and (done := _UNTIL_DONE.match(around.behind)) and (until := _UNTIL.search(lead)):
         return InWords(f"{lead[: until.start()]}{until[1]} fragrant", done.end())
     bracket = f" [{how.lstrip(':, ')}]" if how else ""

@@ -40,7 +40,7 @@ _TITLED = prices.POINT * prices.TITLED
 # but mixes pulses, vegetables and fruit. Ours, from common practice.
 _MIXED = frozenset({
     "pulse", "mushroom", "pepper", "root", "squash", "potato", "brassica", "fruit-vegetable", "pod", "leaf",
-    "sweetcorn", "fruit", "stem", "nut", "sweetener",
+    "sweetcorn", "fruit", "stem", "nut",
 })  # fmt: skip
 _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
 _STAYS = frozenset({None, "less", "weigh"})

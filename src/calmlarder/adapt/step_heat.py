@@ -202,6 +202,8 @@ def time_told(step: str, end: int, change: Change, beside_others: bool = True) -
         return ""
     needs, given = _ABOUT.search(heat), _TIME.search(step, end)
     minutes = _minutes(given[0]) if given else 0
+    if needs is not None and minutes == int(needs[1]):
+        return ""
     if needs is not None and 0 < minutes < int(needs[1]):
         ahead = f"so {int(needs[1]) - minutes} minutes ahead of the rest" if beside_others else f"not {minutes}"
         heat = f"{heat[: needs.end()]}, {ahead}{heat[needs.end() :]}"

@@ -89,7 +89,9 @@ _A_TIME = re.compile(r"(?<!last )\b\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hour
 # `[potatoes about 18 minutes, not 8] … for 8 minutes`
 _OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
 _MASHED_NOT = re.compile(
-    r"(?: and|,) (?:\d+ g of the |the )?(?P<name>[\w -]+?) \[stir (?P=name) in whole, mash the rest\]", re.IGNORECASE
+    r" \[[^\[\]:]*\b(?:of the )?(?P<all>[\w -]+?): stir (?P=all) in whole, mash the rest\]"
+    r"|(?: and|,) (?:\d+ g of the |the )?(?P<name>[\w -]+?) \[stir (?P=name) in whole, mash the rest\]",
+    re.IGNORECASE,
 )
 # Bread that is rubbed with a cut clove is brushed with its oil.
 _RUBBED = re.compile(
@@ -101,6 +103,15 @@ _BRUSHED = {"": "brush", "bed": "brushed", "bing": "brushing", "s": "brushes"}
 _CRUSHED_WITH = re.compile(
     r"\b(?P<take>take) the garlic-infused oil(?: \[[^\]]*\])? and (?:the )?"
     r"(?P<what>ginger|chill?i(?:es)?)(?: together)?",
+    re.IGNORECASE,
+)
+# `the mushrooms, oyster mushrooms`, of which two kinds became one.
+_A_KIND_OF_IT = re.compile(r"\bthe (?P<short>\w{4,}s),? (?:and )?(?:the )?(?P<long>[\w-]+ (?P=short))\b")
+# Milk that is soured for buttermilk stands before it is stirred in.
+_SOURED = re.compile(
+    r"\b(?:the )?"
+    r"(?P<milk>(?:lactose-free )?(?:(?:whole|skimmed|semi-skimmed|almond|oat|rice|soya|soy) )?(?:milk|drink))"
+    r"(?:,| and) (?:the )?(?P<sour>lemon juice|vinegar) \[stirred together and left ten minutes first\]",
     re.IGNORECASE,
 )
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
@@ -118,7 +129,7 @@ def oil_only_later(steps: Sequence[str]) -> list[str]:
 def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     """A changed step as one reads it; `others_between` says whether a text names what does turn golden."""
     step = _TWICE.sub(_once, _MASHED_NOT.sub(lambda one: _mashed(one, step), step))
-    step = _RUBBED.sub(_brushed, step)
+    step = _soured(_A_KIND_OF_IT.sub(r"the \g<long>", _RUBBED.sub(_brushed, step)))
     step = _CRUSHED_WITH.sub(
         lambda one: f"{'C' if one['take'][0] == 'T' else 'c'}rush the {one['what']} into the garlic-infused oil", step
     )
@@ -133,9 +144,22 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     return _last_things_last(_one_late(_with_its_time(_without_bite(step))))
 
 
+def _soured(step: str) -> str:
+    """`Stir the lemon juice into the milk and leave it ten minutes.` before the sentence that takes both."""
+    found = _SOURED.search(step)
+    if found is None:
+        return step
+    first = f"Stir the {found['sour']} into the {found['milk'].strip()} and leave it ten minutes. "
+    before, rest = step[: found.start()], step[found.end() :]
+    ends = [one.end() for one in SENTENCE_ENDS.finditer(before)]
+    number = re.match(r"\s*\d{1,2}[.)] ", step)
+    at = ends[-1] + 1 if ends else number.end() if number else 0
+    return f"{before[:at]}{first}{before[at:]}the soured milk{rest}"
+
+
 def _mashed(found: re.Match[str], step: str) -> str:
     """Nothing of what goes in at the end of the step anyhow."""
-    late = re.search(rf"{re.escape(found['name'])}[^.;]{{0,40}}at the end", step, re.IGNORECASE)
+    late = re.search(rf"{re.escape(found['name'] or found['all'])}[^.;]{{0,40}}at the end", step, re.IGNORECASE)
     return "" if late else found[0]
 
 

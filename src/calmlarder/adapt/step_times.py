@@ -56,8 +56,15 @@ _GOES_ALONG = frozenset({
     "oil", "butter", "spice", "herb", "salt", "acid", "allium", "paste", "sauce", "soy-sauce", "stock", "sweetener",
 })  # fmt: skip
 _KNEADS = re.compile(
-    r"(?:(?:turn|tip|put|place) [^.;]*?\b(?:out|onto|on)\b[^.;]*?,? (?:and )?)?\bknead\b[^.;]*", re.IGNORECASE
+    r"(?:(?:turn|tip|put|place) [^.;]*?\b(?:out|onto|on)\b[^.;]*?,? (?:and )?)?\bknead\b[^.;,]*?"
+    r"(?:,? (?:until|till) [^.;,]*)?(?=(?P<next>,? (?:and|then) |, (?:then )?)|[.;]|$)",
+    re.IGNORECASE,
 )
+_ONE_EGG = re.compile(r"\s*(?:1|one|an)\b", re.IGNORECASE)
+_THE_EGG = re.compile(
+    r"\b(?P<one>(?:an|1|one) )?(?P<egg>egg)\b(?![- ](?:wash|yolk|white|mix|noodle|is|has)\w*)", re.IGNORECASE
+)
+_ONCE_KNEADED = "kneaded"  # no food has this name
 _RISES = re.compile(
     r"\b(?:until|till) (?:it has |it is |they have |has |have )?(?:roughly |about |nearly |almost |just )?"
     r"(?:doubled|double)\b(?: in (?:size|volume|bulk))?",
@@ -87,7 +94,14 @@ def in_their_own_time(step: str, told: Told) -> str:
             if timed[place - 1] != chunks[place - 1]:
                 timed[place] = _ONCE_GOLDEN.sub(r"\g<when> soft", timed[place])
         step = "".join(timed)
-    return _as_dough(step, told)
+    return _with_more_eggs(_as_dough(step, told), told)
+
+
+def _with_more_eggs(step: str, told: Told) -> str:
+    """`the egg` as `the eggs`, where one more binds a flour without gluten."""
+    change = told.changed.get("egg")
+    alone = change is not None and change.change == "more" and _ONE_EGG.match(change.ingredient) is not None
+    return _THE_EGG.sub(lambda one: f"{'the ' if one['one'] else ''}{one['egg']}s", step) if alone else step
 
 
 def _fried(told: Told) -> Iterator[_Thing]:
@@ -177,8 +191,20 @@ def _as_dough(step: str, told: Told) -> str:
     if "risen" in rows:
         step = _RISES.sub(f"until {rows['risen'].sign}", step)
     if "kneaded" in rows:
-        step = _KNEADS.sub(lambda one: _with_capital(rows["kneaded"].sign, one[0]), step)
+        step = _kneaded(step, rows["kneaded"].sign, told)
     return step
+
+
+def _kneaded(step: str, sign: str, told: Told) -> str:
+    """What is done in the place of kneading, the first time; later nothing is."""
+    found = _KNEADS.search(step)
+    if found is None:
+        return step
+    if _ONCE_KNEADED not in told.marked:
+        told.marked.add(_ONCE_KNEADED)
+        return f"{step[: found.start()]}{_with_capital(sign, found[0])}{step[found.end() :]}"
+    rest = step[found.end() + len(found["next"] or "") :]
+    return f"{step[: found.start()]}{_with_capital(rest, found[0])}" if found["next"] else step
 
 
 def _with_capital(text: str, like: str) -> str:

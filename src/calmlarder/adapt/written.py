@@ -80,6 +80,11 @@ _IS_CUT = frozenset({
     "pod", "fruit", "citrus", "tofu", "herb",
 })  # fmt: skip
 _TO_SERVE = re.compile(r"\bto serve$")
+_FOR_WHAT = re.compile(
+    r",? \b((?:to|for) (?:serve|serving|garnish|garnishing|finish|finishing|top|topping|drizzling|drizzle|dipping"
+    r"|decorate|sprinkling|sprinkle|dusting|glazing|glaze|frying|brushing))$",
+    re.IGNORECASE,
+)
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
 _SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
 _SAME = Decimal("0.02")  # as a share of the grams that were read
@@ -232,6 +237,12 @@ def tail_of(text: str) -> str:
     if _TO_SERVE.search(rest) and _SEVERAL.search(rest) and not names_nothing(_TO_SERVE.sub("", rest)):
         rest = "to serve"  # the line names other foods too
     return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in _SIZED.sub("", rest)) else ""
+
+
+def for_what(text: str) -> str:
+    """What a line has its food for, at its end: `, to serve`, `, for drizzling`."""
+    found = _FOR_WHAT.search(text)
+    return f", {found[1].lower()}" if found and not _SEVERAL.search(text) else ""
 
 
 def cut_of(text: str) -> str:
