@@ -22,6 +22,10 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("kailan 1 bunch", ["chinese-broccoli"]), ("gai lan, washed", ["chinese-broccoli"]),
         ("choi sum 200g", ["choy-sum"]), ("yu choy", ["choy-sum"]), ("cime di rapa 1 kg", ["broccoli-rabe"]),
         ("shado beni", ["culantro"]), ("kenkey 2 balls", ["kenkey"]), ("roast breadfruit", ["breadfruit-cooked"]),
+        ("1 green bell pepper + half a red one, bit wrinkly", ["pepper-green", "pepper-red"]),
+        ("red onions of Tropea, garlic", ["onion-red", "garlic"]), ("olio, plenty", ["oil-olive"]),
+        ("carrot 2, pietruszka (root) 1 bendy", ["carrot", "parsley-root"]), ("1 small onion", ["onion-brown"]),
+        ("chickpeas, soaked n boiled, since monday", ["chickpeas-boiled"]),
         ("chicken of the woods", ["mushroom-chicken-of-the-woods"]), ("sinigang mix 1 sachet", ["sinigang-mix"]),
     ],
 )  # fmt: skip
@@ -66,3 +70,56 @@ def test_a_part_of_a_pack_is_no_day(line: str, grams: float, reader: LarderReade
 def test_what_is_urgent_goes_within_a_day(line: str, reader: LarderReader) -> None:
     (lot,) = lots(reader, line)
     assert lot.days_left == 1
+
+
+@pytest.mark.parametrize(
+    ("line", "low", "high"),
+    [
+        ("frozen peas, nearly full bag", 600, 900), ("packet of chicken thighs, bone in, 8 of them", 500, 1200),
+        ("kasza gryczana 2 bags x100g", 195, 205), ("beetroots 3, boiled vacuum pack", 180, 400),
+        ("talong 4 pcs", 300, 700), ("1 japanese eggplant", 90, 200), ("brown lentils 1 cup dry", 170, 220),
+        ("watermelon chunks from sunday", 150, 500), ("1 big onion, half used", 60, 120),
+        ("sesame oil", 140, 500),
+    ],
+)  # fmt: skip
+def test_how_much(line: str, low: float, high: float, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert low <= lot.grams <= high
+
+
+@pytest.mark.parametrize("line", ["frozen peas n corn, cup or so", "peas and carrots, 200g"])
+def test_an_amount_behind_two_is_of_both(line: str, reader: LarderReader) -> None:
+    first, second = lots(reader, line)
+    assert 50 <= first.grams <= 100
+    assert 50 <= second.grams <= 100
+
+
+def test_an_amount_behind_a_list_is_of_the_last(reader: LarderReader) -> None:
+    *_, last = lots(reader, "leek, fennel, carrots, 200g")
+    assert last.grams == 200
+
+
+@pytest.mark.parametrize(
+    ("line", "owner"),
+    [
+        ("ham is for my suegra, she does eat it", "suegra"), ("cheddar for our schwiegermutter", "schwiegermutter"),
+        ("rice n pots on the shelf are dans, not touching them", "dan"), ("yoghurt for my flatmate", "flatmate"),
+        ("ham for my lunch", None), ("ham for my omelette", None), ("feta for our soup", None),
+    ],
+)  # fmt: skip
+def test_whose(line: str, owner: str | None, reader: LarderReader) -> None:
+    assert lots(reader, line)[0].owner == owner
+
+
+@pytest.mark.parametrize(
+    ("line", "days"),
+    [
+        # Fresh cheese once open: 3 to 5 days, common practice. Boiled pulses at home: 2 days, UK Food Standards Agency.
+        ("queso fresco, since saturday", 2), ("paneer 200gm, opened yesterday", 4), ("gungo peas, cooked sunday", 1),
+        ("dahi - 1 bowl from monday", 5),
+    ],
+)  # fmt: skip
+def test_how_long(line: str, days: int, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert lot.days_left is not None
+    assert lot.days_left <= days

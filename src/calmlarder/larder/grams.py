@@ -86,6 +86,7 @@ _KEPT_IN_BULK = frozenset({
     "rice", "grain", "flour", "pasta", "noodle", "potato", "oil", "sweetener", "pulse", "root", "juice", "milk",
     "plant-drink", "nut", "seed", "dried-fruit", "fruit", "citrus", "allium", "brassica", "tomato",
 })  # fmt: skip
+_NEARLY_ALL = 0.7  # of a pack: a nearly full bag is the usual bag, and no bit of it; ours
 _SHARE_PORTIONS = 2.5  # a bit is a bit of a small pack: of so many portions at most; common practice, no source
 
 
@@ -122,7 +123,7 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
         # Nothing is known of its packs: some portions of it, no more than the general one.
         most = min(1.0, _PORTIONS_OF_A_PACK * float(food.portion_g) / one.typical)
         one = one.times(Span(most, most, most))
-    if amount.share and amount.number.typical < 1:
+    if amount.share and amount.number.typical < _NEARLY_ALL:
         most = _SHARE_PORTIONS * float(food.portion_g) / amount.number.typical / one.typical
         one = one.times(Span(min(1, most), min(1, most), min(1, most)))
     several = Span(1, 1, 1)

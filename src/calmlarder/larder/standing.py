@@ -103,6 +103,8 @@ def _usual_place(food: Food, line: LineRead) -> Place:
         return "fridge"
     shelf = food.is_staple or food.kind in _CUPBOARD_KINDS or food.state in _CUPBOARD_STATES
     opened = any(dated.kind == "opened" for dated in line.dates)
+    if food.state in CANNED_STATES and any(dated.kind == "made" for dated in line.dates):
+        opened = True  # cooked at home: the tables know it out of tins alone
     return "cupboard" if shelf and (food.state == "dry" or not opened) else "fridge"
 
 

@@ -41,6 +41,16 @@ PLAINLY = (
     (LatePattern(r"(?<!\w)x ?(\d\.\d)(?![\w.])"), r"\1"),
     # `yoghurt 500g half`: half of the pot is left.
     (LatePattern(r"(?<=\d)( ?(?:k?g|ml|l|ltr|litres?)) (half|1/2)(?=\s*(?:$|[,;)]))"), r"\1 \2 left"),
+    # How it is packed tells no number.
+    (LatePattern(r"\bvac(?:uum)?[ -]?(?:pac?ks?|packed|sealed)\b"), " "),
+    # `2 bags x100g`: so many of so much.
+    (
+        LatePattern(
+            r"(?<![\w./])(\d{1,2}) (?:bags?|packs?|packets?|pouch(?:es)?|sachets?|boxes|tins?|cans?|tubs?|pots?|jars?)"
+            rf"(?: of)? ?[x@] ?(?=\d+ ?(?:{UNIT})\b)"
+        ),
+        r"\1 x ",
+    ),
     # `thighs x8 (2 packs)`: the packs are counted by what is in them.
     (
         LatePattern(

@@ -9,6 +9,7 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.part import Part
 from calmlarder.matching.states import FITS
+from calmlarder.tables.rows import Food
 
 # Vegetables and fruit that are sold raw; potatoes are left out, for those of a day are left from a dinner.
 _SOLD_RAW = frozenset({
@@ -23,6 +24,9 @@ _NEVER_LEFT_OVER = frozenset({
 _LASTS = _NEVER_LEFT_OVER | {"potato", "egg"}
 # What a shop or a stall makes as well: the day on which it was made tells how old it is, and not that it was cooked.
 _MADE_FRESH = frozenset({"tofu", "tempeh", "cheese", "bread", "wrap", "noodle"})
+# What is sold in tubs and packs: since a day it stands open.
+_SINCE = LatePattern(r"\b(?:since|bowl|katori|saucer|plate)\b")
+_SOLD_PACKED = frozenset({"cheese", "yoghurt", "cream", "paste", "sauce", "plant-drink", "milk", "pickle"})
 _SOON = 3  # days a cooked thing may still have: ours
 _SAYS_COOKED = LatePattern(
     r"\b(?:left ?overs?|left|cooked|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed|dinner|lunch|tea"
@@ -55,9 +59,13 @@ def as_made(dates: Iterable[Dated], parts: Iterable[Part], today: date, lexicon:
     )
 
 
-def as_bought(dates: Iterable[Dated], text: str) -> tuple[Dated, ...]:
-    """The dates, with the day of making as the day of buying; what a stall made on a day lies open since then."""
-    made_then = "made" in _SAYS_COOKED.findall(text)
+def as_bought(dates: Iterable[Dated], text: str, foods: Iterable[Food]) -> tuple[Dated, ...]:
+    """The dates, with the day of making as the day of buying.
+
+    What a stall made on a day lies open since then, and so does a packed thing since a day (`feta, since saturday`).
+    """
+    since = _SINCE.search(text) and all(food.kind in _SOLD_PACKED for food in foods)
+    made_then = since or "made" in _SAYS_COOKED.findall(text)
     return tuple(
         dated._replace(kind="opened" if made_then else "bought") if dated.kind == "made" else dated for dated in dates
     )

@@ -30,6 +30,18 @@ _ICE = LatePattern(
 # `rice? no scratch that its couscous`: what was written first is taken back.
 _TAKEN_BACK = LatePattern(r"^.*\b(?:scratch that|wait,? no|no,? wait)[,.:]? (?:it'?s|they'?re|its|theyre) (?=[a-z\d])")
 _WHOLE_CHICKEN = LatePattern(r"\(?\bchicken\)?,? whole\b(?! (?:breast|leg|thigh|wing))")
+_SOAKED_AND_BOILED = LatePattern(
+    r"\bsoaked(?: overnight)?,? ?(?:and|n|&|then|\+|,) ?(?:then )?(?=(?:boiled|cooked|pressure cooked)\b)"
+)
+# What is sold large and lies there cut up is a tub of it, where no number says how much.
+_CUT_UP = LatePattern(
+    r"\b((?:water ?melon|melon|honeydew|cantaloupe|pineapple|pumpkin|squash|papaya|jackfruit)s?)"
+    r" (?:chunks|cubes|cubed|balls|diced?|pieces|cut up)\b"
+)
+_SAYS_HOW_MUCH = LatePattern(
+    r"\d(?!\d?(?:st|nd|rd|th|[./-]\d))|\b(?:tubs?|bags?|packs?|packets?|tins?|cans?|box(?:es)?|bowls?|cups?|half|bit|few"
+    r"|quarter|handfuls?|frozen|roast(?:ed)?|container|pots?)\b"
+)
 _SCRAPINGS = LatePattern(r"\bscrapin'?s?\b")
 # What is eaten cold was cooked before, where it comes dry or raw: `cold pasta, half tub`.
 _COLD = LatePattern(
@@ -50,6 +62,9 @@ def said_in_passing(text: str) -> str:
         text = _PLANTAIN.sub("ripe plantain", text, count=1)
     if "banana" in text and len(_GREENISH.findall(text)) == 1 and not _TURNED.search(text):
         text = _BANANA.sub(r"green \g<0>", _GREENISH.sub(" ", text), count=1)
+    text = _SOAKED_AND_BOILED.sub("", text) if "soaked" in text else text
+    if _CUT_UP.search(text) and not _SAYS_HOW_MUCH.search(text):
+        text = _CUT_UP.sub(r"1 tub \1 cut up", text)
     text = _SCRAPINGS.sub("scraping", text) if "scrapin" in text else text
     text = _ICE.sub(r"\1\2", text) if "ice" in text or "gelato" in text else text
     text = _TAKEN_BACK.sub("", text) if "scratch" in text or "wait" in text else text

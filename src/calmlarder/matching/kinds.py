@@ -2,6 +2,7 @@
 
 import re
 
+from calmlarder.matching.conditions import is_condition, without_marks
 from calmlarder.matching.headings import bare_words
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
@@ -113,6 +114,7 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
         return []  # `brown rice (cooked, frozen)` is one thing
     for split in (SPLIT, _BEFORE_KIND):
         pieces = [piece for one in split.split(text) for piece in COLON.split(one) if piece.strip(ENDS)]
+        pieces = _with_their_states(pieces)
         if split is _BEFORE_KIND:
             pieces = [piece for one in pieces for piece in SPLIT.split(one) if piece.strip(ENDS)]
         if not 2 <= len(pieces) <= MOST_PARTS:
@@ -136,6 +138,17 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     return []
 
 
+def _with_their_states(pieces: list[str]) -> list[str]:
+    """The pieces, with one that only says a state beside the one before it: `half a red one, wrinkly`."""
+    told: list[str] = []
+    for piece in pieces:
+        if told and all(map(is_condition, WORD.findall(without_marks(piece)))):
+            told[-1] = f"{told[-1]} {piece}"
+        else:
+            told.append(piece)
+    return told
+
+
 def _some_of_them(found: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """So many of a food of which some are of another kind: `tofu x2, 1 silken` is one of each."""
     head, kind = f"{found['before']} {found['behind']}", found["kind"]
@@ -151,5 +164,6 @@ def _kind_only(piece: str) -> bool:
     """Whether a piece says a kind and an amount, and nothing else."""
     words = WORD.findall(KIND.sub(" ", piece))
     return bool(KIND.search(piece)) and all(
-        says_amount(word) or word in SMALL | _FILLING or singular(word) in _BESIDE for word in words
+        says_amount(word) or word in SMALL | _FILLING or singular(word) in _BESIDE or is_condition(word)
+        for word in words
     )

@@ -30,7 +30,8 @@ from calmlarder.matching.several import parts_of
 from calmlarder.matching.some_of_them import counted_apart_by_state
 from calmlarder.matching.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.told_aside import told_aside
-from calmlarder.matching.words import plain, words_of
+from calmlarder.matching.words import plain, singular, words_of
+from calmlarder.tables.rows import Food
 
 Place = Literal["fridge", "freezer", "cupboard"]
 _PLACES: dict[str, Place] = {
@@ -98,6 +99,8 @@ _MEAL_PREP = LatePattern(r"\b(?:for )?(?:meal|food|lunch)[ -]?prep(?:ped|ping)?\
 _PAST_DATE = LatePattern(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
 _FOR_US = LatePattern(r"(?<!\bnot )\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 _MADE = LatePattern(r"\bmade\b")
+# Typed with a capital letter, and no first word of a line.
+_OF_A_TOWN = re.compile(r"(?<=[a-z]) (?:of|di|du) ([A-Z][a-zà-ú]{3,})(?=\s*(?:$|[,;(]|\d))")
 _ALL_OF_THEM = LatePattern(r"\b(?:all|both|everything)\b")
 
 
@@ -135,6 +138,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = _BEGINS.sub("", bare)
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
+    bare = _without_place(bare, lexicon)
     rest = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
     rest = days_plainly(plainly_put(told_aside(rest)))
@@ -169,13 +173,26 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         as_sold = tuple(_MADE.sub(" ", said) for said in brackets)
         raw = read(_MADE.sub(" ", rest_of_it), hints - {"cooked"}, as_sold, lexicon)
         if bought_then(bare.casefold(), raw, lexicon):
-            parts, dates = raw, as_bought(dates, bare.casefold())
+            parts, dates = raw, as_bought(dates, bare.casefold(), _foods(raw, lexicon))
     dates = as_made(dates, parts, today, lexicon)
     told = _conditions(parts, phrases, rest)
     return LineRead(
         line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,
         bool(denied),
     )  # fmt: skip
+
+
+def _foods(parts: list[Part], lexicon: Lexicon) -> list[Food]:
+    return [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
+
+
+def _without_place(line: str, lexicon: Lexicon) -> str:
+    """The line without the town a food comes from: `red onions of Tropea`; not `tin of Spinach`."""
+    found = _OF_A_TOWN.search(line)
+    if found is None or plain(found[1]) in lexicon.words or singular(plain(found[1])) in lexicon.words:
+        return line
+    before = {singular(word) for word in words_of(line[: found.start()])}
+    return line if before.isdisjoint(lexicon.words) else f"{line[: found.start()]}{line[found.end() :]}"
 
 
 def _capitals(line: str) -> frozenset[str]:

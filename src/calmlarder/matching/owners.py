@@ -90,6 +90,11 @@ _TITLED = LatePattern(
     needs=("'s",),
 )
 _IS_THEIRS = LatePattern(r" (?:is|are|'?s)(?: all)? $")  # `rashers are mam's`
+# `ham is for my suegra, she does eat it`: somebody of ours by whatever word; the rest of the sentence is about them.
+_FOR_MY = LatePattern(
+    r"[,;-]? ?\b(?:kept |keep |saved |is |are )*for (?:my|our) ([a-z]+(?:-[a-z]+)*)(?:'s)?"
+    r"(?: (?:breakfast|lunch|dinner|tea|supper|packed lunch))?(?:,? (?:she|he|they)\b[^,;]*)?(?=\s*(?:$|[,;.)]))"
+)
 _BRACKETS = LatePattern(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
 _DASHED = LatePattern(r"\s(?:[-=]+>?|//|~)\s*([a-z]{2,}(?:'?s)?)\s*$")
 _AMOUNT_ONLY = LatePattern(
@@ -259,6 +264,9 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
             return word, None, _cut(text, found)
         if word not in NO_PERSON and word not in lexicon.words:
             return word, None, _cut(text, found)
+    found = _FOR_MY.search(text)
+    if found and found[1] not in MEMBERS and (found[1] in PEOPLE or is_name(found[1].replace("-", ""), lexicon)):
+        return found[1], None, _cut(text, found)
     found = _FOR.search(text)
     if found and found[1] == "her" and text[found.end() :].strip(" ,;.)"):
         found = None  # `for her quesadilla` is a purpose

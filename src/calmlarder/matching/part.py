@@ -110,7 +110,8 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     if amount.how == "counted" and amount.measure is None and _FEW.search(rest) and _all_herbs(named, lexicon):
         amount = amount._replace(measure="handful", number=Span(0.5, 1, 1.5))  # `a few chives`, and no bunches
     unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
-    several = plural and not in_pack and (amount.how == "none" or amount.share or unnumbered)
+    share_of_them = amount.share and amount.measure not in CONTAINERS
+    several = plural and not in_pack and (amount.how == "none" or share_of_them or unnumbered)
     amount = amount._replace(plural=amount.plural or several)
     if amount.how == "counted" and amount.measure is None:
         named = _that_is_counted(named, lexicon)
@@ -201,9 +202,15 @@ def _half_denied(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Nam
     return named._replace(foods=(usual.id,), assumed=(*named.assumed, f"{LACKING}{' or '.join(sorted(lacking))}"))
 
 
+# Kinds of aubergine and cucumber that are slender or small beside the usual one: common practice, no source.
+_SLENDER = frozenset({"japanese", "chinese", "lebanese", "persian", "thai", "talong", "nasu", "brinjal", "baingan"})
+
+
 def _are_miniatures(takes: frozenset[str], named: Named, lexicon: Lexicon) -> bool:
     """Whether a name tells small ones of a food that has no entry for them: `mini cucumbers`."""
     small = takes & MINIATURES
+    if takes & _SLENDER and any(lexicon.tables.food_by_id[food].kind == "fruit-vegetable" for food in named.foods):
+        return True
     return bool(small) and not any(small & set(words_of(lexicon.tables.food_by_id[food].name)) for food in named.foods)
 
 

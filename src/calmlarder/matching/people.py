@@ -21,6 +21,7 @@ PEOPLE = frozenset({
     "sister", "sisters", "brothers", "sons", "daughters",
     "lads", "lasses", "boys", "girls", "guys", "bros", "roomie", "roomies", "flattie", "flatties", "flattys",
     "housie", "housies", "parents", "grandma", "grandpa", "grandad", "nana", "auntie", "aunty", "uncle", "tenant",
+    "mother-in-law", "father-in-law", "in-laws", "inlaws",
     "grandchildren", "grandkids", "grandson", "granddaughter", "ex", "somebody", "someone",
     "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
 })  # fmt: skip

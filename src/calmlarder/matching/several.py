@@ -3,6 +3,7 @@
 import re
 from functools import partial
 
+from calmlarder.matching.amounts import take_amount
 from calmlarder.matching.headings import (
     bare_words,
     dishes_left_over,
@@ -20,6 +21,7 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.name_index import expanded
 from calmlarder.matching.notes import HARMLESS, NOTES, WITH
+from calmlarder.matching.numbers import Span
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.side_by_side import names_food, says_food, side_by_side
@@ -46,6 +48,9 @@ _ONE_POT = LatePattern(
     r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) [a-z]+(?: [a-z]+)? (?:stew|casserole|curry|chill?i|tagine|hot ?pot|soup)\b"
 )
 _COOKED_IN_IT = frozenset({"meat", "poultry", "pulse", "mushroom", "root", "leaf", "squash", "allium", "brassica"})
+# `frozen peas n corn, cup or so`: so much of both.
+_TWO_JOINED = LatePattern(r"^[^,;&+]+?(?: and | n | & | ?\+ )[^,;&+]+?,[^,;&+]+$")
+_HALF = Span(0.4, 0.5, 0.6)
 _TIN = LatePattern(r"\b(?:tins?|cans?|canned|tinned)\b")
 
 
@@ -233,7 +238,7 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
         if piece.split()[0] in WITH:
             return []
         if found and _only_amounts(piece, lexicon):
-            found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
+            found = _with_amount_behind(found, piece, text)
             continue
         if len(pieces) == 2 and found and _is_shape_of_it(piece, found[-1], lexicon):
             continue
@@ -259,6 +264,24 @@ def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     found = herbs_of_spices(pepper_of_spices(found, hints, lexicon), hints, lexicon)
     bare = without_heading(found, hints, lexicon)
     return bare if len(found) > 1 or own_kind(pieces[-1]) else []
+
+
+def _with_amount_behind(found: list[Part], piece: str, text: str) -> list[Part]:
+    """The foods with an amount that stands behind them: of the last one, or of two that an `and` joins by halves."""
+    *before, last = found
+    last = last._replace(words=f"{last.words} {piece}")
+    if any(part.amount.how != "none" for part in found):
+        return [*before, last]
+    try:
+        amount, _ = take_amount(piece)
+    except ValueError:
+        return [*before, last]
+    if amount.how == "none":
+        return [*before, last]
+    if len(found) == 2 and _TWO_JOINED.match(text):
+        half = amount._replace(number=amount.number.times(_HALF))
+        return [part._replace(amount=half) for part in (*before, last)]
+    return [*before, last._replace(amount=amount)]
 
 
 def _is_shape_of_it(piece: str, before: Part, lexicon: Lexicon) -> bool:

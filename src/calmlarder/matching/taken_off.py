@@ -39,8 +39,9 @@ _MINUS = LatePattern(
 )
 _COUNT = LatePattern(rf"(?:(?<![\w./,-])|(?<=\bx))(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 _INSIDE = LatePattern(
-    r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b",
-    needs=(" inside", " in it", " in the", " remain"),
+    r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b"
+    r"|[,;]\s*(\d{1,2}) of (?:them|'?em|those)(?=\s*(?:$|[,;)]))",
+    needs=(" inside", " in it", " in the", " remain", " of the", " of em", " of 'em", " of those"),
 )
 _OF_SO_MANY = LatePattern(
     r"(?<![\w/.])(\d{1,2}) (?:out )?of (\d{1,2})(?![\w/.%])(?! ?(?:k?g|ml|l|oz|lbs?)\b)(?: (?:left|remain(?:ing)?))?"
@@ -82,10 +83,10 @@ def counted_inside(text: str) -> str:
     if found:
         return f"{found[2]} {found[1]}{text[found.end() :]}"
     found = _INSIDE.search(text)
-    if not found:
+    if not found or (found[2] and not _BOX_ALONE.search(text)):
         return text
     rest = f"{text[: found.start()]} {text[found.end() :]}"
-    return f"{found[1]} {_BOX_ALONE.sub(' ', _SIZE_OF_BOX.sub(' ', rest))}"
+    return f"{found[1] or found[2]} {_BOX_ALONE.sub(' ', _SIZE_OF_BOX.sub(' ', rest))}"
 
 
 def _value(word: str) -> int:
