@@ -13,7 +13,7 @@ import pytest
 
 from calmlarder.cli import main
 from how_much import WHOLE
-from random_larders import figure, held, leaves
+from random_larders import figure, held, leaves, parts
 
 DAY = date(2026, 3, 1)
 LINES = ("firm tofu 800g", "rice 1kg", "6 carrots", "frozen spinach 900g", "soy sauce", "frozen courgette 500g",
@@ -90,6 +90,17 @@ def test_the_dish_holds_the_dose_and_is_otherwise_in_elimination(
     total = sum(one["loads_g"]["oligosaccharides"] for one in home.run(day, "eaten")["eaten"])
     if component != "mannitol":
         assert total >= there  # the log keeps the dose, too: the hours after count it
+
+
+def test_a_dose_of_a_food_that_is_a_sum_of_parts_stands_beside_the_dish(home: Home) -> None:
+    """Wheat noodles count as the pasta that they are made of, and the check counts that pasta."""
+    day = home.until_the_dose("wheat", "--food", "dry wheat noodles")
+    home.run(day, "larder", "add", "dry wheat noodles 500g")
+    assert "noodles-wheat-dry" in parts()
+    (dinner, *_) = home.run(day, "tonight")["dinners"]
+    (dose,) = dinner["doses"]
+    assert (dose["food"], dose["in_dish"]) == ("noodles-wheat-dry", False)
+    assert figure("pasta-dry", "fructans")[0] * dose["grams"] / 100 <= 0.25
 
 
 def test_one_of_the_doses_lies_in_the_dish_itself(home: Home) -> None:

@@ -70,7 +70,8 @@ def test_a_full_dose_after_a_strong_day_that_does_not_count_is_no_silent_one(hom
     day = home.until_the_dose("sorbitol")
     home.json(day, "challenge", "score", "6", "0", "0", "0", "--also", "period")
     for number in range(1, 4):
-        home.json(day + timedelta(days=number), "challenge", "score", "1", "0", "0", "0")
+        told = home.told(day + timedelta(days=number), "challenge", "score", "1", "0", "0", "0")
+        assert "does not count (period), though you felt bad on it; you did nothing wrong" in told
     told = home.told(day + timedelta(days=4), "challenge", "today")
     assert "you felt bad" in told
     assert "stop here" in told

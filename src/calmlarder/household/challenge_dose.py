@@ -125,7 +125,9 @@ def _may_be_in(dose: Dose, request: "DinnerRequest", lots: Sequence[Lot], househ
     food = household.plain_tables.food_by_id[dose.food]
     is_shared = request.people > 1 or request.table
     there = any(lot.food == dose.food and lot.grams > dose.grams and why_unfit(lot) is None for lot in lots)
-    return not is_shared and there and dose.grams.is_integer() and bool(_IN_DISHES.intersection(food.roles))
+    # What a sum of parts brings is counted part by part: its dose is weighed beside the dish.
+    is_whole = household.plain_tables.composite_of(dose.food) is None and dose.grams.is_integer()
+    return not is_shared and there and is_whole and bool(_IN_DISHES.intersection(food.roles))
 
 
 def keep_doses(household: Household, doses: Sequence[Dose], at: datetime) -> None:

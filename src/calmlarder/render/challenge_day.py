@@ -208,7 +208,12 @@ def _long(days: int) -> str:
 
 
 def _reaction_words(stands: Standing) -> str:
-    """What a first reaction means, and what follows."""
+    """What a first reaction means, and what follows; or a bad day that does not count."""
+    if stands.tried and not stands.ended and stands.tried[-1].left_out and is_unsettled(stands.tried[-1]):
+        return (
+            f"Your last day does not count ({stands.tried[-1].left_out}), though you felt bad on it; you did nothing "
+            f"wrong. What comes next waits for {BASELINE_DAYS} calm days, or you stop here. {SETTLE} "
+        )
     if not stands.tried or stands.tried[-1].result != "reaction" or stands.ended:
         return ""
     if not stands.tried[-1].eaten.dose_g:
