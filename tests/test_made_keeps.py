@@ -88,16 +88,21 @@ def test_a_food_from_before_its_days_were_written_is_doubted(tmp_path: Path) -> 
     assert "how long it keeps" in doubt.what
 
 
-def test_own_cautions_of_before_go_on_and_are_written_anew(tmp_path: Path) -> None:
-    """The column was called `until`: a fish's own sign still goes before that of its kind, for the check as well."""
+def test_own_tables_of_before_go_on_and_are_written_anew(tmp_path: Path) -> None:
+    """The columns were called `until` and `note`: they are read as of now, by the check too."""
     own = tmp_path / "tables"
     own.mkdir()
     of_before = "applies_to,states,until,caution,source\ncod,raw,white to the middle,,fsa_uk\n"
     (own / "cautions.csv").write_text(of_before, encoding="utf-8")
+    days = "food,place,state,days,kind,source,note\ncod,freezer,whole,30,quality,own_recipe,in cubes\n"
+    (own / "keeping.csv").write_text(days, encoding="utf-8")
     columns = ("applies_to", "states", "done_when", "caution")
     for name in ("zubble mix", "zubble dip"):
         tables = load_tables([SHIPPED, own])
         assert tables.done_sign(tables.food_by_id["cod"]) == "white to the middle"
+        keeping = tables.keeping_of(tables.food_by_id["cod"], "freezer", "whole")
+        assert keeping is not None
+        assert (keeping.days, keeping.how_or_why) == (30, "in cubes")
         assert ("cod", "raw", "white to the middle", "") in rows([SHIPPED, own], "cautions.csv", columns)
         with_made(tmp_path, name, "300 g chicken breast; 20 g soy sauce")
     written = (own / "cautions.csv").read_text(encoding="utf-8").splitlines()

@@ -9,7 +9,7 @@ from calmlarder.larder.box import Box, leftover_days, with_boxes
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
-from calmlarder.tables.made_keeping import LEFTOVER_DAYS
+from calmlarder.tables.leftovers import LEFTOVER_DAYS
 from calmlarder.tables.mixture import Mixture, MixturePart
 from calmlarder.tables.vocabulary import COOKED_STATES
 

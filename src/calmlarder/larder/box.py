@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Annotated
 from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.book import Tables
-from calmlarder.tables.made_keeping import LEFTOVER_DAYS
+from calmlarder.tables.leftovers import days_as_leftover
 from calmlarder.tables.mine import Part, made_food
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import Fermentable, Food, Keeping
@@ -123,18 +123,18 @@ def leftover_days(food: Food, tables: Tables) -> int:
     """
     states = (("fridge", "cooked"), ("fridge", "opened"), ("cupboard", "opened"))
     row = next((row for place, state in states if (row := tables.keeping_of(food, place, state))), None)
-    return min(row.days, LEFTOVER_DAYS) if row is not None and row.kind == "safety" else LEFTOVER_DAYS
+    return days_as_leftover([row])
 
 
 def _keeping(box: Box, days: int) -> list[Keeping]:
     fridge = Keeping(
         food=box.food_id, place="fridge", state="cooked", days=days, kind="safety",
-        source="fsa_uk", note=box.keeps_why,
+        source="fsa_uk", how_or_why=box.keeps_why,
     )  # fmt: skip
     if not box.freezes:
         return [fridge]
     freezer = Keeping(
         food=box.food_id, place="freezer", state="cooked", days=_FREEZER_DAYS, kind="quality",
-        source="common_practice", note="cooled fast, a portion to a box",
+        source="common_practice", how_or_why="cooled fast, a portion to a box",
     )  # fmt: skip
     return [fridge, freezer]

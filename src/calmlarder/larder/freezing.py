@@ -104,7 +104,7 @@ def for_the_freezer(lot: Lot, tables: Tables) -> ToFreeze | None:
         food=lot.food,
         grams=lot.grams,
         days_left=lot.days_left,
-        how=keeps.note,
+        how=keeps.how_or_why,
         weeks=keeps.days // 7,
         source=keeps.source,
     )

@@ -23,7 +23,7 @@ from calmlarder.plan.weights import (
     WAITING_PERCENT,
 )
 from calmlarder.tables.book import Tables
-from calmlarder.tables.made_keeping import LEFTOVER_DAYS
+from calmlarder.tables.leftovers import LEFTOVER_DAYS
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import COOKED_STATES, Sitting
 

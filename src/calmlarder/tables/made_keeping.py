@@ -1,13 +1,12 @@
 """How long a food of the cook's own keeps, and how it is seen that it is done: by what is in it."""
 
 from collections.abc import Sequence
-from typing import Final
 
 from calmlarder.tables.book import Tables
+from calmlarder.tables.leftovers import days_as_leftover
 from calmlarder.tables.rows import Caution, Food, Keeping
 from calmlarder.tables.vocabulary import COOKED_STATES
 
-LEFTOVER_DAYS: Final = 2  # in the fridge at the most: UK Food Standards Agency (recalled)
 # What lasts this long once it is open needs no cold to be safe (vinegar, soy sauce, mustard): ours, from keeping.csv.
 _LASTING_DAYS = 60
 _UNCOOKED = frozenset({"raw", "frozen"})
@@ -54,15 +53,15 @@ def _safe_days(food: Food, tables: Tables) -> int:
     rows = [tables.keeping_of(food, "fridge", "opened")]
     if food.state in COOKED_STATES:
         rows.append(tables.keeping_of(food, "fridge", "cooked"))
-    return min([LEFTOVER_DAYS, *(row.days for row in rows if row is not None and row.kind == "safety")])
+    return days_as_leftover(rows)
 
 
 def _fresh_row(food: Food, place: str, state: str, days: int) -> Keeping:
-    note = "home-made, with fresh things in it: as leftovers" if days else "home-made: not out of the fridge"
-    return _row(food, (place, state), days, "safety", note)
+    why = "home-made, with fresh things in it: as leftovers" if days else "home-made: not out of the fridge"
+    return _row(food, (place, state), days, "safety", why)
 
 
-def _row(food: Food, at: tuple[str, str], days: int, kind: str, note: str) -> Keeping:
+def _row(food: Food, at: tuple[str, str], days: int, kind: str, why: str) -> Keeping:
     source = "fsa_uk" if kind == "safety" else "common_practice"
-    told = {"food": food.id, "place": at[0], "state": at[1], "days": days, "kind": kind, "source": source, "note": note}
-    return Keeping.model_validate(told)
+    told = {"food": food.id, "place": at[0], "state": at[1], "days": days, "kind": kind, "source": source}
+    return Keeping.model_validate({**told, "how_or_why": why})

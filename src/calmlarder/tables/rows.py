@@ -212,7 +212,12 @@ class Measure(Row):
 
 
 class Keeping(Row):
-    """Days a food keeps at a place in a state; `food` is an id or `kind:<kind>`."""
+    """Days a food keeps at a place in a state; `food` is an id or `kind:<kind>`.
+
+    `how_or_why` says in the freezer how it goes in, elsewhere why it keeps no longer.
+    """
+
+    called_before: ClassVar[Mapping[str, str]] = {"note": "how_or_why"}
 
     food: str
     place: Literal["fridge", "freezer", "cupboard"]
@@ -220,7 +225,7 @@ class Keeping(Row):
     days: Annotated[int, Field(ge=0, le=36_500)]
     kind: Literal["safety", "quality"]
     source: Annotated[str, Field(min_length=1)]
-    note: str
+    how_or_why: str
 
 
 class Swap(Row):
