@@ -11,7 +11,8 @@ from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.wording import fries_in_its_own, in_pans, sentence, with_rest
+from calmlarder.kitchen.two_pans import in_pans
+from calmlarder.kitchen.wording import fries_in_its_own, sentence, with_rest
 from calmlarder.patterns.pattern import Step
 
 A_POT = re.compile(r"\bin (?:an?|the) (?:[a-z-]+ )?p(?:ot|an)\b")

@@ -11,14 +11,13 @@ from calmlarder.kitchen.piece import Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
 from calmlarder.kitchen.shortest_schedule import Task
+from calmlarder.kitchen.two_pans import in_pans, on_trays
 from calmlarder.kitchen.wording import (
     egg_instead,
     egg_words,
     fried_eggs,
-    in_pans,
     joins,
     laid_on_top,
-    on_trays,
     sentence,
     warmed,
     with_sign,

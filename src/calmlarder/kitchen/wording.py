@@ -25,16 +25,6 @@ _EGGS = r"(?:\d+ g |all \d+ g |\d+ |the )?eggs?(?: \(\d+ g\))?"  # as a sentence
 _STIRRED_IN = frozenset({"herb", "spice", "paste"})
 _NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread", "grain"})
 
-_ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
-_ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
-_ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
-# What sets in a pan of 28 cm: eight eggs, and so much else. Common practice, no source.
-_ONE_FRITTATA_EGGS_G, _ONE_FRITTATA_REST_G = 440, 650
-# Three fish of a plate's length lie in no pan of 28 cm; sardines do (common practice, no source). Grams without bones.
-_FISH_IN_A_PAN, _SMALL_FISH_G = 2, 70
-_WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?$")
-_A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
-
 # What fries in its own fat once a teaspoon of oil has started it: common practice, no source.
 _OWN_FAT = frozenset({
     "bacon", "beef-mince", "black-pudding", "chorizo", "duck", "lamb-mince", "lap-cheong", "pork-belly", "pork-mince",
@@ -216,54 +206,6 @@ def egg_instead(said: str) -> str:
     said = re.sub(rf"\b([Pp]ush aside), add (?={_EGGS}(?!\w))", r"\1, crack in ", said)
     said = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
     return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", said))
-
-
-def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
-    """A sentence of a pan, for two pans, or a large pot, where all that comes into it is too much for one."""
-    steps = [step for step in pattern.steps if step.place == "pan"]
-    slots = {slot for step in steps for slot in step.slots}
-    heated = [one for one in fillings if one.slot in slots and pattern.slots[one.slot].method != "raw"]
-    fried = [one for one in heated if pattern.slots[one.slot].method == "stir-fry"]
-    if not fried or sum(one.grams for one in fried) < sum(one.grams for one in heated) / 2:
-        if sum(one.grams for one in heated) <= _ONE_PAN_GRAMS:
-            return said
-        said = re.sub(r"\bin a (?:hot |wide |non-stick )?pan\b", "in a large pot", said)
-        return re.sub(r"\b(the (?:same )?)pan\b", r"\1pot", said)
-    sets = any("until set all through" in step.words for step in steps)
-    if sets and _is_too_thick(fried):
-        return re.sub(r"\bthe ((?:same )?)pan\b", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
-    folds = any(re.search(r"\bdraw it in\b", step.words) for step in steps)
-    eggs = sum(one.grams for one in fried if one.food.kind == "egg")
-    too_many = (folds and eggs > _ONE_OMELETTE_GRAMS) or any(_lie_crowded(one) for one in fried)
-    if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS and not too_many:
-        return said
-    said = re.sub(r"\bthe ((?:same )?)pan\b", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
-    return re.sub(r"(\bpans\b.*?) in it\b", r"\1 in them", said)
-
-
-def _lie_crowded(one: Filling) -> bool:
-    """Whether whole fish are more than lie side by side in one pan."""
-    counted = _WHOLE_FISH.match(one.household or "")
-    each = one.grams / int(counted[1]) if counted else 0
-    return one.food.kind == "fish" and counted is not None and int(counted[1]) > _FISH_IN_A_PAN and each > _SMALL_FISH_G
-
-
-def _is_too_thick(fried: Sequence[Filling]) -> bool:
-    """Whether eggs and what they hold are too much for one pan to set in."""
-    eggs = sum(one.grams for one in fried if one.food.kind == "egg")
-    return eggs > _ONE_FRITTATA_EGGS_G or sum(one.grams for one in fried) - eggs > _ONE_FRITTATA_REST_G
-
-
-def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
-    """A sentence of the oven, for two trays where all that comes on one is too much for a layer."""
-    slots = {slot for step in pattern.steps if step.place == "oven" for slot in step.slots}
-    roasted = [one for one in fillings if one.slot in slots and pattern.slots[one.slot].method == "roast"]
-    if sum(one.grams for one in roasted) <= _ONE_TRAY_GRAMS:
-        return said
-    said = re.sub(r"\bon a tray\b", "on two trays", re.sub(r"\bthe tray\b", "the trays", said))
-    if re.match(r"[Tt]oss\b", said):
-        said = re.sub(r"\broast until\b", "roast on two trays, swapped half-way, until", said, count=1)
-    return said
 
 
 def says_done(said: str, sign: str) -> bool:

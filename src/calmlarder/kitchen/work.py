@@ -28,17 +28,8 @@ from calmlarder.kitchen.piece import (
 from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
 from calmlarder.kitchen.salting import salted, taste, tasted_before
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.wording import (
-    filled,
-    hot_through,
-    in_pans,
-    on_trays,
-    own_words,
-    rinsed,
-    sentence,
-    wants_water,
-    with_sign,
-)
+from calmlarder.kitchen.two_pans import in_pans, on_trays
+from calmlarder.kitchen.wording import filled, hot_through, own_words, rinsed, sentence, wants_water, with_sign
 from calmlarder.patterns.pattern import HEATED, Pattern, Step
 from calmlarder.tables.vocabulary import Method
 
