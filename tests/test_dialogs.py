@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 import pytest
+from textual import events
 from textual.pilot import Pilot
 from textual.widgets import OptionList, Static
 
@@ -85,3 +86,23 @@ def test_sources_of_limits_have_authors_and_no_keys(tables: Tables) -> None:
     assert "defining cutoff values" in words
     assert not [row.key for row in tables.sources if f"{row.key};" in words or f"{row.key}:" in words
                 or f"({row.key})" in words]  # fmt: skip
+
+
+async def _all_at_once(app: LarderApp, pilot: Pilot[None], keys: str) -> None:
+    """As a fast hand types on a busy machine: nothing was heard of before the Enter is there."""
+    for character in keys:
+        app.post_message(events.Key("space" if character == " " else character, character))
+    app.post_message(events.Key("enter", None))
+    app.post_message(events.Key("enter", None))  # and once more: the first one answered
+    await pilot.pause()
+
+
+def test_what_is_typed_before_enter_is_in_the_answer(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        said: list[str | None] = []
+        app.push_screen(Ask("How does it feel?"), said.append)
+        await pilot.pause()
+        await _all_at_once(app, pilot, "4 tight after lunch")
+        assert said == ["4 tight after lunch"]
+
+    play(act)

@@ -10,16 +10,21 @@ if TYPE_CHECKING:
     from calmlarder.household.cooking import Cooked
 
 
-def cooked_text(done: "Cooked", manner: Manner) -> str:
+_MOST_NAMED = 4  # of what left the larder, on a screen whose list shows the rest of it
+
+
+def cooked_text(done: "Cooked", manner: Manner, on_screen: bool = False) -> str:
     """All of it; what was not done is said as well, so that nobody has to guess it."""
-    parts = [f"cooked: {manner.name(done.dinner.title)}", _eaten(done), _boxed(done), taken_words(done, manner)]
-    return ". ".join(filter(None, parts))
+    taken = _taken(done, manner, on_screen)
+    return ". ".join(filter(None, [f"cooked: {manner.name(done.dinner.title)}", _eaten(done), _boxed(done), taken]))
 
 
-def taken_words(done: "Cooked", manner: Manner) -> str:
+def _taken(done: "Cooked", manner: Manner, on_screen: bool) -> str:
     """What left the larder, in g, the most of it first."""
     most_first = sorted(done.took, key=lambda one: -one.grams)
     told = [f"{manner.amount(one.grams)} {manner.name(one.name)}" for one in most_first]
+    if on_screen and len(told) > _MOST_NAMED + 1:
+        told = [*told[:_MOST_NAMED], f"{len(told) - _MOST_NAMED} more"]
     return f"Out of the larder: {', '.join(told)}" if told else ""
 
 

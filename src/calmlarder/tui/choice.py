@@ -39,7 +39,13 @@ class Ask(Modal[str]):
         yield KeysLine()
 
     def action_answer(self) -> None:
+        """Once the letters typed before Enter stand in the line: on a busy machine they come after it."""
+        self.query_one(Input).call_later(self._answer)
+
+    def _answer(self) -> None:
         """Give the words; where there are none, or they cannot be, say what to do."""
+        if not self.is_current:
+            return  # answered by an Enter before
         typed = self.query_one(Input).value.strip()
         problem = self._problem(typed) if typed else "type an answer, or Esc to go back"
         if problem:

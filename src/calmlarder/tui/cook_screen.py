@@ -251,7 +251,7 @@ class CookScreen(Screen[bool]):
         if boxes and done.boxed is None:
             self.notify(f"not boxed: {done.about_boxes}", severity="warning", timeout=10, markup=False)
         done = done._replace(about_boxes=why_not_boxed or done.about_boxes)
-        words = cooked_text(done, self._kitchen.manner)
+        words = cooked_text(done, self._kitchen.manner, on_screen=True)
         LarderScreen.say(self.app.screen_stack, f"{words} (Ctrl+Z undoes all of it)")
         self._gone(True)
 
