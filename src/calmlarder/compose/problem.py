@@ -10,8 +10,8 @@ from typing import Any, NamedTuple
 from calmlarder.compose import weights
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.unfit_for_slot import is_unfit
 from calmlarder.intake.profile import Profile
-from calmlarder.kitchen.filling import is_small, sprouts
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
@@ -34,12 +34,7 @@ _MOST_OF_KIND = {"soy-sauce": 1.6}
 _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
-SALTED_SITTINGS = frozenset({"dinner", "packed"})
-IN_THE_WORDS = frozenset({"salt", "pepper-black"})
-_TOASTED_OIL = "oil-sesame"
 _COOKED_BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain"})
-_WATER_POURED_AWAY = frozenset({"cassava"})
-_SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
@@ -204,49 +199,10 @@ def _options(
         if not slot.takes(thing.food):
             continue
         fits = _in_time(slot, thing, wanted) and at_home(pattern, thing.food)
-        unfit = (
-            _burns(slot, thing)
-            or _out_of_place(slot, thing, wanted)
-            or _to_be_cooked(slot, thing)
-            or _not_whole(slot, thing)
-            or _stays_in_its_water(pattern, name, thing)
-        )
-        if fits and not unfit:
+        if fits and not is_unfit(pattern, name, thing, wanted.sitting):
             option = _option(name, slot, thing, wanted, keeps.get(thing.food.id))
             if option is not None:
                 yield option
-
-
-def _stays_in_its_water(pattern: Pattern, name: str, thing: Offered) -> bool:
-    """Cassava is boiled by itself, and its water poured away: it is no thing for a soup or a pot."""
-    if thing.food.id not in _WATER_POURED_AWAY or pattern.slots[name].method != "boil":
-        return False
-    return all(step.place != "apart" for step in pattern.steps if name in step.slots)
-
-
-def _burns(slot: Slot, thing: Offered) -> bool:
-    """Toasted sesame oil is no fat to fry in: it goes over at the end."""
-    return slot.role == "fat" and slot.method != "raw" and thing.food.id == _TOASTED_OIL
-
-
-def _out_of_place(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
-    """Seeds that swell are no topping of a warm plate; salt and pepper are in the words of every dish."""
-    if wanted.sitting not in SALTED_SITTINGS:
-        return False
-    return thing.food.id in IN_THE_WORDS or (slot.role == "topping" and thing.food.id in _SWELLING_SEEDS)
-
-
-def _to_be_cooked(slot: Slot, thing: Offered) -> bool:
-    """A soft, bendy or wilting vegetable is not eaten raw, where it can be cooked; nor what is open for too long."""
-    if thing.only_cooked and slot.method == "raw":
-        return True
-    raw = slot.role == "vegetable" and slot.method == "raw"
-    return raw and thing.lot.condition is not None and len(thing.food.minutes) > 1
-
-
-def _not_whole(slot: Slot, thing: Offered) -> bool:
-    """New potatoes are not baked in their skins, nor those that sprout."""
-    return slot.whole and (is_small(thing.food, thing.lot.line) or sprouts(thing.food, thing.lot.condition))
 
 
 def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:

@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 
 from calmlarder.compose.compose import pattern_problems
-from calmlarder.compose.problem import IN_THE_WORDS, SALTED_SITTINGS, Option
+from calmlarder.compose.problem import Option
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.unfit_for_slot import IN_THE_WORDS, SALTED_SITTINGS
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables

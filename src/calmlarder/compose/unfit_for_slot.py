@@ -1,0 +1,56 @@
+"""What may not go into a slot, though its kind of food may: it burns, it swells, it wants to be cooked."""
+
+from calmlarder.compose.offer import Offered
+from calmlarder.kitchen.filling import is_small, sprouts
+from calmlarder.patterns.pattern import Pattern, Slot
+from calmlarder.tables.vocabulary import Sitting
+
+SALTED_SITTINGS = frozenset({"dinner", "packed"})
+IN_THE_WORDS = frozenset({"salt", "pepper-black"})
+_TOASTED_OIL = "oil-sesame"
+_WATER_POURED_AWAY = frozenset({"cassava"})
+_SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
+
+
+def is_unfit(pattern: Pattern, name: str, thing: Offered, sitting: Sitting) -> bool:
+    """Whether a thing is none for a slot that takes its kind."""
+    slot = pattern.slots[name]
+    return (
+        _burns(slot, thing)
+        or _out_of_place(slot, thing, sitting)
+        or _to_be_cooked(slot, thing)
+        or _not_whole(slot, thing)
+        or _stays_in_its_water(pattern, name, thing)
+    )
+
+
+def _stays_in_its_water(pattern: Pattern, name: str, thing: Offered) -> bool:
+    """Cassava is boiled by itself, and its water poured away: it is no thing for a soup or a pot."""
+    if thing.food.id not in _WATER_POURED_AWAY or pattern.slots[name].method != "boil":
+        return False
+    return all(step.place != "apart" for step in pattern.steps if name in step.slots)
+
+
+def _burns(slot: Slot, thing: Offered) -> bool:
+    """Toasted sesame oil is no fat to fry in: it goes over at the end."""
+    return slot.role == "fat" and slot.method != "raw" and thing.food.id == _TOASTED_OIL
+
+
+def _out_of_place(slot: Slot, thing: Offered, sitting: Sitting) -> bool:
+    """Seeds that swell are no topping of a warm plate; salt and pepper are in the words of every dish."""
+    if sitting not in SALTED_SITTINGS:
+        return False
+    return thing.food.id in IN_THE_WORDS or (slot.role == "topping" and thing.food.id in _SWELLING_SEEDS)
+
+
+def _to_be_cooked(slot: Slot, thing: Offered) -> bool:
+    """A soft, bendy or wilting vegetable is not eaten raw, where it can be cooked; nor what is open for too long."""
+    if thing.only_cooked and slot.method == "raw":
+        return True
+    raw = slot.role == "vegetable" and slot.method == "raw"
+    return raw and thing.lot.condition is not None and len(thing.food.minutes) > 1
+
+
+def _not_whole(slot: Slot, thing: Offered) -> bool:
+    """New potatoes are not baked in their skins, nor those that sprout."""
+    return slot.whole and (is_small(thing.food, thing.lot.line) or sprouts(thing.food, thing.lot.condition))
