@@ -123,3 +123,27 @@ def test_how_long(line: str, days: int, reader: LarderReader) -> None:
     (lot,) = lots(reader, line)
     assert lot.days_left is not None
     assert lot.days_left <= days
+
+
+def test_cracked_eggs_go_to_the_bin(reader: LarderReader) -> None:
+    """What got in through a crack is in the egg: USDA FSIS, advice on shell eggs (recalled)."""
+    assert lots(reader, "3 eggs cracked")[0].to_bin
+    assert not lots(reader, "3 eggs")[0].to_bin
+
+
+@pytest.mark.parametrize("line", ["miso opened jan", "rice cooked 2 bowls, yesterday eve"])
+def test_a_month_or_an_evening_is_nobody(line: str, reader: LarderReader) -> None:
+    (lot,) = lots(reader, line)
+    assert lot.owner is None
+
+
+def test_hummus_made_at_home_keeps_as_open_with_or_without_garlic(reader: LarderReader) -> None:
+    for line in ("hummus homemade from sat (no garlic)", "hummus opened sat"):
+        (lot,) = lots(reader, line)
+        assert lot.days_left is not None
+        assert lot.days_left < 0  # two days once open: common practice
+
+
+def test_what_thaws_from_the_freezer_is_in_it_no_more(reader: LarderReader) -> None:
+    (lot,) = lots(reader, "tilapia 2 whole from freezer thawing")
+    assert (lot.place, lot.days_left) == ("fridge", 1)

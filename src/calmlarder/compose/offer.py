@@ -120,7 +120,8 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     if unfit and (lot.to_bin or lot.is_unsafe):
         return unfit
     if not suits_diet(food, wanted.diet):
-        return f"{food.name} is not {wanted.diet}"  # nobody asks a flatmate for what they do not eat
+        whose = f", and it belongs to {lot.owner}" if lot.owner and not lot.owner_agrees else ""
+        return f"not {wanted.diet}: {food.name}{whose}"  # nobody asks a flatmate for what they do not eat
     if unfit:
         return unfit
     if is_far_past_opened(lot, wanted.today, tables):

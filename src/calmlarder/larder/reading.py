@@ -20,7 +20,7 @@ from calmlarder.larder.standing import (
     was_open,
 )
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, Answers
-from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge
+from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge, is_cracked_egg
 from calmlarder.larder.urgency import Kept, urgency_of
 from calmlarder.larder.with_bones import eatable_grams
 from calmlarder.matching.amounts import Amount
@@ -257,7 +257,9 @@ class LarderReader:
             condition=MOULDY_CORNER if trimmed else condition,
             assumed=part.named.assumed if len(part.named.foods) == 1 else (),
             always=line.always,
-            to_bin=(part.to_bin and not trimmed) or is_brown_and_old(food, part.conditions, urgency),
+            to_bin=(part.to_bin and not trimmed)
+            or is_cracked_egg(food, part.conditions)
+            or is_brown_and_old(food, part.conditions, urgency),
             owner=line.owner,
             owner_agrees=line.owner_agrees,
             kept_for=line.kept_for,

@@ -18,6 +18,11 @@ _AT_ONE_PLACE = re.compile(r"\b(?:corner|edge|end|spot|patch|one side|bit of mou
 _IN_PIECES = re.compile(r"\b(?:grated|shredded|sliced|slices?|crumbled)\b", re.IGNORECASE)
 
 
+def is_cracked_egg(food: Food, conditions: tuple[str, ...]) -> bool:
+    """Whether eggs have cracked shells: what got in is in the egg (USDA FSIS, advice on shell eggs: recalled)."""
+    return food.kind == "egg" and food.state == "raw" and any(one in {"cracked", "split"} for one in conditions)
+
+
 def bad_at_the_edge(food: Food, line: str) -> bool:
     """Whether a line tells of hard cheese in one piece that is bad at one place only."""
     return food.id in _HARD and _AT_ONE_PLACE.search(line) is not None and _IN_PIECES.search(line) is None

@@ -79,7 +79,7 @@ _HANDS_OFF = LatePattern(
 _ARE_THEIRS = LatePattern(
     r"\b(?:is|are|its|it'?s|thats|that'?s|they'?re|theyre) (?:all )?(?:my |the )?([a-z]{2,}?)'?s"
     r"(?= ?(?:$|[,;.()!-])| (?:so|not|no|dont|don'?t|do not|hands|leave|i'?m)\b)",
-    needs=(" is ", " are ", "its ", "it's ", "thats ", "that's ", "they're ", "theyre "),
+    needs=("is ", "are ", "its ", "it's ", "thats ", "that's ", "they're ", "theyre "),
 )
 _BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
 _POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
@@ -134,6 +134,10 @@ _FIRST = LatePattern(r"^([a-z]{2,})\s*[-:]\s+(?=[a-z\d])")
 _LAST = LatePattern(r"(?<=[a-z\d]) ([a-z]{2,})$")
 _BEHIND = LatePattern(r",\s*([a-z]{2,})$")
 _COLON = LatePattern(r":\s*([a-z]{2,})$")
+# What stands before a month that is a name as well: `miso opened jan`.
+_BEFORE_A_MONTH = LatePattern(
+    r"\b(?:opened|open|since|frozen|made|bought|in|end|early|late|mid|ub|use by|bbe?|best before|exp|until|till)$"
+)
 
 
 # What somebody keeps for a day of theirs is not asked for tonight.
@@ -286,7 +290,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     if found and ({found[1], f"{found[1]}s"} & PEOPLE or is_given(found[1], lexicon)):
         return found[1], None, _cut(text, found)
     found = _LAST.search(text)
-    if found and _is_given_by(text, found):
+    if found and (_is_given_by(text, found) or _BEFORE_A_MONTH.search(text[: found.start()])):
         return None, None, text
     if found and lexicon.words.isdisjoint({found[1], singular(found[1])}) and is_given(bare_name(found[1]), lexicon):
         return bare_name(found[1]), None, _cut(text, found)
