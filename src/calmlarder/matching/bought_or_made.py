@@ -29,8 +29,8 @@ _SINCE = LatePattern(r"\b(?:since|bowl|katori|saucer|plate)\b")
 _SOLD_PACKED = frozenset({"cheese", "yoghurt", "cream", "paste", "sauce", "plant-drink", "milk", "pickle"})
 _SOON = 3  # days a cooked thing may still have: ours
 _SAYS_COOKED = LatePattern(
-    r"\b(?:left ?overs?|left|cooked|home[ -]?made|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed|dinner"
-    r"|lunch|tea|supper|box|mash(?:ed)?|batch|soup|curry|stew|dish|takeaway)\b"
+    r"\b(?:left ?overs?|left|cooked|home[ -]?made|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed"
+    r"|dinner|lunch|tea|supper|box|mash(?:ed)?|batch|soup|curry|stew|dish|takeaway)\b"
 )
 
 
