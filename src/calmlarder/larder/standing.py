@@ -37,6 +37,11 @@ _THAWS = frozenset({"fish", "shellfish", "poultry", "meat"})
 _SALTED = frozenset({"salt-cod", "salt-cod-soaked", "fish-dried", "mackerel-salted"})
 _SOAKED = re.compile(r"\bsoak(?:ed|ing|s)?\b", re.IGNORECASE)
 _THAWED = re.compile(r"\b(?:thaw(?:ed|ing)|defrost(?:ed|ing))\b", re.IGNORECASE)
+# Made in a kitchen, such a thing keeps as one that was opened, and not as a sealed jar.
+_HOME_MADE = re.compile(r"\bstewed\b|\bhome ?-?made\b", re.I)
+_STEWED = re.compile(r"\bstewed\b", re.I)
+_JARRED_AT_HOME = frozenset({"sauce", "paste"})
+_TIN = re.compile(r"\b(?:tins?|cans?|canned|tinned)\b", re.I)
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 
 
@@ -88,6 +93,7 @@ def cut_when_bought(dates: Sequence[Dated], food: Food, text: str) -> tuple[Date
 def _is_sealed(line: LineRead, food: Food, amount: Amount) -> bool:
     """Whether it came cooked in what keeps it on the shelf (`rice pouch`), or in a tin, and is not opened."""
     sealed = food.kind in _SEALED_KINDS and food.state in {*COOKED_STATES, "raw"}
+    sealed |= food.kind == "sauce" and food.state in COOKED_STATES and bool(_TIN.search(line.text))  # soups and stews
     return (
         sealed
         and bool(_SEALED.search(line.text))
@@ -96,7 +102,16 @@ def _is_sealed(line: LineRead, food: Food, amount: Amount) -> bool:
     )
 
 
+def _is_home_made(food: Food, text: str) -> bool:
+    """Whether a thing that is sold in jars was stewed or stirred together at home."""
+    return food.state == "as sold" and bool(
+        _STEWED.search(text) or (food.kind in _JARRED_AT_HOME and _HOME_MADE.search(text))
+    )
+
+
 def _usual_place(food: Food, line: LineRead) -> Place:
+    if _is_home_made(food, line.text):
+        return "fridge"
     if food.state == "frozen":
         return "freezer"
     if food.state in COOKED_STATES:
@@ -132,6 +147,8 @@ def noted(kept: Kept, line: LineRead, part: Part) -> tuple[Dated, ...]:
         return (Dated("opened", kept.today, True),)
     if kept.place == "fridge" and _is_part_of_tin(food, part.amount) and not part.to_bin:
         return (Dated("opened", kept.today - timedelta(days=1), True),)
+    if kept.place == "fridge" and _is_home_made(food, line.text) and not part.to_bin and not line.always:
+        return (Dated("opened", kept.today, True),)
     state = "cooked" if food.state in COOKED_STATES else "whole"
     row = kept.tables.keeping_of(food, kept.place, state)
     fresh = row is not None and row.days <= _FRESH_DAYS and (food.kind in _FRESH_KINDS or row.kind == "safety")

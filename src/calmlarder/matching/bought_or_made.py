@@ -27,6 +27,7 @@ _MADE_FRESH = frozenset({"tofu", "tempeh", "cheese", "bread", "wrap", "noodle"})
 # What is sold in tubs and packs: since a day it stands open.
 _SINCE = LatePattern(r"\b(?:since|bowl|katori|saucer|plate)\b")
 _SOLD_PACKED = frozenset({"cheese", "yoghurt", "cream", "paste", "sauce", "plant-drink", "milk", "pickle"})
+_RAW_MEAT = frozenset({"meat", "poultry", "fish", "shellfish"})
 _SOON = 3  # days a cooked thing may still have: ours
 _SAYS_COOKED = LatePattern(
     r"\b(?:left ?overs?|left|cooked|home[ -]?made|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed"
@@ -43,6 +44,8 @@ def bought_then(text: str, raw: Iterable[Part], lexicon: Lexicon) -> bool:
         return False
     clear = all(part.named.outcome == "matched" for part in parts)
     also = _LASTS if re.search(r"\bold\b", text) else _NEVER_LEFT_OVER
+    if re.search(r"\bsince\b", text):
+        also = also | _RAW_MEAT  # raw meat that is taken for cooked could hurt; the other way round it is cooked again
     return clear and all(food.kind in _SOLD_RAW | also and food.state not in FITS["cooked"] for food in foods)
 
 

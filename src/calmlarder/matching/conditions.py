@@ -30,7 +30,7 @@ USE_SOON = (
     "looking sad", "looks sad", "looking tired", "looking dodgy", "hanging on", "hanging in there", "clinging on",
     "on borrowed time", "on its way", "ropey", "ropy", "soggy", "bedraggled", "dead", "dodgy", "going grey",
     "gone grey", "going dry", "gone dry", "check it over", "tatty", "whiskery", "hairy roots",
-    "scabby", "ratty", "crispy round the edges",
+    "scabby", "ratty", "rusty", "rusted", "rust spots", "crispy round the edges",
     "eat me first", "use me first", "eat me", "eat this first", "use this first", "use it first", "eat it first",
     "asap", "urgent", "priority", "top priority", "first to go", "use or lose", "use it or lose it", "needs cooking",
     "need cooking", "needs finishing", "need finishing", "needs finishing off", "needs finishing up", "to use up",
@@ -115,7 +115,8 @@ _NOT_OFF = LatePattern(
     r"\b(?:cut|half|price|money|best|bit|took|take|day|polish|left|going|goes|go|fresh|straight|just) off\b"
     r"|\b(?:drop|dropp?ed|dropping|brought|bought|taken|came|come|fell|broke|trimmed|sliced|chopped|scraped|pulled|picked)"
     r"(?: (?:it|them|'?em|these|those|this|some|one))? off\b"
-    r"|\bends? off\b"
+    r"|\bends? off\b|\boff (?:the|our|my|his|her|their|next|some|mr|mrs)\b"
+    r"|\boff (?:neighbou?r|gran|nan|mum|dad|mam|mom|sister|brother)\w*'?s?\b"
     r"|\boff[ -]cuts?\b|\boff (?:the |a )?(?:boat|bone|cob|vine|tree|bush|plant|market|shelf|quay|farm|grill)\b"
 )
 _NOT_MOULDY = LatePattern(
@@ -147,6 +148,19 @@ _GONE_BAD = LatePattern(
         "become",
         "became",
     ),
+)
+
+
+# Pink on what is white is no colour of it (common practice, no source).
+_PINK = LatePattern(
+    r"\b(?:(?:a )?(?:bit|little|tad|slightly|looks?|looking|gone|going|turned|turning|getting) )+"
+    r"pink\b(?: on (?:the )?top)?"
+    r"|\bpink(?:ish)? (?:bits?|spots?|patch(?:es)?|film|slime|fuzz|on (?:the )?top"
+    r"|(?:round|around|at) the (?:edges?|rim|lid))\b"
+)
+_WHITE_DAIRY = LatePattern(
+    r"\b(?:ricotta|cheese|cottage|cream|yog\w*|milk|quark|curd|dahi|paneer"
+    r"|feta|mozz\w*|h[ou]m+[ou]s|tofu|labneh|bread|rice)\b"
 )
 
 
@@ -185,6 +199,8 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
         text = _marked(text, hit, Phrase(hit[1], hit[1] in BIN), phrases)
     if "green" in text and _POTATOES.search(text) and (hit := _GREEN_POTATOES.search(text)):
         text = _marked(text, hit, Phrase("green", False), phrases)
+    if "pink" in text and _WHITE_DAIRY.search(text) and (hit := _PINK.search(text)):
+        text = _marked(text, hit, Phrase("gone pink", True), phrases)
     for shape, words in ((_GOING, "going"), (_WET, "wet")):
         while hit := shape.search(text):
             text = _marked(text, hit, Phrase(words, False), phrases)

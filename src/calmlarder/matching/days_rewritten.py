@@ -18,7 +18,7 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.measures import MEASURE, UNIT
 
 _DAY = rf"(?:{DAY})"
-_TO_THAW = r"(?:thaw|defrost)(?:ing|ed)(?: out)?(?: (?:in|on) (?:the )?(?:fridge|side|counter|sink))?"
+_TO_THAW = r"(?:thaw|defrost)(?:ing|ed)?(?: out)?(?: (?:in|on) (?:the )?(?:fridge|side|counter|sink))?"
 _DAY_BEHIND = rf"(?:yesterday|last night|this morning|last {_DAY}|on (?:last )?{_DAY})\b"
 # What was done to a thing on a day, so that it keeps as long as what was cut then.
 _DONE_TO_IT = (
@@ -75,7 +75,8 @@ _PLAINLY = (
         r"\1\2 opened",
     ),
     (LatePattern(r"\b(?:tm(?:ro|rrw|orrow|oro|rw)|tmoz|tomorr|tomm?orr?ow|tomor|tmw|tomo|2mrw)\b"), "tomorrow"),
-    (LatePattern(r"\bthis am\b|\bmawnin\b"), "this morning"),
+    (LatePattern(r"\bthis am\b|\bmawnin\b|\bthis mornin'?(?!\w)"
+            r"|(?<=from )(?:the )?mornin[g']?(?![\w'])"), "this morning"),
     (LatePattern(r"\b(?:ytd|ystd|yest|yst|yesturday|yestday|yesterdy)\b(?! ?(?:night|nite|nyt|evening))"), "yesterday"),
     # The date on its label: `reduced, today's date`.
     (LatePattern(rf"\b(today|tomorrow|yesterday|{_DAY})'?s date\b"), r"use by \1"),

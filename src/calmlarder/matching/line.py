@@ -48,6 +48,13 @@ _FROZEN = LatePattern(
     r"\b(?:frozen|frozn|frzn|frozed?|freezed|congelad[oa]s?|surgel(?:at[oaie]|[eé]e?s?)|gefroren\w*|mro[zż]on[aey]\w*"
     r"|fryst\w?|fros(?:ne|sen))\b"
 )
+# What is out of the freezer has its days, whenever it went in.
+_THAWED = LatePattern(
+    r"(?<!not )(?<!not yet )(?<!re)(?<!needs )\b(?:thaw(?:ed|ing)|defrost(?:ed|ing))\b(?! first)"
+    r"|\b(?:thaw|defrost)(?: out)? since\b|\b(?:out of|from) (?:the )?freezer "
+    r"(?=since|on|this|last|yest|mon|tue|wed|thu|fri|sat|sun)"
+)
+_FROZEN_AGAIN = LatePattern(r"\bre-?fr(?:o|ee)z|\bfrozen again\b|\bback in (?:the )?freezer\b")
 _PLACE_WORD = LatePattern(r"\b(freezer|frzr|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
 _SALT_AND_PEPPER = LatePattern(r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?pepper\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b")
 # What is always there is said in one line, and each of it is a thing of its own.
@@ -157,8 +164,10 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     except UnreadDay as unread:
         question = str(unread)
     rest = _OUTER_BAD.sub(" check it over ", rest)
-    phrases, rest = take_phrases(_A_PART_OF_IT.sub(r"\1", _OF_A_PART.sub("", without_the_bad(rest))))
+    phrases, rest = take_phrases(_A_PART_OF_IT.sub(_part_of_it, _OF_A_PART.sub("", without_the_bad(rest))))
     place, rest = _take_place(rest)
+    if place in {None, "freezer"} and _THAWED.search(plain(bare)) and not _FROZEN_AGAIN.search(plain(bare)):
+        dates, place = tuple(dated for dated in dates if dated.kind != "frozen"), "fridge"
     if place is None and any(dated.kind == "frozen" for dated in dates):
         place = "freezer"
     hints = _hints(rest, dates, place)
@@ -193,6 +202,12 @@ def _without_place(line: str, lexicon: Lexicon) -> str:
         return line
     before = {singular(word) for word in words_of(line[: found.start()])}
     return line if before.isdisjoint(lexicon.words) else f"{line[: found.start()]}{line[found.end() :]}"
+
+
+def _part_of_it(found: re.Match[str]) -> str:
+    """The state that is told of a part; what has brown spots is a bit brown, and a banana with them is ripe."""
+    spotted = found[1] in {"brown", "black"} and re.match(r"spots?|patch", found[0][len(found[1]) + 1 :])
+    return f"a bit {found[1]}" if spotted and "banana" not in found.string else found[1]
 
 
 def _capitals(line: str) -> frozenset[str]:

@@ -189,6 +189,13 @@ _BEAN_POT = LatePattern(rf"\b(?:(?:big |small |old )?pot of (?:left ?over )?({_P
 _ONLY_BOILED = LatePattern(r"\b(?:boiled|soak(?:ed|ing)?|plain|dry|dried|unseasoned|unsalted|just cooked)\b")
 
 
+# What was soaked and then boiled is boiled.
+_SOAKED_FIRST = LatePattern(
+    r"\bsoak(?:ed|ing)?\b(?: over ?night| (?:for )?\d+ ?(?:h|hrs?|hours?))?[ ,/&+]*(?:(?:and|n|then) )*"
+    r"(?=(?:pressure )?(?:boiled|cooked|simmered|steamed)\b)"
+)
+
+
 def one_word(text: str) -> str:
     """A plain text, of a line or a name, with what makes another food of a word in one word with it.
 
@@ -251,6 +258,7 @@ def plainly_put(text: str) -> str:
     text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
     pots = _POTS.fullmatch(text) if "pots" in text else None
     text = f"{pots['before']}potatoes{pots['behind']}" if pots else text
+    text = _SOAKED_FIRST.sub("", text) if "soak" in text else text
     if "pot" in text and not _ONLY_BOILED.search(text):
         text = _BEAN_POT.sub(lambda found: f"{found[1] or found[2]} stew", text)
     text = _HALF_USED.sub("half left opened", text) if "half" in text or "1/2" in text else text

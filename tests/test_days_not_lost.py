@@ -1,0 +1,87 @@
+"""Days and states that a line tells in passing: what is out of the freezer, what was stewed, soaked and boiled, pink.
+
+Thawed food is eaten within a day: UK Food Standards Agency (recalled). All else is what a cook would say of each line,
+common practice, no source.
+"""
+
+from datetime import date
+
+import pytest
+
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import LarderReader
+
+TODAY = date(2026, 3, 11)  # a Wednesday
+
+
+def lot_of(reader: LarderReader, line: str) -> Lot:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    (lot,) = reading.lots
+    return lot
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "days"),
+    [
+        # out of the freezer: a day from then, whenever it went in
+        ("haddock 1 lb, frozen since last week, thawed today", "fish-white", 1),
+        ("salmon 2 fillets frozen in january, defrosted last night", "salmon", 0),
+        ("mince 500g frozen 2 weeks ago now thawed", "beef-mince", 1),
+        ("chicken thighs, froze sunday, out of the freezer this morning", "chicken-thigh", 1),
+        ("frozen prawns, thawed yesterday", "prawns", 0),
+        ("chicken from freezer thawed mon", "chicken-breast", -1),
+        ("chicken parts 2lb thaw out since this morning", "chicken-drumsticks", 1),
+        ("salmon 200g from freezer, thaw before use", "salmon", None),
+        ("peas in freezer, not thawed yet", "peas-frozen", None),
+        # made at home it is no sealed jar; a tin is one
+        ("stewed apple, tub, since sun", "apple-sauce", 2),
+        ("homemade hummus", "hummus", 2),
+        ("tomato soup 2 tins", "soup-tomato", None),
+        ("soup carton, opened", "soup-vegetable", 1),
+        # since a day, and nothing says that it was cooked
+        ("chicken thighs since sunday", "chicken-thigh", -1),
+        ("cooked chicken since sunday", "chicken-cooked", -1),
+        ("rice since sunday", "rice-white-cooked", -2),
+        # where it came from is no smell
+        ("lemon off the neighbours tree x4", "lemon", None),
+        ("apples off our tree 6", "apple", 6),
+        # spots
+        ("cauliflower half, brown spots", "cauliflower", 1),
+        ("lettuce, rusty edges", "lettuce", 1),
+        ("bananas with brown spots", "banana-ripe", 6),
+    ],
+)
+def test_the_days_of_a_line(reader: LarderReader, line: str, food: str, days: int | None) -> None:
+    lot = lot_of(reader, line)
+    assert (lot.food, lot.days_left) == (food, days)
+
+
+@pytest.mark.parametrize("line", ["frozen prawns, thawed yesterday", "mince 500g frozen 2 weeks ago now thawed"])
+def test_what_is_thawed_is_no_longer_in_the_freezer(reader: LarderReader, line: str) -> None:
+    assert lot_of(reader, line).place == "fridge"
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("chickpeas soaked n boiled", "chickpeas-boiled"),
+        ("black beans (soaked and boiled) 1 tub", "black-beans-boiled"),
+        ("chickpeas, soaked overnight then boiled sunday", "chickpeas-boiled"),
+        ("kidney beans soaked, boiled, 2 cups", "kidney-beans-boiled"),
+        ("chickpeas soaking", "chickpeas-dry"),
+    ],
+)
+def test_soaked_and_boiled_is_boiled(reader: LarderReader, line: str, food: str) -> None:
+    assert lot_of(reader, line).food == food
+
+
+@pytest.mark.parametrize(
+    ("line", "to_bin"),
+    [
+        ("ricotta 250g, bit pink on top", True), ("cream cheese, pink spots", True), ("hummus with pink bits", True),
+        ("pink salmon tin", False), ("grapefruit pink", False), ("lemon off the neighbours tree x4", False),
+    ],
+)  # fmt: skip
+def test_pink_on_what_is_white_goes_in_the_bin(reader: LarderReader, line: str, to_bin: bool) -> None:
+    assert lot_of(reader, line).to_bin is to_bin
