@@ -99,7 +99,7 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("toor dal 1/2kg", ["toor-dal-dry"]),
         ("chikn pieces frozen", []),  # of plants as a rule, and a slip of the pen for the bird
         ("1 can kidney beans w/ onion + chili seasoning", []),
-        ("pinto beans pot, cooked w/ onion", []),
+        ("pinto beans pot, cooked w/ onion", ["chilli-bean"]),
         ("garlic & herb snags x4", ["sausages"]),
         ("5 carrots, 1 of them green at the top", ["carrot"]),  # no green-topped milk
         ("milk green top 1L", ["milk-semi"]),

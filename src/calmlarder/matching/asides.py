@@ -76,11 +76,12 @@ _STORES = frozenset(
 )
 _PURPOSE = LatePattern(
     r"(?<!enough )\b(?:saved |kept |meant |intended |good |great |only |just )?for (?:the |a |my |some "
-    r"|our )?[a-z][^,;(&+]*"
+    r"|our )?[a-z][^,;(&+\d]*"
 )
 _OPINION = LatePattern(
     r"\b(?:knocking about|hanging around|lurking|kicking about|at the back|at the bottom|in there|somewhere"
     r"|lying around"
+    r"|all (?:there|in there|present|here)"
     r"|ask first|please use|pls use|need(?:s)? washing|needs? peeling|no label|i think|i guess|not sure|be careful"
     r"|topped and tailed|enough already|and that'?s it|in the ground|off the tree|hard as (?:a )?rocks?"
     r"|as hard as nails"

@@ -80,7 +80,7 @@ _SINGLE = frozenset(word for word in _WORDS if " " not in word)
 _AT_THE_EDGE = LatePattern(
     r"\b(?:a bit |bit |slightly |going |gone )*(dry|brown|crusty|hard|black|curling|limp|soft|wilted|squishy|mushy"
     r"|bendy|wrinkly|rubbery|floppy|yellow|green|slimy|mouldy) "
-    r"(?:round|around|at|on|in)(?: the| one| both)? (?:edges?|ends?|middle|tips?|top|outside|corners?|side)\b",
+    r"(?:round|around|at|on|in)(?: the| one| both)? (?:edges?|ends?|middle|tips?|top|outside|corners?|side|cut)\b",
     needs=(" round ", " around ", " at ", " on ", " in "),
 )
 _STATES = "|".join(sorted((_SINGLE - {"off", "split"}) | {"ripe", "brown", "black", "yellow"}, key=len, reverse=True))

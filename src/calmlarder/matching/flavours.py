@@ -34,6 +34,12 @@ def _filled(thing: str, filling: str) -> LatePattern:
     )
 
 
+_PASTA = r"(?:ravioli|tortellini|tortelloni|cappelletti|agnolotti|cannelloni|mezzelune|pizzas?|quiches?|flans?)"
+_IN_PASTA = r"(?:cheese|ricotta|spinach|mushrooms?|pumpkin|squash|mozzarella|parmesan|tomato(?:es)?|basil|veg(?:gie)?)"
+# `ravioli, cheese, 1 bag`: what stands alone between commas behind what is filled or topped.
+_FILLED_BEHIND_COMMA = LatePattern(
+    rf"\b({_PASTA}),? \(?({_IN_PASTA}(?:(?: and| &| \+| n|,)* {_IN_PASTA})*)\)?(?= ?(?:[,;]|\d|half|$))"
+)
 # What is told of the filling, and what is left of it: of some things it may not be as the tables count them.
 _WITH_FILLING = (
     (_filled(_DUMPLINGS, _FILLING), r"\1\2"),
@@ -59,6 +65,7 @@ def flavours_aside(text: str) -> str:
     text = _HUMMUS.sub(r"\1 hummus", text) if "m" in text and "us" in text else text
     if _SAUSAGES.search(text) and _GARLIC_AND_HERB.search(text):
         text = f"{_GARLIC_AND_HERB.sub('', text)} with garlic"
+    text = _FILLED_BEHIND_COMMA.sub(r"\1", text)
     for shape, left in _WITH_FILLING:
         text = shape.sub(left, text)
     return text

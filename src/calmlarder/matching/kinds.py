@@ -6,6 +6,7 @@ from calmlarder.matching.conditions import is_condition, without_marks
 from calmlarder.matching.headings import bare_words
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.measures import UNIT
 from calmlarder.matching.name_index import expanded
 from calmlarder.matching.notes import HARMLESS, NOTES
 from calmlarder.matching.numbers import WHOLE_WORDS
@@ -42,10 +43,12 @@ _KINDS_BEHIND = LatePattern(rf"([a-z][a-z ]*?)s?,? ((?:(?:{_KIND_WORDS})(?: ?[,/
 _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
 
 
+_COUNTED = LatePattern(rf"(?<![\d./])x? ?(\d{{1,2}})(?![\d./]| ?(?:{UNIT})\b)")
 _BESIDE = HARMLESS | NOTES | PLAIN_WORDS  # what may stand beside a kind and changes nothing
 
 
 _BRACKET = LatePattern(r"\s*\(([^()]*)\)")
+_SUCH_ONES = LatePattern(r"([^,;&+()]*?[a-z\d]),? (?:the )?([a-z]+) (?:ones?|kind|type|sort)")
 _CHILD = frozenset({"baby", "toddler", "kid", "child"})
 _COMES_YOUNG = frozenset({
     "potato", "root", "leaf", "salad-leaf", "brassica", "sweetcorn", "fruit-vegetable", "mushroom", "stem", "tomato",
@@ -60,6 +63,7 @@ def beside_its_food(text: str, lexicon: Lexicon) -> str:
     """
     if "(" not in text:
         return text
+    text = _BRACKET.sub(lambda found: f"({_in_one_breath(found[1])})", text)
     while places := [
         (found, at) for found in _BRACKET.finditer(text) if (at := _names_before(found, text, lexicon)) >= 0
     ]:
@@ -70,6 +74,22 @@ def beside_its_food(text: str, lexicon: Lexicon) -> str:
     return _BRACKET.sub(lambda found: f" {found[1]}" if _is_one_kind(found[1]) else found[0], text)
 
 
+def _in_one_breath(inside: str) -> str:
+    """A bracket that tells a colour and a state without the comma between them; two colours are two kinds."""
+    words = [piece.strip(ENDS) for piece in inside.split(",")]
+    rows = [next((n for n, kinds in enumerate(_KINDS) if word in kinds), None) for word in words]
+    return " ".join(words) if None not in rows and len(set(rows)) == len(rows) > 1 else inside
+
+
+def of_that_kind(text: str, lexicon: Lexicon) -> str:
+    """A plain text with what `onion ones` tells before the food it stands behind, where that is a name."""
+    found = _SUCH_ONES.fullmatch(text)
+    if not found:
+        return text
+    words = [word for word in bare_words(found[1]) if not word[0].isdigit()]
+    return f"{found[2]} {found[1]}" if " ".join((found[2], *words)) in lexicon.spelt else text
+
+
 def _names_before(found: re.Match[str], text: str, lexicon: Lexicon) -> int:
     """Where the piece begins with which a bracket behind it makes a name (`milk (oat)`); -1 where it makes none."""
     inside = expanded(singular(word) for word in raw_words(found[1]) if not word[0].isdigit())
@@ -77,6 +97,8 @@ def _names_before(found: re.Match[str], text: str, lexicon: Lexicon) -> int:
     name = " ".join((*inside, *bare_words(text[at : found.start()])))
     if len(SPLIT.split(found[1])) > 1 or re.search(r"\d", found[1]):
         return -1
+    if len(inside) > 1 and all(KIND.fullmatch(word) or word in FITS for word in inside):
+        return at  # `rice (brown, cooked)`
     if _CHILD & set(inside) and name in lexicon.spelt:
         kind = lexicon.tables.food_by_id[lexicon.spelt[name]].kind
         return at if kind in _COMES_YOUNG else -1  # baby potatoes, and a baby's milk
@@ -98,7 +120,8 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
         text = _BEFORE_EACH.sub(rf" {apiece[1]} \g<0>", f"{text[: apiece.start()]} {text[apiece.end() :]}")
     text = _COUNT_OF_KIND.sub(lambda found: f"{WHOLE_WORDS[found[1]]} ", text)
     behind = _KINDS_BEHIND.fullmatch(text)
-    if behind and not KIND.search(behind[1]):
+    one_sort = behind is not None and any(set(KIND.findall(behind[2])) <= kinds for kinds in _KINDS)
+    if behind and one_sort and not KIND.search(behind[1]):
         parts = [name_part(f"{kind} {behind[1]}", hints, lexicon) for kind in KIND.findall(behind[2])]
         foods = {part.named.foods for part in parts}
         if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts):
@@ -130,7 +153,7 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
         if not head:
             continue
         first = [pieces[0]] if KIND.search(pieces[0]) else []
-        texts = [*first, *(f"{piece} {head}" for piece in pieces[1:])]
+        texts = [*first, *(f"{_shared(pieces)}{piece} {head}" for piece in pieces[1:])]
         parts = [name_part(one, hints, lexicon) for one in texts]
         foods = {part.named.foods for part in parts}
         if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts) > 1:
@@ -147,6 +170,15 @@ def _with_their_states(pieces: list[str]) -> list[str]:
         else:
             told.append(piece)
     return told
+
+
+def _shared(pieces: list[str]) -> str:
+    """How many there are of each kind, where only the food has a number: `peppers 2 (red and green)`."""
+    found = _COUNTED.search(pieces[0])
+    behind = pieces[1:]
+    if not found or KIND.search(pieces[0]) or any(re.search(r"\d|half", piece) for piece in behind):
+        return ""
+    return f"{int(found[1]) / len(behind):g} " if int(found[1]) >= len(behind) else ""
 
 
 def _some_of_them(found: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:

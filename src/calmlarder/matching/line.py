@@ -14,7 +14,7 @@ from calmlarder.matching.days_rewritten import days_plainly
 from calmlarder.matching.foods import Candidate
 from calmlarder.matching.half_kilos import half_kilos
 from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
-from calmlarder.matching.kinds import beside_its_food
+from calmlarder.matching.kinds import beside_its_food, of_that_kind
 from calmlarder.matching.lacks import refuse_lacks, what_there_is
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
@@ -155,7 +155,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     rest = counted_apart_by_state(what_there_is(rest))
     refuse_remarks(rest, lexicon)
     refuse_lacks(rest)
-    rest = counted_inside(half_kilos(beside_its_food(rest, lexicon)))
+    rest = counted_inside(half_kilos(beside_its_food(of_that_kind(rest, lexicon), lexicon)))
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
     rest, question = owned.rest, ""
     dates: tuple[Dated, ...] = ()

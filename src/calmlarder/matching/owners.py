@@ -77,7 +77,7 @@ _HANDS_OFF = LatePattern(
 )
 # `rice and spuds are dans, not touching them`: a name behind such a verb is the owner's, with or without a sign.
 _ARE_THEIRS = LatePattern(
-    r"\b(?:is|are|its|it'?s|thats|that'?s|they'?re|theyre) (?:all )?(?:my |the )?([a-z]{2,}?)'?s"
+    r"(?<= )(?:is|are|its|it'?s|thats|that'?s|they'?re|theyre) (?:all )?(?:my |the )?([a-z]{2,}?)'?s"
     r"(?= ?(?:$|[,;.()!-])| (?:so|not|no|dont|don'?t|do not|hands|leave|i'?m)\b)",
     needs=("is ", "are ", "its ", "it's ", "thats ", "that's ", "they're ", "theyre "),
 )

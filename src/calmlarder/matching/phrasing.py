@@ -2,6 +2,7 @@
 
 import re
 
+from calmlarder.matching.bean_pots import pots_plainly
 from calmlarder.matching.flavours import flavours_aside
 from calmlarder.matching.in_passing import said_in_passing
 from calmlarder.matching.late_patterns import LatePattern
@@ -50,7 +51,7 @@ _CHICKEN_HALF = LatePattern(
 _VAC_PACK = LatePattern(r"\bvac(?:uum)?[ -]?pack(?:ed|s)\b")
 # What grows small is half as much and less.
 _DWARF = LatePattern(
-    r"\b(?:lebanese|persian|mini|baby|snack|tiny|dwarf|finger) "
+    r"\b(?:lebanese|persian|thai|mini|baby|snack|tiny|dwarf|finger) "
     r"(?=(?:cucumber|cuc|cuke|aubergine|eggplant|brinjal|courgette|zucchini)s?\b)"
 )
 # How a thing is cut, where no number says how many pieces.
@@ -113,7 +114,9 @@ _OTHER_BEANS = LatePattern(
 _DISH = LatePattern(
     r"\b(?:soup|stew|curry|chill?i|sauce|bol\w*|ragu|stir|lasagne|pie|dh?al|daal|casserole|tagine|gravy|stock|broth"
     r"|sausages?|burgers?|meatballs?|hummus|salsa|dip|mix|filling|stuffing|risotto|pasta|veg"
-    r"|snags?|refried\w*|refryed|powder|seasoning|granules|cubes?|pesto|wings|nuggets|kievs?|rice)\b"
+    r"|snags?|links?|lingui[cç]a|marinara|merguez|bratwurst|bangers?|franks|hot ?dogs?|crackers|bagels?|bread|naan"
+    r"|focaccia|falafels?|koft[ae]|kebabs?|paste|relish|chutney|pickle|dressing|mayo|dip|spread|passata|ketchup|crisps"
+    r"|paneer|seitan|tofu|puff|roll|rolls|refried\w*|refryed|powder|seasoning|granules|cubes?|pesto|wings|nuggets|kievs?|rice)\b"
 )
 _SAYS_SO = LatePattern(
     r"\(\s*(?:it )?(?:has|got|contains?|made with) ([a-z]+(?: [a-z]+)?)(?: (?:in|inside))?(?: it)?\s*\)"
@@ -128,7 +131,8 @@ _ONLY_A_VESSEL = LatePattern(
 )
 _SAYS = (
     r"(?:check o?,? ?)?(?:i think )?(?:(?:it|which|they|i|we|pack|packet|label|tin|jar) )?"
-    r"(?:has|have|gets?|got|contains?|with|w/?|some|there'?s|made (?:it |them )?(?:with|w/)|says?|lists?"
+    r"(?:has|have|gets?|got|contains?|with|w/?|some|prob(?:ably|s)?|maybe|might|may|could|must"
+    r"|a bit of|bit of|sure|i bet|there'?s|made (?:it |them )?(?:with|w/)|says?|lists?"
     r"|check(?:ed)?,?|full of|loads of|plenty)"
 )
 _WHEREIN = (
@@ -136,9 +140,10 @@ _WHEREIN = (
     r"|on (?:the )?(?:pack|packet|label|tin|jar|back)))"
 )
 _HELD = LatePattern(
-    rf"\(\s*(?:{_SAYS} )*"
-    r"((?:onions?|garlic)(?: ?(?:and|&|\+|/) ?(?:onions?|garlic))?)(?: (?:powder|granules|salt|pdr|pwdr|stuff))?"
-    rf"{_WHEREIN}?(?:,? (?:i checked|sadly|of course|obviously|obvs|god help me|unfortunately|sorry))?\s*\)"
+    rf"\(\s*(?:(?:beef|pork|lamb|chicken|turkey|meat),? )?(?:{_SAYS} )*"
+    r"((?:onions?|garlic)(?: ?(?:and|&|\+|/|,)? ?(?:onions?|garlic))?)(?: (?:powder|granules|salt|pdr|pwdr|stuff))?"
+    rf"{_WHEREIN}?(?: ?(?:and|&|\+|,) ?(?:wheat|gluten|stuff|spices?|salt|herbs?|all sorts|etc))?"
+    r"(?:,? (?:i checked|sadly|of course|obviously|obvs|god help me|unfortunately|sorry))?\s*\)"
 )
 
 
@@ -181,19 +186,6 @@ _COMES_IN_FINGERS = LatePattern(r"\b(?:bananas?|plantains?|ok[r]os?|okras?|ochro
 # Words of Indian English: so many numbers of a vegetable, and the cloves of a bulb.
 _NUMBERS_OF_PODS = LatePattern(r"\bdrumsticks?(?=,? \d+ ?nos?\b)|(?<=\bnos )drumsticks?\b|(?<=\bno )drumsticks?\b")
 _GARLIC_FLAKES = LatePattern(r"(?<=\bgarlic )(\d+) flakes?\b|(?<!\w)(\d+) flakes?(?= (?:of )?garlic\b)")
-
-
-# A bean pot is a dish that began with an onion, where nothing says that they were only boiled.
-_PULSE = r"(?:(?:black|kidney|white|red|pinto|butter|haricot|navy|cannellini|borlotti|mixed) )?(?:bean|chickpea|lentil)"
-_BEAN_POT = LatePattern(rf"\b(?:(?:big |small |old )?pot of (?:left ?over )?({_PULSE})s?|({_PULSE})s? pot)\b(?! of\b)")
-_ONLY_BOILED = LatePattern(r"\b(?:boiled|soak(?:ed|ing)?|plain|dry|dried|unseasoned|unsalted|just cooked)\b")
-
-
-# What was soaked and then boiled is boiled.
-_SOAKED_FIRST = LatePattern(
-    r"\bsoak(?:ed|ing)?\b(?: over ?night| (?:for )?\d+ ?(?:h|hrs?|hours?))?[ ,/&+]*(?:(?:and|n|then) )*"
-    r"(?=(?:pressure )?(?:boiled|cooked|simmered|steamed)\b)"
-)
 
 
 def one_word(text: str) -> str:
@@ -258,9 +250,7 @@ def plainly_put(text: str) -> str:
     text = _MILK_TIN.sub(r"\1\2", text) if "milk" in text else text
     pots = _POTS.fullmatch(text) if "pots" in text else None
     text = f"{pots['before']}potatoes{pots['behind']}" if pots else text
-    text = _SOAKED_FIRST.sub("", text) if "soak" in text else text
-    if "pot" in text and not _ONLY_BOILED.search(text):
-        text = _BEAN_POT.sub(lambda found: f"{found[1] or found[2]} stew", text)
+    text = pots_plainly(text)
     text = _HALF_USED.sub("half left opened", text) if "half" in text or "1/2" in text else text
     text = _PART_OF_PACK.sub(r"\2\3 \1 left", text)
     if "each" in text and (found := _OF_EACH.fullmatch(text)):

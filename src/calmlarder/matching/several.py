@@ -22,6 +22,7 @@ from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.name_index import expanded
 from calmlarder.matching.notes import HARMLESS, NOTES, WITH
 from calmlarder.matching.numbers import Span
+from calmlarder.matching.one_dish import by_two_flavours, in_one_pot, told_twice
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amount
 from calmlarder.matching.side_by_side import names_food, says_food, side_by_side
@@ -34,20 +35,15 @@ _TWO_NUMBERED = LatePattern(r"(\d{1,2} [a-z][a-z ]*?) (\d{1,2} [a-z][a-z ]*)")
 _TINS_HEADING = LatePattern(r"(?:tins|cans|tinned)(?: stuff)? ?[:-]")
 _SORTS_OF = LatePattern(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\s*")
 # `something orange, soup?`: who typed it does not know what it is.
-_RIDDLE = LatePattern(r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b")
+_RIDDLE = LatePattern(
+    r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b"
+    r"|[a-z] ?\?+[ ,/]+(?:or )?[a-z ]+\?"
+)
 _HOLDS = LatePattern(r"\bwith (?:onions?|garlic)\b")
 _HOLDS_TWO = LatePattern(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-z]+\b")
 _ALLIUM = LatePattern(r"\b(?:onions?|garlic|shallots?|leeks?)\b")
+_WITH_ALLIUM = LatePattern(r",? ?\bwith (onions?|garlic)\b(?: (?:and|or|&) (onions?|garlic)\b)?(?=\s*(?:$|[,;.]))")
 _COOKED_WITH = LatePattern(r"\b(?:boiled|cooked|stewed|simmered|braised|done|made) (?:up )?with\b")
-_TWO_FLAVOURS = LatePattern(
-    r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+) (pies?|pasty|pasties|quiches?|soup|tarts?|slices?|bakes?|crisps|ravioli"
-    r"|tortellini|sandwich(?:es)?|pate|turnovers?|sausages?|burgers?|kievs?|pizzas?|stuffing|stew|casserole)\b"
-)
-# `sausage and bean stew` is one pot, whatever else its name is; `rice and bean stew` may be two things.
-_ONE_POT = LatePattern(
-    r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) [a-z]+(?: [a-z]+)? (?:stew|casserole|curry|chill?i|tagine|hot ?pot|soup)\b"
-)
-_COOKED_IN_IT = frozenset({"meat", "poultry", "pulse", "mushroom", "root", "leaf", "squash", "allium", "brassica"})
 # `frozen peas n corn, cup or so`: so much of both.
 _TWO_JOINED = LatePattern(r"^[^,;&+]+?(?: and | n | & | ?\+ )[^,;&+]+?,[^,;&+]+$")
 _HALF = Span(0.4, 0.5, 0.6)
@@ -68,6 +64,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     whole = name_part(text, hints, lexicon)
     if _RIDDLE.search(text):
         return [_asked(whole)]
+    if held := _held_anyway(text, hints, brackets, lexicon):
+        return [held]
     if not brackets and (apart := counted_apart(text, hints, lexicon) or joined_to_strange(text, hints, lexicon)):
         return apart
     if glossed := in_english(whole, text, brackets, (hints, lexicon)):
@@ -87,14 +85,15 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     several = _pieces(text, hints, lexicon)
     if pulses := _of_one_pot(several, text, lexicon):
         return pulses
-    if flavoured := _by_two_flavours(several, text, lexicon):
+    if flavoured := by_two_flavours(several, text, lexicon):
         return [flavoured]
-    if _in_one_pot(several, text, lexicon):
+    if in_one_pot(several, text, lexicon):
         return [_asked(whole)]
     if len(several) > 1 and (_HOLDS.search(text) or _HOLDS_TWO.search(text)):
         return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
     if "/" in text and len(several) == 2 and several[0].named.foods == several[1].named.foods:
         several = [max(several, key=lambda part: part.amount.how != "none")]  # one thing by two names
+    several = told_twice(several) if brackets else several
     if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
         several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
     if whole.named.partly and several:
@@ -140,26 +139,16 @@ def _of_one_pot(parts: list[Part], text: str, lexicon: Lexicon) -> list[Part]:
     return [part for part in cooked if any(food[one].kind == "pulse" for one in part.named.foods)]
 
 
-def _by_two_flavours(parts: list[Part], text: str, lexicon: Lexicon) -> Part | None:
-    """The dish alone that two foods before it only tell the filling of: `mince & onion pie`; else None.
-
-    The second is none by itself then: `peas and fish pie` are two things.
-    """
-    found = _TWO_FLAVOURS.search(text)
-    if len(parts) != 2 or not found or " ".join(bare_words(f"{found[1]} {found[2]}")) in lexicon.spelt:
+def _held_anyway(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> Part | None:
+    """The one food of a line that holds anyway what is said to be in it: `shepherds pie, has onion in it`."""
+    found = _WITH_ALLIUM.search(text)
+    if not found:
         return None
-    if parts[0].amount.how not in {"none", "guessed"} and parts[1].amount.how != "none":
+    parts = parts_of(f"{text[: found.start()]} {text[found.end() :]}", hints, brackets, lexicon)
+    told = [singular(word) for word in found.groups() if word]
+    if len(parts) != 1 or parts[0].named.outcome != "matched" or len(parts[0].named.foods) != 1:
         return None
-    amount = parts[1].amount if parts[1].amount.how != "none" else parts[0].amount
-    return parts[1]._replace(amount=amount, words=f"{parts[0].words} {parts[1].words}")
-
-
-def _in_one_pot(parts: list[Part], text: str, lexicon: Lexicon) -> bool:
-    """Whether two foods without an amount between them make one dish, which no food of the tables is."""
-    if len(parts) != 2 or parts[0].amount.how not in {"none", "guessed"} or not _ONE_POT.search(text):
-        return False
-    foods = lexicon.tables.food_by_id
-    return all(foods[one].kind in _COOKED_IN_IT and foods[one].state != "cooked" for one in parts[0].named.foods)
+    return parts[0] if all(lexicon.is_made_with(parts[0].named.foods[0], word) for word in told) else None
 
 
 def _numbered_apart(text: str, lexicon: Lexicon) -> str:
@@ -208,7 +197,10 @@ def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
     alone = (singular(piece.strip(ENDS)) for piece in SPLIT.split(text))
     if whole.named.partly or any(map(partial(_is_name_beside, whole, lexicon), SPLIT.split(text))):
         return True
-    return any(KIND.fullmatch(word) and word not in takes for word in WORD.findall(text)) or any(
+    kinds = {word for word in WORD.findall(text) if KIND.fullmatch(word)}
+    if len(kinds & FITS.keys()) == 1:
+        kinds -= FITS.keys()  # the one state that is told is that of the food
+    return not kinds <= takes or any(
         word in SOFT and names_food(word, lexicon) and word not in takes for word in alone if word
     )
 
@@ -225,8 +217,8 @@ def _is_name_beside(whole: Part, lexicon: Lexicon, piece: str) -> bool:
 def _pieces(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """The foods between the signs of a line, and those that stand side by side without one; or nothing."""
     pieces = [piece for piece in SPLIT.split(text) if piece.strip(ENDS)]
-    if not 1 <= len(pieces) <= MOST_PARTS:
-        return []
+    if not 1 <= len(pieces) <= MOST_PARTS or (len(pieces) > 1 and all(map(_says_only_which, pieces[1:]))):
+        return []  # `rice (brown, cooked)` is one thing
     last = {singular(word) for word in pieces[-1].split()}
     if len(pieces) > 2 and last <= frozenset(FITS):  # `cumin, coriander (ground)`: said of each
         pieces = [f"{piece} {pieces[-1]}" for piece in pieces[:-1]]
@@ -282,6 +274,14 @@ def _with_amount_behind(found: list[Part], piece: str, text: str) -> list[Part]:
         half = amount._replace(number=amount.number.times(_HALF))
         return [part._replace(amount=half) for part in (*before, last)]
     return [*before, last._replace(amount=amount)]
+
+
+def _says_only_which(piece: str) -> bool:
+    """Whether a piece tells but a colour, a state or how much of what stands before it, and no number."""
+    words = WORD.findall(piece)
+    return not re.search(r"\d", piece) and all(
+        KIND.fullmatch(word) or singular(word) in FITS or singular(word) in SMALL | NOTES for word in words
+    )
 
 
 def _is_shape_of_it(piece: str, before: Part, lexicon: Lexicon) -> bool:

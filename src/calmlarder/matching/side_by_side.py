@@ -128,6 +128,8 @@ def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
         return False
     if all(food.is_staple for food in foods):
         return True
+    if all(food.kind in _SEASONINGS for food in foods):
+        return True
     if any(head in PRODUCTS | DISHES for head in heads):
         return len(set(heads)) == 1
     return len(parts) > 2 or any(all(food.kind in kinds for food in foods) for kinds in _SIDE_BY_SIDE)
