@@ -136,3 +136,13 @@ def test_dough_is_beaten_once_and_a_batter_has_the_eggs_of_the_list(adapt: Adapt
     assert "to a smooth and sticky dough, and cover." in found
     assert "2. Split into two balls and roll out." in found
     assert "maple syrup, for drizzling\n" in found
+
+
+def test_of_vegetables_the_list_says_what_they_are(adapt: Adapt) -> None:
+    found = adapt(
+        "Tray", "1 red onion, in wedges", "2 carrots, in chunks", "250 g couscous", "2 tbsp olive oil",
+        steps="1. Fry the vegetables in the oil for 10 minutes.\n2. Pour 300 ml boiling water over the couscous and "
+        "leave for 5 minutes.",
+    )["recipe"]  # fmt: skip
+    assert "1. Fry the vegetables in the oil for 10 minutes." in found
+    assert "2. Boil quinoa for about 15 minutes in plenty of water, and drain." in found

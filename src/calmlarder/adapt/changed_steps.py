@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
 from calmlarder.adapt.changed_lines import Part
-from calmlarder.adapt.collective import ALL_OF_THEM, collective_names
+from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST, collective_names
 from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Change
@@ -192,7 +192,8 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         several = words_of(step[start:end]) in told.several and len(meant) > 1
         if several:
             now, foods = of_several(meant - told.direct, meant, told)
-            if words_of(step[start:end])[-1] in ALL_OF_THEM:  # the list says what they are
+            last = words_of(step[start:end])[-1]
+            if last in ALL_OF_THEM or (last in SAID_BY_THE_LIST and _is_swapped(foods, told)):
                 now = late_among(foods, told)
         else:
             if step[:end].endswith("s"):
@@ -212,7 +213,7 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
                 done = end
             continue
         how = ""
-        if foods and not (several and words_of(step[start:end])[-1] in ALL_OF_THEM):
+        if foods and not (several and words_of(step[start:end])[-1] in SAID_BY_THE_LIST):
             how, alone = _how(step, (start, end), foods[0], (text, behind, step[done:end]), told)
             soaked = alone or soaked
         told.marked.update(foods)
@@ -226,6 +227,11 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
     if soaked is not None:
         whole = without_soaking(whole, *soaked)
     return _OWN_STEP.sub(r"[No \1: left out.]", whole), list(found)
+
+
+def _is_swapped(foods: Sequence[str], told: Told) -> bool:
+    """Whether each of them has something in its place, so that the word still means what the list has."""
+    return all(told.changed[food].change == "swap" for food in foods)
 
 
 def _boiled_for_nothing(step: str, behind: str, told: Told) -> tuple[str, list[str]] | None:

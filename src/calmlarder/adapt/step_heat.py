@@ -181,7 +181,7 @@ def without_soaking(step: str, instead: str, alone: bool) -> str:
         goes_on |= alone and not found and bool(_INTO_A_BOWL.match(sentence)) and _soaks_next(step, start)
         if alone and not found and (_says(_SOAKS, sentence) or _says(_POURED, sentence)):
             found = True
-            kept.append(f"{' ' if kept else ''}[{told}, in place of the soaking.]")
+            kept.append(f"{' ' if kept else ''}{told}.")
         elif not goes_on:
             kept.append(sentence)
     return "".join(kept) if found else f"[In place of the soaking: {instead}.] {step}"

@@ -114,6 +114,7 @@ _SOURED = re.compile(
     r"(?:,| and) (?:the )?(?P<sour>lemon juice|vinegar) \[stirred together and left ten minutes first\]",
     re.IGNORECASE,
 )
+_NOTHING_BETWEEN = re.compile(r", ,|,,")
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 
 
@@ -141,7 +142,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _DRAINED_GREENS.sub("", step)
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(_without_skins, step)
-    return _last_things_last(_one_late(_with_its_time(_without_bite(step))))
+    return _NOTHING_BETWEEN.sub(",", _last_things_last(_one_late(_with_its_time(_without_bite(step)))))
 
 
 def _soured(step: str) -> str:
