@@ -87,3 +87,17 @@ def test_what_a_bracket_says_of_one_food_is_of_that_one(reader: LarderReader) ->
     leaves, coriander = read(reader, "curry leaves, coriander (coriander drooping)").lots
     assert coriander.days_left == 1
     assert leaves.days_left is None or leaves.days_left > 1
+
+
+@pytest.mark.parametrize(
+    ("line", "offered", "never"),
+    [
+        ("sada roti x2", "chapati", "tonic-water"),
+        ("casserole mix", "stew-meat", "berries-mixed-frozen"),
+        ("white block in cling film, feta?? tofu??", "feta", "cheddar"),
+    ],
+)
+def test_what_is_offered_is_of_the_same_sort(reader: LarderReader, line: str, offered: str, never: str) -> None:
+    foods = [one.food for one in read(reader, line).match.candidates]
+    assert offered in foods
+    assert never not in foods

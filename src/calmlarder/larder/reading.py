@@ -31,6 +31,7 @@ from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line import LineRead, read_line
 from calmlarder.matching.notes import NO_SLIPS
 from calmlarder.matching.numbers import ONE, Span
+from calmlarder.matching.of_one_sort import of_one_sort
 from calmlarder.matching.part import Part
 from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
@@ -142,6 +143,7 @@ class LarderReader:
         outcome = "unknown" if all(part.named.outcome == "unknown" for part in first) else "ask"
         candidates = unclear[0].named.candidates if stands else line.candidates
         foods = self._tables.food_by_id
+        candidates = of_one_sort(candidates, line.text, self._lexicon)
         candidates = tuple(sorted(candidates, key=lambda one: self._offered_last(foods[one.food])))
         question = f"what is `{said}`?" if outcome == "ask" else f"`{said}` is {NOT_KNOWN}"
         if "marinated" in unclear[0].named.left:
