@@ -57,6 +57,19 @@ def test_a_step_that_names_a_food_outside_the_list_warns(tmp_path: Path, capsys:
     assert json.loads(capsys.readouterr().out)["warnings"] == []
 
 
+def test_what_steps_name_in_passing_leaves_nothing_unknown(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """A squeeze of lemon is far from any limit, a yolk is of the eggs, and what runs like honey is none."""
+    path = recipe(
+        tmp_path, "4 eggs", "300 g carrots", "200 g firm tofu",
+        steps="1. Fry until it flows like honey and the yolks are set. Sharpen it with lemon.",
+    )  # fmt: skip
+    assert main(["adapt", path, "--json"]) == 0
+    assert json.loads(capsys.readouterr().out)["warnings"] == []
+    path = recipe(tmp_path, "4 eggs", "300 g carrots", steps="1. Fry the eggs. Sweeten them with honey.")
+    assert main(["adapt", path, "--json"]) == 3
+    assert "honey" in json.loads(capsys.readouterr().out)["warnings"][0]
+
+
 def test_a_verb_at_the_head_of_a_sentence_is_no_food(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     path = recipe(
         tmp_path, "300 g carrots", "200 g potatoes", steps="1. Roast the vegetables. Then roast vegetables on."

@@ -28,7 +28,7 @@ _KINDS: Mapping[str, frozenset[str]] = {
     "mushroom": frozenset({"mushroom"}), "bread": frozenset({"bread", "wrap"}), "bun": frozenset({"bread"}),
     "flatbread": frozenset({"bread", "wrap"}), "grain": frozenset({"grain"}), "crumb": frozenset({"breadcrumbs"}),
     "sausagemeat": frozenset({"meat"}), "milk": frozenset({"milk"}), "mash": frozenset({"potato-mashed"}),
-    "squash": frozenset({"squash"}), "spice": frozenset({"spice"}),
+    "squash": frozenset({"squash"}), "spice": frozenset({"spice"}), "yolk": frozenset({"egg"}),
 }  # fmt: skip
 ALL_OF_THEM = ("ingredient", "everything")
 # Of these, too, the list says what they are: only what goes in at another time is told beside them.

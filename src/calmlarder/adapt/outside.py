@@ -9,12 +9,12 @@ from calmlarder.adapt.names import foods_in, names_of_all, spans_in
 from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
-from calmlarder.intake.load import load_profile_of
 from calmlarder.matching.words import words_of
 from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 
 _MOST_NAMED = 12
+_TIMES_USUAL = 10  # of a squeeze of lemon that is named in passing ten bring nothing that counts: ours
 # Verbs and what a dish is called on its way; as words in steps they seldom name an ingredient of their own.
 _ELSE = frozenset(
     words_of(
@@ -33,7 +33,7 @@ _VERBS = (
 )
 _LIKE = re.compile(
     r"\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}"
-    r"|\b(?:looks?|feels?|be|is|are|until) (?:just |almost |rather |more )?like\b[^,.;:)]{0,40}"
+    r"|(?<!you )(?<!would )(?<!they )(?<!people )\blike\b[^,.;:)]{0,40}"
     r"|\bas (?:thick|thin|smooth|soft|loose) as\b[^,.;:)]{0,40}"
     r"|\b(?:resembl\w+|(?:texture|consistency|thickness) of)\b[^,.;:)]{0,40}",
     re.IGNORECASE,
@@ -57,7 +57,7 @@ _AS_VERB = re.compile(
 )
 
 
-def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Tables) -> tuple[str, ...]:
+def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters, tables: Tables) -> tuple[str, ...]:
     """A warning where steps name foods that could matter and that no ingredient line speaks of; else nothing.
 
     What it is served with has a remark of its own (`served_with`).
@@ -76,7 +76,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], tables: Table
             strange = covered.isdisjoint(words) and not set(words) <= _ELSE and not meant & made
             strange = strange and not _is_something_else_now(told[end:], covered)
             strange = strange and not (len(words) == 1 and _is_a_dish(meant, tables))
-            if strange and any(_matters(one, tables) for one in meant):
+            if strange and any(_matters(one, eaters, tables) for one in meant):
                 found[" ".join(words)] = None
     if not found:
         return ()
@@ -101,7 +101,7 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
                 words = words_of(told[1][start:end])
                 strange = covered.isdisjoint(words) and not meant & (ids | made) and not set(words) <= _NEVER
                 strange = strange and not _is_something_else_now(told[1][end:], covered)
-                if strange and any(_matters(one, tables) for one in meant):
+                if strange and any(_matters(one, eaters, tables) for one in meant):
                     found[" ".join(words)] = meant
     if not found:
         return ()
@@ -151,6 +151,6 @@ def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:
     return mixed | {dish for dish in titled if any(same_thing(dish, one) for one in wholes)}
 
 
-def _matters(food: str, tables: Tables) -> bool:
-    """Whether a food may bring something: its figures are not all nothing, or not known."""
-    return bool(tables.unknown_of(food)) or load_profile_of(tables.food_by_id[food], tables).anything
+def _matters(food: str, eaters: Eaters, tables: Tables) -> bool:
+    """Whether a food may bring something: its figures are not known, or several times what is usual pass a limit."""
+    return bool(tables.unknown_of(food)) or passes_alone(food, eaters, tables, _TIMES_USUAL)

@@ -54,13 +54,16 @@ def _texts(unread: Unread, read: IngredientRead, tables: Tables) -> tuple[str, .
     return (unread.text, *read.choices) if food is None else (food.name,)
 
 
-def passes_alone(name: str, eaters: Eaters, tables: Tables) -> bool:
-    """Whether what a dish usually holds of a food passes a limit of who eats; not where its figures are unknown."""
+def passes_alone(name: str, eaters: Eaters, tables: Tables, times: int = 1) -> bool:
+    """Whether so many times what a dish usually holds of a food passes a limit of who eats.
+
+    Not where its figures are unknown.
+    """
     food = tables.food_by_id[name]
     if tables.unknown_of(food.id):
         return False
     mixture = tables.composite_of(food.id)
     kinds = {tables.food_by_id[part.food].kind for part in mixture.parts} if mixture is not None else {food.kind}
-    grams = Decimal(food.portion_g) * (_PORTIONS_OF_ALLIUM if "allium" in kinds else 1)
+    grams = times * Decimal(food.portion_g) * (_PORTIONS_OF_ALLIUM if "allium" in kinds else 1)
     amount = Amount(food=food.id, grams=grams, high=grams, weighed=True)
     return bool(passed([LineLoad(food, amount, load_profile_of(food, tables))], 1, eaters.limits))

@@ -39,7 +39,7 @@ _BEHIND = re.compile(
     r"(?:other |more )?(?:users|readers|people|cooks) (?:who|also)\b|"
     r"you (?:may|might) (?:also )?like|related (?:recipes?|posts?|articles?)|more recipes?\b|share (?:this|on)\b|"
     r"print (?:this|recipe)\b|leave a (?:comment|reply|review)|rate this|filed under|posted in|tags?:|\d+ comments?\b|"
-    r"did you make this|notes?:?$)"
+    r"did you make this|(?:join|sign up (?:to|for)|subscribe to) (?:our|my)\b|notes?:?$)"
 )
 
 

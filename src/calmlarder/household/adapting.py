@@ -100,7 +100,7 @@ def adapted_recipe(
     remarks += another_dish(recipe, reads, adapted, told, tables)
     remarks += served_with(recipe, reads, eaters, tables) + labels_to_read(reads, adapted, tables)
     remarks += weigh_these(reads, adapted, tables)
-    words = {"warnings": named_outside(recipe, reads, tables), "remarks": remarks}
+    words = {"warnings": named_outside(recipe, reads, eaters, tables), "remarks": remarks}
     adapted = adapted.model_copy(update=words)
     steps, notes = steps_after(recipe.steps, parts, adapted, tables)
     said = said_anew(recipe, retitled(recipe.title, reads, adapted, told, tables), steps)
