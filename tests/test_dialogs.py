@@ -88,12 +88,10 @@ def test_sources_of_limits_have_authors_and_no_keys(tables: Tables) -> None:
                 or f"({row.key})" in words]  # fmt: skip
 
 
-async def _all_at_once(app: LarderApp, pilot: Pilot[None], keys: str) -> None:
+async def _all_at_once(app: LarderApp, pilot: Pilot[None], *keys: str) -> None:
     """As a fast hand types on a busy machine: nothing was heard of before the Enter is there."""
-    for character in keys:
-        app.post_message(events.Key("space" if character == " " else character, character))
-    app.post_message(events.Key("enter", None))
-    app.post_message(events.Key("enter", None))  # and once more: the first one answered
+    for key in (*keys, "enter", "enter"):  # the second Enter finds it answered
+        app.post_message(events.Key(key, " " if key == "space" else key if len(key) == 1 else None))
     await pilot.pause()
 
 
@@ -102,7 +100,31 @@ def test_what_is_typed_before_enter_is_in_the_answer(play: Callable[..., LarderA
         said: list[str | None] = []
         app.push_screen(Ask("How does it feel?"), said.append)
         await pilot.pause()
-        await _all_at_once(app, pilot, "4 tight after lunch")
-        assert said == ["4 tight after lunch"]
+        await _all_at_once(app, pilot, "4", "space", *"tight")
+        assert said == ["4 tight"]
+
+    play(act)
+
+
+@pytest.mark.parametrize(
+    ("keys", "other", "chosen"),
+    [
+        (["t", "o", "m"], "", "canned tomatoes"),
+        (["t", "o", "m", *["backspace"] * 2, "e"], "", "tempeh"),
+        (["down", "down", "down"], "", "spinach"),
+        (["s", "down", "down"], "", "feta"),
+        (["s", "w", "e", "d", "e"], "or type another", "swede"),
+        (["down", "down"], "or type another", "tempeh"),
+    ],
+)
+def test_what_is_pressed_before_enter_is_heard_before_it(
+    play: Callable[..., LarderApp], keys: list[str], other: str, chosen: str
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        said: list[str | None] = []
+        app.push_screen(Choice("Which?", _FOODS, other), said.append)
+        await pilot.pause()
+        await _all_at_once(app, pilot, *keys)
+        assert said == [chosen]
 
     play(act)

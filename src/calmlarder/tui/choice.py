@@ -8,6 +8,7 @@ from textual import events, on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Vertical
+from textual.message import Message
 from textual.widgets import Input, OptionList, Static
 
 from calmlarder.tui.keys_line import KeysLine
@@ -54,6 +55,22 @@ class Ask(Modal[str]):
             self.dismiss(typed)
 
 
+class _Entered(Message):
+    """Enter, on the way that the keys before it took."""
+
+
+class _Names(OptionList):
+    """Hands each key on at once: where it bubbled to the screen, letters of the line beside could overtake it."""
+
+    def __init__(self, names: Sequence[str], typed: Callable[[events.Key], None]) -> None:
+        super().__init__(*map(Text, names))
+        self._typed = typed
+
+    def on_key(self, event: events.Key) -> None:
+        """Before the arrows, which are bindings."""
+        self._typed(event)
+
+
 class Choice(Modal[str]):
     """Asks, and gives the chosen name or None."""
 
@@ -84,7 +101,7 @@ class Choice(Modal[str]):
             yield Static(self._question, markup=False)
             # Above: a long list fills all below. What is found or not is said here, too.
             yield Static(_FIND if not self._other and len(self._names) > _LONG else "", id="ask-empty", markup=False)
-            yield OptionList(*map(Text, self._names))
+            yield _Names(self._names, self._typed)
             if self._other:
                 yield Input(placeholder=self._other, select_on_focus=False, id="other")
         yield KeysLine()
@@ -105,10 +122,8 @@ class Choice(Modal[str]):
         said.update(words)
         said.display = bool(words)
 
-    def on_key(self, event: events.Key) -> None:
-        """What is typed goes into the line, where there is one; else it finds a name."""
-        if not self.query_one(OptionList).has_focus:
-            return
+    def _typed(self, event: events.Key) -> None:
+        """What is typed on the list goes into the line, where there is one; else it finds a name."""
         if self._other and event.is_printable and event.character:
             event.stop()
             typed = self.query_one(Input)
@@ -133,17 +148,35 @@ class Choice(Modal[str]):
             self._say(f"found by: {low}" if low else _FIND * (len(self._names) > _LONG))
 
     def action_choose(self) -> None:
-        """The name under the bar, as a click on the key's name does, or what was typed."""
-        if self._other and self.query_one(Input).has_focus:
+        """Enter, or a click on the key's name. Keys pressed before it may still be on their way: it goes behind them."""
+        self.query_one(OptionList).post_message(_Entered())
+
+    @on(_Entered)
+    def _behind_the_keys(self) -> None:
+        """Letters end in the list or the line, arrows only where the program looks up what they are bound to."""
+        last = self.query_one(Input) if self._in_the_line else self.app
+        last.call_later(self._choose)
+
+    @property
+    def _in_the_line(self) -> bool:
+        return bool(self._other) and self.query_one(Input).has_focus
+
+    def _choose(self) -> None:
+        """Give what was typed, or the name under the bar."""
+        if not self.is_current:
+            return  # answered by an Enter before
+        at = self.query_one(OptionList).highlighted
+        if self._in_the_line:
             typed = self.query_one(Input).value.strip()
             if typed:
                 self.dismiss(typed)
-            return
-        if self.query_one(OptionList).highlighted is None and not self._sought:
+        elif at is not None:
+            self.dismiss(self._names[at])
+        elif not self._sought:
             self._say(_MARK_FIRST)
-        self.query_one(OptionList).action_select()
 
     @on(OptionList.OptionSelected)
     def chosen(self, event: OptionList.OptionSelected) -> None:
-        """Give the name."""
-        self.dismiss(self._names[event.option_index])
+        """A click on a name."""
+        if self.is_current:
+            self.dismiss(self._names[event.option_index])
