@@ -148,7 +148,7 @@ class Choice(Modal[str]):
             self._say(f"found by: {low}" if low else _FIND * (len(self._names) > _LONG))
 
     def action_choose(self) -> None:
-        """Enter, or a click on the key's name. Keys pressed before it may still be on their way: it goes behind them."""
+        """Enter, or a click on the key's name. It goes behind keys that are still on their way."""
         self.query_one(OptionList).post_message(_Entered())
 
     @on(_Entered)
