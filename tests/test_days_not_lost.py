@@ -34,6 +34,10 @@ def lot_of(reader: LarderReader, line: str) -> Lot:
         ("chicken parts 2lb thaw out since this morning", "chicken-drumsticks", 1),
         ("salmon 200g from freezer, thaw before use", "salmon", None),
         ("peas in freezer, not thawed yet", "peas-frozen", None),
+        # a day between two labels is that of the first
+        ("sausages defrosted yesterday ub fri", "sausages", 0),
+        ("milk opened mon ub fri", "milk", 1),
+        ("ham 12 mar use by", "ham", 1),
         # made at home it is no sealed jar; a tin is one
         ("stewed apple, tub, since sun", "apple-sauce", 2),
         ("homemade hummus", "hummus", 2),

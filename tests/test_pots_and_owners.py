@@ -51,7 +51,7 @@ def test_a_line_that_says_it_is_plain_is_believed(reader: LarderReader, line: st
     assert [lot.food for lot in read(reader, line).lots] == [food]
 
 
-@pytest.mark.parametrize("line", ["sausage and bean stew", "carrot and lentil soup", "pork and apple casserole"])
+@pytest.mark.parametrize("line", ["sausage and bean stew", "pea and ham soup", "pork and apple casserole"])
 def test_two_foods_of_one_pot_are_asked_about(reader: LarderReader, line: str) -> None:
     reading = read(reader, line)
     assert not reading.lots
@@ -76,3 +76,9 @@ def test_two_foods_of_one_pot_are_asked_about(reader: LarderReader, line: str) -
 def test_names_behind_is_and_are(reader: LarderReader, line: str, owner: str | None, foods: list[str]) -> None:
     lots = read(reader, line).lots
     assert [(lot.food, lot.owner) for lot in lots] == [(food, owner) for food in foods]
+
+
+@pytest.mark.parametrize(("line", "least"), [("leftover chicken soup", 200), ("chicken soup 2 packets", 400)])
+def test_a_soup_is_what_is_eaten_and_no_powder(reader: LarderReader, line: str, least: float) -> None:
+    (lot,) = read(reader, line).lots
+    assert (lot.food, lot.grams >= least) == ("soup-chicken", True)

@@ -21,8 +21,10 @@ _BETWEEN = r"[:.]?(?: (?:on|date|by|the|is|it|in|end of day|this|was|were|says|s
 _MAY_BE_KIND_AND_DATE = LatePattern(rf"(?<![\w-])(?:{_KIND}){_BETWEEN}{A_DAY_BEGINS}")
 _KIND_AND_DATE = LatePattern(rf"(?<![\w-])({_KIND}){_BETWEEN}({DAY_WORD})(?![\w/])")
 _KIND_BEHIND = LatePattern(r"\w (?:use|ub|best|bb|exp|sell)")  # what may be such a label, looked for first: it is short
+# A day between two labels is that of the first: `defrosted yesterday ub fri`.
 _DATE_AND_KIND = LatePattern(
-    rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])",
+    rf"(?<![\w./-])({DAY_WORD}) (use by|use-by|ub|best before|bbe|bb|expiry|exp|sell by)(?![\w/])"
+    rf"(?! (?:on )?(?:{DAY}|today|tomorrow|tonight)\b)",
     needs=("use by", "use-by", "ub", "best before", "bb", "exp", "sell by"),
 )
 _DAY_OR_WEEK = (" day", " week")

@@ -13,7 +13,22 @@ _TWO_FLAVOURS = LatePattern(
 _ONE_POT = LatePattern(
     r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) [a-z]+(?: [a-z]+)? (?:stew|casserole|curry|chill?i|tagine|hot ?pot|soup)\b"
 )
-_COOKED_IN_IT = frozenset({"meat", "poultry", "pulse", "mushroom", "root", "leaf", "squash", "allium", "brassica"})
+_COOKED_IN_IT = frozenset(
+    {
+        "meat",
+        "poultry",
+        "pulse",
+        "mushroom",
+        "root",
+        "leaf",
+        "squash",
+        "allium",
+        "brassica",
+        "tomato",
+        "pepper",
+        "sweetcorn",
+    }
+)
 
 
 def by_two_flavours(parts: list[Part], text: str, lexicon: Lexicon) -> Part | None:
