@@ -31,6 +31,7 @@ _FROM_THE_SEA = frozenset({"fish", "shellfish"})
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
 # About a tablespoon of soy sauce a person, which has as much salt as half a day's (2.3 g): USDA SR 28 16123, recalled.
 _MOST_OF_KIND = {"soy-sauce": 1.6}
+_PLAIN_SOY = frozenset({"soy-sauce", "tamari"})
 _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
@@ -154,9 +155,12 @@ def problems_for(
 
 
 def _one_bottle(offered: Sequence[Offered]) -> tuple[Offered, ...]:
-    """Of two bottles of one soy sauce (light and dark) the first: of both together a dish would be too salty."""
-    first = {thing.food.id: thing for thing in reversed(offered) if thing.food.kind in _MOST_OF_KIND}
-    return tuple(thing for thing in offered if first.get(thing.food.id, thing) is thing)
+    """Of two bottles of soy sauce (light and dark, or tamari) one, a plain one first: of both a dish is too salty."""
+    first: dict[str, Offered] = {}
+    for thing in sorted(offered, key=lambda one: one.food.id not in _PLAIN_SOY):
+        if thing.food.kind in _MOST_OF_KIND:
+            first.setdefault(thing.food.kind, thing)
+    return tuple(thing for thing in offered if first.get(thing.food.kind, thing) is thing)
 
 
 def _is_base(thing: Offered, people: int) -> bool:
