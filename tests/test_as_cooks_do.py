@@ -123,7 +123,7 @@ def test_paneer_is_fried_before_it_meets_tomatoes_and_chops_stay_out_of_bowls(co
 def test_what_is_said_of_a_cracked_egg_a_green_potato_and_old_nuts(cook: Cook) -> None:
     """Eggs: US Department of Agriculture on shell eggs; potatoes: UK Food Standards Agency (both recalled)."""
     fridge = [
-        "box of eggs, some cracked",
+        "8 eggs, some cracked",
         "potatoes 1kg green",
         "carrots x4 bendy",
         "200 g kale, wilted",
