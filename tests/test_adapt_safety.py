@@ -163,6 +163,14 @@ def test_what_it_is_served_with_says_which_is_wheat(tmp_path: Path, capsys: pyte
     assert "chapati (wheat or the like); choose rice instead" in said
 
 
+def test_toast_is_the_bread_of_the_list(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    steps = "1. Fry the eggs. Serve with the toast."
+    main(["adapt", recipe(tmp_path, "4 eggs", "3 slices spelt sourdough, toasted", steps=steps), "--json"])
+    assert "toast" not in " ".join(json.loads(capsys.readouterr().out)["remarks"])
+    main(["adapt", recipe(tmp_path, "4 eggs", "300 g carrots", steps=steps), "--json"])
+    assert "toast (wheat or the like)" in " ".join(json.loads(capsys.readouterr().out)["remarks"])
+
+
 def test_tins_for_dry_pulses_say_when_they_go_in(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     path = recipe(tmp_path, "240 g dried brown lentils", "300 g carrots", steps="1. Simmer the lentils for an hour.")
     main(["adapt", path, "--json"])

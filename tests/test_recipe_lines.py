@@ -322,3 +322,23 @@ def test_a_bare_name_before_the_line_that_measures_it_is_a_heading(tables: Table
     texts = ("Tofu", "400g firm tofu, cubed", "Carrots")
     reads = with_headings([LineReader(tables).read(text) for text in texts], tables)
     assert [read.outcome for read in reads] == ["heading", "read", "read"]
+
+
+@pytest.mark.parametrize(
+    ("line", "foods", "least", "most"),
+    [
+        ("1kg chicken drumsticks and thighs, bone in", {"chicken-drumsticks", "chicken-thigh"}, 990, 1010),
+        ("1 kg chicken thighs and drumsticks", {"chicken-drumsticks", "chicken-thigh"}, 990, 1010),
+        ("a good grating of nutmeg", {"nutmeg"}, 0.2, 1),  # common practice, no source
+        ("8 slices baguette, 1.5 cm thick", {"bread-white"}, 96, 130),  # 12 to 16 g a slice: common practice
+        ("8 baguette slices", {"bread-white"}, 96, 130),
+    ],
+)
+def test_parts_of_one_bird_and_thin_slices(
+    line: str, foods: set[str], least: float, most: float, lines: LineReader
+) -> None:
+    read = lines.read(line)
+    assert read.outcome == "read"
+    reads = (read, *read.also)
+    assert {one.food for one in reads} == foods
+    assert least <= sum(one.grams or 0 for one in reads) <= most

@@ -85,3 +85,15 @@ def test_a_page_without_markup_keeps_its_own_title_and_its_steps() -> None:
         assert [step[:2] for step in told["recipeInstructions"]] == ["1.", "2."]
         assert not any("towel" in line for line in told["recipeIngredient"])
         assert "Do this" not in told["recipeIngredient"]
+
+
+def test_readers_comments_are_no_step() -> None:
+    page = (
+        "<h1>Rice for tonight</h1><p>Serves 4</p><ul><li>300 g rice</li><li>2 carrots</li><li>1 tbsp oil</li></ul>"
+        "<p>Boil the rice in plenty of salted water until it is tender, then drain it well.</p>"
+        "<p>Fry the carrots in the oil and fold them into the rice.</p>"
+        "<p>4 comments: Ada - no carrots in the house, used lemon. Ben - it took me twice as long.</p>"
+    )
+    told = guessed_object(page)
+    assert told is not None
+    assert len(told["recipeInstructions"]) == 2

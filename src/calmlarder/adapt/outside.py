@@ -94,6 +94,8 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     names = names_of_all(tables)
     made = _made_of(ids, recipe.title, tables)
     covered |= words_for_several(ids, tables)  # `the cheese`, where parmesan is in the list
+    if any(tables.food_by_id[food].kind == "bread" for food in ids if food in tables.food_by_id):
+        covered.add("toast")  # it is toasted from the bread of the list
     found: dict[str, frozenset[str]] = {}
     for step in within(recipe.steps):
         for told in _WITH.finditer(step):

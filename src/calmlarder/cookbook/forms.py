@@ -1,4 +1,7 @@
-"""The form that one word of a line gives to several foods: ground cumin and coriander, onion and garlic powder."""
+"""The form that one word of a line gives to several foods: ground cumin and coriander, onion and garlic powder.
+
+So does the animal: chicken thighs and drumsticks.
+"""
 
 import re
 
@@ -8,8 +11,8 @@ from calmlarder.cookbook.wording import without_prep
 from calmlarder.matching.foods import Match
 
 _WHOLE = 100.0  # the score of a name in full
-_FORM = re.compile(r"(?:ground|dried) ")
-_SPICES = frozenset({"spice", "herb"})
+_FORM = re.compile(r"(?:ground|dried|chicken|turkey|duck|goose|lamb|pork|beef|veal) ")
+_FORMED = frozenset({"spice", "herb", "poultry", "meat"})
 
 
 def in_one_form(pieces: list[str], whole: list[Part], told: frozenset[str], names: IngredientNames) -> list[Part]:
@@ -20,8 +23,8 @@ def in_one_form(pieces: list[str], whole: list[Part], told: frozenset[str], name
     parts = whole[:1]
     for piece, part in zip(pieces[1:], whole[1:], strict=True):
         formed = names.part(f"{form[0]}{piece}", told)
-        spice = formed.match.food is not None and formed.match.food.kind in _SPICES
-        parts.append(formed if spice and formed.match.score >= _WHOLE else part)
+        known = formed.match.food is not None and formed.match.food.kind in _FORMED
+        parts.append(formed if known and formed.match.score >= _WHOLE else part)
     return parts
 
 

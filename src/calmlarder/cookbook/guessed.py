@@ -37,7 +37,7 @@ _END = re.compile(
 )
 
 _BEHIND = re.compile(
-    r"(?:related (?:posts?|recipes)|you (?:may|might) also like|comments?|share this|\d+ comments?"
+    r"(?:related (?:posts?|recipes)|you (?:may|might) also like|comments?|share this|\d+ comments?(?::.*)?"
     r"|(?:join (?:our|my|the (?:mailing|club))|sign up|subscribe)\b.{0,80}):?",
     re.I,
 )

@@ -36,6 +36,9 @@ _OF_A_WHOLE = Span(0.12, 0.22, 0.35)
 # Shapes of pasta that lie close: a cup of them weighs twice a cup of tubes (common practice, no source).
 _CLOSE = re.compile(r"\b(?:orzo|risoni|ditalini|stelline|pastina|acini di pepe|kritharaki|soup pasta)\b")
 _AGAINST_TUBES = Span(1.7, 2.0, 2.2)
+# A slice of a stick of bread against one of a loaf: 14 g for 36 (common practice, no source).
+_THIN_LOAF = re.compile(r"\b(?:baguettes?|french stick|ficelle)\b")
+_AGAINST_A_LOAF = Span(0.3, 0.4, 0.55)
 # Of noodles weighed fresh, how much is left of them dry: 8 oz for 12 (common practice, no source).
 _FRESH_STRANDS = re.compile(r"\bfresh (?:\w+ ){0,3}noodles?\b|\bfresh (?:\w+ )?(?:ramen|udon|soba|rice sticks)\b")
 _DRY_OF_FRESH = Span(0.6, 0.67, 0.75)
@@ -182,6 +185,8 @@ class LineReader:
             found = _small(found, part)
         if found.main is not None and found.main.unit == "cup" and _CLOSE.search(rest):
             found = found._replace(main=found.main._replace(number=found.main.number.times(_AGAINST_TUBES)))
+        if found.main is not None and found.main.unit == "slice" and _THIN_LOAF.search(rest):
+            found = found._replace(main=found.main._replace(number=found.main.number.times(_AGAINST_A_LOAF)))
         if found.main is not None and found.main.unit == "g" and _is_dry_noodle(part) and _FRESH_STRANDS.search(rest):
             found = found._replace(main=found.main._replace(number=found.main.number.times(_DRY_OF_FRESH)), sizes=())
         known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))

@@ -138,6 +138,12 @@ _FREE_OF_ALLIUMS = re.compile(
     r"\b(?:(?:onion|garlic)[ -]free|(?:no|without|free (?:from|of)) (?:\w+ ){0,2}?(?:onions?|garlic)"
     r"|(?:onion|garlic)s? (?:and|or|&) (?:onion|garlic)s?[ -]free|low[ -]fodmap)\b"
 )
+# `bone in` is no bone that goes in; a few strokes over a grater are a pinch of nutmeg.
+_ON_THE_BONE = re.compile(r"\b(bone|skin)s? (in|on|off)\b(?! (?:the|a)\b)")
+_GRATED_OVER = re.compile(
+    r"\b(?:gratings?|grindings?|scrap(?:e|ing)s?|rasps?) (?:of )?((?:(?:fresh|freshly grated|whole) )*nutmeg)\b"
+)
+_THIN_SLICES = re.compile(r"\b((?:thin |thick )?)baguette slices\b")
 _CUBE = re.compile(r"\b(?:cubes?|powder|bouillon|granules)\b")
 _STOCK = re.compile(r"\b(?:stock|broth|bouillon)\b")
 
@@ -174,6 +180,8 @@ def in_plain_words(line: str) -> str:
     if part is not None:
         head, comma, tail = part["whole"].partition(",")
         line = f"{head}, {part['part']}{comma}{tail}"
+    line = _THIN_SLICES.sub(r"\1slices baguette", line)
+    line = _GRATED_OVER.sub(r"pinch \1", _ON_THE_BONE.sub(r"\1-\2", line))
     return _EITHER.sub(" ", _GLUED.sub(r"\1 ", _unlabelled(line)))
 
 
