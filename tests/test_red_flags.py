@@ -165,3 +165,33 @@ def test_feel_answers_at_once(tmp_path: Path, capsys: pytest.CaptureFixture[str]
     assert "see a doctor" in capsys.readouterr().out
     assert main(["--home", str(tmp_path), "feel", "4", "--note", "no blood"]) == 0
     assert "doctor" not in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    "line", ["blood in my stool", "pain 9/10", "black stools", "200 g carrots, blood in my stool", "low iron",
+             "my throat is swollen", "i feel faint", "woke at 3 with cramps"],
+)  # fmt: skip
+@pytest.mark.parametrize("command", [("larder", "add"), ("ate",), ("match",)])
+def test_a_sign_in_the_place_of_a_food_is_answered(
+    line: str, command: tuple[str, ...], tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    home = [] if command == ("match",) else ["--home", str(tmp_path)]
+    assert main([*command, *home, line]) == 2
+    told = capsys.readouterr()
+    words = " ".join((told.out + told.err).split())
+    assert "That is no food" in words or "that is no food" in words
+    assert see_a_doctor(red_flags(line)).split(". ")[0] in words
+    assert "calmlarder feel 4 --note" in words
+    assert "pudding" not in words
+    if command != ("match",):
+        assert main(["larder", "list", *home]) == 0
+        assert "carrots" not in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    "line", ["blood orange", "black pudding 200 g", "new potatoes 50 g", "feverfew tea", "pain 8 slices",
+             "gluten free bread 400 g (my son is coeliac)", "black beans 200 g", "100 g blood sausage"],
+)  # fmt: skip
+def test_a_food_stays_a_food(line: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["match", line]) == 0
+    assert "no food" not in capsys.readouterr().out

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from datetime import datetime
 from typing import Any
 
+import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList
 
@@ -18,6 +19,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.help_screen import HelpScreen
 from calmlarder.tui.larder_questions import PartialUse
+from calmlarder.tui.page import Page
 from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.plan_view import box_words
 from calmlarder.tui.planned_dinner import InPlan, PlannedDinner
@@ -39,6 +41,26 @@ def test_a_question_takes_a_food_that_is_none_of_its_choices(play: Callable[...,
         await pilot.press(*"carrots", "enter")
         await settled(app, pilot)
         assert items(app) == [("carrot", 200.0)]
+
+    play(act)
+
+
+@pytest.mark.parametrize("begun", ["", "ate "])
+def test_a_warning_sign_in_the_larder_line_is_answered(play: Callable[..., LarderApp], begun: str) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        app.screen.query_one("#line", Input).value = f"{begun}blood in my stool"
+        await pilot.pause()
+        assert "Enter says what to do" in shown(app, "#meaning")
+        await pilot.press("enter")
+        await pilot.pause()
+        assert isinstance(app.screen, Page)
+        told = " ".join(shown(app, "Hanging").split())
+        assert "Please see a doctor about it soon" in told
+        assert "feel 4 blood in my stool" in told
+        await pilot.press("escape")
+        await pilot.pause()
+        assert items(app) == []
+        assert not app._kitchen.to_answer()
 
     play(act)
 

@@ -11,11 +11,10 @@ from calmlarder.household.diary import box_entry, entries_of, log, logged
 from calmlarder.household.household import Household
 from calmlarder.household.larder import clear
 from calmlarder.household.plate import over_after
+from calmlarder.household.signs_in_lines import signs_in
 from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.logged import eaten_line, eaten_object
-from calmlarder.render.signs_text import see_a_doctor
 
 
 def ate(options: Ate) -> int:
@@ -61,12 +60,10 @@ def eaten(options: Eaten) -> int:
 
 def _answer_signs(household: Household, text: str, who: str) -> None:
     """A warning sign that was written to the wrong command is heard all the same. Raises CannotGoOn with the answer."""
-    flags = red_flags(text)
-    if not flags or not clear(household.read_all([text], "LINE"), "LINE")[1]:
-        return
-    stop_for_sign(household, who)
-    remedy = f"{see_a_doctor(flags)} To note how you feel: `calmlarder feel`"
-    raise CannotGoOn([Problem(where="LINE", what="that is no food", remedy=remedy)])
+    found = [one.problem for one in household.read_all([text], "LINE") if signs_in(one) and one.problem is not None]
+    if found:
+        stop_for_sign(household, who)
+        raise CannotGoOn(found)
 
 
 def _read(household: Household, text: str) -> Sequence[Lot]:

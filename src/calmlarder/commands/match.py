@@ -5,6 +5,7 @@ from collections.abc import Iterator
 
 from calmlarder.commands.given.foods import Words
 from calmlarder.commands.inputs import day_of, folders_of, lines_typed, tables_of
+from calmlarder.household.signs_in_lines import heard
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.meaning import Reading
@@ -20,7 +21,7 @@ def match(options: Words) -> int:
     tables = tables_of(options)
     lines = read_lines("-") if options.text == ("-",) else lines_typed(options.text)
     lexicon = lexicon_of(tables, folders_of(options))
-    readings = LarderReader(tables, day_of(options), lexicon).read_all(lines, "line")
+    readings = [heard(one) for one in LarderReader(tables, day_of(options), lexicon).read_all(lines, "line")]
     for reading in readings:
         if options.json:
             print(json.dumps(match_object(reading), ensure_ascii=False))

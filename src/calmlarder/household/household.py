@@ -111,12 +111,17 @@ class Household:
         return self._reader.on_day(day)
 
     def read(self, text: str) -> "Reading | None":
-        """What a typed line means."""
-        return self.reader_of(self.today).read(text, "this line")
+        """What a typed line means; a warning sign in it is answered, and is no food."""
+        from calmlarder.household.signs_in_lines import heard
+
+        reading = self.reader_of(self.today).read(text, "this line")
+        return None if reading is None else heard(reading)
 
     def read_all(self, lines: Iterable[str], source: str) -> "tuple[Reading, ...]":
         """What many lines of a source mean, but for comments."""
-        return self.reader_of(self.today).read_all(lines, source)
+        from calmlarder.household.signs_in_lines import heard
+
+        return tuple(map(heard, self.reader_of(self.today).read_all(lines, source)))
 
     def _is_not_eaten(self, food: "Food") -> bool:
         """Whether I eat none of a food, whatever the amount."""

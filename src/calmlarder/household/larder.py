@@ -5,8 +5,11 @@ from datetime import date
 from typing import TYPE_CHECKING, Any, Literal, NamedTuple
 
 from calmlarder.household.booking import move
+from calmlarder.household.challenge_stopped_by_sign import stop_for_sign
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, changed_meanwhile, kept, parked, still_as_seen
+from calmlarder.household.signs_in_lines import signs_in
+from calmlarder.intake.eaten import ME
 from calmlarder.larder.freezing import frozen, thawed, why_not_frozen, why_not_thawed
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.to_answer import UNANSWERED, Answers, ToAnswer
@@ -62,8 +65,11 @@ class Kept(NamedTuple):
 def keep_lines(household: Household, readings: "Sequence[Reading]") -> Kept:
     """Every line that says something, as one action: its lots, or the line itself where something must be answered.
 
-    Lines that cannot be read at all are given back with their reason.
+    Lines that cannot be read at all are given back with their reason; one that tells of a warning sign with its
+    answer, and no challenge goes on.
     """
+    if any(map(signs_in, readings)):
+        stop_for_sign(household, ME)
     always = {one.lot.food for one in household.lots() if one.lot.always}
     contents = [
         content

@@ -19,7 +19,9 @@ _NOT_SURE = re.compile(r"\b(?:can't|cannot|couldn't) (?:say|rule out|be sure)[^,
 _OF_OTHER_THINGS = re.compile(
     r"\b(?:yellow|hay) fever|\b(?:baby|child|kids?|son|daughter|cat|dog|phone|alarm|noise|neighbou?rs?|storm|husband|"
     r"wife|partner) w(?:oke|akes?|aking) me\b|\bheavy period|\bperiod (?:blood|bleed\w*)|"
-    r"\bblood (?:cells?|tests?|pressure|sugars?|oranges?|sausages?|pudding|types?|work|counts?|results?|donat\w+)|"
+    r"\b(?:pigs?|pork|ducks?|chickens?|cows?|beef|lambs?|goose)(?:'s)? blood\b|\bweight loss (?:shakes?|bars?|drinks?)|"
+    r"\bblood (?:tofu|curd|cakes?|cells?|tests?|pressure|sugars?|oranges?|sausages?|pudding|types?|work|counts?)|"
+    r"\bblood (?:results?|donat\w+)|"
     r"\b(?:gave|give|giving|donated|took|takes|taking|drew) (?:my |some )?blood|blood (?:was |being )?(?:taken|drawn)|"
     r"\bnose ?bleeds?|\b(?:nose|gums?|knee|lips?) (?:bled|bleed\w*)|"
     r"\bblack (?:beans?|pepper|tea|rice|olives?|coffee|lentils?|pudding)"

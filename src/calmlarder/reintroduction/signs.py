@@ -33,7 +33,8 @@ _HOW_MANY = r"(?:\d+(?:[.,]\d+)?|a|half a|one|two|three|four|five|six|seven|eigh
 _CANNOT = r"(?:can't|cannot|can not|couldn't|could not|not able to|unable to)"
 _NOT_EATEN = r"(?:haven't|have not|hasn't|didn't|did not|not)"
 _VOMITING = r"vomit\w*|throwing up|threw up|throw up|being sick|pu[kc]\w+"
-_NO_TIME = r"(?! ?(?:[ap]\.?m\b|h\b|hours?|min\w*|days?|weeks?|o'clock|:|\.\d))"  # a score, not an hour
+# A score, and no hour and no French bread.
+_NO_TIME = r"(?! ?(?:[ap]\.?m\b|h\b|hours?|min\w*|days?|weeks?|o'clock|:|\.\d|slices?\b|k?g\b))"
 # What must stand together, in any order, within one clause.
 SIGNS: tuple[tuple[Flag, tuple[str, ...]], ...] = (
     ("life", (
@@ -121,7 +122,7 @@ SIGNS: tuple[tuple[Flag, tuple[str, ...]], ...] = (
     )),
     ("fever", (r"(?:have|had|got|running|ran|with) a temperature|(?:3[89]|4[01])[.,]\d ?(?:°|degrees|temperature)",)),
     ("fever", (
-        r"fever\w*|high temperature|shiver(?:s|ing|y)|chills|"
+        r"fever(?!few)\w*|high temperature|shiver(?:s|ing|y)|chills|"
         r"temp(?:erature)?:?(?: (?:was|is|of|at|up to|hit|reached|went up to))* ?(?:3[89]|4[0-2]|10[0-5])\S*",
     )),
     ("anaemia", (r"an(?:a)?emi[ac]|low iron|iron[- ]deficien\w+|low ferritin|low ha?emoglobin",)),

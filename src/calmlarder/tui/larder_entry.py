@@ -9,9 +9,12 @@ from textual.widgets import Input
 
 from calmlarder.clean import clean
 from calmlarder.household import draft
+from calmlarder.household.challenge_stopped_by_sign import stop_for_sign
 from calmlarder.household.draft import Draft
 from calmlarder.household.household import Household
 from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
+from calmlarder.household.signs_in_lines import signs_in
+from calmlarder.intake.eaten import ME
 from calmlarder.larder.meaning import Reading
 from calmlarder.matching.under_headings import under_headings
 from calmlarder.tui.errors import told
@@ -90,6 +93,7 @@ class LarderEntry(LarderKeys):
         if reading is None:
             return
         if reading.problem is not None:
+            self._hear(reading)
             return  # what is wrong stands below the line, and the line stays
         words = meaning(reading, self._kitchen)
         self._kept_words = f"kept: {words}" if reading.lots else f"kept to answer, on top of the list: {words}"
@@ -105,6 +109,12 @@ class LarderEntry(LarderKeys):
             self._choose(new[0] if new else None)
         self._next_line()
 
+    def _hear(self, reading: Reading) -> None:
+        """A warning sign in the place of a food is answered over the screen."""
+        if signs_in(reading) and reading.problem is not None:
+            stop_for_sign(self._kitchen, ME)
+            self.app.push_screen(Page(reading.problem.remedy))
+
     def _keep_logged(self, logged: LogLine) -> None:
         """What was eaten, or how the gut feels; of a plate it is asked what to do with it."""
         if logged.word == "plate":
@@ -113,6 +123,7 @@ class LarderEntry(LarderKeys):
         found = meant(logged, self._kitchen)
         if found.keep is None:
             if found.reading is not None:
+                self._hear(found.reading)
                 self._offer(logged, found.reading)
             return
         over = found.over()

@@ -22,7 +22,7 @@ from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.plate_text import plate_glance, plate_text
 from calmlarder.render.signs_text import felt_answer
 from calmlarder.render.style import Style
-from calmlarder.tui.larder_view import meaning
+from calmlarder.tui.larder_view import meaning_of_typed
 from calmlarder.tui.page import UNWRAPPED
 
 _BEGINS = re.compile(r"(ate|feel|plate)\s+(\S.*)?", re.IGNORECASE | re.DOTALL)
@@ -150,7 +150,7 @@ def meant(line: LogLine, kitchen: Household) -> Meant:
     if reading is None:
         return Meant("", None)
     if reading.lot is None:
-        return Meant(meaning(reading, kitchen), None, reading)
+        return Meant(meaning_of_typed(reading, kitchen), None, reading)
     entries = entries_of(kitchen, reading.lots, kitchen.now(), ME)
     over = partial(over_after, kitchen, reading.lots, kitchen.now(), ME)
     return Meant("; ".join(map(eaten_words, entries)), partial(log, kitchen, entries), over=over)

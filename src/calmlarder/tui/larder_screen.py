@@ -15,7 +15,7 @@ from calmlarder.tui.day_turns import turned_words
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_entry import FILTER, LarderEntry
 from calmlarder.tui.larder_log import log_line, meant
-from calmlarder.tui.larder_view import meaning
+from calmlarder.tui.larder_view import meaning_of_typed
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.steady import SteadyWords
@@ -159,7 +159,7 @@ class LarderScreen(LarderEntry):
             words = meant(logged, self._kitchen).words
         else:
             reading = self._kitchen.read(event.value)
-            words = meaning(reading, self._kitchen) if reading else self._kept_words
+            words = meaning_of_typed(reading, self._kitchen) if reading else self._kept_words
             self._kept_words = "" if reading else self._kept_words
             words += f" ({len(self._waiting)} more to write again)" if words and self._waiting else ""
         self.query_one("#meaning", Static).update(words)

@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING
 
 from calmlarder.history.log_entry import how_told
 from calmlarder.household.household import Household
+from calmlarder.household.signs_in_lines import signs_in
 from calmlarder.intake.diet_and_allergens import allergens_met
 from calmlarder.larder.order import GROUPS, days_words, group_of
 from calmlarder.larder.to_answer import ToAnswer
@@ -21,6 +22,7 @@ from calmlarder.render.about import about_span
 
 TO_ANSWER = "To answer"
 _MOST_NAMED = 6  # of what was assumed; all of it stands in the rows
+_TELLS_OF_A_SIGN = "a warning sign, and no food: Enter says what to do, and where to note it"
 _WHOLE_G = 10  # from here on nobody weighs parts of a gram
 
 
@@ -70,6 +72,11 @@ def meaning(reading: Reading, kitchen: Household) -> str:
         return lots
     question = f"{asked.question} {', '.join(asked.choices[:4])}".strip()
     return f"{question}; the rest stands: {lots}" if reading.standing else question
+
+
+def meaning_of_typed(reading: Reading, kitchen: Household) -> str:
+    """The same below a line that is being typed: the answer to a warning sign is long, and waits for Enter."""
+    return _TELLS_OF_A_SIGN if signs_in(reading) else meaning(reading, kitchen)
 
 
 def assumed_words(readings: Sequence[Reading], kitchen: Household) -> str:
