@@ -78,6 +78,8 @@ class PlanInstance(NamedTuple):
     def risk(self, column: Column, place: int) -> int:
         """How much of what a dish takes of a lot counts as thrown away before it is eaten, in percent."""
         shelf, first = self.shelves[place], self.sittings[column.covers[0]]
+        if shelf.food.kind == "boxed":  # as when the plan that it comes from had boxed it
+            return LUNCH_BOX_AT_RISK_PERCENT if first.sitting == "packed" else BOX_AT_RISK_PERCENT
         waits = (first.day - self.today).days
         risk = shelf.risk(first.day, self.today) + waits * WAITING_PERCENT * shelf.percent(self.end, self.today) // 100
         if len(column.covers) > 1 and shelf.countable:
@@ -88,7 +90,7 @@ class PlanInstance(NamedTuple):
 
     def points(self, column: Column) -> int:
         """What it costs that a dish comes again, or that a packed lunch is a dish of its own."""
-        cooked = self.sittings[column.covers[0]].sitting == "packed"
+        cooked = self.sittings[column.covers[0]].sitting == "packed" and not _is_of_a_box(column.problem.pattern)
         return LEFTOVER * self.again(column) + LUNCH_BY_ITSELF * cooked
 
     def again(self, column: Column) -> bool:
@@ -260,6 +262,11 @@ def suits(pattern: Pattern, ones: Sequence[PlannedSitting], gap: int, wanted: Di
 def _keeps_cooked(food: Food, gap: int, tables: Tables) -> bool:
     """Whether a food may wait that many days in a cooked dish; what was cooked before is warmed up only once."""
     return food.state not in COOKED_STATES and leftover_days(food, tables) >= gap
+
+
+def _is_of_a_box(pattern: Pattern) -> bool:
+    """Whether a dish was cooked before, and only its box is opened."""
+    return any(slot.kinds == ("boxed",) and slot.items[0] for slot in pattern.slots.values())
 
 
 def plain(problem: PatternProblem) -> PatternProblem:

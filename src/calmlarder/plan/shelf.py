@@ -9,7 +9,7 @@ from calmlarder.compose.problem import PERISHABLE_KEEPS_DAYS, PORTION
 from calmlarder.intake.load import load_profile_of
 from calmlarder.larder.freezing import freezer_keeping, frozen
 from calmlarder.larder.lot import Lot, why_unfit
-from calmlarder.plan.weights import GRACE_DAYS, UNDATED_PERCENT, risk_percent, waste_percent
+from calmlarder.plan.weights import GRACE_DAYS, PORTIONS_IN_A_BOX, UNDATED_PERCENT, risk_percent, waste_percent
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES
@@ -27,6 +27,7 @@ _DRY_GOODS_DAYS = 180  # what keeps so long in a cupboard is no worse a little p
 class StockItem(NamedTuple):
     """A lot, numbered as in the larder. `units` of `unit` grams are dealt out; less than one is no waste.
 
+    `portion_units` are the portions of food in a unit, in the model's fractions; a boxed dish is several.
     `day` is the last day by its nearest date, `safety_day` the last on which it may be eaten at all, `opened_days`
     how long it keeps once a sitting opens it (None where it is open already, or nothing changes). What a sitting takes
     past `day` is frozen today, and keeps `frozen_days` then (None where it is not frozen for that); of `dry_goods` it
@@ -117,7 +118,8 @@ def _shelf(place: int, lot: Lot, today: date, use_shared: bool, tables: Tables) 
         food=food,
         unit=unit,
         units=int(lot.grams) // unit,
-        portion_units=round(PORTION * unit / float(food.portion_g)),
+        portion_units=round(PORTION * unit / float(food.portion_g))
+        * (PORTIONS_IN_A_BOX if food.kind == "boxed" else 1),
         day=_after(today, lot.days_left),
         safety_day=_after(today, lot.safety_days_left),
         opened_days=_opened_days(lot, food, tables),

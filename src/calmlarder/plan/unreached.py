@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 
 from calmlarder.compose.offer import offer
+from calmlarder.compose.problem import PORTION
 from calmlarder.larder.freezing import ToFreeze, for_the_freezer, freeze_today
 from calmlarder.larder.lot import CRUMB_GRAMS
 from calmlarder.plan.columns import Dish, PlanInstance, comes_thawed, opened_on, wanted_at
@@ -31,7 +32,8 @@ def grams_worth(house: PlanInstance, left: Mapping[int, float], points: float) -
     for shelf in house.shelves:
         percent = shelf.percent(house.end, house.today)
         if percent and left[shelf.place] >= CRUMB_GRAMS:
-            priced.append((WASTED_PORTION * percent / 100 / float(shelf.food.portion_g), left[shelf.place]))
+            points_a_gram = WASTED_PORTION * percent / 100 * shelf.portion_units / PORTION / shelf.unit
+            priced.append((points_a_gram, left[shelf.place]))
     grams = 0.0
     for price, there in sorted(priced):
         more = min(there, max(0.0, points) / price)

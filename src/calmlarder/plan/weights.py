@@ -8,6 +8,7 @@ above work: a main thing again at the next sitting costs as much as 25 minutes.
 from types import MappingProxyType
 
 WASTED_PORTION = 300
+PORTIONS_IN_A_BOX = 3  # of food in a boxed share of a dish: its protein, its base and its vegetables
 # Percent of a wasted portion, by days from the last sitting's day to the last day of what is left. What has its last
 # day within the plan counts whole; soon after it in part, as nobody knows whether it will be reached.
 AFTER_PERCENT = MappingProxyType({1: 50, 2: 35, 3: 25, 4: 15, 5: 10, 6: 5, 7: 5})
