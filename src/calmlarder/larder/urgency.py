@@ -3,6 +3,7 @@
 from datetime import date, timedelta
 from typing import NamedTuple
 
+from calmlarder.matching.conditions import RIPE_NOW
 from calmlarder.matching.day_labels import Dated
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Keeping
@@ -44,7 +45,8 @@ def urgency_of(dates: tuple[Dated, ...], condition: str | None, kept: Kept) -> U
     found = (_running(dated, frozen, kept) for dated in dates)
     deadlines = [deadline for deadline in found if deadline is not None]
     if condition and kept.place != "freezer":  # there nothing gets any softer
-        deadlines.append(Deadline(kept.today + timedelta(days=1), f"{condition}: use within a day", False))
+        days, within = (2, "two days") if condition == RIPE_NOW else (1, "a day")
+        deadlines.append(Deadline(kept.today + timedelta(days=days), f"{condition}: use within {within}", False))
     nearest = _first(deadlines, kept.today)
     return Urgency(*nearest, *_first([deadline for deadline in deadlines if deadline.safety], kept.today))
 

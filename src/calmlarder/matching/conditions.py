@@ -163,6 +163,45 @@ _WHITE_DAIRY = LatePattern(
     r"|feta|mozz\w*|h[ou]m+[ou]s|tofu|labneh|bread|rice)\b"
 )
 
+RIPE_NOW = "ripe now"  # what keeps for two days and no longer, and presses less than what is soft
+_BREADS = (
+    r"(?:bread|loaf|toast|baguettes?|barra|rolls?|buns?|baps?|bagels?|ciabatta|focaccia|sourdough|brioche|challah"
+    r"|croissants?|scones?|pitt?as?|naans?|rotis?|chapatt?is?|tortillas?|parathas?|wraps?|muffins?|crumpets?)"
+)
+_RIPENS = r"(?:avo(?:cado)?s?|mango(?:e?s)?|pears?|peach(?:es)?|nectarines?|persimmons?|kakis?|papayas?|pawpaws?|kiwis?)"
+_BLACK = r"(?:(?:pretty much |nearly |almost |all |half )*(?:black|blackened|brown|browned|spotted|freckled))"
+# What is said of one sort of food alone, and what it tells there: bread gets hard, bananas black, avocados are ready.
+_OF_ONE_SORT = (
+    (
+        LatePattern(rf"\b{_BREADS}\b"),
+        LatePattern(
+            rf"\b(?:(?:{_HOW}|is|are|rock|now|it'?s) )+hard\b(?: as (?:a )?(?:rocks?|bricks?|nails?|stones?))?"
+            r"|\bhard(?: as (?:a )?(?:rocks?|bricks?|nails?|stones?))?(?=\s*(?:$|[,;.)]))"
+        ),
+        "gone hard",
+        "",
+    ),
+    (
+        LatePattern(r"\bbananas?\b"),
+        LatePattern(
+            rf"(?<=[a-z\d)])[ ,;(-]+(?:(?:is|are|now|skins?|going|gone) )*{_BLACK}(?=\s*(?:$|[,;.)]| (?:now|already|skins?)\b))"
+            rf"|\b{_BLACK} (?=(?:soft )?bananas?\b)"
+        ),
+        "black",
+        "ripe",
+    ),
+    (
+        LatePattern(rf"\b{_RIPENS}\b"),
+        LatePattern(
+            r"(?<!not )(?<!nearly )(?<!almost )(?<!n't )(?<!yet )(?<!when )(?<!till )(?<!until )(?<!get )(?<!to )"
+            rf"\b(?:ripe (?=(?:[a-z]+ )?{_RIPENS}\b)|(?:ripe|ready|perfect(?:ly ripe)?|ready to (?:eat|go))"
+            r"(?: (?:now|already|today))?(?=\s*(?:$|[,;.!)])))"
+        ),
+        RIPE_NOW,
+        "ripe",
+    ),
+)
+
 
 def is_condition(word: str) -> bool:
     """Whether a word by itself says what state a thing is in."""
@@ -201,6 +240,9 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
         text = _marked(text, hit, Phrase("green", False), phrases)
     if "pink" in text and _WHITE_DAIRY.search(text) and (hit := _PINK.search(text)):
         text = _marked(text, hit, Phrase("gone pink", True), phrases)
+    for sort, shape, words, instead in _OF_ONE_SORT:
+        if sort.search(text) and (hit := shape.search(text)):
+            text = _marked(text, hit, Phrase(words, False), phrases, instead)
     for shape, words in ((_GOING, "going"), (_WET, "wet")):
         while hit := shape.search(text):
             text = _marked(text, hit, Phrase(words, False), phrases)
@@ -212,9 +254,9 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
     return tuple(phrases), " ".join(text.split())
 
 
-def _marked(text: str, hit: re.Match[str], phrase: Phrase, phrases: list[Phrase]) -> str:
+def _marked(text: str, hit: re.Match[str], phrase: Phrase, phrases: list[Phrase], instead: str = "") -> str:
     phrases.append(phrase)
-    return f"{text[: hit.start()]} {chr(_FIRST_MARK + len(phrases) - 1)} {text[hit.end() :]}"
+    return f"{text[: hit.start()]} {instead} {chr(_FIRST_MARK + len(phrases) - 1)} {text[hit.end() :]}"
 
 
 def marks_in(text: str) -> tuple[int, ...]:

@@ -1,0 +1,57 @@
+"""What tells of one sort of food alone that it is to be eaten: hard bread, black bananas, avocados that are ready.
+
+The lines are ours; how long each keeps is common practice, no source.
+"""
+
+from datetime import date
+
+import pytest
+
+from calmlarder.larder.reading import LarderReader
+from calmlarder.tables.book import Tables
+
+TODAY = date(2026, 3, 11)
+
+
+def days_of(tables: Tables, line: str) -> list[int | None]:
+    reading = LarderReader(tables, TODAY).read(line, "line 1")
+    assert reading is not None
+    return [lot.days_left for lot in reading.lots]
+
+
+@pytest.mark.parametrize(
+    ("line", "most"),
+    [
+        ("banana, black", 1),
+        ("3 black bananas", 1),
+        ("bananas brown now", 1),
+        ("avo x2, ready now", 2),
+        ("ripe mango", 2),
+        ("pears, ready to eat", 2),
+        ("bread getting hard", 1),
+        ("baguette, rock hard", 1),
+        ("rolls gone hard", 1),
+        ("chapati from lunch", 3),
+        ("halloumi (opened yest)", 5),
+        ("feta opened yesterday", 5),
+    ],
+)
+def test_it_is_due_soon(tables: Tables, line: str, most: int) -> None:
+    """Days are no later than those in which it is still good."""
+    (days,) = days_of(tables, line)
+    assert days is not None
+    assert 0 <= days <= most
+
+
+@pytest.mark.parametrize("line", ["avo x2, not ripe", "avocados 2, hard", "avocado to ripen", "mango nearly ripe"])
+def test_what_is_not_ripe_has_time(tables: Tables, line: str) -> None:
+    """What ripens yet is no ripe one."""
+    (days,) = days_of(tables, line)
+    assert days is not None
+    assert days > 2
+
+
+@pytest.mark.parametrize("line", ["chard/spinach wilting", "spinach/chard going limp", "spinach and chard, both wilting"])
+def test_a_state_behind_a_stroke_is_of_both(tables: Tables, line: str) -> None:
+    """Two names with a stroke between them share what is said behind them."""
+    assert days_of(tables, line) == [1, 1]
