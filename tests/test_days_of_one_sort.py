@@ -51,7 +51,7 @@ def test_what_is_not_ripe_has_time(tables: Tables, line: str) -> None:
     assert days > 2
 
 
-@pytest.mark.parametrize("line", ["chard/spinach wilting", "spinach/chard going limp", "spinach and chard, both wilting"])
+@pytest.mark.parametrize("line", ["chard/spinach wilting", "spinach/chard limp", "spinach and chard, both limp"])
 def test_a_state_behind_a_stroke_is_of_both(tables: Tables, line: str) -> None:
     """Two names with a stroke between them share what is said behind them."""
     assert days_of(tables, line) == [1, 1]

@@ -168,7 +168,9 @@ _BREADS = (
     r"(?:bread|loaf|toast|baguettes?|barra|rolls?|buns?|baps?|bagels?|ciabatta|focaccia|sourdough|brioche|challah"
     r"|croissants?|scones?|pitt?as?|naans?|rotis?|chapatt?is?|tortillas?|parathas?|wraps?|muffins?|crumpets?)"
 )
-_RIPENS = r"(?:avo(?:cado)?s?|mango(?:e?s)?|pears?|peach(?:es)?|nectarines?|persimmons?|kakis?|papayas?|pawpaws?|kiwis?)"
+_RIPENS = (
+    r"(?:avo(?:cado)?s?|mango(?:e?s)?|pears?|peach(?:es)?|nectarines?|persimmons?|kakis?|papayas?|pawpaws?|kiwis?)"
+)
 _BLACK = r"(?:(?:pretty much |nearly |almost |all |half )*(?:black|blackened|brown|browned|spotted|freckled))"
 # What is said of one sort of food alone, and what it tells there: bread gets hard, bananas black, avocados are ready.
 _OF_ONE_SORT = (
@@ -184,7 +186,8 @@ _OF_ONE_SORT = (
     (
         LatePattern(r"\bbananas?\b"),
         LatePattern(
-            rf"(?<=[a-z\d)])[ ,;(-]+(?:(?:is|are|now|skins?|going|gone) )*{_BLACK}(?=\s*(?:$|[,;.)]| (?:now|already|skins?)\b))"
+            rf"(?<=[a-z\d)])[ ,;(-]+(?:(?:is|are|now|skins?|going|gone) )*{_BLACK}"
+            r"(?=\s*(?:$|[,;.)]| (?:now|already|skins?)\b))"
             rf"|\b{_BLACK} (?=(?:soft )?bananas?\b)"
         ),
         "black",
