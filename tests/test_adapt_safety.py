@@ -180,7 +180,7 @@ def test_tins_for_dry_pulses_say_when_they_go_in(tmp_path: Path, capsys: pytest.
 def test_stock_with_onion_goes_with_the_onion(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     path = recipe(tmp_path, "300 g brown onions", "250 ml vegetable stock", "300 g carrots")
     main(["adapt", path, "--json"])
-    assert "250 ml stock without onion or garlic" in json.loads(capsys.readouterr().out)["recipe"]
+    assert "250 ml vegetable stock without onion or garlic" in json.loads(capsys.readouterr().out)["recipe"]
 
 
 def test_what_a_step_likens_a_food_to_is_none(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

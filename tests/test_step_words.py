@@ -136,7 +136,7 @@ def test_green_tops_go_into_the_oven_late_and_nobody_squeezes_oil(adapted: Recip
     )
     assert "the leek greens for the last 15 minutes of it." in recipe
     assert "2. Stir the garlic-infused oil in." in recipe
-    assert "less of the oil" not in recipe  # it is more than the dish's own, of which the chicken needs some
+    assert "oil too" not in recipe  # it is more than the dish's own, of which the chicken needs some
     poured = next(line for line in recipe.splitlines() if line.endswith(" garlic-infused oil"))
     assert poured == "4 tsp garlic-infused oil"  # a teaspoon a serving is taste enough
 

@@ -15,8 +15,9 @@ from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST, collective_names
 from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, MADE_WITH_IT, Around, short_name, written_in
-from calmlarder.adapt.model import Adapted, Change
+from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.names import spans_in, with_last_words
+from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_heat import (
     boils_long,
     is_only_soaked,
@@ -40,6 +41,7 @@ from calmlarder.adapt.step_notes import (
     liquid_notes,
     note,
     of_the_oil,
+    oil_left,
     parts_of_how,
     told_where_used,
 )
@@ -74,6 +76,7 @@ _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
 _COOKED_ALREADY = "cooked already"
 _BOILED_ALONG = frozenset({"herb", "spice", "oil", "allium"})
 _COOKING_WATER = re.compile(r"\b(?:cooking|reserved|soaking|bean) (?:water|liquid)\b", re.IGNORECASE)
+_FRUIT, _STOCK = words_of("fruit"), words_of("stock")
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
 _BOILED_FOR = re.compile(
     r"cook .* for about \d+ minutes, in as much|.*, about \d+ minutes: begin earlier$", re.IGNORECASE
@@ -127,6 +130,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             named.setdefault(food, []).append(number)
             texts.setdefault(food, []).append(step)
     marked = without_soaked_mushrooms(steps, marked, parts, adapted, tables)
+    marked = oil_with_the_fat(marked, _left_of_the_oil(adapted, told))
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     notes = _notes(steps, parts, adapted, told, (named, texts))
@@ -145,10 +149,7 @@ def _notes(
     numbers, texts = named
     tables = told.tables
     listed = {part.read.food or "" for part in parts} | twice(adapted)
-    oil_there = sum(
-        one.grams for one in adapted.amounts.values()
-        if one.food not in told.changed and tables.food_by_id[one.food].kind == "oil"
-    )  # fmt: skip
+    oil_there = _own_oils(adapted, told)
     everywhere = " ".join(within(steps))
     notes: list[str] = []
     for food in sorted(told.changed, key=lambda one: numbers.get(one, [len(steps) + 1])[0]):
@@ -165,6 +166,18 @@ def _notes(
         notes += [said] if said is not None else []
     notes += filling_notes(parts, adapted, tables)
     return [*notes, *liquid_notes(parts, everywhere, adapted, tables)]
+
+
+def _own_oils(adapted: Adapted, told: Told) -> list[Amount]:
+    """The oils of a dish that stay as they were."""
+    amounts = [one for one in adapted.amounts.values() if one.food not in told.changed]
+    return [one for one in amounts if told.tables.food_by_id[one.food].kind == "oil"]
+
+
+def _left_of_the_oil(adapted: Adapted, told: Told) -> str:
+    """How much of the dish's own oil is left beside the one that came for garlic."""
+    change = told.changed.get("garlic")
+    return oil_left(change, _own_oils(adapted, told), told.tables) if change is not None else ""
 
 
 def _without_boiling(change: Change, told_in_step: bool) -> Change:
@@ -203,6 +216,10 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
                 now, foods = of_several(meant, meant, told)
             else:
                 now = of_one(foods[0], meant, step[done:end], told) if foods else own_of(meant, told)
+            if words_of(step[start:end]) == _FRUIT and foods and _is_swapped(foods, told):
+                now = ""  # rhubarb and sugar are the fruit
+            if words_of(step[start:end]) == _STOCK:
+                now = now.removeprefix("vegetable ")  # the step's own word holds
         found |= dict.fromkeys(foods)
         if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
             if foods and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():

@@ -32,7 +32,7 @@ _KINDS: Mapping[str, frozenset[str]] = {
 }  # fmt: skip
 ALL_OF_THEM = ("ingredient", "everything")
 # Of these, too, the list says what they are: only what goes in at another time is told beside them.
-SAID_BY_THE_LIST = frozenset({*ALL_OF_THEM, *words_of("vegetables veg veggies spices")})
+SAID_BY_THE_LIST = frozenset({*ALL_OF_THEM, *words_of("vegetables veg veggies spices fruit")})
 _NO_GROUP = frozenset(words_of("the for to of a and serve with ingredient"))
 
 

@@ -40,7 +40,7 @@ _SMALLER_STAND_IN = (Decimal("0.6"), Decimal("0.4"))  # what takes the rest of a
 _SMALLER = (Decimal("0.85"), Decimal("0.7"), Decimal("0.5"))  # shares of what stands in for the whole of it
 _LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
 _POWDER = Decimal("0.046")  # g of baking powder to a gram of flour: a teaspoon to 100 g, common practice, no source
-_MOST_OIL = Decimal("4.5")  # g a serving, a teaspoon: common practice, no source
+_MOST_OIL = Decimal("6.8")  # g a serving, a teaspoon and a half: common practice, no source
 
 
 def smaller(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:

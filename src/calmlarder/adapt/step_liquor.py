@@ -18,6 +18,18 @@ _DRAINS = re.compile(
     r"(?:\s*\d+[.)])?\s*(?:then |once soft,? |when soft,? )?(?:drain|lift|strain|squeeze|scoop|remove|take)\b",
     re.IGNORECASE,
 )
+# `Lift them out, squeeze, and chop; keep the liquid and add it to the stock`: what follows the soaking.
+_LIFTED = re.compile(
+    r"\s*(?:then )?(?:lift|squeeze|scoop|drain|strain|fish|take|chop|slice)\b"
+    r"(?![^.;]*\b(?:add|fry|stir|cook|put|tip|pan)\b)",
+    re.IGNORECASE,
+)
+_KEPT = re.compile(
+    r"\s*(?:and )?(?:keep|reserve|save|strain|pour)\b[^.;]*\b(?:liquid|liquor|soaking water|juices?)\b", re.IGNORECASE
+)
+_ADDED = re.compile(
+    r"\b(?:add|stir|pour|tip) (?:it|this|that|them) (?:in)?to (?P<to>the [\w -]+?)(?= and\b|[,.;]|$)", re.IGNORECASE
+)
 _LIQUOR = re.compile(r"\b(?:liquor|liquid|water|juices?|soaked)\b", re.IGNORECASE)
 _GRIT = re.compile(
     r",? (?:and |but )?(?:leaving|discarding|avoiding|leave|discard)\b[^,.;]*\b(?:grit|sediment)\b[^,.;]*", re.I
@@ -50,7 +62,7 @@ def without_soaked_mushrooms(
         if change.place is not None and _is_fresh_now(parts[change.place], change, tables):
             water = _SO_MUCH_WATER.search(" ".join((change.ingredient, *steps)))
             names = [bare(line) for line in change.lines]
-            marked = _without(list(marked), names, water[1] if water else "a little")
+            marked = _without(list(marked), names, water[1] if water else "a little", _minutes(parts, change, tables))
     return list(marked)
 
 
@@ -61,13 +73,23 @@ def _is_fresh_now(part: Part, change: Change, tables: Tables) -> bool:
     return dried and bool(to) and all(one.kind == "mushroom" and "dried" not in one.name for one in to)
 
 
-def _without(steps: list[str], names: Sequence[str], water: str) -> list[str]:
+def _minutes(parts: Sequence[Part], change: Change, tables: Tables) -> int:
+    """How long what is fresh now browns, by the table of steps; 0 where it says nothing."""
+    food = tables.food_by_id[parts[change.place or 0].read.food or ""]
+    rows = [tables.step_of(food, tables.food_by_id[one.food], "fried") for one in change.to]
+    return max((row.minutes or 0 for row in rows if row is not None), default=0)
+
+
+def _without(steps: list[str], names: Sequence[str], water: str, minutes: int) -> list[str]:
     known = "|".join(map(re.escape, sorted(names, key=len, reverse=True)))
     named = re.compile(
         rf"(?:\d+ g of the )?(?:{known})|dried (?:wild |\w+ )?mushrooms|(?:dried )?porcini", re.IGNORECASE
     )
     found: list[str] = []
     torn = soaking = False
+    fried = re.compile(rf"\b(?:fry|frying|brown|saut\w+)\b[^.;]*(?<!of )\bthe (?:{known})", re.IGNORECASE)
+    brown = f" and brown them in a little oil in a hot pan for about {minutes} minutes"
+    how = brown if minutes and not any(fried.search(step) for step in steps) else ""
     for step in steps:
         kept: list[str] = []
         start = 0
@@ -76,11 +98,16 @@ def _without(steps: list[str], names: Sequence[str], water: str) -> list[str]:
             name = named.search(sentence)
             soaks = bool(name and _SOAKS.search(sentence))
             drains = bool(_DRAINS.match(sentence) and _LIQUOR.search(sentence) and (name or soaking))
-            soaking = soaks
+            drains |= bool(soaking and _LIFTED.match(sentence))
+            if soaking and _KEPT.match(sentence):
+                into = _ADDED.search(sentence)
+                kept += [f" Add {water} water to {into['to']}."] if into else []
+                continue
+            soaking = soaks or drains
             if soaks or drains:
-                kept += (
-                    [] if torn else [f" Tear {_the(name[0] if name and name[0].endswith(tuple(names)) else names[0])}."]
-                )
+                if not torn:
+                    known_so = name[0] if name and name[0].endswith(tuple(names)) else names[0]
+                    kept.append(f" Tear {_the(known_so)}{how}.")
                 torn = True
             else:
                 kept.append(sentence)

@@ -6,7 +6,8 @@ from decimal import ROUND_HALF_UP, Decimal
 
 from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.in_words import short_name
-from calmlarder.adapt.model import Adapted, Change
+from calmlarder.adapt.model import Adapted, Amount, Change
+from calmlarder.adapt.written import written
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -198,7 +199,22 @@ def _rounded(grams: Decimal) -> int:
     return int((grams / _STEP).quantize(Decimal(1), ROUND_HALF_UP) * _STEP)
 
 
-def of_the_oil(change: Change, there: Decimal | int, tables: Tables) -> str:
-    """That an infused oil goes in the place of as much of the dish's own, g `there`, where some is left; else ""."""
-    infused = sum(one.grams for one in change.to if tables.food_by_id[one.food].kind == "oil")
-    return "use so much less of the oil that this step takes besides" if 0 < infused < there else ""
+def of_the_oil(change: Change, own: Sequence[Amount], tables: Tables) -> str:
+    """That an infused oil goes in the place of as much of the dish's own oils, and how much of them stays; else ""."""
+    infused = sum((one.grams for one in change.to if tables.food_by_id[one.food].kind == "oil"), Decimal(0))
+    there = sum((one.grams for one in own), Decimal(0))
+    if not 0 < infused < there:
+        return ""
+    oil = tables.food_by_id[own[0].food]
+    less = amount_of(written(oil, infused, tables).line)
+    left = oil_left(change, own, tables)
+    return f"it is oil too: take {less} less of " + (f"the {oil.name}, which leaves {left}" if left else "the others")
+
+
+def oil_left(change: Change, own: Sequence[Amount], tables: Tables) -> str:
+    """How much of a dish's one own oil is left where an infused one goes in too; else ""."""
+    infused = sum((one.grams for one in change.to if tables.food_by_id[one.food].kind == "oil"), Decimal(0))
+    if len(own) != 1 or not 0 < infused < own[0].grams:
+        return ""
+    oil = tables.food_by_id[own[0].food]
+    return amount_of(written(oil, own[0].grams - infused, tables).line)

@@ -60,6 +60,12 @@ _KNEADS = re.compile(
     r"(?:,? (?:until|till) [^.;,]*)?(?=(?P<next>,? (?:and|then) |, (?:then )?)|[.;]|$)",
     re.IGNORECASE,
 )
+_CUT = r"(?:slice|chop|dice|cut|halve|quarter|wash|grate)"
+_PEELS = (
+    rf"\b(?:{_CUT}(?:,|,? and) )*(?:peel|core|stone|deseed)(?:(?:,|,? and) (?:peel|core|stone|deseed|{_CUT}))*"
+    r" the {name}(?: (?:into|in) [^,.;]+?(?= and |[,.;]|$))?"
+    rf"(?:,? (?:and |then )+{_CUT} (?:it|them)(?: (?:into|in) [^,.;]+?(?= and |[,.;]|$))?)?"
+)
 _ONE_EGG = re.compile(r"\s*(?:1|one|an)\b", re.IGNORECASE)
 _THE_EGG = re.compile(
     r"\b(?P<one>(?:an|1|one) )?(?P<egg>egg)\b(?![- ](?:wash|yolk|white|mix|noodle|is|has)\w*)", re.IGNORECASE
@@ -94,7 +100,20 @@ def in_their_own_time(step: str, told: Told) -> str:
             if timed[place - 1] != chunks[place - 1]:
                 timed[place] = _ONCE_GOLDEN.sub(r"\g<when> soft", timed[place])
         step = "".join(timed)
-    return _with_more_eggs(_as_dough(step, told), told)
+    return _with_more_eggs(_as_dough(_prepared(step, told), told), told)
+
+
+def _prepared(step: str, told: Told) -> str:
+    """`Peel, core and slice the rhubarb`: what has neither skin nor core is prepared as its row says."""
+    for food, change in told.changed.items():
+        for one in change.to if change.change == "swap" else ():
+            to = told.tables.food_by_id[one.food]
+            row = told.tables.step_of(told.tables.food_by_id[food], to, "prepared")
+            if row is not None:
+                name = rf"(?:\w+ ){{0,2}}{re.escape(to.name)}(?: and sugar)?"
+                done = re.compile(_PEELS.format(name=name), re.IGNORECASE)
+                step = done.sub(lambda found, sign=row.sign: _with_capital(sign, found[0]), step)  # type: ignore[misc]
+    return step
 
 
 def _with_more_eggs(step: str, told: Told) -> str:

@@ -79,6 +79,7 @@ _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
     "pod", "fruit", "citrus", "tofu", "herb",
 })  # fmt: skip
+_OF_VEGETABLES = re.compile(r"\bvegetable (?:stock|broth)\b", re.IGNORECASE)
 _TO_SERVE = re.compile(r"\bto serve$")
 _FOR_WHAT = re.compile(
     r",? \b((?:to|for) (?:serve|serving|garnish|garnishing|finish|finishing|top|topping|drizzling|drizzle|dipping"
@@ -180,6 +181,8 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
     Cut as the line says, unless it stays `whole`, to be filled.
     """
     called = _called(read, stand_in, tables) or stand_in.name
+    if stand_in.kind == "stock" and called.startswith("stock ") and _OF_VEGETABLES.search(read.text):
+        called = f"vegetable {called}"
     if stand_in.kind not in _IS_CUT:
         return called
     if whole:

@@ -10,14 +10,14 @@ from calmlarder.tables.cells import Row, cell_or_none
 class StandInStep(Row):
     """What a step that does `work` to `from_food` takes with `to`: its minutes, and the sign by which it is done.
 
-    Both are foods or `kind:` and a kind. Of dough that is `kneaded` the sign says what is done instead.
+    Both are foods or `kind:` and a kind. Of what is `kneaded` or `prepared` the sign says what is done instead.
     """
 
     model_config = ConfigDict(populate_by_name=True)
 
     from_food: Annotated[str, Field(alias="from", min_length=3)]
     to: Annotated[str, Field(min_length=3)]
-    work: Literal["fried", "kneaded", "risen", "knocked back"]
+    work: Literal["fried", "kneaded", "risen", "knocked back", "prepared"]
     minutes: Annotated[Annotated[int, Field(gt=0, le=240)] | None, BeforeValidator(cell_or_none)]
     sign: str
     source: Annotated[str, Field(min_length=1)]
