@@ -601,7 +601,7 @@ def test_milk_for_buttermilk_stands_first_and_a_spoon_of_sauce_stays(adapt: Adap
 
 
 def test_garlic_pounded_with_others_goes_in_as_oil_where_the_fat_goes_in(adapt: Adapt) -> None:
-    """A teaspoon and a half of infused oil a serving at most, in the place of as much of the dish's own oil."""
+    """A tablespoon of infused oil for two, in the place of as much of the dish's own oil."""
     found = adapt(
         "Chicken in a wok", "400 g chicken thighs, sliced", "6 cloves garlic", "2 shallots, chopped",
         "3 red chillies", "2 tbsp rapeseed oil", serves=2,
@@ -642,3 +642,37 @@ def test_rhubarb_has_no_core_and_is_the_fruit(adapt: Adapt) -> None:
     method = found.partition("Method")[2]
     assert "Trim the rhubarb and cut it in 3 cm lengths, then toss" in method
     assert "Scatter over the fruit and bake" in method
+
+
+def test_greens_stay_out_of_a_red_base_and_peppers_keep_their_time(adapt: Adapt) -> None:
+    found = adapt(
+        "Rice in red sauce", "300 g long-grain rice", "3 red peppers, seeded", "4 plum tomatoes",
+        "2 onions, 1 quartered and 1 sliced", "80 ml sunflower oil", serves=6,
+        steps="1. Blend the peppers, tomatoes, quartered onion and 1 tbsp water until smooth.\n"
+        "2. Heat the oil. Fry the sliced onion for 8 minutes until golden, then add the blended pepper mix and rice.",
+    )["recipe"]  # fmt: skip
+    blended = found.partition("1. ")[2].partition("2. ")[0]
+    assert "greens" not in blended
+    assert "green pepper" not in found
+    assert "Fry the leek greens for 5 minutes" in found  # ingredient_tables/steps.csv
+    eggs = adapt(
+        "Peppers and eggs", "1 large onion, sliced", "1 red pepper, sliced", "1 green pepper, sliced", "6 eggs",
+        "2 x 400 g tins chopped tomatoes", "2 tbsp olive oil", serves=3,
+        steps="1. Heat the oil. Add the onion and peppers and cook for 15 minutes until soft and starting to brown.\n"
+        "2. Add the tomatoes and simmer for 10 minutes until thick. Break in the eggs and cover for 6 minutes.",
+    )["recipe"]  # fmt: skip
+    assert "Add the peppers and cook for 15 minutes" in eggs
+    assert ", with the leek greens for the last 5 minutes." in eggs
+    tomatoes = next(line for line in eggs.splitlines() if "tomatoes" in line)
+    assert not tomatoes.startswith("400 g")
+    assert "make up the liquid" not in eggs  # what is to be thick is not thinned
+
+
+def test_a_line_parted_by_its_cuts_is_shared_out_to_the_steps(adapt: Adapt) -> None:
+    found = adapt(
+        "Lamb and rice", "600 g lamb shoulder, diced", "3 onions, 1 halved and 2 sliced", "300 g rice", "2 tbsp oil",
+        steps="1. Simmer the lamb with the halved onion for 1 hour.\n2. Fry the sliced onion in the oil. Add the rice.",
+    )["recipe"]  # fmt: skip
+    whole = next(line for line in found.splitlines() if line.endswith("sliced fine") or "leek greens" in line)
+    grams = int(whole.split(" g ")[0])
+    assert f"{round(grams / 3 / 5) * 5} g of the leek greens" in found

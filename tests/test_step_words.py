@@ -219,7 +219,7 @@ def test_a_stand_in_keeps_the_measure_of_its_line(adapted: Recipe) -> None:
         """
     )
     assert "2 tbsp curry paste without onion or garlic" in recipe
-    assert "1.2 litres stock without onion or garlic" in recipe
+    assert "1.2 litres vegetable stock without onion or garlic" in recipe
     assert "stir in the curry paste, then" in recipe
 
 

@@ -17,6 +17,7 @@ from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.names import spans_in, with_last_words
+from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_heat import (
     boils_long,
@@ -130,7 +131,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             named.setdefault(food, []).append(number)
             texts.setdefault(food, []).append(step)
     marked = without_soaked_mushrooms(steps, marked, parts, adapted, tables)
-    marked = oil_with_the_fat(marked, _left_of_the_oil(adapted, told))
+    marked = greens_out_of_a_red_base(oil_with_the_fat(marked, _left_of_the_oil(adapted, told)))
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     notes = _notes(steps, parts, adapted, told, (named, texts))
@@ -222,7 +223,7 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
                 now = now.removeprefix("vegetable ")  # the step's own word holds
         found |= dict.fromkeys(foods)
         if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
-            if foods and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
+            if foods and now and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
                 text += f"{step[done:start]}{short_name(now)}"
                 done = end
             elif foods and A_PASTE.match(step, end) and " and " not in now and not is_oil(foods[0], told):

@@ -29,6 +29,7 @@ _PORTIONS = 4  # usual portions of a stand-in a serving; beyond it nobody would 
 _SEASONS = frozenset({"sauce", "fat", "acid", "aromatic"})
 _EASTERN: tuple[Family, ...] = ("east-asian", "southeast-asian")
 _OF_ITS_OWN = 3  # of 3, how far a food's taste is of a kitchen
+_GREEN_PEPPER = "pepper-green"
 _DAIRY = frozenset({"butter", "cream", "cheese"})
 STRANDS = frozenset({"pasta", "noodle"})
 
@@ -85,6 +86,11 @@ def suits_use(other: Food, food: Food, cooked: bool, told: Told) -> bool:
 def is_strange(other: Food, food: Food) -> bool:
     """Whether a dish of vegetables would be fed by potatoes, or one of pulses by tofu and the like."""
     return (food.kind in _VEGETABLES and other.kind == "potato") or (food.kind == "pulse" and other.kind in _MEATLESS)
+
+
+def is_dulled(other: Food, food: Food, dish: Dish) -> bool:
+    """Whether a green pepper would be blended with tomatoes in the place of a red one: the base would turn brown."""
+    return other.id == _GREEN_PEPPER != food.id and food.id in dish.told.blended and "tomato" in dish.kinds
 
 
 def is_eastern(foods: Iterable[Food]) -> bool:

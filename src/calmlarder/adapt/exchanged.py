@@ -11,6 +11,7 @@ from calmlarder.adapt.dish import (
     at_home,
     brings_new_allergen,
     is_another_kind,
+    is_dulled,
     is_of_another_kitchen,
     is_strange,
     is_there_already,
@@ -40,7 +41,8 @@ _SMALLER_STAND_IN = (Decimal("0.6"), Decimal("0.4"))  # what takes the rest of a
 _SMALLER = (Decimal("0.85"), Decimal("0.7"), Decimal("0.5"))  # shares of what stands in for the whole of it
 _LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
 _POWDER = Decimal("0.046")  # g of baking powder to a gram of flour: a teaspoon to 100 g, common practice, no source
-_MOST_OIL = Decimal("6.8")  # g a serving, a teaspoon and a half: common practice, no source
+_MOST_OIL = Decimal("4.5")  # g a serving, a teaspoon: common practice, no source
+_A_SPOON_OF_OIL = Decimal("13.7")  # g, a tablespoon, which a dish for few takes too: common practice, no source
 
 
 def smaller(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
@@ -64,6 +66,7 @@ def swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice
     other = prices.ANOTHER_KIND * all(is_another_kind(part.food, line.food) for part in candidate.parts)
     other *= 1 if dish.told.named_for_a_food else prices.NAMED_FOR_NONE
     other += prices.ANOTHER_KITCHEN * any(is_of_another_kitchen(part.food, line.food, dish) for part in candidate.parts)
+    other += prices.DULLED * any(is_dulled(part.food, line.food, dish) for part in candidate.parts)
     much = sum(too_much(part, dish) for part in candidate.parts)
     new = prices.NEW_ALLERGEN * brings_new_allergen(candidate, line.food)
     new += prices.THERE_ALREADY * is_there_already(candidate, dish)
@@ -111,7 +114,7 @@ def _enough_of(part: Serving, line: Counted, dish: Dish) -> Decimal:
     """Grams of a stand-in: of an oil for its taste no more than a spoon or so a serving, for a whole bulb too."""
     if part.food.kind != "oil" or line.food.kind in {"oil", "butter"}:
         return part.grams
-    return min(part.grams, _MOST_OIL * dish.serves)
+    return min(part.grams, max(_A_SPOON_OF_OIL, _MOST_OIL * dish.serves))
 
 
 def mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Iterator[Choice]:
@@ -133,6 +136,7 @@ def mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Itera
         lost = round(weight * float(1 - share) * unlike)
         texts = (own.line, other.line)
         other_kind = float(1 - share) * prices.ANOTHER_KIND * is_another_kind(stand_in.food, line.food)
+        other_kind += prices.DULLED * is_dulled(stand_in.food, line.food, dish)
         dear = prices.TOUCHED + prices.ANOTHER_PART + other_kind
         price = lost + round(prices.POINT * dear) + tie(line, *texts)
         brings = (

@@ -100,7 +100,7 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
     """The step's words with the new name in them, `how` it is treated in brackets; None where they would mislead."""
     lead = around.lead
     if _SO_MUCH.match(now):
-        lead = _SHARE.sub("", lead) if _SHARE.search(lead) else _THE.sub("", lead)
+        lead = _SHARE.sub("", lead) if _SHARE.search(lead) else _THE.sub("", _CUT_WORDS.sub("", lead))
     elif now[:1].isdigit():
         return None
     pieces = _PIECES.match(around.behind) or (_OF_GARLIC.match(around.behind) if is_oil else None)

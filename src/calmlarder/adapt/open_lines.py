@@ -64,6 +64,7 @@ _PUDDING_FRUIT = frozenset({"rhubarb", "banana-firm", "strawberry"})  # stewed w
 _THICKENS = frozenset({"potato", "squash"})
 _DRINKS = frozenset({"grain", "rice"})
 _BINDS = frozenset({"flour", "starch", "egg"})
+_BODY = frozenset({"tomato-canned", "passata"})
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
 _MOST_MIXED = 5
 
@@ -105,6 +106,7 @@ def _open(line: Counted, dish: Dish) -> Open:
         if not line.breaks and not unknown and not whole:
             titled_floor = prices.TITLED_FLOOR if titled and line.food.portion_g >= _SEASONS_G else 0
             floor = max(prices.FLOOR[line.food.roles[0]], titled_floor)
+            floor = max(floor, prices.BODY_FLOOR) if line.food.id in _BODY else floor
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
             choices += _in_pieces(line, lessened(line, weight, floor, dish))
         if (not titled or line.read.optional or line.breaks) and not unknown:

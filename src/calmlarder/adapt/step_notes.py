@@ -34,6 +34,7 @@ _WET = frozenset({"milk", "plant-drink", "stock", "juice", "cream", "tomato"})
 _POURED = frozenset({"milk", "plant-drink", "stock", "juice"})
 _BOILED_WITH = frozenset({"pulse", "grain"})  # in the dish's own liquid; pasta has a pot of its own
 _THIN = frozenset({"coconut-milk", "tomato-canned", "passata"})
+_IS_REDUCED = re.compile(r"\b(?:thick(?:en\w*|er)?|reduc\w*|trail|jammy|pulpy)\b", re.IGNORECASE)
 _LEAST_WET = 50  # g; less is not missed
 _LEAST_TAKEN_UP = 150  # g of water; less boils away or not
 _BOILED_PULSE = Decimal("2.73")  # g of one gram dry: lentils, usda_sr28 16069/16070
@@ -143,7 +144,8 @@ def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Ta
         if food is None or before is None:
             continue
         less = before.grams - sum((one.grams for one in change.to if one.food == food.id), Decimal(0))
-        if change.change in {"less", "out"} and (food.id in _THIN or food.kind in _POURED):
+        thick = food.kind == "tomato" and _IS_REDUCED.search(steps) is not None  # water would only boil away again
+        if change.change in {"less", "out"} and (food.id in _THIN or food.kind in _POURED) and not thick:
             missing += less
             thin.append(food.name)
         if change.change == "swap" and change.to and food.state == "dry" and food.kind in _BOILED_WITH:

@@ -31,6 +31,15 @@ _THE_REST = re.compile(
 _HAD = re.compile(r"\D{0,8}(\d{1,2})(?= [a-z])")
 _WEIGHED = re.compile(r"\D{0,8}\d{1,2} (?:kg|g|ml|l|oz|lbs?|cups?|tbsp|tsp|tablespoons?|teaspoons?)\b", re.IGNORECASE)
 
+# `2 onions, 1 quartered and 1 sliced`, of which a step takes the `quartered onion`.
+_SO_MANY_CUT = re.compile(
+    r"\b(\d{1,2}|one|two|three|four|five|six) (?:(?:finely|roughly|thinly|coarsely) )?"
+    r"(quartered|halved|sliced|chopped|diced|grated|minced|crushed|whole)\b",
+    re.IGNORECASE,
+)
+_AS_CUT = re.compile(
+    r"\b(quartered|halved|sliced|chopped|diced|grated|minced|crushed|whole) (?:[\w-]+ )?[\w-]+$", re.IGNORECASE
+)
 _NOTICED = Decimal("0.25")  # of what a line had; less beside it needs no telling apart: ours
 
 
@@ -56,6 +65,10 @@ def _share(before: str, ingredient: str) -> Fraction | None:
     part = _SUCH_A_PART.search(before)
     if part is not None:
         return _PARTS[part[1].lower()]
+    cut = _AS_CUT.search(before)
+    each = {how.lower(): int(_COUNTS.get(many.lower(), many)) for many, how in _SO_MANY_CUT.findall(ingredient)}
+    if cut is not None and len(each) > 1 and cut[1].lower() in each:
+        return Fraction(each[cut[1].lower()], sum(each.values()))
     tins = _HAD_TINS.match(ingredient)
     many, had = _SO_MANY.search(before), tins or _HAD.match(ingredient)
     if many is None or had is None or (_WEIGHED.match(ingredient) and not tins):

@@ -52,6 +52,8 @@ _ONCE_GOLDEN = re.compile(
     r"(?:golden|brown(?:ed)?|translucent|carameli[sz]ed)(?: brown)?",
     re.IGNORECASE,
 )
+_TENDER = 5  # minutes of what is green tops and not a vegetable of its own: ours
+_FAR_LONGER = 7  # minutes more than they bear: ours
 _GOES_ALONG = frozenset({
     "oil", "butter", "spice", "herb", "salt", "acid", "allium", "paste", "sauce", "soy-sauce", "stock", "sweetener",
 })  # fmt: skip
@@ -166,13 +168,40 @@ def _timed(sentence: str, things: tuple[_Thing, ...], told: Told) -> str:
         elif _names(sign["sign"], found):
             said = f"{said[: sign.start('sign')]}they are soft{said[sign.end() :]}"
     if others:
-        return said
+        told_by_sign = sign is not None and _names(sign["sign"], found)
+        return said if told_by_sign else _greens_later(said, first, found)
     time = _TIME.search(said, first)
     if time is not None and _is_too_long(said, first, slowest):
         unit = "minute" if slowest.row.minutes == 1 else "minutes"
         about = "" if re.search(r"\bfor $", said[: time.start()]) else "about "
         said = f"{said[: time.start()]}{about}{slowest.row.minutes} {unit}{time['more'] or ''}{said[time.end() :]}"
     return _NO_BROWNING.sub("", said) if said != sentence else said
+
+
+def _greens_later(sentence: str, first: int, found: list[tuple[_Thing, re.Match[str]]]) -> str:
+    """Green tops out of what is fried far longer than they bear, and with it for its last minutes."""
+    time = _TIME.search(sentence, first)
+    thing = found[0][0]
+    minutes = thing.row.minutes or 0
+    if len(found) > 1 or time is None or minutes > _TENDER or int(time["low"]) < minutes + _FAR_LONGER:
+        return sentence
+    name = rf"(?:the )?{thing.name.pattern}(?: \[[^\]]*\])?"
+    for pattern, instead in (
+        (rf"\bthe {name.removeprefix('(?:the )?')}(?:, (?:and )?| and )(?:the )?(?=[\w ]+)", "the "),
+        (rf", {name}(?=, | and )", ""),
+        (rf",? and {name}(?= (?:and|in|to|with|until|for|over|on)\b|[,.;])", ""),
+    ):
+        rest, done = re.subn(pattern, instead, sentence, count=1, flags=re.IGNORECASE)
+        if done:
+            break
+    else:
+        return sentence
+    if instead == "" and pattern.startswith(",? and"):
+        head, comma, tail = rest[: found[0][1].start()].rpartition(", ")
+        rest = f"{head} and {tail}{rest[found[0][1].start() :]}" if comma else rest
+    end = len(rest.rstrip(".!; "))
+    unit = "minute" if minutes == 1 else "minutes"
+    return f"{rest[:end]}, with the {found[0][1][0]} for the last {minutes} {unit}{rest[end:]}"
 
 
 def _is_too_long(sentence: str, first: int, slowest: _Thing) -> bool:
@@ -190,9 +219,18 @@ def _names(sign: str, found: list[tuple[_Thing, re.Match[str]]]) -> bool:
 
 def _others(text: str, told: Told) -> bool:
     """Whether a text names what stays as it was and takes a time of its own."""
-    named = {food for _, _, meant in spans_in(text, told.names) for food in meant if food not in told.changed}
+    meant_there = {food for _, _, meant in spans_in(text, told.names) for food in meant}
+    named = {food for food in meant_there if food not in told.changed or _is_much_the_same(food, told)}
     stand_ins = {one.food for change in told.changed.values() for one in change.to}
     return any(told.tables.food_by_id[food].kind not in _GOES_ALONG for food in named - stand_ins)
+
+
+def _is_much_the_same(food: str, told: Told) -> bool:
+    """Whether less of it, or another of its kind, is cooked as it was: a green pepper for a yellow one."""
+    change = told.changed[food]
+    kind = told.tables.food_by_id[food].kind
+    alike = change.change == "swap" and all(told.tables.food_by_id[one.food].kind == kind for one in change.to)
+    return change.change in {"less", "weigh", "more"} or (alike and kind == "pepper")
 
 
 def _as_dough(step: str, told: Told) -> str:

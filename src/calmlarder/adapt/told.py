@@ -70,6 +70,7 @@ _SEVERAL_SPICES = re.compile(r"\b(?:powders|spices|seasonings|ingredients|rub)\b
 _IN_FAT = re.compile(
     r"\b(?:fry|fried|frying|saut\w+|sizzl\w*|melt\w*|bloom\w*|hot (?:oil|fat|butter))\b", re.IGNORECASE
 )
+_BLENDS = re.compile(r"\b(?:blend\w*|blitz\w*|pur[eé]e\w*|whi[sz]z\w*|liquidi[sz]e\w*|processor)\b")
 _TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|dipping|topping)\b")
 
 
@@ -88,6 +89,7 @@ class Told(NamedTuple):
     roasted: frozenset[str] = frozenset()  # lies in the oven for long
     named_for_a_food: bool = True  # a ratatouille is not
     brothy: bool = False  # a stew or a soup, in which grains would drink the broth
+    blended: frozenset[str] = frozenset()  # its colour is the colour of the whole
     by_the_piece: bool = False  # its tin or its cases say how many there are
 
     def use_of(self, read: IngredientRead) -> Use:
@@ -118,20 +120,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     }
     called = f"{recipe.title} . {whole}"
     sentences = _SENTENCES.split(whole)
-    coats = {
-        food
-        for sentence in sentences
-        if _COATS.search(sentence)
-        for _, foods in foods_in(sentence, with_last_words(own, tables))
-        for food in foods
-    }
-    roasted = {
-        food
-        for sentence in sentences
-        if _ROASTS.search(sentence)
-        for _, foods in foods_in(sentence, with_last_words(own, tables))
-        for food in foods
-    }
+    last_words = with_last_words(own, tables)
     uses = _uses(recipe.title, sentences, with_last_words(own, tables))
     titled = _titled(recipe.title, own, tables)
     return Told(
@@ -146,9 +135,16 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         kept_dry=bool(_KEPT_DRY.search(called)) and not _WET.search(whole),
         slaw=bool(_SLAW.search(called)) and not _SWEET.search(called),
         in_a_rub=_in_a_rub(whole, names, {food for food in own if tables.food_by_id[food].kind == "spice"}),
-        coats=frozenset(coats),
-        roasted=frozenset(roasted),
+        coats=_named_where(_COATS, sentences, last_words),
+        roasted=_named_where(_ROASTS, sentences, last_words),
+        blended=_named_where(_BLENDS, sentences, last_words),
     )
+
+
+def _named_where(done: re.Pattern[str], sentences: Sequence[str], names: Names) -> frozenset[str]:
+    """The foods of the sentences in which something is done."""
+    there = (sentence for sentence in sentences if done.search(sentence))
+    return frozenset(food for sentence in there for _, foods in foods_in(sentence, names) for food in foods)
 
 
 def _stuffed_in(title: str, steps: str) -> list[str]:

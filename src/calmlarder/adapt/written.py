@@ -79,6 +79,7 @@ _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
     "pod", "fruit", "citrus", "tofu", "herb",
 })  # fmt: skip
+_SEEDED = re.compile(r"\b(?:de)?seeded\b", re.IGNORECASE)
 _OF_VEGETABLES = re.compile(r"\bvegetable (?:stock|broth)\b", re.IGNORECASE)
 _TO_SERVE = re.compile(r"\bto serve$")
 _FOR_WHAT = re.compile(
@@ -189,6 +190,8 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
         return called
     cut = _CUT.search(_HOW_LARGE.sub(r"\1 ", read.text))
     done = _fit_cut(cut[1].lower(), stand_in) if cut else ""
+    if not done and stand_in.kind == "pepper" and _SEEDED.search(read.text):
+        done = "seeded"
     if not done and _PREPARED.search(read.text) and stand_in.kind != "fruit":
         done = _usual_cut(stand_in)
     return f"{called}, {done}" if done else called
