@@ -10,6 +10,7 @@ from textual.binding import Binding
 from textual.events import Key
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
+from textual.widgets._footer import FooterKey
 
 from calmlarder.history.felt import Scores
 from calmlarder.household.challenge_status import status
@@ -35,6 +36,7 @@ from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.tick_rows import TickRows
+from calmlarder.tui.widgets.top_line import TopLine
 from how_much import some
 from programs import SIZES, TODAY, settled, type_line
 
@@ -42,6 +44,11 @@ from programs import SIZES, TODAY, settled, type_line
 @pytest.fixture
 def home(tmp_path: Path) -> Path:
     return tmp_path / "home"
+
+
+def keys_told(app: LarderApp) -> list[str]:
+    """What the line of keys names."""
+    return [str(key.description) for key in app.screen.query(FooterKey)]
 
 
 async def go_on(app: LarderApp, pilot: Pilot[None]) -> None:
@@ -212,6 +219,46 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
             False,
             "you noted a sign that a doctor should know of; please see one before you begin again",
         )
+
+
+def test_a_challenge_of_another_person_is_chosen_by_a_key(
+    play: Callable[..., None], home: Path, tables: Tables
+) -> None:
+    with Household(home, tables, TODAY) as kitchen:
+        add(kitchen, "kit", {"age": 30})
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f4")
+        await pilot.pause()
+        assert "Whose" in keys_told(app)
+        await pilot.press("p", *"kit", "enter")
+        await pilot.pause()
+        assert "of kit" in str(app.screen.query_one(TopLine).content)
+        assert str(app.screen.query_one("#challenge", Static).render()).startswith("kit: ")
+        await pilot.press("n", "enter")
+        await pilot.pause()
+        await go_on(app, pilot)
+        await pilot.press("enter")
+        await pilot.pause()
+        await pilot.press("escape", "s")
+        await pilot.pause()
+        assert isinstance(app.screen, ScoreForm)
+        app.screen.keep()
+        await pilot.pause()
+
+    play(act)
+    with Household(home, tables, TODAY) as kitchen:
+        assert [one.is_open for one in courses(kitchen, "kit")] == [True]
+        assert not courses(kitchen, ME)
+
+
+def test_alone_nobody_is_chosen(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("shift+f4")
+        await pilot.pause()
+        assert "Whose" not in keys_told(app)
+
+    play(act)
 
 
 def test_the_page_of_challenges_asks_when_elimination_began(play: Callable[..., None]) -> None:

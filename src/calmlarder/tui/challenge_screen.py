@@ -14,6 +14,7 @@ from calmlarder.household import challenge_status, challenges, going_on
 from calmlarder.household.challenge_start import Start, begin, compare_first
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
+from calmlarder.household.settings import people_of
 from calmlarder.intake.eaten import ME
 from calmlarder.matching.day_names import parse_day
 from calmlarder.reintroduction.course import standing
@@ -97,6 +98,7 @@ class ChallengeScreen(TurnsWithDay[None]):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("s", "score", "Score today"),
         Binding("n", "start", "Start one"),
+        Binding("p", "whose", "Whose", tooltip="Whose challenge: choose a person of the home"),
         Binding("b", "since", "When it began", tooltip="When elimination began"),
         Binding("c", "compare", "A day to compare"),
         Binding("k", "skip", "Not today"),
@@ -108,6 +110,7 @@ class ChallengeScreen(TurnsWithDay[None]):
     def __init__(self, kitchen: Household) -> None:
         super().__init__()
         self._kitchen = kitchen
+        self._who = ME
 
     def compose(self) -> ComposeResult:
         """The page."""
@@ -118,7 +121,6 @@ class ChallengeScreen(TurnsWithDay[None]):
 
     def on_mount(self) -> None:
         """Today."""
-        self.sub_title = "challenge"
         self._show()
         self.query_one(VerticalScroll).focus()
 
@@ -132,9 +134,10 @@ class ChallengeScreen(TurnsWithDay[None]):
 
     def _show(self) -> None:
         kitchen = self._kitchen
-        status = challenge_status.status(kitchen, ME)
-        by_day = going_on.scores(kitchen, ME)
-        found = [(one, standing(one, by_day, kitchen.today)) for one in going_on.courses(kitchen, ME)]
+        self.sub_title = "challenge" if self._who == ME else f"challenge, of {self._who}"
+        status = challenge_status.status(kitchen, self._who)
+        by_day = going_on.scores(kitchen, self._who)
+        found = [(one, standing(one, by_day, kitchen.today)) for one in going_on.courses(kitchen, self._who)]
         history = [line for pair in found for line in course_history.course_lines(*pair)]
         parts = [
             course_text.status_text(status, on_screen=True),
@@ -144,24 +147,40 @@ class ChallengeScreen(TurnsWithDay[None]):
         self.refresh_bindings()
 
     def _goes_on(self) -> bool:
-        return going_on.is_challenged(self._kitchen, ME)
+        return going_on.is_challenged(self._kitchen, self._who)
 
     def _may_compare(self) -> bool:
-        going = [one for one in going_on.courses(self._kitchen, ME) if one.is_open]
+        going = [one for one in going_on.courses(self._kitchen, self._who) if one.is_open]
         return bool(going) and not going[-1].eaten and not going[-1].wants_control
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """Start where none goes on; score, skip and stop where one does; a page where there is a day to tell of."""
+        if action == "whose":
+            return len(self._eaters()) > 1
         if action == "start":
             return not self._goes_on()
         if action == "compare":
             return self._may_compare()
         if action == "since":
-            who = person_of(self._kitchen, ME)
+            who = person_of(self._kitchen, self._who)
             return who.phase == "elimination" and who.since is None
         if action == "write":
-            return bool(going_on.courses(self._kitchen, ME))
+            return bool(going_on.courses(self._kitchen, self._who))
         return self._goes_on() if action in {"score", "skip", "stop"} else True
+
+    def _eaters(self) -> list[str]:
+        return [one.name for one in people_of(self._kitchen.settled())]
+
+    def action_whose(self) -> None:
+        """Another person of the home: their challenge, and all keys are for it."""
+
+        @told
+        def picked(_: ChallengeScreen, name: str | None) -> None:
+            if name is not None:
+                self._who = name
+                self._show()
+
+        self.app.push_screen(Choice("Whose challenge?", self._eaters()), lambda name: picked(self, name))
 
     def action_score(self) -> None:
         """How today was; on a day with a dose it counts as eaten unless they say otherwise."""
@@ -170,18 +189,19 @@ class ChallengeScreen(TurnsWithDay[None]):
         def scored(_: ChallengeScreen, said: Score | None) -> None:
             if said is None:
                 return
-            felt = Felt(at=self._kitchen.now(), who=ME, score=said.scores.worst, note=said.note, scores=said.scores)
+            at, worst = self._kitchen.now(), said.scores.worst
+            felt = Felt(at=at, who=self._who, score=worst, note=said.note, scores=said.scores)
             challenges.score(self._kitchen, felt, said.left_out, said.has_eaten)
             self._show()
             answer = felt_answer(felt)
             if answer:
                 self.app.push_screen(Page(answer))
 
-        self.app.push_screen(ScoreForm(), lambda said: scored(self, said))
+        self.app.push_screen(ScoreForm(self._who), lambda said: scored(self, said))
 
     def action_start(self) -> None:
         """Which group, then the questions."""
-        left = challenge_status.status(self._kitchen, ME).left or CHALLENGES
+        left = challenge_status.status(self._kitchen, self._who).left or CHALLENGES
         names = {name_of(one): one for one in left}
 
         def picked(name: str | None) -> None:
@@ -201,7 +221,7 @@ class ChallengeScreen(TurnsWithDay[None]):
             if way is None:
                 return
             how = Start(self._kitchen.now(), wants_control=way == _CONTROL)
-            words = begun_text(begin(self._kitchen, ME, names[name], yes, how), on_screen=True)
+            words = begun_text(begin(self._kitchen, self._who, names[name], yes, how), on_screen=True)
             self._show()
             if words:
                 self.app.push_screen(Page(words))
@@ -222,7 +242,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         @told
         def said(_: ChallengeScreen, text: str | None) -> None:
             if text is not None:
-                change(self._kitchen, ME, {"since": parse_day(text, today)})
+                change(self._kitchen, self._who, {"since": parse_day(text, today)})
                 self._show()
 
         question = "When did elimination begin? A day, such as 1 March, or 3 weeks ago"
@@ -230,7 +250,7 @@ class ChallengeScreen(TurnsWithDay[None]):
 
     def action_compare(self) -> None:
         """First a day with the dish and without the dose."""
-        compare_first(self._kitchen, ME, self._kitchen.now())
+        compare_first(self._kitchen, self._who, self._kitchen.now())
         self._show()
 
     def action_skip(self) -> None:
@@ -239,7 +259,8 @@ class ChallengeScreen(TurnsWithDay[None]):
         @told
         def said(_: ChallengeScreen, why: str | None) -> None:
             if why is not None:
-                done = challenges.skip(self._kitchen, ME, self._kitchen.now(), " ".join(why.split())[:_LONGEST_WHY])
+                why = " ".join(why.split())[:_LONGEST_WHY]
+                done = challenges.skip(self._kitchen, self._who, self._kitchen.now(), why)
                 self._show()
                 if done.flags:
                     self.app.push_screen(Page(see_a_doctor(done.flags)))
@@ -254,7 +275,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         def named(_: ChallengeScreen, name: str | None) -> None:
             if name is not None:
                 file = Path(name).expanduser()
-                write_page(self._kitchen, ME, file)
+                write_page(self._kitchen, self._who, file)
                 self.notify(f"written to {file}; nothing is sent anywhere", markup=False)
 
         self.app.push_screen(
@@ -267,7 +288,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         @told
         def sure(_: ChallengeScreen, answer: str | None) -> None:
             if answer == _STOP:
-                challenges.stop(self._kitchen, ME, "")
+                challenges.stop(self._kitchen, self._who, "")
                 self._show()
 
         self.app.push_screen(Choice("Stop the challenge?", [_GO_ON, _STOP]), lambda answer: sure(self, answer))

@@ -7,6 +7,7 @@ from textual.app import ComposeResult
 from textual.widgets import Button, Input, Static
 
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Scores
+from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.events import LeftOut
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
@@ -15,7 +16,7 @@ from calmlarder.tui.widgets.modal import Form
 from calmlarder.tui.widgets.pick import Pick
 
 _NAMES = ("pain", "bloating", "wind", "urgency")
-_ASKED = f"How was today? {CALM} is none, {WORST} the worst you know; of each the worst of the day."
+_SCALE = f"{CALM} is none, {WORST} the worst you know; of each the worst of the day."
 _NOT_EATEN = "dose not eaten"
 
 
@@ -31,10 +32,15 @@ class Score(NamedTuple):
 class ScoreForm(Form[Score]):
     """Gives what was said, or None."""
 
+    def __init__(self, who: str = ME) -> None:
+        super().__init__()
+        self._who = who
+
     def compose(self) -> ComposeResult:
         """Four numbers, a note, ticks."""
         with FormScroll(id="page"):
-            yield Static(_ASKED, markup=False)
+            whose = "" if self._who == ME else f" for {self._who}"
+            yield Static(f"How was today{whose}? {_SCALE}", markup=False)
             for name in _NAMES:
                 yield Field(name.capitalize(), number_input(CALM, name), f"{CALM} to {WORST}")
             yield Field("A note", Input(compact=True, id="note"), "a few words, if you like")
