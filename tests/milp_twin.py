@@ -157,6 +157,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
             p.at_most({**dict.fromkeys(uses, 1.0), again: -1, z: -1}, 0)
     family = _families(p, problem, z, used)
     _rice_under_curry(p, problem, family, used)
+    _butter_abroad(p, problem, family, used)
     _slots(p, problem, z, used, units, giving if giving is not None and giving.buys == 1 else None)
     _held(p, problem, used, units)
     _limits(p, problem, z, (units, weighed, weighed_units))
@@ -233,6 +234,18 @@ def _rice_under_curry(p: _Programme, problem: PatternProblem, family: dict[str, 
             if o.offered.food.kind == "potato" and o.points < weights.rescue_points(3, True):
                 foreign = p.variable(1, -weights.FOREIGN_BASE * _POINT)
                 p.at_most({u: 1, **{family[name]: 1.0 for name in chosen}, foreign: -1}, 1)
+
+
+def _butter_abroad(p: _Programme, problem: PatternProblem, family: dict[str, int], used: list[int]) -> None:
+    """Butter or lard beside oil costs in the kitchens that its row does not name."""
+    pairs = list(zip(problem.options, used, strict=True))
+    fats = {name for name, slot in problem.pattern.slots.items() if slot.role == "fat"}
+    oily = {o.slot for o, _ in pairs if o.slot in fats and o.offered.food.kind == "oil"}
+    for o, u in pairs:
+        food = o.offered.food
+        away = {family[name]: 1.0 for name in family if name not in food.flavours}
+        if o.slot in oily and food.kind == "butter" and away:
+            p.at_most({u: 1, **away, p.variable(1, -weights.BUTTER_ABROAD * _POINT): -1}, 1)
 
 
 def _held(p: _Programme, problem: PatternProblem, used: list[int], units: list[int]) -> None:

@@ -24,6 +24,13 @@ from calmlarder.tables.book import Tables
                          "smoked paprika", "olive oil", "nutritional yeast"], "nutritional-yeast"),
         ("stir-fry", ["firm tofu 400g", "white rice 1kg", "pak choi x3", "carrots x3", "soy sauce", "mirin",
                       "fresh ginger", "rapeseed oil"], "mirin"),
+        # Butter is all there is to fry in; oil, where it stands beside it, goes with soy sauce.
+        ("supper-plate", ["salmon fillet 300g", "white rice 500g", "green beans 400g", "soy sauce", "butter 250g"],
+         "butter"),
+        ("supper-plate", ["salmon fillet 300g", "white rice 500g", "green beans 400g", "soy sauce", "butter 250g",
+                          "rapeseed oil"], "oil-rapeseed"),
+        ("tomato-stew", ["firm tofu 400g", "potatoes 1kg", "courgettes x2", "chopped tomatoes tin", "fresh rosemary",
+                         "smoked paprika", "butter 250g"], "butter"),
     ],
 )  # fmt: skip
 def test_what_fits_better_goes_in(

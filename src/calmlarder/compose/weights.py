@@ -36,6 +36,7 @@ DRY = 28  # roast or fried meat, fish or tofu with nothing that moistens it: jus
 UNSALTED_NUTS = 24  # a dressing of nut butter with nothing salty in it
 BARE = 24  # raw vegetables without a dressing
 PLAIN_OIL = 12  # plain oil where garlic or onion oil is there: above what the chosen kitchen prefers by
+BUTTER_ABROAD = 3  # butter where the kitchen fries in oil and oil is there: below a small thing that is missing
 IN_WATER = 24  # a stew in plain water where tomatoes or stock are there: above a tin to open and two weighings
 FOREIGN_BASE = 45  # potatoes under a curry where there is rice: about a main thing that is missing and its amount
 BREAD_FOR_A_BASE = 45  # bread or crumpets under a cooked main where potatoes, rice or noodles are there: the same

@@ -44,6 +44,7 @@ _WORDS: Mapping[str, str] = MappingProxyType(
         "NotAgainSoon": "had not long ago, or declined",
         "Tolerated": "nothing of what is tolerated again",
         "InfusedOil": "plain oil where there is oil with a flavour",
+        "OilBeforeButter": "butter where its kitchen fries in oil",
         "NotInWater": "plain water where there are tomatoes or stock",
         "FittingBase": "potatoes where rice or noodles fit",
         "NotTooMuch": "more energy or protein than fills a plate",

@@ -5,7 +5,15 @@ from collections.abc import Iterator
 from calmlarder.compose.problem import CURED, PatternProblem
 from calmlarder.compose.taste import SEASONED_SITTINGS
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import BREAD_FOR_A_BASE, FOREIGN_BASE, IN_WATER, PLAIN_OIL, POINT, rescue_points
+from calmlarder.compose.weights import (
+    BREAD_FOR_A_BASE,
+    BUTTER_ABROAD,
+    FOREIGN_BASE,
+    IN_WATER,
+    PLAIN_OIL,
+    POINT,
+    rescue_points,
+)
 from calmlarder.patterns.pattern import HEATED, Pattern, slot_names
 from calmlarder.tables.vocabulary import Family
 
@@ -36,6 +44,29 @@ class InfusedOil:
 
     def bound(self, problem: PatternProblem) -> int:
         """No plain oil costs nothing."""
+        return 0
+
+
+class OilBeforeButter:
+    """Butter or lard in a dish whose kitchen does not cook with it costs where oil stands beside it."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost for each of them."""
+        terms: list[Term] = []
+        for name, slot in draft.problem.pattern.slots.items():
+            there = draft.problem.in_slot(name)
+            if slot.role != "fat" or not any(option.offered.food.kind == "oil" for _, option in there):
+                continue
+            for number, option in there:
+                away = [family for family in draft.family if family not in option.offered.food.flavours]
+                if option.offered.food.kind == "butter" and away:
+                    foreign = draft.model.new_bool_var("")
+                    draft.model.add(foreign >= draft.used[number] + sum(draft.family[one] for one in away) - 1)
+                    terms.append((-BUTTER_ABROAD * POINT, foreign))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """Oil costs nothing."""
         return 0
 
 
