@@ -72,6 +72,8 @@ _WEDGE_OF_IT = Span(0.1, 0.2, 0.3)  # of a head or a whole one; common practice,
 _PINT_OF_SOLIDS = Span(200, 300, 360)  # g of what is sold in punnets; common practice, no source
 _SOLID = frozenset({"mushroom", "fruit", "tomato", "pepper", "pod", "potato", "root", "leaf", "brassica"})
 _SOLD_IN_NETS = frozenset({"allium", "citrus", "fruit", "root", "pepper", "potato"})
+_SECOND_PACK = Span(0.5, 0.65, 0.8)  # plenty of what fills a pack is not three of them; common practice
+_A_LARGE_PACK = 300  # grams: ours
 _IN_A_NET = Span(5, 8, 14)  # pieces; common practice, no source
 _LARGE = 450  # grams: of what is heavier `a piece` is a part; ours
 _TINY = 15  # grams: of what is smaller nobody has just one
@@ -135,6 +137,8 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
         several = Span(count / 2, count, count * 1.6)
     elif _is_plenty(amount) and row.measure in _ONE_OF_THEM and one.typical < _LARGE:
         several = _MORE_THAN_ONE  # `onion plenty` is no two and a half
+    elif _is_plenty(amount) and row.measure in CONTAINERS and one.typical >= _A_LARGE_PACK:
+        several = _SECOND_PACK
     return amount.number.times(spread(amount)).times(one).times(several)
 
 

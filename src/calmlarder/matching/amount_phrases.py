@@ -41,6 +41,17 @@ PLAINLY = (
     (LatePattern(r"(?<!\w)x ?(\d\.\d)(?![\w.])"), r"\1"),
     # `yoghurt 500g half`: half of the pot is left.
     (LatePattern(r"(?<=\d)( ?(?:k?g|ml|l|ltr|litres?)) (half|1/2)(?=\s*(?:$|[,;)]))"), r"\1 \2 left"),
+    # In what a part or a number of a thing is kept is no measure of it: `half, in a zip bag`.
+    (
+        LatePattern(
+            r"(?<!\w)(half|quarter|third|\d/\d|\d{1,2})\b([^\d]*?),? ?\b(?:kept |wrapped |stored |sitting )?in "
+            r"(?:a |an |its |my |the |some )?(?:(?:zip|ziplock|ziploc|freezer|sandwich|plastic|paper|little|small"
+            r"|big|old|clear|glass|lidded|sealed|zip lock) )*"
+            r"(?:bags?|baggie|tub|box|container|bowl|foil|cling ?film|plastic|tupperware|paper|wrap)\b(?! of)",
+            needs=(" in ",),
+        ),
+        r"\1\2 ",
+    ),
     # How it is packed tells no number.
     (LatePattern(r"\bvac(?:uum)?[ -]?(?:pac?ks?|packed|sealed)\b"), " "),
     # `2 bags x100g`: so many of so much.

@@ -22,13 +22,21 @@ _PACK_SIZES = {
     **dict.fromkeys(("small", "little", "tiny", "wee", "mini"), Span(0.4, 0.55, 0.8)),
     **dict.fromkeys(("large", "big", "huge", "massive", "giant"), Span(1.2, 1.8, 3)),
 }
+# A small head, beside the usual one.
+_GROWN_SIZES = {
+    **dict.fromkeys(("small", "little", "tiny", "wee", "mini"), Span(0.4, 0.6, 0.85)),
+    **dict.fromkeys(("large", "big", "huge", "massive", "giant"), Span(1.1, 1.4, 2)),
+}
 _SIZED = LatePattern(
     rf"(?<!\w)({'|'.join(_SIZES)}) (?=({'|'.join(CONTAINERS)}|glass|mug|cup|bowl|plate|handful|slice|wedge|piece"
-    r"|portion|container|pack|bunch|end|heel)\w*\b)"
+    r"|portion|container|pack|bunch|end|heel|head|bulb|crown|fillet)\w*\b)"
 )
-_SERVED = frozenset(
-    {"glass", "mug", "cup", "bowl", "plate", "handful", "slice", "wedge", "piece", "portion", "bunch", "end", "heel"}
-)
+_NO_PLURALS = frozenset({"glass", "enormous", "ginormous", "humongous"})
+_SERVED = frozenset({
+    "glass", "mug", "cup", "bowl", "plate", "handful", "slice", "wedge", "piece", "portion", "bunch", "end", "heel",
+    "fillet",
+})  # fmt: skip
+_GROWN = frozenset({"head", "bulb", "crown"})
 # `eggs 6/12`: so many of a box.
 _OF_A_BOX = LatePattern(r"(?<![\w./])(\d{1,2})/(?:6|10|12|15|18|20|24|30)(?![\w/])")
 # `bag of carrots, big`: the size of the pack, behind it.
@@ -90,7 +98,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
     if sized:
         text = _cut(text, sized)
         # Where grams are told, they say it all.
-        sizes = _SIZES if sized[2] in _SERVED else _PACK_SIZES
+        sizes = _SIZES if sized[2] in _SERVED else _GROWN_SIZES if sized[2] in _GROWN else _PACK_SIZES
         fraction = fraction.times(sizes[sized[1]]) if grams is None else fraction
     measure, several = None, False
     if len(_KITCHEN.findall(text)) > 1 and (together := _COUNT_OF.search(text)):
@@ -103,7 +111,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
         several = (
             not number_given
             and found is None
-            and found_measure[1] != "glass"
+            and found_measure[1] not in _NO_PLURALS
             and found_measure[1].endswith("s")
             and grams is None
         )

@@ -29,7 +29,9 @@ _FILLING = rf"(?:{_OF_PLANTS}|pork|beef|chicken|lamb|turkey|meat)"
 
 def _filled(thing: str, filling: str) -> LatePattern:
     return LatePattern(
-        rf"\b({thing})\b((?: from [a-z]+)?(?:,? \d[^()]*?)?) ?(?:\(| with | )(?:with )?"
+        rf"\b({thing})\b((?: (?:frozen|fried|steamed|boiled|cooked|leftover|homemade|opened|half)| from [a-z]+)*"
+        r"(?:,? \d[^()]*?)?)"
+        r" ?(?:\(| with | )(?:with )?"
         rf"({filling}(?:(?:,| and| &| \+| n|\+|&)* ?{filling})*)\b\)?"
     )
 

@@ -16,6 +16,12 @@ from calmlarder.matching.words import singular
 _FLAVOURS = frozenset({"tomato", "spice", "herb", "citrus", "allium", "oil", "acid", "sauce", "condiment", "soy-sauce"})
 
 
+def before_bracket(text: str, bracket: str) -> str:
+    """What stands before the one bracket of a line, or nothing where more stands behind it."""
+    inside, said = bracket.strip(ENDS), text.rstrip(ENDS)
+    return said.removesuffix(inside).rstrip(ENDS) if inside and said.endswith(inside) else ""
+
+
 def in_english(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part | None:
     """The food whose whole name in a bracket tells what one word of another tongue before it means."""
     hints, lexicon = how

@@ -22,7 +22,7 @@ MEASURES = (
     "knob", "bunch", "head", "bulb", "bowl", "plate", "portion", "slice", "wedge", "squeeze", "clove", "stalk",
     "stick", "spear", "leaf", "floret", "sprig", "cube", "piece", "fillet", "rasher", "nest", "bundle", "sheet",
     "cob", "roll", "heel", "thumb", "small", "medium", "large", "bar", "scoop", "pat", "pint", "sack", "log", "crown",
-    "hand", "baguette", "matchbox", "tray", "sachet", "string", "shank", "hock", "joint",
+    "hand", "baguette", "gem", "matchbox", "tray", "sachet", "string", "shank", "hock", "joint",
 )  # fmt: skip
 _ALIASES = {
     "tablespoon": "tbsp", "tablespoons": "tbsp", "tbs": "tbsp", "tbsps": "tbsp", "teaspoon": "tsp",
@@ -30,7 +30,9 @@ _ALIASES = {
     "boxes": "box", "pinches": "pinch", "dashes": "dash", "splashes": "splash", "glasses": "glass",
     "pack": "packet", "packs": "packet", "pkt": "packet", "pieces": "piece", "chunks": "piece", "sticks": "stick",
     "square": "piece", "squares": "piece",
-    "pots": "pot", "end": "heel", "handfull": "handful", "big": "large", 
+    "pots": "pot", "end": "heel", "handfull": "handful",
+    **dict.fromkeys(("big", "massive", "huge", "enormous", "ginormous", "humongous", "whopping"), "large"),
+    **dict.fromkeys(("wee", "tiny", "titchy", "teeny"), "small"),
     "spoon": "tbsp", "spoonful": "tbsp", "spoonfuls": "tbsp", "tablespoonful": "tbsp", "teaspoonful": "tsp",
     "tb": "tbsp", "tbl": "tbsp", "tbls": "tbsp", "msk": "tbsp", "tsk": "tsp", "ss": "tbsp", "dollop": "tbsp",
     "envelope": "sachet", "package": "packet", "strip": "rasher",

@@ -15,10 +15,11 @@ from calmlarder.matching.headings import (
     pepper_of_spices,
     without_heading,
 )
-from calmlarder.matching.in_brackets import explained, in_english, named_in_bracket, without_bracket
+from calmlarder.matching.in_brackets import before_bracket, explained, in_english, named_in_bracket, without_bracket
 from calmlarder.matching.kinds import KIND, kinds_of_one
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.measures import MEASURE, UNIT
 from calmlarder.matching.name_index import expanded
 from calmlarder.matching.notes import HARMLESS, NOTES, WITH
 from calmlarder.matching.numbers import Span
@@ -32,6 +33,8 @@ from calmlarder.matching.words import SMALL, singular
 
 _SAYS_MORE = LatePattern(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _TWO_NUMBERED = LatePattern(r"(\d{1,2} [a-z][a-z ]*?) (\d{1,2} [a-z][a-z ]*)")
+_NAME_AND_NUMBER = rf"[a-z][a-z ]*? \d{{1,3}}(?: ?(?:{UNIT}|{MEASURE})\b)?"
+_NUMBERED_BEHIND = LatePattern(rf"({_NAME_AND_NUMBER}) ({_NAME_AND_NUMBER})")
 _TINS_HEADING = LatePattern(r"(?:tins|cans|tinned)(?: stuff)? ?[:-]")
 _SORTS_OF = LatePattern(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\s*")
 # `something orange, soup?`: who typed it does not know what it is.
@@ -43,6 +46,7 @@ _HOLDS = LatePattern(r"\bwith (?:onions?|garlic)\b")
 _HOLDS_TWO = LatePattern(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-z]+\b")
 _ALLIUM = LatePattern(r"\b(?:onions?|garlic|shallots?|leeks?)\b")
 _WITH_ALLIUM = LatePattern(r",? ?\bwith (onions?|garlic)\b(?: (?:and|or|&) (onions?|garlic)\b)?(?=\s*(?:$|[,;.]))")
+_ALLIUMS_ONLY = LatePattern(r"(?:onions?|garlic)(?:(?:,| and| &| \+) ?(?:onions?|garlic))?")
 _COOKED_WITH = LatePattern(r"\b(?:boiled|cooked|stewed|simmered|braised|done|made) (?:up )?with\b")
 # `frozen peas n corn, cup or so`: so much of both.
 _TWO_JOINED = LatePattern(r"^[^,;&+]+?(?: and | n | & | ?\+ )[^,;&+]+?,[^,;&+]+$")
@@ -53,8 +57,38 @@ _TIN = LatePattern(r"\b(?:tins?|cans?|canned|tinned)\b")
 def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
     """The foods of a line: one where the whole line names one, else one for each of its pieces.
 
-    `brackets` are what stood in brackets; they are at the end of the text as well, behind commas.
+    `brackets` are what stood in brackets; they are at the end of the text as well, behind commas. Where the line is
+    not clear, a bracket is read as said of the last food before it: `cumin, chilli powder (has garlic)`.
     """
+    found = _parts_of(text, hints, brackets, lexicon)
+    if len(brackets) > 1 or all(part.named.outcome == "matched" for part in found):
+        return found
+    if not brackets:
+        return _held_by_one(text, hints, lexicon) or found
+    before = before_bracket(text, brackets[0])
+    pieces = dishes_left_over([piece for piece in SPLIT.split(before) if piece.strip(ENDS)]) if before else []
+    if not 2 <= len(pieces) <= MOST_PARTS:
+        return found
+    last = _parts_of(f"{pieces[-1]} , {brackets[0]}", hints, brackets, lexicon)
+    apart = [*_parts_of(", ".join(pieces[:-1]), hints, (), lexicon), *last]
+    clear = len(last) == 1 and all(part.named.outcome == "matched" for part in apart)
+    return apart if clear else found
+
+
+def _held_by_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The foods of a list by commas, of which one holds anyway what is said to be in it; or nothing."""
+    pieces = [piece for piece in text.split(",") if piece.strip(ENDS)]
+    holding = [piece for piece in pieces if _WITH_ALLIUM.search(piece)]
+    if len(holding) != 1 or not 2 <= len(pieces) <= MOST_PARTS:
+        return []
+    held = _held_anyway(holding[0], hints, (), lexicon)
+    others = _parts_of(", ".join(piece for piece in pieces if piece is not holding[0]), hints, (), lexicon)
+    clear = held is not None and all(part.named.outcome == "matched" for part in others)
+    return [*others, held] if held is not None and clear else []
+
+
+def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line, whose bracket is said of all of them."""
     text = _numbered_apart(text, lexicon)
     kinds = kinds_of_one(text, hints, lexicon)
     if kinds:
@@ -66,6 +100,10 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
         return [_asked(whole)]
     if held := _held_anyway(text, hints, brackets, lexicon):
         return [held]
+    if len(brackets) == 1 and _ALLIUMS_ONLY.fullmatch(brackets[0].strip(ENDS)):
+        before = before_bracket(text, brackets[0])
+        if before and (held := _held_anyway(f"{before} with {brackets[0].strip(ENDS)}", hints, (), lexicon)):
+            return [held]
     if not brackets and (apart := counted_apart(text, hints, lexicon) or joined_to_strange(text, hints, lexicon)):
         return apart
     if glossed := in_english(whole, text, brackets, (hints, lexicon)):
@@ -144,7 +182,7 @@ def _held_anyway(text: str, hints: frozenset[str], brackets: tuple[str, ...], le
     found = _WITH_ALLIUM.search(text)
     if not found:
         return None
-    parts = parts_of(f"{text[: found.start()]} {text[found.end() :]}", hints, brackets, lexicon)
+    parts = _parts_of(f"{text[: found.start()]} {text[found.end() :]}", hints, brackets, lexicon)
     told = [singular(word) for word in found.groups() if word]
     if len(parts) != 1 or parts[0].named.outcome != "matched" or len(parts[0].named.foods) != 1:
         return None
@@ -152,8 +190,11 @@ def _held_anyway(text: str, hints: frozenset[str], brackets: tuple[str, ...], le
 
 
 def _numbered_apart(text: str, lexicon: Lexicon) -> str:
-    """The text with a comma between two names that each have a number before them: `6 eggs 8 garden eggs`."""
-    found = _TWO_NUMBERED.fullmatch(text)
+    """The text with a comma between two names that each have a number before or behind them.
+
+    As in `6 eggs 8 garden eggs`; `garlic 2 bulbs ginger 1`.
+    """
+    found = _TWO_NUMBERED.fullmatch(text) or _NUMBERED_BEHIND.fullmatch(text)
     if not found or not all(" ".join(bare_words(piece)) in lexicon.spelt for piece in found.groups()):
         return text
     return f"{found[1]}, {found[2]}"
@@ -308,9 +349,11 @@ def _of_the_kind_before(piece: str, found: list[Part], lexicon: Lexicon) -> str:
     if not found or len(words) != 1 or not re.search(r"\d|\b(?:few|some|couple)\b", piece):
         return piece
     written = next((word for word in WORD.findall(piece) if expanded((singular(word),)) == words), "")
-    head = found[-1].said.split()[-1:]
-    both = f"{words[0]} {' '.join(expanded(head))}"
-    return f"{piece} {head[0]}" if head and written == words[0] and both in lexicon.spelt else piece
+    head = [word for word in found[-1].said.split() if not word.startswith("(")][-1:]
+    both = lexicon.spelt.get(f"{words[0]} {' '.join(expanded(head))}")
+    kinds = {lexicon.tables.food_by_id[food].kind for food in found[-1].named.foods}
+    alike = both is not None and lexicon.tables.food_by_id[both].kind in kinds  # ginger behind garlic is no paste
+    return f"{piece} {head[0]}" if head and written == words[0] and alike else piece
 
 
 def _only_amounts(piece: str, lexicon: Lexicon) -> bool:

@@ -69,7 +69,16 @@ _FULL_OF = LatePattern(
     r"[,;-] ?(?:(?:it|this|which) )?(?:is |are )?(?:full of|having|has(?: got)?|contains|loaded with) (onions?|garlic)"
     r"(?: (?:and|&|or|n) [a-z]+)?\b(?: in it| inside)?"
 )
+_INSIDE = LatePattern(
+    r"[,;-] ?(onions?|garlic)(?: (?:and|&|or|n) (?:onions?|garlic))?"
+    r" (?:is |are )?(?:inside|in (?:it|there|them|this))\b"
+)
 _EMPTY = LatePattern(r"\(\s*\)")
+# A stick of bread by its Spanish name; by itself a barra is a fish.
+_BARRA = LatePattern(r"\bbarras?(?: (?:of|de) (?:bread|pan))\b|(?<=bread, )barras?\b|(?<=bread \()barras?\b")
+_BREAD_BARRA = LatePattern(
+    r"\b(?:bread|loaf)\b([^()]*?)[,;(]+ ?(?:(?:a|the) )?(half |quarter |\d+ )?(?:a )?(?:barra|baguette|stick)s?\b\)?"
+)
 
 
 def told_aside(text: str) -> str:
@@ -85,12 +94,15 @@ def told_aside(text: str) -> str:
     text = _TWO_MINCES.sub(r"minced \1 \2, minced \3 ", text) if "mince" in text else text
     text = _CRUMBLE_LEFT.sub("a bit", text) if "crumble" in text else text
     text = _POWDER.sub("powder", text)
+    if "barra" in text or "baguette" in text:
+        text = _BREAD_BARRA.sub(r"\2baguette \1", _BARRA.sub("baguette", text))
     if (found := _SOMEBODY_HAS.match(text)) and found[2] not in {"some", "it", "none"}:
         text = f"{found[2]} ({found[1]}'s)"
     text = _THEIR_MEAL.sub(r" (\1's)", text)
     text = _SOMEBODY_NEEDS.sub(r" (\1's)", text) if "need" in text or "want" in text else text
     text = _COMES_FOR_IT.sub(" ", text) if "com" in text or "pick" in text or "coll" in text else text
-    text = _FULL_OF.sub(r" with \1", text) if "onion" in text or "garlic" in text else text
+    if "onion" in text or "garlic" in text:
+        text = _INSIDE.sub(r" with \1", _FULL_OF.sub(r" with \1", text))
     text = _OIL_ON_TOP.sub(" ", text) if "oil" in text else text
     text = _KIDS_ONLY.sub(" (kids)", text)
     if "vegan" in text and _DAIRY.search(text):
