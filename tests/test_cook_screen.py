@@ -1,12 +1,16 @@
 """The scale and the boxes of the Cook screen, by keys alone (Textual's pilot)."""
 
+import re
 from collections.abc import Callable
 from datetime import timedelta
 from pathlib import Path
 
+import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
 
+from calmlarder.cookbook.scale import grams_shown
+from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.larder_screen import LarderScreen
@@ -68,13 +72,70 @@ def test_the_scale_takes_numbers_at_once_and_names_the_cap(play: Callable[..., L
         said = str(app.screen.query_one("#scale", Static).content)
         assert said.startswith("fructans + GOS: ")
         assert "leave out" in said
+        assert "taken as weighed: 900 g " in said
         await pilot.press("w")
         await pilot.pause()
-        await pilot.press("0", "enter")  # nothing was weighed: what was said before holds
+        await pilot.press("0", "enter")  # nothing is no amount: it is asked again, and what was said before holds
+        await pilot.pause()
+        assert "`0`" in wrong_of(app)
+        await pilot.press("escape")
         await pilot.pause()
         assert str(app.screen.query_one("#scale", Static).content) == said
 
     play(act)
+
+
+def wrong_of(app: LarderApp) -> str:
+    return " ".join(str(one.content) for one in app.screen.query(".wrong").results(Static) if one.display)
+
+
+def test_the_scale_takes_ounces_and_drops_no_letter(play: Callable[..., LarderApp]) -> None:
+    """`4.8oz` was once kept as 48 g. An ounce is 28.35 g (NIST Special Publication 811, appendix B.8)."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        app._kitchen.set("measures", "american")
+        await type_line(pilot, "ate 45 g tinned chickpeas")
+        await _cook_the_demo(app, pilot)
+        await pilot.press("w")
+        await pilot.pause()
+        first = app.screen.query(Input).first()
+        assert re.fullmatch(r"[\d.]+ oz", first.value)
+        for typed, told in (("5.3", "g or oz?"), ("5.3ozz", "`5.3ozz`"), ("4.8 oz 2", "`2`"), ("4-5 oz", "one amount")):
+            first.value = typed
+            await pilot.press("enter")
+            await pilot.pause()
+            assert isinstance(app.screen, Weights)
+            assert told in wrong_of(app)
+        first.value = "4.8oz"
+        await pilot.press("enter")
+        await pilot.pause()
+        cook = app.screen
+        assert isinstance(cook, CookScreen)
+        assert 137 in cook._weighed.values()
+        assert 48 not in cook._weighed.values()
+        assert "taken as weighed: 137 g (4.8 oz) " in str(cook.query_one("#scale", Static).content)
+
+    play(act)
+
+
+@pytest.mark.parametrize(
+    ("typed", "grams"),
+    [("136 g", 136), ("4.8oz", 137), ("4,8 oz", 137), ("40.5", 41), ("1 lb 3 oz", 539), ("1½ oz", 43), ("½ cup", 116)],
+)
+def test_amounts_at_the_scale(tables: Tables, typed: str, grams: int) -> None:
+    """By hand, of 28.35 and 453.6 g, rounded up. Tinned lentils: at most 192 g a cup, and a fifth more as counted."""
+    assert grams_shown(typed, tables.food_by_id["lentils-canned"], tables, bare_is_grams=True) == grams
+
+
+def test_a_cup_of_what_nobody_weighed_is_refused(tables: Tables) -> None:
+    """The general cup is of water: of leaves it would be five times too much."""
+    bare = next(
+        food
+        for food in tables.foods
+        if food.kind == "herb" and not {row.measure for row in tables.own_measures(food)} & {"cup", "tbsp"}
+    )
+    with pytest.raises(ValueError, match="nobody knows"):
+        grams_shown("1 cup", bare, tables, bare_is_grams=True)
 
 
 def test_what_is_boxed_whole_is_not_said_to_be_logged(play: Callable[..., LarderApp]) -> None:

@@ -173,7 +173,7 @@ def test_two_lots_to_weigh_have_a_field_each(
         await pilot.press("w")
         await pilot.pause()
         assert isinstance(app.screen, Weights)
-        fields = [field for field in app.screen.query(Input) if field.value == "60"]
+        fields = [field for field in app.screen.query(Input) if field.value == "60 g"]
         assert len(fields) == 2
         fields[0].value, fields[1].value = "70", "50"
         await pilot.press("enter")

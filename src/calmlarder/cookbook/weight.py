@@ -15,7 +15,7 @@ from calmlarder.tables.vocabulary import CANNED_STATES
 # Millilitres: NIST Handbook 44, Appendix C; the dessertspoon is two teaspoons: common practice, no source.
 _SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93, "dessertspoon": 9.86}
 # Poured as they are, a millilitre of these is a gram; a cup of cream in the tables is whipped.
-_LIQUIDS = frozenset({"milk", "plant-drink", "cream", "juice", "stock"})
+LIQUIDS = frozenset({"milk", "plant-drink", "cream", "juice", "stock"})
 _LEVEL = Span(0.9, 1, 1.1)  # how well people fill a cup: common practice, no source
 _SIZES = frozenset({"small", "medium", "large", "piece"})
 _STICK_OF_BUTTER = Span(113, 113, 113)  # usda_sr28_portions 01001
@@ -71,7 +71,7 @@ def with_weight(read: IngredientRead, weight: Weight | None) -> IngredientRead:
 
 
 def _volume(one: Quantity, food: Food, tables: Tables) -> Span | None:
-    liquid = food.kind in _LIQUIDS
+    liquid = food.kind in LIQUIDS
     if one.unit in VOLUMES:
         low, high = VOLUMES[one.unit]
         if liquid:

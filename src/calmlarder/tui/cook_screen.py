@@ -1,5 +1,6 @@
 """Cook: one step at a time beside the stove, and what runs meanwhile."""
 
+from functools import partial
 from time import time
 from typing import TYPE_CHECKING, ClassVar
 
@@ -22,9 +23,10 @@ from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
-    from calmlarder.compose.dinner import Dinner
+    from calmlarder.compose.dinner import Dinner, PlateUse
     from calmlarder.household.cooking import Boxable
     from calmlarder.kitchen.timeline import Moment
+    from calmlarder.tui.stove import ToWeigh
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
 _EATEN, _NOT_YET = "Yes, it is all eaten", "Not yet, back to the stove"
@@ -175,8 +177,18 @@ class CookScreen(Screen[bool]):
 
         foods = [use.food for use in things]
         names = [use.name if foods.count(use.food) == 1 else f"{use.name} ({use.line})" for use in things]
-        shown = [self._weighed.get(use.lot, use.grams) for use in things]
-        self.app.push_screen(Weights(list(zip((use.lot for use in things), names, shown, strict=True))), said)
+        self.app.push_screen(Weights([self._to_weigh(*one) for one in zip(things, names, strict=True)]), said)
+
+    def _to_weigh(self, use: "PlateUse", name: str) -> "ToWeigh":
+        from calmlarder.cookbook.scale import grams_shown
+        from calmlarder.tui.stove import ToWeigh
+
+        tables, manner = self._kitchen.tables, self._kitchen.manner
+        grams = self._weighed.get(use.lot, use.grams)
+        read = partial(
+            grams_shown, food=tables.food_by_id[use.food], tables=tables, bare_is_grams=manner.measures == "metric"
+        )
+        return ToWeigh(use.lot, manner.name(name), grams, manner.beside(grams) or f"{grams} g", read)
 
     def _say_passed(self) -> None:
         from calmlarder.compose.weighed import passed_caps
@@ -189,12 +201,19 @@ class CookScreen(Screen[bool]):
         )
         lines = [
             f"{CAP_WORDS.get(one.cap.key, one.cap.key)}: {_over(one.grams_over)} too much for each; "
-            f"leave out {one.leave_out_grams} g {self._kitchen.name_of(one.leave_out_food)}"
+            f"leave out {kitchen.manner.amount(one.leave_out_grams)} {self._kitchen.name_of(one.leave_out_food)}"
             for one in passed
         ]
         scale = self.query_one("#scale", Static)
         scale.display = True
-        scale.update("\n".join(lines) if lines else "every limit holds with these amounts")
+        manner = kitchen.manner
+        taken = ", ".join(
+            f"{manner.amount(self._weighed[use.lot])} {manner.name(use.name)}"
+            for use in self._dinner.uses
+            if use.lot in self._weighed
+        )
+        lines = lines or ["every limit holds with these amounts"]
+        scale.update("\n".join([*lines, f"taken as weighed: {taken}"]))
         self.call_after_refresh(self._keep_in_sight)
 
     def action_cooked(self) -> None:

@@ -1,7 +1,8 @@
 """Beside the stove: the timeline against the clock, timers that count down, what the scale showed."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from time import monotonic, time
+from typing import NamedTuple
 
 from textual import on
 from textual.app import ComposeResult
@@ -89,12 +90,28 @@ class Timers(Static):
         self.update("\n".join(f"{left_words(end - now):>6}  {name}" for name, end in self._ends.items()))
 
 
+class ToWeigh(NamedTuple):
+    """A lot, what to call it, the amount that was meant in grams and as it is read here; `read` gives grams of words.
+
+    `read` raises ValueError, in words for a cook, for what it does not understand.
+    """
+
+    lot: str
+    name: str
+    grams: int
+    words: str
+    read: Callable[[str], int]
+
+
 class Weights(Modal[dict[str, int]]):
-    """Gives grams by lot id, or None; `things` are lot ids, what to call each, and the grams that were meant."""
+    """Gives grams by lot id, or None. What is not understood is said below its field, and nothing is saved."""
 
-    ABOUT = "What the scale showed, in g, a line a food; Enter saves it. What stays empty counts as it was planned."
+    ABOUT = (
+        "What the scale showed, a line a food, with its unit: 136 g, 4.8 oz, ½ cup. Enter saves it. What stays empty "
+        "counts as it was planned."
+    )
 
-    def __init__(self, things: Sequence[tuple[str, str, int]]) -> None:
+    def __init__(self, things: Sequence[ToWeigh]) -> None:
         super().__init__()
         self._things = things
 
@@ -103,19 +120,46 @@ class Weights(Modal[dict[str, int]]):
         with VerticalScroll(id="choice") as fields:
             fields.can_focus = False  # the first number is typed at once
             yield Label("What did the scale show? Enter saves it.")
-            for lot, name, grams in self._things:
-                yield Label(f"{name}, g", markup=False)
-                yield Input(str(grams), type="integer", id=_field(lot))
+            for thing in self._things:
+                yield Label(thing.name, markup=False)
+                yield Input(thing.words, id=_field(thing.lot))
+                yield Label("", id=_wrong(thing.lot), markup=False, classes="wrong")
             yield Button("Save weights", compact=True)
         yield KeysLine()
+
+    def on_mount(self) -> None:
+        """Nothing is wrong yet."""
+        self.query(".wrong").set(display=False)
 
     @on(Input.Submitted)
     @on(Button.Pressed)
     def take(self) -> None:
-        """Give the numbers."""
-        shown = {lot: self.query_one(f"#{_field(lot)}", Input).value for lot, _, _ in self._things}
-        self.dismiss({lot: int(value) for lot, value in shown.items() if value.isdigit() and int(value) > 0})
+        """Give the amounts, once every one is understood."""
+        shown: dict[str, int] = {}
+        wrong: list[str] = []
+        for thing in self._things:
+            typed = self.query_one(f"#{_field(thing.lot)}", Input).value.strip()
+            problem = ""
+            if typed == thing.words:
+                shown[thing.lot] = thing.grams  # as it was meant, not as ounces round it
+            elif typed:
+                try:
+                    shown[thing.lot] = thing.read(typed)
+                except ValueError as error:
+                    problem = str(error)
+                    wrong.append(thing.lot)
+            below = self.query_one(f"#{_wrong(thing.lot)}", Label)
+            below.update(problem)
+            below.display = bool(problem)
+        if wrong:
+            self.query_one(f"#{_field(wrong[0])}", Input).focus()
+        else:
+            self.dismiss(shown)
 
 
 def _field(lot: str) -> str:
     return f"of-{lot.replace('.', '-')}"
+
+
+def _wrong(lot: str) -> str:
+    return f"wrong-{lot.replace('.', '-')}"
