@@ -100,7 +100,7 @@ def test_the_scale_takes_ounces_and_drops_no_letter(play: Callable[..., LarderAp
         await pilot.pause()
         first = app.screen.query(Input).first()
         assert re.fullmatch(r"[\d.]+ oz", first.value)
-        for typed, told in (("5.3", "g or oz?"), ("5.3ozz", "`5.3ozz`"), ("4.8 oz 2", "`2`"), ("4-5 oz", "one amount")):
+        for typed, told in (("5.3", "g or oz?"), ("5.3ozz", "`ozz`"), ("4.8 oz 2", "`2`"), ("4-5 oz", "one amount")):
             first.value = typed
             await pilot.press("enter")
             await pilot.pause()
