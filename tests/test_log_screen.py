@@ -115,3 +115,23 @@ def test_what_passes_a_limit_is_logged_with_a_word(play: Callable[..., None]) ->
         assert "Over" not in shown(app, "#meaning")
 
     play(act)
+
+
+def test_using_something_up_says_what_it_passes_as_ate_does(play: Callable[..., None]) -> None:
+    """Lactose: 1 g a food, the cut-off of Varney et al. 2017. F5 once logged a glass of milk without a word."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "ate 200 ml cow milk")
+        _, _, asked = shown(app, "#meaning").partition("Over the limit: ")
+        assert asked.startswith("lactose, likely ")
+        await pilot.press("ctrl+z")
+        await type_line(pilot, "cow milk 200 ml")
+        await pilot.press("shift+tab", "f5")
+        await pilot.pause()
+        await pilot.press("down", "up", "enter")
+        await pilot.pause()
+        words = shown(app, "#meaning")
+        assert words.startswith("used up: cow milk 200 ml; 200 g logged for me")
+        assert words.endswith(f"Over the limit: {asked}")
+
+    play(act)

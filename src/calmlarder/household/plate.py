@@ -25,7 +25,7 @@ from calmlarder.intake.profile import Profile
 from calmlarder.intake.stacking import Stacking, still_counted
 from calmlarder.intake.table import Eater, table_profile
 from calmlarder.intake.zone import offsets_at
-from calmlarder.larder.box import box_named
+from calmlarder.larder.box import box_named, is_box
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.meaning import Reading
 from calmlarder.matching.line import amount_in
@@ -81,7 +81,7 @@ def plate_of(household: Household, asked: PlateAsked, portions: Sequence[Portion
     for one in portions:
         grams = Fraction(str(round(one.grams, 1)))
         own = asked.sure.for_range(Decimal(str(round(one.grams, 1))), Decimal(str(one.high)))
-        profile = load_profile_of(one.food, household.plain_tables)
+        profile = load_profile_of(one.food, household.tables)
         item = Item(one.food.id, profile, grams, one.weighed, own)
         foods.append(OnPlate(one.food.name, one.food.name, item))
     return _judged(household, asked, _Read(tuple(foods), tuple(portions), ()))
@@ -92,10 +92,16 @@ def over_after(household: Household, lots: Sequence[Lot], at: datetime, who: str
 
     Asked before it is logged. Empty where nothing is passed, and where the answer does not pass its own check.
     """
-    sure = household.settled().tolerance
-    asked = PlateAsked([], "dinner", 1, sure, False, before=counts_before(household, at, who), wants_change=False)
     tables = household.plain_tables
     known = [portion_of(lot, household.today, tables) for lot in lots if not tables.unknown_of(lot.food)]
+    return over_of(household, known, at, who)
+
+
+def over_of(household: Household, portions: Sequence[Portion], at: datetime, who: str) -> str:
+    """The same of portions that are known."""
+    known = [one for one in portions if is_box(one.food.id) or not household.tables.unknown_of(one.food.id)]
+    sure = household.settled().tolerance
+    asked = PlateAsked([], "dinner", 1, sure, False, before=counts_before(household, at, who), wants_change=False)
     found = plate_of(household, asked, known) if known else None
     return "" if found is None or found.faults else plate_over(found.answer)
 

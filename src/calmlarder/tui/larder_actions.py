@@ -79,10 +79,14 @@ class LarderKeys(LarderList):
 
     @told
     def _eat_up(self, one: "KeptLot", eaters: "Eaters", grams: float | None) -> None:
+        from calmlarder.household.ended_over import over_when_ended
+
+        found = over_when_ended(self._kitchen, one, eaters, grams)
+        over = f". {found}" if found else ""
         logged = end(self._kitchen, [one], Ending("eaten", grams=grams, eaters=eaters))
         told = ", ".join(f"{kept.eaten.grams:g} g logged for {kept.eaten.who}" for kept in logged)
         told = told or "nothing new in the log"
-        self.notify(f"used up: {self._much(one, grams)}; {told} (Ctrl+Z undoes it)", markup=False)
+        self.notify(f"used up: {self._much(one, grams)}; {told} (Ctrl+Z undoes it){over}", markup=False)
         self.refill()
 
     def action_freeze(self) -> None:

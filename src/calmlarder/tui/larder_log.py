@@ -15,8 +15,8 @@ from calmlarder.household.diary import box_entry, entries_of, feel, log
 from calmlarder.household.found_limits import reconsider
 from calmlarder.household.going_on import scores
 from calmlarder.household.household import Household
-from calmlarder.household.plate import Plate, PlateAsked, counts_before, over_after, plate, plate_eaten
-from calmlarder.intake.eaten import ME, Eaten
+from calmlarder.household.plate import Plate, PlateAsked, counts_before, over_after, over_of, plate, plate_eaten
+from calmlarder.intake.eaten import ME, Eaten, Portion
 from calmlarder.larder.meaning import Reading
 from calmlarder.reintroduction.red_flags import red_flags
 from calmlarder.render.plate_text import plate_glance, plate_text
@@ -145,7 +145,9 @@ def meant(line: LogLine, kitchen: Household) -> Meant:
         return Meant(gut_meaning(line.rest), partial(_feel, kitchen, felt), answer=felt_answer(felt))
     box = box_entry(kitchen, line.rest, kitchen.now(), ME)
     if box is not None:
-        return Meant(f"{eaten_words(box)}; a box leaves the larder", partial(log, kitchen, [box]))
+        portion = Portion(kitchen.tables.food_by_id[box.food], box.grams, box.grams, False)
+        over = partial(over_of, kitchen, [portion], box.at, ME)
+        return Meant(f"{eaten_words(box)}; a box leaves the larder", partial(log, kitchen, [box]), over=over)
     reading = kitchen.read(line.rest)
     if reading is None:
         return Meant("", None)
