@@ -141,6 +141,11 @@ def test_measures_a_cook_has(tables: Tables) -> None:
 
     assert said("paprika-smoked", 2) == "about 1 tsp"
     assert said("tomato-canned", 400) == "about 1 tin"
+    # 100 g a piece of cooked chicken, 160 g a breast (measures.csv): only the breast has a shape to count.
+    assert [said("chicken-cooked", grams) for grams in (50, 100, 125, 200)] == [
+        "about half of a piece", "about 1 piece", "about 1 piece", "about 2 pieces",
+    ]  # fmt: skip
+    assert said("chicken-breast", 160) == "about 1"
     # 15 g a floret (ingredient_tables/measures.csv): nobody looks for half of one.
     assert [said("broccoli", grams) for grams in (15, 112, 157, 165)] == [
         f"about {count} floret{'s' * (count > 1)}" for count in (1, 7, 10, 11)

@@ -6,7 +6,7 @@ from typing import Literal
 
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import CANNED_STATES
+from calmlarder.tables.vocabulary import CANNED_STATES, COOKED_STATES
 
 Rounding = Literal["nearest", "down"]
 
@@ -28,6 +28,7 @@ _NO_COUNT = frozenset({"piece", "medium"})
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _NEVER_HALVED = frozenset({"floret"})  # nobody looks for half of one
 _NOT_HALVED = frozenset({"poultry"})  # half of a drumstick
+_NO_SHAPE = frozenset({"poultry", "meat", "fish"})  # once cooked: `about 1` says nothing of what is in the box
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
 # Of what is heavier a part is told by the cup or the handful: one swede is twice another. Ours.
 _LARGE_PIECE_G = 350
@@ -60,12 +61,20 @@ def in_household_measure(
         least = 1.0 if rounding == "down" else 0.95
         if least <= count <= _MOST_SPOONS.get(name, _MOST_COUNT):
             whole = food.kind in _NOT_HALVED and name == "piece"
-            return f"about {round(count) if whole and rounding == 'nearest' else _whole(count, name, rounding)}"
+            said = str(round(count)) if whole and rounding == "nearest" else _whole(count, name, rounding)
+            return f"about {said}{_piece_of(food, said) if name == 'piece' else ''}"
     for name, count in sorted(counts, key=lambda one: one[0] in _NO_COUNT and grams / one[1] >= _LARGE_PIECE_G):
         part = _part(count, rounding)
         if part:
-            return f"about {part} of {'one' if name == 'piece' else f'a {name}'}"
+            return f"about {part} of {'one' if name == 'piece' and not _piece_of(food, '1') else f'a {name}'}"
     return None
+
+
+def _piece_of(food: Food, count: str) -> str:
+    """The word behind a number of what has no shape: `1 piece` of cooked chicken, but `2` chicken breasts."""
+    if food.state not in COOKED_STATES or food.kind not in _NO_SHAPE:
+        return ""
+    return " piece" if count in {"1", "½"} else " pieces"
 
 
 def in_packs(grams: float, pack_g: float) -> str | None:
