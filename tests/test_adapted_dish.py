@@ -536,7 +536,7 @@ def test_no_paste_of_another_thing_is_the_paste_of_the_list(adapt: Adapt) -> Non
         "Tomato curry", "1 tbsp ginger-garlic paste", "40 g walnuts, ground", "800 g canned tomatoes", "2 tbsp oil",
         steps="1. Fry the paste in the oil. Add the tomatoes.\n2. Stir in the walnut paste and simmer.",
     )["recipe"]  # fmt: skip
-    assert "Fry the fresh ginger and garlic-infused oil in" in found
+    assert "Fry the fresh ginger in the garlic-infused oil and the " in found
     assert "Stir in the walnut paste and" in found
 
 
@@ -676,3 +676,24 @@ def test_a_line_parted_by_its_cuts_is_shared_out_to_the_steps(adapt: Adapt) -> N
     whole = next(line for line in found.splitlines() if line.endswith("sliced fine") or "leek greens" in line)
     grams = int(whole.split(" g ")[0])
     assert f"{round(grams / 3 / 5) * 5} g of the leek greens" in found
+
+
+@pytest.mark.parametrize(
+    ("step", "said"),
+    [
+        ("Fry the garlic in the oil.", "Heat the garlic-infused oil and the oil."),
+        ("Saute the garlic in 1 tbsp of the oil.", "Heat the garlic-infused oil and 1 tbsp of the oil."),
+        ("Fry the garlic and ginger in the olive oil.", "Fry the ginger in the garlic-infused oil and the olive oil."),
+        ("Fry the ginger and garlic in the oil.", "Fry the ginger in the garlic-infused oil and the oil."),
+        ("Heat the oil in a pan and fry the garlic in it for 1 minute.",
+         "Heat the oil and the garlic-infused oil in a pan for 1 minute."),
+        ("Heat the oil in a pan. Add the garlic and fry for 1 minute.",
+         "Heat the oil in a pan. Add the garlic-infused oil and warm it for 1 minute."),
+    ],
+)  # fmt: skip
+def test_no_oil_is_fried_in_oil(adapt: Adapt, step: str, said: str) -> None:
+    found = adapt(
+        "Garlic chicken", "2 cloves garlic", "2 tbsp olive oil", "300 g chicken breast", "10 g ginger", "200 g rice",
+        steps=f"1. {step}\n2. Add the chicken and fry for 8 minutes.\n3. Boil the rice.", serves=2,
+    )["recipe"]  # fmt: skip
+    assert f"1. {said}" in found

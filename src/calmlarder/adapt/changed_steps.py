@@ -47,6 +47,7 @@ from calmlarder.adapt.step_notes import (
     told_where_used,
 )
 from calmlarder.adapt.step_numbers import numbered, within
+from calmlarder.adapt.step_oil_once import oil_once
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, twice
 from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
 from calmlarder.adapt.step_times import in_their_own_time
@@ -134,6 +135,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = greens_out_of_a_red_base(oil_with_the_fat(marked, _left_of_the_oil(adapted, told)))
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
+    marked = [oil_once(text) for text in marked]
     notes = _notes(steps, parts, adapted, told, (named, texts))
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
