@@ -36,6 +36,14 @@ def test_what_is_on_its_last_day_and_stays_out_is_named(
     assert said("dry white rice 1kg") == []
 
 
+def test_what_is_left_out_on_its_last_day_says_so(
+    tables: Tables, lots_of: Callable[[Sequence[str]], list[Lot]], wanting: Callable[..., DinnerRequest]
+) -> None:
+    lines = ["carrot soup, shop one, use by today", "carrot soup, shop one", "kim's carrot soup, use by today"]
+    _, left_out = offer(lots_of(lines), wanting(), tables)
+    assert ["Today is its last day" in one.why for one in left_out] == [True, False, False]
+
+
 def test_a_bunch_whose_greens_go_in_is_not_left_out(
     tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
     wanting: Callable[..., DinnerRequest],

@@ -138,3 +138,17 @@ def test_the_words_of_a_seasoning_still_ask(tables: Tables) -> None:
     reading = LarderReader(tables, TODAY).read("harissa style chicken thighs", "line 1")
     assert reading is not None
     assert not reading.lots
+
+
+@pytest.mark.parametrize(
+    ("line", "bin_it"), [("lettuce bag, brown and wet", True), ("spinach wet & brown", True), ("salad bag, wet", False)]
+)
+def test_leaves_that_are_brown_and_wet_go_in_the_bin(tables: Tables, line: str, bin_it: bool) -> None:
+    assert lot_of(tables, line).to_bin is bin_it
+
+
+@pytest.mark.parametrize("line", ["beef slices 250g defrosted, use today", "sliced beef 300g"])
+def test_slices_that_nobody_calls_cooked_are_raw(tables: Tables, line: str) -> None:
+    """Cooked through, a slice that was cooked before is safe; warmed, a raw one is not."""
+    assert lot_of(tables, line).food == "beef-steak"
+    assert lot_of(tables, "deli beef slices 100g").food == "beef-cooked"

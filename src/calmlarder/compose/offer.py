@@ -60,7 +60,7 @@ def offer(
         food = tables.food_by_id[lot.food]
         why = _why_not(lot, food, wanted, tables)
         if why:
-            excluded.append(Excluded(lot.id, lot.line, why))
+            excluded.append(Excluded(lot.id, lot.line, _with_its_last_day(why, lot, wanted)))
             continue
         rank = seen.get(lot.line, 0)
         seen[lot.line] = rank + 1
@@ -149,6 +149,14 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     if not food.minutes:
         return f"not for tonight: {food.note or 'it needs long soaking or cooking'}"
     return None
+
+
+def _with_its_last_day(why: str, lot: Lot, wanted: DinnerRequest) -> str:
+    """The reason, and that today is the last day of what is one's own and stays out: nothing goes off in silence."""
+    last = lot.safety_days_left == 0 or (lot.days_left == 0 and not lot.days_estimated)
+    if not last or lot.place == "freezer" or why_unfit(lot, wanted.use_shared):
+        return why
+    return f"{why}. Today is its last day: freeze it, give it away, or throw it away tonight"
 
 
 _WHY = "the challenge takes its weighed amount and no more of it today"

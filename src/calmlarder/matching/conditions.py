@@ -103,6 +103,12 @@ _GOING = LatePattern(
 )
 # A wet bag of leaves; wet garlic and wet walnuts are fresh ones, and a wet cloth is none of the food's.
 _WET = LatePattern(r"(?<!not )\bwet\b(?! (?:garlic|walnuts?|paper|kitchen|tea|towel|cloth|wipes?|markets?)\b)")
+# Leaves that are brown and wet are rotting: wet alone is not.
+_BROWN_AND_WET = LatePattern(
+    r"\b(?:brown|black|smelly)(?:ish)? ?(?:and|&|n|\+|,) ?(?:a bit |all )?wet\b"
+    r"|\bwet ?(?:and|&|n|\+|,) ?(?:brown|black|smelly)\b",
+    needs=("wet",),
+)
 # Potatoes turn green in the light, and that is no kind of them.
 _GREEN_POTATOES = LatePattern(
     r"(?<=[a-z\d)])[ ,;(-]+(?:some |one |a few |a couple |all |bits? )*"
@@ -246,6 +252,8 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
     for sort, shape, words, instead in _OF_ONE_SORT:
         if sort.search(text) and (hit := shape.search(text)):
             text = _marked(text, hit, Phrase(words, False), phrases, instead)
+    if hit := _BROWN_AND_WET.search(text):
+        text = _marked(text, hit, Phrase("brown and wet", True), phrases)
     for shape, words in ((_GOING, "going"), (_WET, "wet")):
         while hit := shape.search(text):
             text = _marked(text, hit, Phrase(words, False), phrases)
