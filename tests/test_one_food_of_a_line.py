@@ -101,3 +101,21 @@ def test_what_is_offered_is_of_the_same_sort(reader: LarderReader, line: str, of
     foods = [one.food for one in read(reader, line).match.candidates]
     assert offered in foods
     assert never not in foods
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("peanut butter, 1 cup walnuts", ["peanut-butter", "walnut"]),
+        ("butter, walnuts", ["butter", "walnut"]),
+        ("butter, peanut", ["peanut-butter"]),
+        ("milk, oat", ["oat-drink"]),
+        ("rice, brown, 500g", ["rice-brown-dry"]),
+        ("sugar, brown", ["sugar-brown"]),
+        ("lettuce, brown", ["lettuce"]),
+    ],
+)
+def test_what_stands_on_either_side_of_a_comma(reader: LarderReader, line: str, foods: list[str]) -> None:
+    """Two foods are not one that nobody has, and a sort behind its food is that sort."""
+    found = [lot.food for lot in read(reader, line).lots]
+    assert [food.removesuffix("s") for food in found] == [food.removesuffix("s") for food in foods]

@@ -112,6 +112,15 @@ def test_what_a_word_meant_is_not_asked_twice_and_is_shown(run: Run) -> None:
     assert other["food"] != "chocolate-milk-bar"
 
 
+@pytest.mark.parametrize("line", ["that thing in the blue tupper??", "blue box", "mystery tub"])
+def test_of_a_thing_that_nobody_names_nothing_is_remembered(line: str, run: Run) -> None:
+    """What was in the blue box is not what is in it next week: it might hold onion."""
+    number = run("add", line)["to_answer"][0]["id"]
+    run("answer", str(number), "1")
+    assert run("words")["words"] == {}
+    assert texts(run("add", line)) == [line]
+
+
 def test_what_a_word_meant_can_be_forgotten_and_forgetting_undone(run: Run) -> None:
     number = run("add", UNCLEAR)["to_answer"][0]["id"]
     run("answer", str(number), "milk chocolate")

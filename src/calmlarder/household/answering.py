@@ -10,7 +10,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.meaning import Reading
 from calmlarder.larder.reading import RIGHT
 from calmlarder.larder.to_answer import Answers, ToAnswer
-from calmlarder.matching.part import AS_LAST_TIME
+from calmlarder.matching.part import AS_LAST_TIME, names_something
 from calmlarder.matching.words import plain, singular
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.store import no_lot
@@ -38,7 +38,11 @@ def answer(household: Household, number: int, given: Sequence[str]) -> Answered:
     reading = _read_again(household, waiting, answers)
     lots = {"lots": tuple(map(_answered, reading.lots)), "standing": tuple(map(_answered, reading.standing))}
     contents = contents_of(reading.model_copy(update=lots), waiting.noted, answers)
-    learnt = {said: foods for said, foods in answers.foods.items() if waiting.answers.foods.get(said) != foods and said}
+    learnt = {
+        said: foods
+        for said, foods in answers.foods.items()
+        if waiting.answers.foods.get(said) != foods and names_something(said)
+    }
     with household.store.as_one(f"answer {waiting.asked.text}"):
         ids = _replace(household, number, contents)
         if learnt:

@@ -12,7 +12,7 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
 from calmlarder.matching.naming import NOTHING, Named, name
-from calmlarder.matching.notes import HARMLESS, LACKING, WITH, WITHOUT
+from calmlarder.matching.notes import COLOURS, HARMLESS, LACKING, WITH, WITHOUT
 from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS, Span
 from calmlarder.matching.tokens import Token, tokens_of, words_of_food
 from calmlarder.matching.words import SMALL, singular, words_of
@@ -40,6 +40,13 @@ _ALLIUMS = frozenset({"onion", "garlic"})
 _COUNTED_BY = frozenset({"piece", "medium", "head", "bulb"})
 _NO_COUNT = frozenset({"seed", "kernel", "flake", "crumb", "granule", "grain"})  # nobody counts these
 _HOW_MUCH = frozenset({*MEASURE_WORDS, *UNIT_GRAMS, *WHOLE_WORDS, *PART_WORDS, "left", "some", "few", "bit", "x"})
+
+# What stands for a food that nobody names, and what it is in: of these nothing is remembered.
+_NAMELESS = frozenset({
+    "thing", "things", "thingy", "thingies", "stuff", "something", "mystery", "whatever", "unknown", "unidentified",
+    "leftover", "leftovers", "unlabelled", "unlabeled",
+})  # fmt: skip
+_HOLDERS = frozenset({"tupper", "tupperware", "dabba", "foil", "lunchbox", "that", "this", "in", "the", "from"})
 
 
 class Part(NamedTuple):
@@ -236,10 +243,16 @@ def _said(tokens: Iterable[Token], hints: frozenset[str], lexicon: Lexicon) -> s
     return " ".join([*words, *(f"({hint})" for hint in told)]) if words else ""
 
 
+def names_something(said: str) -> bool:
+    """Whether such words name a food at all: what was once in a blue box tells nothing of the next one."""
+    words = set(said.split())
+    return bool(words - COLOURS - _HOLDERS) and _NAMELESS.isdisjoint(words)
+
+
 def _as_last_time(named: Named, said: str, spoken: list[tuple[Token, int]], lexicon: Lexicon) -> Named:
     """What exactly these words meant in this house before, where nothing in the line decides."""
     foods = lexicon.meant.get(said)
-    if not foods:
+    if not foods or not names_something(said):
         return named
     takes = frozenset(word for token, _ in spoken for word in token.words if token.typed not in SOFT)
     return Named("matched", foods, takes, (AS_LAST_TIME,), named.candidates)

@@ -4,6 +4,7 @@ import re
 from functools import partial
 
 from calmlarder.matching.amounts import take_amount
+from calmlarder.matching.either_side import each_a_food, turned_back
 from calmlarder.matching.headings import (
     bare_words,
     dishes_left_over,
@@ -90,6 +91,7 @@ def _held_by_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
 def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
     """The foods of a line, whose bracket is said of all of them."""
     text = _numbered_apart(text, lexicon)
+    text = text if brackets else turned_back(text, lexicon)
     kinds = kinds_of_one(text, hints, lexicon)
     if kinds:
         return kinds
@@ -114,7 +116,7 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
         SPLIT.search(text)
         and (
             _passes_over(whole, text, lexicon)
-            or (not brackets and (names_both(text, lexicon) or _each_a_food(whole, text, lexicon)))
+            or (not brackets and (names_both(text, lexicon) or each_a_food(whole, text, lexicon)))
         )
     ):
         return [whole]
@@ -203,24 +205,6 @@ def _numbered_apart(text: str, lexicon: Lexicon) -> str:
 def _of_one_sort(text: str, headed: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """Sorts of what a heading names: the sesame of `oils: olive, sesame` is no seed."""
     return of_one_heading(headed[1], [text[headed.end() :]], hints, lexicon)
-
-
-def _each_a_food(whole: Part, text: str, lexicon: Lexicon) -> bool:
-    """Whether each piece is a food of its own: `thumb ginger, 2 cloves garlic` and `ginger, garlic` are no paste.
-
-    What a comma turns round is one food (`milk, oat`).
-    """
-    pieces = [piece for piece in SPLIT.split(text) if piece.strip(ENDS)]
-    names = [" ".join(bare_words(piece)) for piece in pieces]
-    if len(pieces) < 2 or not all(name in lexicon.spelt for name in names):
-        return False
-    is_paste = lexicon.tables.food_by_id[whole.named.foods[0]].kind == "paste"
-    by_commas = len([piece for piece in text.split(",") if piece.strip(ENDS)]) == len(pieces)
-    in_order = by_commas and (is_paste or " ".join(names) in lexicon.spelt)
-    takes = whole.named.takes
-    return in_order or all(
-        any(says_amount(word) and singular(word) not in takes for word in WORD.findall(piece)) for piece in pieces
-    )
 
 
 def _asked(whole: Part) -> Part:
