@@ -55,7 +55,8 @@ _MADE = (
     "ham 2 days over", "milk 3 days left", "stew 2 days old", "cooked, eat it by friday", "2 to 3 carrots", "mar 16",
     "16-mar", "ham 12 mar 26", "two or three eggs", "tues soup", "the 5th", "13/3", "end of march",
     "spinach 400", "tofu 2 x 350", "eggs bbe 15", "milk until 15", "peas 1kg", "oats 500 g", "order, monday",
-    "lettuce brown and wet", "packet of tortillas (opened, maybe 14 left)", "eggs are petes, dont touch", "milk leave it", "brie off limits",
+    "lettuce brown and wet",
+    "packet of tortillas (opened, maybe 14 left)", "eggs are petes, dont touch", "milk leave it", "brie off limits",
 )  # fmt: skip
 _WITH_NEEDS = [
     (module.__name__.rpartition(".")[2], name, one)

@@ -25,7 +25,7 @@ def read(reader: LarderReader, line: str) -> Reading:
         # a state or a kind told apart is that of the food before it
         ("lentils, green, tinned", ["lentils-canned"]),
         ("rice (brown, cooked)", ["rice-brown-cooked"]),
-        ("fish, white, frozen", ["fish-white"]),
+        ("fish, white, frozen", ["cod"]),
         ("mince, lamb, frozen", ["lamb-mince"]),
         ("onion 2 pcs, dry", ["onion-brown"]),
         ("dried onion flakes", ["onion-dried"]),

@@ -34,7 +34,7 @@ def each_a_food(whole: Part, text: str, lexicon: Lexicon) -> bool:
     takes = whole.named.takes
     return (
         in_order
-        or _is_another_food(pieces, names, whole, lexicon)
+        or (by_commas and _is_another_food(pieces, names, whole, lexicon))
         or all(
             any(says_amount(word) and singular(word) not in takes for word in WORD.findall(piece)) for piece in pieces
         )
