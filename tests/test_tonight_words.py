@@ -10,6 +10,7 @@ from calmlarder.intake.cap_words import in_words
 from calmlarder.render.manner import PLAIN
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.asked_for_tonight import as_settled, ways_out
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.dinner_view import DinnerView, amounts_of
 from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.widgets.dish import DishCard
@@ -41,6 +42,35 @@ def test_the_dinner_before_is_gone_while_another_is_looked_for(
         assert "was for what was asked before" in words
         assert "In this order" not in words
         assert "On the plates" not in words
+
+    play(act)
+
+
+def test_a_food_to_leave_out_is_asked_for_while_no_dinner_is_found_yet(
+    play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """`x` did nothing then, and the letters of the food's name ran as keys: `p` made other limits of one of them."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "carrots 500 g")
+        await type_line(pilot, "red bell pepper 200 g")
+        monkeypatch.setattr(TonightScreen, "_look", lambda self, stop: None)  # it takes for ever
+        await pilot.press("f3")
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        before = screen._asked
+        for key in "xvc":
+            await pilot.press(key, *"pep")
+            await pilot.pause()
+            assert isinstance(app.screen, Choice)
+            assert screen._asked == before
+            if key != "x":
+                await pilot.press("escape")
+            else:
+                await pilot.press("enter")
+                await pilot.pause()
+                assert screen._asked.without == ("pepper-red",)
+                before = screen._asked
 
     play(act)
 

@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 
 _THIS_DISH = "the whole dish, for two weeks"
 _NOT_IN_IT = "no food of that name in this dish"
+_NOT_HERE = "no food of that name here"
 ALSO = 3  # dinners that are named together
 MOST_DINNERS = 9  # of one evening, one after the other
 
@@ -36,6 +37,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         # What was asked for before each change of mind, and what was taken back of those.
         self._before, self._undone = only.ways(kitchen)
         self._place = 0
+        self._is_found = False  # whether dinners of what is asked now are known
         self._failed = 0  # dinners that did not hold: as many more are asked for
         self._composed: Composed | None = None
         self._wanted: DinnerRequest | None = None
@@ -159,7 +161,7 @@ class AsksOfDinner(TurnsWithDay[None]):
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
         uses = self._dinner.uses if self._dinner is not None else ()
-        ask_sources(self, self._kitchen, {use.name: use.food for use in uses})
+        ask_sources(self, self._kitchen, {self._kitchen.manner.name(use.name): use.food for use in uses})
 
     def action_change(self) -> None:
         """Choose a food of this dinner, and what stands in for it here: solved again with the one for the other."""
@@ -169,8 +171,8 @@ class AsksOfDinner(TurnsWithDay[None]):
             from calmlarder.tui.swap_screen import SwapScreen
 
             dinner, wanted = self._dinner, self._wanted
-            if dinner is None or wanted is None:
-                return
+            if dinner is not None and food not in {use.food for use in dinner.uses}:
+                dinner = None  # it is another dinner's, or none is found yet
             self.app.push_screen(
                 SwapScreen(swaps_at_home(self._kitchen, food, wanted, dinner), in_dinner=True), swapped
             )
@@ -197,18 +199,29 @@ class AsksOfDinner(TurnsWithDay[None]):
     def _ask_of_dinner(
         self, question: str, then: Callable[[str], object], dish: Callable[[], None] | None = None
     ) -> None:
-        if self._dinner is None:
-            return
-        uses = self._dinner.uses
+        """Asked at once, whatever is still looked for: the letters that come next belong to the answer."""
+        foods = self._to_choose_from()
 
         def picked(name: str | None) -> None:
             if name == _THIS_DISH and dish is not None:
                 dish()
             elif name is not None:
-                then(next(use.food for use in uses if use.name == name))
+                then(foods[name])
 
-        names = [*dict.fromkeys(use.name for use in uses), *([_THIS_DISH] if dish else [])]
-        self.app.push_screen(Choice(question, names, none_such=_NOT_IN_IT), picked)
+        may_be_dish = dish is not None and self._is_found and self._dinner is not None
+        names = [*foods, *([_THIS_DISH] if may_be_dish else [])]
+        none_such = _NOT_IN_IT if may_be_dish else _NOT_HERE
+        self.app.push_screen(Choice(question, names, none_such=none_such), picked)
+
+    def _to_choose_from(self) -> dict[str, str]:
+        """Ids by the name that stands on the screen: foods of the dinner, while there is none yet of all the larder."""
+        uses = self._dinner.uses if self._dinner is not None else ()
+        foods = {self._kitchen.manner.name(use.name): use.food for use in uses}
+        if not self._is_found or self._dinner is None:
+            for one in self._kitchen.lots():
+                if one.lot.food not in foods.values():
+                    foods.setdefault(self._kitchen.name_of(one.lot.food), one.lot.food)
+        return foods
 
     def action_people(self, more: int) -> None:
         """More or fewer eat, tonight only: what holds for good is settled in people and limits."""

@@ -67,7 +67,7 @@ class TonightScreen(AsksOfDinner):
         self._stop: Stop | None = None
         self._again_words = ""
         self._is_taken = False  # it was asked to end the search with the best so far
-        self._is_found = self._is_all = False  # whether dinners of what is asked now are known, and no more are
+        self._is_all = False  # whether no more dinners than those that are found are known
         self._own: tuple[Ready, ...] = ()  # kept recipes whose foods are there
         self._answers: tuple[Answer, ...] = ()  # to lines of the larder, where there is no dinner without
 
