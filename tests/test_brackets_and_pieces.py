@@ -42,6 +42,16 @@ def lots(tables: Tables, line: str) -> tuple[Lot, ...]:
         ("bananas 3 apples 4", ["banana-ripe", "apple"]),
         ("cumin, chili powder (has garlic)", ["cumin", "chilli-powder-mix"]),
         ("curry powder, chutney (mrs next door made it)", ["curry-powder", "pickle-sweet"]),
+        ("tofu 2 pieces (white, firm)", ["tofu-firm"]),
+        ("2 pieces of tofu", ["tofu-firm"]),
+        ("tofu pieces pack", ["tofu-marinated"]),
+        # names of other kitchens
+        ("gari small left", ["garri"]),
+        ("gari (pickled ginger)", ["ginger-pickled"]),
+        ("peanut koot small dabba", ["peanuts"]),
+        ("queso jar half", ["queso-dip"]),
+        ("queso block", ["monterey-jack"]),
+        ("horta boiled, from yesterday", ["dandelion-greens-boiled"]),
         # what names a food stays one
         ("bulb (garlic)", ["garlic"]),
         ("powder (garlic)", ["garlic-powder"]),
@@ -77,6 +87,10 @@ def test_what_does_not_hold_it_as_a_rule_is_asked(tables: Tables, line: str) -> 
         ("olives small bowl", 50, 130),
         ("grapes lots", 500, 1000),
         ("half a tin of chickpeas", 100, 140),
+        ("jaggery lump", 50, 300),
+        ("2 lumps of gur", 100, 500),
+        ("tofu 2 pieces (white, firm)", 150, 600),
+        ("gari small left", 50, 400),
     ],
 )
 def test_pieces_weigh_what_such_pieces_do(tables: Tables, line: str, low: float, high: float) -> None:

@@ -132,7 +132,10 @@ PLAINLY = (
     (LatePattern(r"\bhalf an? stone\b"), "0.5 stone"),
     (LatePattern(r"\b(?<!half )an? stone\b(?! (?:baked|ground|fruit|in|out|free))|(?<=[a-z] )stone of\b"), "1 stone"),
     (LatePattern(r"\b(?:only )?(?:a )?few left\b(?=.*\d)", needs=("few left",)), " "),
-    (LatePattern(r"\bfew left\b|\bonly (?:a )?few\b|\bnot (?:much|many)(?: left)?\b"), "a bit of"),
+    (
+        LatePattern(r"\b(?:few|small(?: small)?|little) left\b|\bonly (?:a )?few\b|\bnot (?:much|many)(?: left)?\b"),
+        "a bit of",
+    ),
     (LatePattern(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
     (
         LatePattern(

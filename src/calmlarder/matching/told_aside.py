@@ -1,5 +1,7 @@
 """What is told beside a food's name in many words, put plainly before the line is read: home-made oil, days, jars."""
 
+import re
+
 from calmlarder.matching.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
 
@@ -73,6 +75,14 @@ _INSIDE = LatePattern(
     r"[,;-] ?(onions?|garlic)(?: (?:and|&|or|n) (?:onions?|garlic))?"
     r" (?:is |are )?(?:inside|in (?:it|there|them|this))\b"
 )
+# Sugar in a lump is a block of it; tofu in pieces with a number is no bag of marinated ones.
+_SUGAR_LUMP = LatePattern(
+    r"\b(jaggery|gur|gud|panela|piloncillo|rapadura|palm sugar)\b(,? (?:\d )?)(?:lumps?|chunks?)\b"
+)
+_LUMP_OF_SUGAR = LatePattern(r"\b(?:lumps?|chunks?) of (?=(?:jaggery|gur|gud|panela|piloncillo|rapadura|palm sugar)\b)")
+_TOFU_PIECES = LatePattern(
+    r"(\btofu,? )(\d|one|two|three|four|half a) pieces?\b|(\d|one|two|three|four) pieces? (?:of )?(?=tofu\b)"
+)
 _EMPTY = LatePattern(r"\(\s*\)")
 # A stick of bread by its Spanish name; by itself a barra is a fish.
 _BARRA = LatePattern(r"\bbarras?(?: (?:of|de) (?:bread|pan))\b|(?<=bread, )barras?\b|(?<=bread \()barras?\b")
@@ -94,6 +104,8 @@ def told_aside(text: str) -> str:
     text = _TWO_MINCES.sub(r"minced \1 \2, minced \3 ", text) if "mince" in text else text
     text = _CRUMBLE_LEFT.sub("a bit", text) if "crumble" in text else text
     text = _POWDER.sub("powder", text)
+    text = _LUMP_OF_SUGAR.sub("block of ", _SUGAR_LUMP.sub(r"\1\2block", text))
+    text = _TOFU_PIECES.sub(_portions, text) if "tofu" in text else text
     if "barra" in text or "baguette" in text:
         text = _BREAD_BARRA.sub(r"\2baguette \1", _BARRA.sub("baguette", text))
     if (found := _SOMEBODY_HAS.match(text)) and found[2] not in {"some", "it", "none"}:
@@ -108,6 +120,10 @@ def told_aside(text: str) -> str:
     if "vegan" in text and _DAIRY.search(text):
         text = _EMPTY.sub(" ", _LEAVE.sub("", _NOT_VEGAN.sub(" ", text)))
     return text
+
+
+def _portions(found: re.Match[str]) -> str:
+    return f"{found[1]}{found[2]} portions" if found[1] else f"{found[3]} portions of "
 
 
 def _home_made_oil(text: str) -> str:
