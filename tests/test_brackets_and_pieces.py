@@ -31,6 +31,9 @@ def lots(tables: Tables, line: str) -> tuple[Lot, ...]:
         ("dal from monday (garlic, onion)", ["dal-cooked"]),
         ("dumplings frozen pork & chive 20 pcs", ["dumplings"]),
         ("potstickers frozen chicken & leek x8", ["dumplings"]),
+        ("sausage rolls 6 (pork & onion)", ["sausage-roll"]),
+        ("6 samosas and chutney", ["spring-rolls", "pickle-sweet"]),
+        ("lasun (garlic)", ["garlic"]),
         # a stick of bread, and the fish where there is no bread
         ("bread from yesterday, barra", ["bread-white"]),
         ("loaf, barra", ["bread-white"]),
@@ -63,7 +66,19 @@ def test_a_line_gives_what_is_there(tables: Tables, line: str, foods: list[str])
     assert [lot.food for lot in lots(tables, line)] == foods
 
 
-@pytest.mark.parametrize("line", ["crackers (onion)", "rice (garlic)", "cumin, rice (has garlic)"])
+@pytest.mark.parametrize(
+    "line",
+    [
+        "crackers (onion)",
+        "rice (garlic)",
+        "cumin, rice (has garlic)",
+        "cheese (garlic)",
+        "black olives (garlic)",
+        "crushed tomato tin (garlic)",
+        "bruschetta topping (garlic)",
+        "wonton frozen pork and prawn 12",
+    ],
+)
 def test_what_does_not_hold_it_as_a_rule_is_asked(tables: Tables, line: str) -> None:
     """Garlic in what has none by the tables is a question, and no plain rice."""
     assert lots(tables, line) == ()
@@ -87,6 +102,9 @@ def test_what_does_not_hold_it_as_a_rule_is_asked(tables: Tables, line: str) -> 
         ("olives small bowl", 50, 130),
         ("grapes lots", 500, 1000),
         ("half a tin of chickpeas", 100, 140),
+        ("lasagne slice", 200, 450),
+        ("manchego wedge", 60, 300),
+        ("broccoli, one wee head, yellowing a bit", 150, 270),
         ("jaggery lump", 50, 300),
         ("2 lumps of gur", 100, 500),
         ("tofu 2 pieces (white, firm)", 150, 600),

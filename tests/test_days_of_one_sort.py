@@ -31,7 +31,9 @@ def days_of(tables: Tables, line: str) -> list[int | None]:
         ("bread getting hard", 1),
         ("baguette, rock hard", 1),
         ("rolls gone hard", 1),
-        ("chapati from lunch", 3),
+        ("broccoli, one wee head, yellowing a bit", 1),
+        ("chapati from lunch", 2),
+        ("paratha from breakfast", 2),
         ("halloumi (opened yest)", 5),
         ("feta opened yesterday", 5),
     ],
@@ -55,3 +57,10 @@ def test_what_is_not_ripe_has_time(tables: Tables, line: str) -> None:
 def test_a_state_behind_a_stroke_is_of_both(tables: Tables, line: str) -> None:
     """Two names with a stroke between them share what is said behind them."""
     assert days_of(tables, line) == [1, 1]
+
+
+def test_what_is_bad_behind_a_stroke_is_bad_of_both(tables: Tables) -> None:
+    """Neither of two leaves that are called slimy is eaten."""
+    reading = LarderReader(tables, TODAY).read("rocket/watercress, slimy", "line 1")
+    assert reading is not None
+    assert [lot.to_bin for lot in reading.lots] == [True, True]

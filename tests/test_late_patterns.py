@@ -44,7 +44,7 @@ _MADE = (
     "yesterdays soup", "corn tortillas 30 ct half", "parsnips 3, last of them", "tomatoes few left, 10", "eggs 18ct",
     "opened passata, 3 days", "ham opened 3 days", "beans opened tin sunday", "salmon ub tue gone", "ham use by gone",
     "ham 12 mar use by", "milk fri bbe", "tin and a half of beans", "leeks (4)", "4", "half", "ham (half)",
-    "rice (a few)", "onion, half, in a bag",
+    "rice (a few)", "onion, half, in a bag", "kale yellowing a bit",
     "veg box last tuesday", "weekly delivery on monday", "groceries run thursday", "market stall today",
     "we don't eat eggs", "i ate the ham",
     "had fish yesterday", "no milk left", "we haven't any rice", "forgot the butter", "eggs not mine",

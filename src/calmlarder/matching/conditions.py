@@ -96,6 +96,12 @@ _SAID_OF_SOME = LatePattern(rf"{_SOME_WORDS} ")
 # What is a bit dry is no packet; a very dry sherry is one.
 _NO_DRINK = r"(?! (?:white|red|wine|cider|sherry|cured|goods|ros\w+|roast\w*|vermouth))"
 _RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])", needs=_NEARLY)
+# `yellowing a bit`: how much of a state, and no amount.
+_A_BIT_BEHIND = LatePattern(
+    rf"(?<![\w-])({'|'.join(sorted(_SINGLE - set(BIN), key=len, reverse=True))})"
+    r" (?:a|an) (?:(?:wee|little|tiny) )?(?:bit|little|tad|touch)\b(?! of)",
+    needs=(" a ", " an "),
+)
 # `courgette going`, `the tomatoes are going fast`: on the way to bad, where nothing says what they are going to be.
 _GOING = LatePattern(
     r"(?<=[a-z),;(] )(?<!not )(?<!keeps )(?<!keep )(?<!still )(?:just |already |all )?going"
@@ -243,7 +249,7 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
     text = _NOT_MOULDY.sub(" ", text)
     while hit := _OF_SOME.search(text):
         text = _marked(text, hit, Phrase(f"{hit[1]} {hit[2]}", False), phrases)
-    while hit := _AT_THE_EDGE.search(text) or _RATHER.search(text):
+    while hit := _AT_THE_EDGE.search(text) or _A_BIT_BEHIND.search(text) or _RATHER.search(text):
         text = _marked(text, hit, Phrase(hit[1], hit[1] in BIN), phrases)
     if "green" in text and _POTATOES.search(text) and (hit := _GREEN_POTATOES.search(text)):
         text = _marked(text, hit, Phrase("green", False), phrases)

@@ -32,7 +32,7 @@ def _filled(thing: str, filling: str) -> LatePattern:
         rf"\b({thing})\b((?: (?:frozen|fried|steamed|boiled|cooked|leftover|homemade|opened|half)| from [a-z]+)*"
         r"(?:,? \d[^()]*?)?)"
         r" ?(?:\(| with | )(?:with )?"
-        rf"({filling}(?:(?:,| and| &| \+| n|\+|&)* ?{filling})*)\b\)?"
+        rf"({filling}(?:(?:,| and| &| \+| n|\+|&)* ?{filling})*)\b(?! ?(?:and|&|\+|n) ?[a-z])\)?"
     )
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from calmlarder.matching.headings import bare_words
 from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS
-from calmlarder.matching.notes import GENERIC, HARMLESS, WITH, is_note
+from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, PRODUCTS, WITH, is_note
 from calmlarder.matching.part import WORD, Part, name_part
 from calmlarder.matching.pieces import ENDS, says_amount
 from calmlarder.matching.side_by_side import LONGEST_NAME, says_food
@@ -14,12 +14,24 @@ from calmlarder.matching.words import singular
 
 # What other things lie in or taste of.
 _FLAVOURS = frozenset({"tomato", "spice", "herb", "citrus", "allium", "oil", "acid", "sauce", "condiment", "soy-sauce"})
+_SPREADS = frozenset({"topping", "mix", "spread", "dip", "filling", "stuffing", "butter", "crackers", "twists"})
 
 
 def before_bracket(text: str, bracket: str) -> str:
     """What stands before the one bracket of a line, or nothing where more stands behind it."""
     inside, said = bracket.strip(ENDS), text.rstrip(ENDS)
     return said.removesuffix(inside).rstrip(ENDS) if inside and said.endswith(inside) else ""
+
+
+def names_but_the_bracket(whole: Part, before: str, bracket: str) -> bool:
+    """Whether a line is named by its bracket alone, where the words before it tell some product of it.
+
+    As in `bruschetta topping (garlic)`; not in `lasun (garlic)` and `bulb (garlic)`.
+    """
+    inside = {singular(word) for word in WORD.findall(bracket)}
+    if whole.named.outcome != "matched" or not whole.named.takes <= inside:
+        return False
+    return any(singular(word) in PRODUCTS | DISHES | _SPREADS for word in WORD.findall(before))
 
 
 def in_english(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part | None:

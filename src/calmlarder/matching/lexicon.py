@@ -71,8 +71,11 @@ class Lexicon:
 
     def is_made_with(self, food: str, word: str) -> bool:
         """Whether what a word names is among what a mixture is made of, so that its figures hold it."""
-        parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
-        return any(part is not None and word in words_of(part.name) for part in parts)
+        for row in self._parts_of.get(food, ()):
+            part = self.tables.food_by_id.get(row.part)
+            if part is not None and (word in words_of(part.name) or self.is_made_with(part.id, word)):
+                return True
+        return False
 
     @cached_property
     def _names_by_first(self) -> dict[tuple[str, int], list[str]]:

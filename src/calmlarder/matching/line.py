@@ -110,7 +110,7 @@ _MADE = LatePattern(r"\bmade\b")
 _OF_A_TOWN = re.compile(r"(?<=[a-z]) (?:of|di|du) ([A-Z][a-zà-ú]{3,})(?=\s*(?:$|[,;(]|\d))")
 _ALL_OF_THEM = LatePattern(r"\b(?:all|both|everything)\b")
 # `chard/spinach wilting`: what stands behind two names with a stroke between them is said of both.
-_STROKE = LatePattern(r"[^,;\d]*[a-z] ?/ ?[a-z][^,;\d]*")
+_STROKE = LatePattern(r"[^,;\d]*[a-z] ?/ ?[a-z][^,;\d]*(?:,[^,;\d]*)?")
 
 
 class LineRead(NamedTuple):
@@ -222,7 +222,7 @@ def _capitals(line: str) -> frozenset[str]:
 def _conditions(parts: list[Part], phrases: tuple[Phrase, ...], text: str) -> tuple[Part, ...]:
     """The parts with what is said of each; what stands with none of them, or of all, is said of all."""
     claimed = {mark for part in parts for mark in marks_in(part.words)}
-    of_all = bool(_ALL_OF_THEM.search(text) or _STROKE.fullmatch(text))
+    of_all = bool(_ALL_OF_THEM.search(text)) or (len(parts) == 2 and bool(_STROKE.fullmatch(text)))
     everywhere, bad_everywhere, _ = take_words(" , ".join(without_marks(part.words) for part in parts))
     shared = [phrase for index, phrase in enumerate(phrases) if of_all or index not in claimed]
     told: list[Part] = []

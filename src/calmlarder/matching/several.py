@@ -16,7 +16,14 @@ from calmlarder.matching.headings import (
     pepper_of_spices,
     without_heading,
 )
-from calmlarder.matching.in_brackets import before_bracket, explained, in_english, named_in_bracket, without_bracket
+from calmlarder.matching.in_brackets import (
+    before_bracket,
+    explained,
+    in_english,
+    named_in_bracket,
+    names_but_the_bracket,
+    without_bracket,
+)
 from calmlarder.matching.kinds import KIND, kinds_of_one
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.lexicon import Lexicon
@@ -30,7 +37,7 @@ from calmlarder.matching.pieces import COLON, ENDS, MOST_PARTS, SPLIT, says_amou
 from calmlarder.matching.side_by_side import names_food, says_food, side_by_side
 from calmlarder.matching.states import FITS
 from calmlarder.matching.unclear_piece import counted_apart, is_strange, joined_to_strange, some_clear
-from calmlarder.matching.words import SMALL, singular
+from calmlarder.matching.words import SMALL, singular, words_of
 
 _SAYS_MORE = LatePattern(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
 _TWO_NUMBERED = LatePattern(r"(\d{1,2} [a-z][a-z ]*?) (\d{1,2} [a-z][a-z ]*)")
@@ -48,6 +55,7 @@ _HOLDS_TWO = LatePattern(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-
 _ALLIUM = LatePattern(r"\b(?:onions?|garlic|shallots?|leeks?)\b")
 _WITH_ALLIUM = LatePattern(r",? ?\bwith (onions?|garlic)\b(?: (?:and|or|&) (onions?|garlic)\b)?(?=\s*(?:$|[,;.]))")
 _ALLIUMS_ONLY = LatePattern(r"(?:onions?|garlic)(?:(?:,| and| &| \+) ?(?:onions?|garlic))?")
+_SAYS_MORE_OF_IT = LatePattern(r"\d|\b(?:half|also|plus)\b")
 _COOKED_WITH = LatePattern(r"\b(?:boiled|cooked|stewed|simmered|braised|done|made) (?:up )?with\b")
 # `frozen peas n corn, cup or so`: so much of both.
 _TWO_JOINED = LatePattern(r"^[^,;&+]+?(?: and | n | & | ?\+ )[^,;&+]+?,[^,;&+]+$")
@@ -62,6 +70,8 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     not clear, a bracket is read as said of the last food before it: `cumin, chilli powder (has garlic)`.
     """
     found = _parts_of(text, hints, brackets, lexicon)
+    if _passes_over_alliums(found, brackets, lexicon):
+        return [_asked(name_part(text, hints, lexicon))]
     if len(brackets) > 1 or all(part.named.outcome == "matched" for part in found):
         return found
     if not brackets:
@@ -74,6 +84,18 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     apart = [*_parts_of(", ".join(pieces[:-1]), hints, (), lexicon), *last]
     clear = len(last) == 1 and all(part.named.outcome == "matched" for part in apart)
     return apart if clear else found
+
+
+def _passes_over_alliums(found: list[Part], brackets: tuple[str, ...], lexicon: Lexicon) -> bool:
+    """Whether a bracket tells onion or garlic, and no food that was found is or holds it: `cheese (garlic)`."""
+    if len(brackets) != 1 or not _ALLIUMS_ONLY.fullmatch(brackets[0].strip(ENDS)):
+        return False
+    foods = {food for part in found for food in part.named.foods}
+    told = {singular(word) for word in WORD.findall(brackets[0])} & {"onion", "garlic"}
+    names = lexicon.tables.food_by_id
+    return bool(foods) and not all(
+        any(word in words_of(names[food].name) or lexicon.is_made_with(food, word) for food in foods) for word in told
+    )
 
 
 def _held_by_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
@@ -106,6 +128,10 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
         before = before_bracket(text, brackets[0])
         if before and (held := _held_anyway(f"{before} with {brackets[0].strip(ENDS)}", hints, (), lexicon)):
             return [held]
+        if before and names_but_the_bracket(whole, before, brackets[0]):
+            return [_asked(whole)]
+    if filled := _made_of_what_is_told(text, hints, brackets, lexicon):
+        return [filled]
     if not brackets and (apart := counted_apart(text, hints, lexicon) or joined_to_strange(text, hints, lexicon)):
         return apart
     if glossed := in_english(whole, text, brackets, (hints, lexicon)):
@@ -189,6 +215,20 @@ def _held_anyway(text: str, hints: frozenset[str], brackets: tuple[str, ...], le
     if len(parts) != 1 or parts[0].named.outcome != "matched" or len(parts[0].named.foods) != 1:
         return None
     return parts[0] if all(lexicon.is_made_with(parts[0].named.foods[0], word) for word in told) else None
+
+
+def _made_of_what_is_told(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> Part | None:
+    """The made food before a bracket that tells but what is in it: `sausage rolls 6 (pork & onion)`."""
+    before = (
+        before_bracket(text, brackets[0]) if len(brackets) == 1 and not _SAYS_MORE_OF_IT.search(brackets[0]) else ""
+    )
+    told = [singular(word) for word in WORD.findall(brackets[0]) if word not in SMALL] if before else []
+    if not told or "," in before:
+        return None
+    part = name_part(before, hints, lexicon)
+    if part.named.outcome != "matched" or len(part.named.foods) != 1:
+        return None
+    return part if all(lexicon.is_made_with(part.named.foods[0], word) for word in told) else None
 
 
 def _numbered_apart(text: str, lexicon: Lexicon) -> str:
