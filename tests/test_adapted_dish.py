@@ -697,3 +697,40 @@ def test_no_oil_is_fried_in_oil(adapt: Adapt, step: str, said: str) -> None:
         steps=f"1. {step}\n2. Add the chicken and fry for 8 minutes.\n3. Boil the rice.", serves=2,
     )["recipe"]  # fmt: skip
     assert f"1. {said}" in found
+
+
+def test_under_one_heading_like_goes_to_like_and_sugar_is_never_lost(adapt: Adapt) -> None:
+    parted = adapt(
+        "Apple crumble", "For the filling:", "900 g apples", "75 g golden caster sugar", "For the topping:",
+        "150 g rolled oats", "100 g butter", "100 g demerara sugar", serves=6,
+        steps="1. Peel, core and slice the apples, then toss with the golden caster sugar.\n"
+        "2. Rub the butter into the oats and demerara. Scatter over the fruit and bake for 40 minutes.",
+    )["recipe"]  # fmt: skip
+    assert "900 g rhubarb\n210 g golden caster sugar\n" in parted  # 0.15 of the apples: ingredient_tables/swaps.csv
+    alone = adapt(
+        "Apple crumble", "900 g apples", "150 g rolled oats", "100 g butter", serves=6,
+        steps="1. Peel, core and slice the apples.\n2. Rub the butter into the oats. Scatter over the fruit and bake.",
+    )["recipe"]  # fmt: skip
+    assert "Trim the rhubarb and cut it in 3 cm lengths, add the sugar." in alone
+
+
+def test_a_cream_of_nuts_is_soaked_and_no_florets_stay(adapt: Adapt) -> None:
+    found = adapt(
+        "Cauliflower korma", "1 medium head cauliflower, cut into florets (about 600 g)",
+        "100 g raw cashews, soaked in hot water for 30 mins", "400 ml tin coconut milk", "2 medium onions, chopped",
+        "2 tbsp coconut oil", "1 tsp ground turmeric", "100 g frozen peas", "300 g basmati rice, cooked, to serve",
+        steps="1. Drain the cashews and blend with 150 ml water until silky.\n"
+        "2. Fry the cauliflower in the oil with the turmeric until every floret is yellow. Pour in the coconut"
+        " milk and simmer for 12 mins. Stir in the cashew cream and peas.",
+    )["recipe"]  # fmt: skip
+    assert "walnuts" not in found
+    assert ", soaked in hot water for 30 mins" in found
+    assert "every piece is yellow" in found
+
+
+def test_plain_yogurt_stays_plain(adapt: Adapt) -> None:
+    found = adapt(
+        "Chicken", "600 g chicken thighs", "400 g plain whole-milk yogurt", "1 tsp turmeric",
+        steps="1. Toss the chicken in the yogurt and turmeric and roast for 30 minutes.",
+    )["recipe"]  # fmt: skip
+    assert "400 g plain lactose-free yogurt" in found

@@ -97,3 +97,17 @@ def test_readers_comments_are_no_step() -> None:
     told = guessed_object(page)
     assert told is not None
     assert len(told["recipeInstructions"]) == 2
+
+
+def test_headings_in_bold_part_the_list() -> None:
+    page = (
+        "<h1>Crumble</h1><p>Serves 4</p><p><strong>For the filling</strong></p><ul><li>900 g apples</li>"
+        "<li>75 g sugar</li><li>1 tsp cinnamon</li></ul><p><strong>For the topping</strong></p><ul>"
+        "<li>200 g flour</li><li>125 g butter</li><li>60 g sugar</li></ul>"
+        "<p>Slice the apples, toss them with the sugar and cinnamon and tip them into a dish.</p>"
+        "<p>Rub the butter into the flour and sugar, scatter it over and bake for 40 minutes.</p>"
+    )
+    told = guessed_object(page)
+    assert told is not None
+    assert told["recipeIngredient"][0] == "For the filling:"
+    assert told["recipeIngredient"][4] == "For the topping:"

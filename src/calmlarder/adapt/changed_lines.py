@@ -4,6 +4,7 @@ import re
 from collections import Counter
 from collections.abc import Sequence
 from decimal import Decimal
+from itertools import accumulate
 from typing import NamedTuple
 
 from calmlarder.adapt.model import Adapted, Change
@@ -51,7 +52,7 @@ def changed_recipe(
         return None
     changed = [change.place for change in adapted.changes if change.place is not None]
     unread = {one.place: one.mark for one in adapted.unread}
-    joined = _joined(recipe, parts, adapted, tables)
+    joined = joined_lines(parts, adapted, tables)
     lines: dict[int, tuple[str, ...]] = {parts[place].line: (line,) for place, line in joined.items()}
     for place, mark in sorted(unread.items(), reverse=True):  # of one line the first part's mark
         line = parts[place].line
@@ -67,25 +68,28 @@ def changed_recipe(
     return rewritten(recipe, lines, adapted.after.serves, form or recipe.form, notes)
 
 
-def _joined(recipe: Recipe, parts: Sequence[Part], adapted: Adapted, tables: Tables) -> dict[int, str]:
+def joined_lines(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> dict[int, str]:
     """Lines that stay as they are but for what turns into their food elsewhere: one line, all of it.
 
-    Not where headings part the list: what goes into a sauce is not added to the salad. No oil, which steps call but
+    Not from under another heading: what goes into a sauce is not added to the salad. No oil, which steps call but
     oil and use here and there.
     """
-    if any(part.read.outcome == "heading" for part in parts):
-        return {}
+    under = list(accumulate(part.read.outcome == "heading" for part in parts))
     changed = {change.place for change in adapted.changes} | {one.place for one in adapted.unread}
     more: dict[str, Decimal] = {}
+    headings: dict[str, set[int]] = {}
     for change in adapted.changes:
         if change.change == "swap" and change.place is not None:
             for one in change.to:
+                headings.setdefault(one.food, set()).add(under[change.place])
                 more[one.food] = more.get(one.food, Decimal(0)) + one.grams
     alone = Counter(part.line for part in parts)
     found: dict[int, str] = {}
     for place, part in enumerate(parts):
         amount = adapted.amounts.get(place)
         if place in changed or amount is None or alone[part.line] > 1 or amount.food not in more:
+            continue
+        if headings[amount.food] != {under[place]}:
             continue
         food = tables.food_by_id[amount.food]
         if stays_apart(part, food):

@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
-from calmlarder.adapt.changed_lines import Part
+from calmlarder.adapt.changed_lines import Part, joined_lines
 from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST, collective_names
 from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, MADE_WITH_IT, Around, short_name, written_in
@@ -78,6 +78,8 @@ _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
 _COOKED_ALREADY = "cooked already"
 _BOILED_ALONG = frozenset({"herb", "spice", "oil", "allium"})
 _COOKING_WATER = re.compile(r"\b(?:cooking|reserved|soaking|bean) (?:water|liquid)\b", re.IGNORECASE)
+_HEADS = "brassica"
+_FLORET = re.compile(r"\bfloret(s)?\b")
 _FRUIT, _STOCK = words_of("fruit"), words_of("stock")
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
 _BOILED_FOR = re.compile(
@@ -105,7 +107,9 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     known = {part.read.food for part in parts if part.read.food}
     names = {**single_words(parts), **with_last_words(known, tables), **called_by_lines(parts)}
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
-    shared = set() if any(part.read.outcome == "heading" for part in parts) else in_one_line(parts, adapted, tables)
+    shared = in_one_line(parts, adapted, tables)
+    if any(part.read.outcome == "heading" for part in parts):
+        shared &= {adapted.amounts[place].food for place in joined_lines(parts, adapted, tables)}
     each: dict[str, list[Change]] = {}
     for change in adapted.changes:
         if change.place is not None:
@@ -136,10 +140,22 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = [oil_once(text) for text in marked]
+    if _no_florets_are_left(parts, told):
+        marked = [_FLORET.sub(lambda one: "pieces" if one[1] else "piece", text) for text in marked]
     notes = _notes(steps, parts, adapted, told, (named, texts))
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
+
+
+def _no_florets_are_left(parts: Sequence[Part], told: Told) -> bool:
+    """Whether all that came in florets is something else now."""
+    heads = {
+        part.read.food for part in parts if part.read.food and told.tables.food_by_id[part.read.food].kind == _HEADS
+    }
+    to = {one.food for food in heads & set(told.changed) for one in told.changed[food].to}
+    gone = all(food in told.changed and told.changed[food].change == "swap" for food in heads)
+    return bool(heads) and gone and not any(told.tables.food_by_id[food].kind == _HEADS for food in to)
 
 
 def _notes(

@@ -220,6 +220,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         fit = [one for one in fit if not any(part.food.id in _PUDDING_FRUIT for part in one.parts)]
     if line.food.id in dish.told.roasted:
         fit = [one for one in fit if not any(quick in one.when for quick in _QUICK)]
+    if line.food.kind == "nut" and line.food.id in dish.told.blended:  # to a cream, which no toasted nut makes
+        fit = [one for one in fit if "toast" not in one.when] or fit
     if not dish.told.kept_dry:
         fit = [one for one in fit if not one.when.endswith(_KEPT_DRY)]
     cooked = use == "cooked"

@@ -71,7 +71,10 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
         told += [f"mind: {candidate.caution}"] if candidate.caution else []
     if any(is_unraised(line.line.read, one.food) for one in choice.brings if one.food.id != line.line.food.id):
         told.append("it was self-raising: 1 tsp baking powder goes with each 100 g (common practice, no source)")
-    return "; ".join(told) or f"what {line.line.food.name} may hold at most counts too, beside the rest of the dish"
+    return "; ".join(told) or (
+        f"what {line.line.food.name} may hold at most counts too, beside the rest of the dish, "
+        "though likely it holds nothing"
+    )
 
 
 def how_to(line: Open, choice: Choice) -> str:

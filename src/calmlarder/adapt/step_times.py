@@ -6,6 +6,7 @@ theirs, and only what it says of the old food itself makes room.
 
 import re
 from collections.abc import Iterator, Mapping
+from functools import partial
 from typing import NamedTuple
 
 from calmlarder.adapt.in_words import short_name
@@ -112,9 +113,9 @@ def _prepared(step: str, told: Told) -> str:
             to = told.tables.food_by_id[one.food]
             row = told.tables.step_of(told.tables.food_by_id[food], to, "prepared")
             if row is not None:
-                name = rf"(?:\w+ ){{0,2}}{re.escape(to.name)}(?: and sugar)?"
+                name = rf"(?:\w+ ){{0,2}}{re.escape(to.name)}(?P<also> and sugar)?"
                 done = re.compile(_PEELS.format(name=name), re.IGNORECASE)
-                step = done.sub(lambda found, sign=row.sign: _with_capital(sign, found[0]), step)  # type: ignore[misc]
+                step = done.sub(partial(_done_so, row.sign, step), step)
     return step
 
 
@@ -231,6 +232,13 @@ def _is_much_the_same(food: str, told: Told) -> bool:
     kind = told.tables.food_by_id[food].kind
     alike = change.change == "swap" and all(told.tables.food_by_id[one.food].kind == kind for one in change.to)
     return change.change in {"less", "weigh", "more"} or (alike and kind == "pepper")
+
+
+def _done_so(sign: str, step: str, found: re.Match[str]) -> str:
+    """What is done instead; the sugar that goes with it is told where the step names none of its own."""
+    own = re.search(r"\bsugar\b", step[: found.start()] + step[found.end() :]) is not None
+    sugar = ", add the sugar" if found["also"] and not own else ""
+    return f"{_with_capital(sign, found[0])}{sugar}"
 
 
 def _as_dough(step: str, told: Told) -> str:

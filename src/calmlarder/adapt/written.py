@@ -79,6 +79,8 @@ _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
     "pod", "fruit", "citrus", "tofu", "herb",
 })  # fmt: skip
+_PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
+_SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
 _SEEDED = re.compile(r"\b(?:de)?seeded\b", re.IGNORECASE)
 _OF_VEGETABLES = re.compile(r"\bvegetable (?:stock|broth)\b", re.IGNORECASE)
 _TO_SERVE = re.compile(r"\bto serve$")
@@ -184,6 +186,10 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
     called = _called(read, stand_in, tables) or stand_in.name
     if stand_in.kind == "stock" and called.startswith("stock ") and _OF_VEGETABLES.search(read.text):
         called = f"vegetable {called}"
+    if stand_in.kind == "yoghurt" and _PLAIN.search(read.text) and not _PLAIN.search(called):
+        called = f"plain {called}"
+    if stand_in.kind == "nut" and (soaked := _SOAKED.search(read.text)) is not None:
+        return f"{called}, {soaked[0].lower()}"
     if stand_in.kind not in _IS_CUT:
         return called
     if whole:
@@ -242,7 +248,10 @@ def tail_of(text: str) -> str:
     _, comma, rest = _HOW_LARGE.sub(r"\1 ", text).partition(",")
     if _TO_SERVE.search(rest) and _SEVERAL.search(rest) and not names_nothing(_TO_SERVE.sub("", rest)):
         rest = "to serve"  # the line names other foods too
-    return f", {rest.strip()}" if comma and not any(sign.isdigit() for sign in _SIZED.sub("", rest)) else ""
+    if any(sign.isdigit() for sign in _SIZED.sub("", rest)):
+        soaked = _SOAKED.match(rest.strip())
+        rest = soaked[0] if soaked else ""
+    return f", {rest.strip()}" if comma and rest else ""
 
 
 def for_what(text: str) -> str:

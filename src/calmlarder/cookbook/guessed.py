@@ -25,6 +25,7 @@ _TABLE_HEAD = re.compile(r"(?:what|items?|ingredients?|foods?) ?(?:how much|amou
 _TAGS = re.compile(r"(?:tags?|filed|posted|categor(?:y|ies)|copyright|©)\b", re.I)
 _SHORTEST_STEP = 30  # signs of the first one; later ones may be shorter: ours
 _MOST_IN_A_HEADING = 4  # words: ours
+_SET_IN_BOLD = 4  # the level of a heading that is a paragraph of its own
 _LEAST_NAMED = 2  # words of a recipe's own heading: ours
 _PAGE_TITLE = re.compile(r"<title\b[^>]{0,200}>([^<]{1,500})</title", re.IGNORECASE)
 # `1. Bring the water to a boil. Add the rice.`: a numbered line that ends as a sentence, not an amount.
@@ -51,7 +52,7 @@ def guessed_object(page: str) -> dict[str, Any] | None:
         return None
     chosen, behind = found
     chosen = chosen[1:] if _TABLE_HEAD.fullmatch(chosen[0].text) else chosen
-    first = blocks.index(chosen[0])
+    first = next(place for place, one in enumerate(blocks) if one.text == chosen[0].text)
     above = [one.text for one in blocks[max(0, first - 12) : first]]
     title = _title(page, blocks[:first])
     told: dict[str, Any] = {
@@ -262,8 +263,11 @@ def _with_their_headings(blocks: Sequence[Block], groups: list[list[Block]]) -> 
     found: list[Block] = []
     for group in groups:
         head = above.get(group[0].listed)
-        if len(groups) > 1 and head is not None and head.level and not _kind(head):
-            found.append(head)
+        if len(groups) > 1 and head is not None and not _kind(head):
+            if head.level:
+                found.append(head)
+            elif HEADING.fullmatch(plain(head.text).strip(" :")):  # set in bold, and marked as nothing
+                found.append(head._replace(level=_SET_IN_BOLD))
         found += group
     return found
 
