@@ -12,7 +12,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from textual.events import Paste
 from textual.pilot import Pilot
-from textual.widgets import Input
+from textual.widgets import Input, OptionList, Static
 
 from calmlarder.cli import main
 from calmlarder.household.answering import answer, would_be
@@ -282,10 +282,12 @@ def test_enter_on_a_waiting_line_opens_its_choices(play: Callable[[Act], LarderA
         assert titles(app) == [TO_ANSWER]
         await pilot.press("enter")
         await pilot.pause()
-        await pilot.press("enter")  # no food is under the bar yet: nothing is answered by it
+        assert app.screen.query_one("#choice OptionList", OptionList).highlighted == 0  # as in every list
+        await pilot.press("enter")  # nobody went to that food: nothing is answered by it
         await pilot.pause()
         assert isinstance(app.screen, Choice)
-        await pilot.press("down", "enter")
+        assert "Enter alone chooses nothing" in str(app.screen.query_one("#ask-empty", Static).content)
+        await pilot.press("home", "enter")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
         assert TO_ANSWER not in titles(app)

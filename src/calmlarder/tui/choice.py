@@ -17,7 +17,8 @@ from calmlarder.tui.widgets.modal import Modal
 _LONG = 6  # names, from which on it is said that they can be found by typing
 _FIND = "its first letters find a name"
 _NONE = "no name here begins so"
-_MARK_FIRST = "the arrows mark an answer first"
+_MARK_FIRST = "Enter alone chooses nothing here: the arrows go to an answer, Home to the first"
+_MOVES = frozenset({"up", "down", "home", "end", "pageup", "pagedown"})
 
 
 class Ask(Modal[str]):
@@ -85,14 +86,15 @@ class Choice(Modal[str]):
     ) -> None:
         """With `other`, which says so, an answer that is none of the names may be typed.
 
-        `unmarked`: no name is under the bar until an arrow puts it there, for a question whose first answer is no
-        likelier than the others. `none_such` is said of letters that begin no word of a name.
+        `unmarked`: the first name is under the bar as in every list, but Enter takes it only once an arrow was pressed,
+        for a question whose first answer is no likelier than the others. `none_such` is said of letters that begin no
+        word of a name.
         """
         super().__init__()
         self._question = question
         self._names = names
         self._other = other
-        self._unmarked, self._none_such = unmarked, none_such
+        self._is_meant, self._none_such = not unmarked, none_such  # whether what is under the bar was put there
         self._sought = ""  # what was typed to find a name
 
     def compose(self) -> ComposeResult:
@@ -111,11 +113,6 @@ class Choice(Modal[str]):
         self.query_one(OptionList if self._names else Input).focus()
         self.query_one(OptionList).display = bool(self._names)
         self._say(str(self.query_one("#ask-empty", Static).content))
-        if self._unmarked:
-            self.call_after_refresh(self._unmark)
-
-    def _unmark(self) -> None:
-        self.query_one(OptionList).highlighted = None
 
     def _say(self, words: str) -> None:
         said = self.query_one("#ask-empty", Static)
@@ -124,6 +121,7 @@ class Choice(Modal[str]):
 
     def _typed(self, event: events.Key) -> None:
         """What is typed on the list goes into the line, where there is one; else it finds a name."""
+        self._is_meant = self._is_meant or event.key in _MOVES
         if self._other and event.is_printable and event.character:
             event.stop()
             typed = self.query_one(Input)
@@ -141,7 +139,7 @@ class Choice(Modal[str]):
         low = self._sought = sought.casefold().lstrip()
         found = next((n for n, name in enumerate(self._names) if f" {low}" in f" {name.casefold()}"), None)
         names = self.query_one(OptionList)
-        names.highlighted = found if low or not self._unmarked else None
+        names.highlighted = found
         if found is None:
             self._say(f"{low}: {self._none_such}; Backspace takes a letter back")
         else:
@@ -170,7 +168,7 @@ class Choice(Modal[str]):
             typed = self.query_one(Input).value.strip()
             if typed:
                 self.dismiss(typed)
-        elif at is not None:
+        elif at is not None and (self._is_meant or self._sought):
             self.dismiss(self._names[at])
         elif not self._sought:
             self._say(_MARK_FIRST)
