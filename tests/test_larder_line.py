@@ -13,6 +13,7 @@ from calmlarder.larder.reading import LarderReader
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.item_list import ItemList
 from test_screens import TODAY, type_line
 
@@ -104,5 +105,47 @@ def test_what_is_slimy_goes_in_the_bin_and_has_no_days_left(play: Callable[..., 
         assert meaning.endswith(", slimy: put it in the bin")
         assert "left" not in meaning
         assert "within a day" not in meaning
+
+    play(act)
+
+
+def test_a_line_that_was_taken_up_and_not_changed_leaves_no_trace(play: Callable[..., LarderApp]) -> None:
+    """After F4 and Esc its text stood in the way, and the next key was for another lot than the one that was marked."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("spinach 200g", "carrots 500 g", "eggs x6"):
+            await type_line(pilot, line)
+        screen = app.screen
+        assert isinstance(screen, LarderScreen)
+        items = screen.query_one(ItemList)
+        await pilot.press("down", "down")
+        marked = items.chosen
+        await pilot.press("f4")
+        line = screen.query_one("#line", Input)
+        assert line.value
+        assert not screen.half_typed
+        await pilot.press("escape")
+        assert (line.value, items.chosen, app.focused) == ("", marked, items)
+        await pilot.press("up", "escape", "f4", "x", "escape")  # changed: it is put away, and Up brings it back
+        assert (line.value, app.focused) == ("", line)
+        await pilot.press("up")
+        assert line.value.endswith("x")
+
+    play(act)
+
+
+def test_a_letter_alone_is_no_draft(play: Callable[..., LarderApp]) -> None:
+    """A key of another screen that came late: an `n` stood in the line at the next start."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        screen = app.screen
+        assert isinstance(screen, LarderScreen)
+        line = screen.query_one("#line", Input)
+        for typed, brought in (("n", ""), ("蛋", "蛋"), ("eg", "eg")):
+            line.value = typed
+            screen.keep_draft()
+            line.value = ""
+            screen.bring_draft()
+            assert line.value == brought
 
     play(act)

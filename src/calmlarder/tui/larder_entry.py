@@ -72,6 +72,7 @@ class LarderEntry(LarderKeys):
     def __init__(self, kitchen: Household) -> None:
         super().__init__(kitchen)
         self._editing: Seen | None = None  # as it was when its line was taken up
+        self._taken_up = ""  # that line, which is not half typed before it is changed
         # A line that was typed and not kept, and the lot it was to change.
         self._put_away: tuple[str, Seen | None] = ("", None)
         # Lines that could not be read when many came at once, and those put away with the line before them.
@@ -208,24 +209,35 @@ class LarderEntry(LarderKeys):
         line.insert_text_at_cursor(event.character)
 
     def action_to_line(self) -> None:
-        """Back to the line, which is emptied; what was typed can be brought back."""
-        line = self.query_one(Input)
-        if self.half_typed:
+        """Back to the line, which is emptied; what was typed can be brought back.
+
+        From a line that was taken up and not changed, back to its place in the list.
+        """
+        line, edited = self.query_one(Input), self._editing
+        is_changed = bool(self.half_typed)
+        if is_changed:
             self._put_away = (line.value, self._editing)
             self._waiting_away, self._waiting = self._waiting, []
         self._editing = None
         line.value = ""
         line.focus()
+        if edited is not None and not is_changed:
+            self._choose(edited.id)
+            self.action_to_table()
 
     @property
     def half_typed(self) -> str:
-        """What is typed and not kept; a filter is nothing to keep."""
+        """What is typed and not kept; a filter is nothing to keep, nor is a line as it was taken up."""
         value = self.query_one("#line", Input).value.strip()
-        return "" if value.startswith(FILTER) else value
+        is_as_it_was = self._editing is not None and value == self._taken_up.strip()
+        return "" if value.startswith(FILTER) or is_as_it_was else value
 
     def keep_draft(self) -> None:
-        """The program is ended from outside: what is half typed waits for its next start."""
-        if self.half_typed:
+        """The program is ended from outside: what is half typed waits for its next start, a letter alone does not.
+
+        That was meant as a key of another screen.
+        """
+        if self.half_typed and not (len(self.half_typed) == 1 and self.half_typed.isascii()):
             draft.keep(self._kitchen, Draft(self.half_typed, self._editing.id if self._editing else None))
 
     def bring_draft(self) -> None:
@@ -263,6 +275,7 @@ class LarderEntry(LarderKeys):
         if self.half_typed and self._editing is None:
             self._put_away = (line.value, None)
         self._editing = None if number is None else as_seen(self._kitchen, number)
+        self._taken_up = text
         line.value = text
         line.cursor_position = len(text)
         line.focus()
