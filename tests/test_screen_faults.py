@@ -219,7 +219,7 @@ def test_berries_are_not_peeled_for_the_freezer(tables: Tables) -> None:
     """Common practice: berries are frozen whole (keeping.csv says what it is)."""
     how = tables.keeping_of(tables.food_by_id["strawberry"], "freezer", "whole")
     assert how is not None
-    assert "peel" not in how.note
+    assert "peel" not in how.how_or_why
 
 
 def drawn(app: LarderApp, row: int) -> str:

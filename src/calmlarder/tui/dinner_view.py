@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
+from rich.text import Text
 from textual.app import ComposeResult
 from textual.containers import Container, Vertical, VerticalScroll
 from textual.widgets import Static
@@ -28,6 +29,17 @@ _HUGE, _WIDE, _MIDDLE = 150, 108, 74  # columns of the view from which three or 
 _MOST_NAMED = 3
 _URGENT_DAYS = 1  # left: what goes first, and is said before anything else of it
 _AT_MOST = 1.6  # the end of a bar where nothing limits what may come at most, as in the profiles of caps.csv
+
+
+def _with_headings(words: str) -> Text:
+    """Strong is each line that stands over indented ones."""
+    text, lines = Text(words), words.split("\n")
+    start = 0
+    for line, below in zip(lines, [*lines[1:], ""], strict=True):
+        if line and not line.startswith(" ") and below.startswith(" "):
+            text.stylize("bold", start, start + len(line))
+        start += len(line) + 1
+    return text
 
 
 class DinnerView(VerticalScroll):
@@ -65,7 +77,7 @@ class DinnerView(VerticalScroll):
         self.query_one(NearLimits).show(())
         self.query_one(AmountList).show("", ())
         self.query_one(OrderOfWork).show(())
-        self.query_one("#notes", Static).update(words)
+        self.query_one("#notes", Static).update(_with_headings(words))
 
     def show(
         self, dinner: "Dinner", note: str, words: str, before_g: Mapping[str, float] = MappingProxyType({})

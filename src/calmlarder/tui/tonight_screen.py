@@ -31,6 +31,8 @@ _MORE = "look for another dinner"
 _LOOKING_AGAIN = "Looking again, for what is asked now: the dinner comes here."
 _MINUTES = (45, 30, 20, 15)
 
+_OF_A_DINNER = frozenset({"cook", "another", "change"})  # keys that do something to the dinner that is shown
+
 
 class TonightScreen(AsksOfDinner):
     """Proposes, and listens."""
@@ -233,7 +235,11 @@ class TonightScreen(AsksOfDinner):
             self._write()
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
-        """From the first dinner nothing leads back."""
+        """From the first dinner nothing leads back, and without one nothing is cooked, left or swapped."""
+        composed = self._composed if self._is_found and not self._faults else None
+        has_none = composed is not None and not composed.dinners
+        if has_none and action in _OF_A_DINNER:
+            return False
         return bool(self._place) if action == "back" else super().check_action(action, parameters)
 
     def action_minutes(self) -> None:
