@@ -31,7 +31,7 @@ _MORE = "look for another dinner"
 _LOOKING_AGAIN = "Looking again, for what is asked now: the dinner comes here."
 _MINUTES = (45, 30, 20, 15)
 
-_OF_A_DINNER = frozenset({"cook", "another", "change"})  # keys that do something to the dinner that is shown
+_OF_A_DINNER = frozenset({"cook", "another", "change", "without"})  # keys that do something to the dinner that is shown
 
 
 class TonightScreen(AsksOfDinner):
