@@ -31,7 +31,7 @@ def adapt(adapt: Adapt) -> Adapt:
         ("3 ounces crumbled cotija (feta works too)", "cotija", ("feta",)),
         ("1 slice sourdough, torn, or 40 g breadcrumbs", "bread-sourdough-white", ("breadcrumbs",)),
         ("2 leeks (or 1 onion)", "leek-whole", ("onion-brown",)),
-        ("1 parsley root (or parsnip)", "parsnip", ()),
+        ("1 parsley root (or parsnip)", "parsley-root", ("parsnip",)),
         ("1 litre stock, vegetable or chicken", "stock-onion", ("stock-meat",)),
     ],
 )
