@@ -77,6 +77,10 @@ def test_a_line_gives_what_is_there(tables: Tables, line: str, foods: list[str])
         "crushed tomato tin (garlic)",
         "bruschetta topping (garlic)",
         "wonton frozen pork and prawn 12",
+        "tinned tomatoes (garlic & onion)",
+        "kebab meat (onion, garlic)",
+        "omelette (onion)",
+        "prawns (garlic butter)",
     ],
 )
 def test_what_does_not_hold_it_as_a_rule_is_asked(tables: Tables, line: str) -> None:

@@ -14,7 +14,10 @@ from calmlarder.matching.words import singular
 
 # What other things lie in or taste of.
 _FLAVOURS = frozenset({"tomato", "spice", "herb", "citrus", "allium", "oil", "acid", "sauce", "condiment", "soy-sauce"})
-_SPREADS = frozenset({"topping", "mix", "spread", "dip", "filling", "stuffing", "butter", "crackers", "twists"})
+_MADE = frozenset({
+    "topping", "mix", "spread", "dip", "filling", "stuffing", "butter", "cracker", "twist", "omelette", "omelet",
+    "frittata", "kebab", "meatball", "risotto", "paella", "fritter", "pakora", "bhaji", "tart", "tartlet", "knot",
+})  # fmt: skip
 
 
 def before_bracket(text: str, bracket: str) -> str:
@@ -23,15 +26,26 @@ def before_bracket(text: str, bracket: str) -> str:
     return said.removesuffix(inside).rstrip(ENDS) if inside and said.endswith(inside) else ""
 
 
-def names_but_the_bracket(whole: Part, before: str, bracket: str) -> bool:
-    """Whether a line is named by its bracket alone, where the words before it tell some product of it.
+def names_but_the_bracket(whole: Part, before: str, bracket: str, lexicon: Lexicon) -> bool:
+    """Whether a line is named by its bracket alone, where the words before it tell another thing or some product of it.
 
-    As in `bruschetta topping (garlic)`; not in `lasun (garlic)` and `bulb (garlic)`.
+    As in `omelette (onion)`, `bruschetta topping (garlic)`; not in `lasun (garlic)` and `bulb (garlic)`.
     """
     inside = {singular(word) for word in WORD.findall(bracket)}
-    if whole.named.outcome != "matched" or not whole.named.takes <= inside:
+    if not whole.named.takes <= inside:
         return False
-    return any(singular(word) in PRODUCTS | DISHES | _SPREADS for word in WORD.findall(before))
+    outside = [singular(word) for word in WORD.findall(before) if not says_amount(word)]
+    return any(
+        word in PRODUCTS | DISHES | _MADE
+        or (
+            whole.named.outcome == "matched"
+            and word in lexicon.words
+            and not is_note(word)
+            and word not in HARMLESS | inside
+            and lexicon.called(word).isdisjoint(whole.named.foods)
+        )
+        for word in outside
+    )
 
 
 def in_english(whole: Part, text: str, brackets: tuple[str, ...], how: tuple[frozenset[str], Lexicon]) -> Part | None:

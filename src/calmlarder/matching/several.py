@@ -54,7 +54,11 @@ _HOLDS = LatePattern(r"\bwith (?:onions?|garlic)\b")
 _HOLDS_TWO = LatePattern(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-z]+\b")
 _ALLIUM = LatePattern(r"\b(?:onions?|garlic|shallots?|leeks?)\b")
 _WITH_ALLIUM = LatePattern(r",? ?\bwith (onions?|garlic)\b(?: (?:and|or|&) (onions?|garlic)\b)?(?=\s*(?:$|[,;.]))")
+_TOLD = frozenset({"onion", "garlic"})
 _ALLIUMS_ONLY = LatePattern(r"(?:onions?|garlic)(?:(?:,| and| &| \+) ?(?:onions?|garlic))?")
+_NOT_IN_IT = LatePattern(
+    r"\d|\b(?:no|non|not|without|minus|zero|free|for|smells?|beside|near|behind|next|from|spring|green|salad|leaves)\b"
+)
 _SAYS_MORE_OF_IT = LatePattern(r"\d|\b(?:half|also|plus)\b")
 _COOKED_WITH = LatePattern(r"\b(?:boiled|cooked|stewed|simmered|braised|done|made) (?:up )?with\b")
 # `frozen peas n corn, cup or so`: so much of both.
@@ -70,8 +74,7 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     not clear, a bracket is read as said of the last food before it: `cumin, chilli powder (has garlic)`.
     """
     found = _parts_of(text, hints, brackets, lexicon)
-    if _passes_over_alliums(found, brackets, lexicon):
-        return [_asked(name_part(text, hints, lexicon))]
+    found = _with_alliums(found, text, brackets, lexicon)
     if len(brackets) > 1 or all(part.named.outcome == "matched" for part in found):
         return found
     if not brackets:
@@ -86,16 +89,22 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     return apart if clear else found
 
 
-def _passes_over_alliums(found: list[Part], brackets: tuple[str, ...], lexicon: Lexicon) -> bool:
-    """Whether a bracket tells onion or garlic, and no food that was found is or holds it: `cheese (garlic)`."""
-    if len(brackets) != 1 or not _ALLIUMS_ONLY.fullmatch(brackets[0].strip(ENDS)):
-        return False
-    foods = {food for part in found for food in part.named.foods}
+def _with_alliums(found: list[Part], whole: str, brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line whose bracket tells onion or garlic: those that hold it, or a question where none does.
+
+    As in `kebab meat (onion, garlic)`; `cheese (garlic)`.
+    """
+    if len(brackets) != 1 or not _ALLIUM.search(brackets[0]) or _NOT_IN_IT.search(brackets[0]):
+        return found
     told = {singular(word) for word in WORD.findall(brackets[0])} & {"onion", "garlic"}
+    only_told = bool(told) and bool(_ALLIUMS_ONLY.fullmatch(brackets[0].strip(ENDS)))
+    parts = [part for part in found if only_told and not part.named.takes <= told] or found
+    foods = {food for part in parts for food in part.named.foods}
     names = lexicon.tables.food_by_id
-    return bool(foods) and not all(
+    held = all(
         any(word in words_of(names[food].name) or lexicon.is_made_with(food, word) for food in foods) for word in told
     )
+    return parts if held or not foods else [_asked(name_part(whole, frozenset(), lexicon))]
 
 
 def _held_by_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
@@ -106,8 +115,9 @@ def _held_by_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
         return []
     held = _held_anyway(holding[0], hints, (), lexicon)
     others = _parts_of(", ".join(piece for piece in pieces if piece is not holding[0]), hints, (), lexicon)
-    clear = held is not None and all(part.named.outcome == "matched" for part in others)
-    return [*others, held] if held is not None and clear else []
+    if held is None or any(part.named.outcome != "matched" or part.named.takes <= _TOLD for part in others):
+        return []  # in `kebab with onion, garlic` both are in it
+    return [*others, held]
 
 
 def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
@@ -126,9 +136,10 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
         return [held]
     if len(brackets) == 1 and _ALLIUMS_ONLY.fullmatch(brackets[0].strip(ENDS)):
         before = before_bracket(text, brackets[0])
-        if before and (held := _held_anyway(f"{before} with {brackets[0].strip(ENDS)}", hints, (), lexicon)):
+        one = bool(before) and not SPLIT.search(before)  # `rice & peas (onion)` may be either
+        if one and (held := _held_anyway(f"{before} with {brackets[0].strip(ENDS)}", hints, (), lexicon)):
             return [held]
-        if before and names_but_the_bracket(whole, before, brackets[0]):
+        if before and names_but_the_bracket(whole, before, brackets[0], lexicon):
             return [_asked(whole)]
     if filled := _made_of_what_is_told(text, hints, brackets, lexicon):
         return [filled]
@@ -223,7 +234,7 @@ def _made_of_what_is_told(text: str, hints: frozenset[str], brackets: tuple[str,
         before_bracket(text, brackets[0]) if len(brackets) == 1 and not _SAYS_MORE_OF_IT.search(brackets[0]) else ""
     )
     told = [singular(word) for word in WORD.findall(brackets[0]) if word not in SMALL] if before else []
-    if not told or "," in before:
+    if not told or SPLIT.search(before):
         return None
     part = name_part(before, hints, lexicon)
     if part.named.outcome != "matched" or len(part.named.foods) != 1:
