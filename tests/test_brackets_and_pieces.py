@@ -34,6 +34,7 @@ def lots(tables: Tables, line: str) -> tuple[Lot, ...]:
         ("sausage rolls 6 (pork & onion)", ["sausage-roll"]),
         ("6 samosas and chutney", ["spring-rolls", "pickle-sweet"]),
         ("lasun (garlic)", ["garlic"]),
+        ("small onions (sambar onion) 200 gm", ["shallot"]),
         # a stick of bread, and the fish where there is no bread
         ("bread from yesterday, barra", ["bread-white"]),
         ("loaf, barra", ["bread-white"]),

@@ -101,6 +101,8 @@ def _with_alliums(found: list[Part], whole: str, brackets: tuple[str, ...], lexi
     parts = [part for part in found if only_told and not part.named.takes <= told] or found
     foods = {food for part in parts for food in part.named.foods}
     names = lexicon.tables.food_by_id
+    if not only_told and any(names[food].kind == "allium" for food in foods):
+        return found  # `small onions (sambar onion)` tells but which
     held = all(
         any(word in words_of(names[food].name) or lexicon.is_made_with(food, word) for food in foods) for word in told
     )
