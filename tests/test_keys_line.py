@@ -156,3 +156,31 @@ def test_what_opens_over_a_screen_is_put_away_by_a_click_beside_it_or_on_its_key
         assert [one.why for one in app._kitchen.ended()] == ["did not like"]
 
     play(act, (80, 24))
+
+
+def test_keys_that_were_looked_for_stand_below_what_they_are_for(play: Callable[..., LarderApp]) -> None:
+    """Three people new to it went to the help for each of these: remove, correct, back to the dinner before, keep."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("escape", "down", "down")
+        await pilot.pause()
+        assert "delete" in keys_below(app)
+        await pilot.press("ctrl+l")
+        await pilot.pause()
+        assert "e" in keys_below(app)
+        await pilot.press("escape", "f3")
+        await settled(app, pilot)
+        assert "N" not in keys_below(app)  # nothing is before the first
+        await pilot.press("n")
+        await settled(app, pilot)
+        assert "N" in keys_below(app)
+        await pilot.press("escape", "ctrl+n")
+        await settled(app, pilot)
+        assert "full_stop" in keys_below(app)
+        await pilot.press("escape", "ctrl+p")
+        app.screen.query_one(Input).value = "remove"
+        listed = app.screen.query_one(OptionList)
+        await until(pilot, lambda: listed.option_count == 1)
+        assert "out of the list" in listed.options[0].hit.text  # type: ignore[attr-defined]
+
+    play(act, (80, 24))

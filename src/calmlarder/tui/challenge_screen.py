@@ -96,13 +96,13 @@ class ChallengeScreen(TurnsWithDay[None]):
     """One page to scroll; keys for what may be done today."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("s", "score", "Score today"),
+        Binding("s", "score", "Score", tooltip="Score today"),
         Binding("n", "start", "Start one"),
         Binding("p", "whose", "Whose", tooltip="Whose challenge: choose a person of the home"),
         Binding("b", "since", "When it began", tooltip="When elimination began"),
-        Binding("c", "compare", "A day to compare"),
+        Binding("x", "stop", "Stop", tooltip="Stop it: the challenge ends, and nothing is concluded"),
+        Binding("c", "compare", "Compare", tooltip="A day to compare"),
         Binding("k", "skip", "Not today"),
-        Binding("x", "stop", "Stop it"),
         Binding("w", "write", "Page for the dietitian"),
         Binding("escape", "app.pop_screen", "Back"),
     ]

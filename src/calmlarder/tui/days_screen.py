@@ -48,11 +48,11 @@ class DaysScreen(TurnsWithDay[None]):
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("g", "gut", "Gut today", tooltip="How the gut feels: a number, 0 calm to 10"),
+        Binding("e", "correct", "Correct", tooltip="Correct the log"),
         Binding("right", "group(1)", "Next group"),
         Binding("left", "group(-1)", "Group before", show=False),
         Binding("plus,equals_sign", "span(1)", "More days"),
         Binding("minus", "span(-1)", "Fewer"),
-        Binding("e", "correct", "Correct the log"),
         Binding("escape", "app.pop_screen", "Back"),
     ]
 

@@ -35,16 +35,16 @@ class PlanScreen(PlanRounds):
     """The plan as a board of days, and the keys that change it."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("enter", "details", "Open"),
+        Binding("enter", "details", "See", tooltip="See this meal: steps and figures"),
         Binding("p", "pin", "Pin"),
         Binding("x", "exclude", "Not this"),
-        Binding("r", "replace", "Another"),
+        Binding("r", "replace", "Other", tooltip="Another dish for this meal"),
+        Binding("full_stop", "keep", "Keep", key_display=".", tooltip="Keep this plan, the best so far"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of the plan back"),
         Binding("ctrl+y", "redo", "Redo", tooltip="Redo: the change of the plan that was taken back", show=False),
-        Binding("plus,equals_sign", "days(1)", "Days", key_display="+ -", tooltip="A day more; - a day fewer"),
+        Binding("plus,equals_sign", "days(1)", "Days", key_display="+", tooltip="A day more; - a day fewer"),
         Binding("minus", "days(-1)", "Fewer days", show=False),
-        Binding("full_stop", "keep", "Keep", key_display=".", tooltip="Keep this plan, the best so far"),
-        Binding("escape", "leave", "Larder"),
+        Binding("escape", "leave", "Back", tooltip="Back to the larder"),
         Binding("n", "again", "Plan again, what is pinned stays", show=False),
         Binding("o", "forget", "Start over", show=False),
         Binding("e", "share", "Share the plan", show=False),

@@ -40,7 +40,7 @@ class TonightScreen(AsksOfDinner):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "cook", "Cook"),
         Binding("n,right", "another", "Next", key_display="n", tooltip="The next dinner"),
-        Binding("N,left", "back", "Back", key_display="N", tooltip="The dinner shown before", show=False),
+        Binding("N,left", "back", "Prev", key_display="N", tooltip="Back: the dinner shown before"),
         Binding("x", "without", "Not this", tooltip="A food to leave out tonight, or this dish"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of mind back"),
         Binding("ctrl+y", "redo", "Redo", tooltip="Redo: the change of mind that was taken back", show=False),
