@@ -178,9 +178,7 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
         ):
             # Of `ham (opened), chocolate spread` the bracket names neither.
             before = text.rpartition(", ")[0]
-            if (
-                len(foods_between_signs(before, hints, lexicon)) <= 1
-            ):  # of `ham (opened), chocolate spread` it names neither
+            if len(foods_between_signs(before, hints, lexicon)) <= 1:
                 return without_bracket(several, before, hints, lexicon)
         return several
     heading, *behind = COLON.split(text, 1)
