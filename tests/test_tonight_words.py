@@ -118,3 +118,22 @@ def test_a_limit_is_put_into_words_once() -> None:
     """It was told as "total without lactose without lactose"."""
     assert in_words("the limit on total") == "the limit on total without lactose"
     assert in_words("the limit on total without lactose") == "the limit on total without lactose"
+
+
+def test_a_food_is_found_by_the_name_on_the_screen_and_by_the_tables(play: Callable[..., LarderApp], cook: Any) -> None:
+    """A dinner of methi was asked about in vain: the list had fenugreek leaves alone, and `meth` found nothing."""
+    dinner = cook(["tofu 280 g", "rice 500 g", "carrots 300 g", "spinach 150 g"], "skillet")
+    use = next(one for one in dinner.uses if one.food == "carrot")
+    renamed = use.model_copy(update={"name": "wortel"})
+    told = dinner.model_copy(update={"uses": tuple(renamed if one is use else one for one in dinner.uses)})
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "carrots 300 g")
+        screen = TonightScreen(app._kitchen, app._tonight_only)
+        assert screen._called("carrot") == "carrot"
+        with pytest.MonkeyPatch.context() as patch:
+            patch.setattr(TonightScreen, "_dinner", told)
+            assert screen._called("carrot") == "wortel, carrot"
+            assert screen._called("tofu-firm") == "firm tofu"
+
+    play(act)

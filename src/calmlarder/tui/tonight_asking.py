@@ -122,14 +122,14 @@ class AsksOfDinner(TurnsWithDay[None]):
 
     def action_use(self) -> None:
         """Choose a food that must be in it."""
-        foods = list(dict.fromkeys(one.lot.food for one in self._kitchen.lots() if why_unfit(one.lot) is None))
+        fit = (one.lot.food for one in self._kitchen.lots() if why_unfit(one.lot) is None)
+        foods = {self._called(food): food for food in fit}
 
         def picked(name: str | None) -> None:
             if name is not None:
-                food = next(food for food in foods if self._kitchen.name_of(food) == name)
-                self.ask(self._asked.with_food(food))
+                self.ask(self._asked.with_food(foods[name]))
 
-        self.app.push_screen(Choice("What must be in it?", [self._kitchen.name_of(food) for food in foods]), picked)
+        self.app.push_screen(Choice("What must be in it?", list(foods)), picked)
 
     def action_without(self) -> None:
         """Choose a food of this dinner to leave out tonight, or the dish, which then comes not again soon."""
@@ -188,7 +188,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         """Choose a lot, in this dinner or not, and read why."""
         from calmlarder.tui.why_screen import WhyScreen
 
-        foods = {self._kitchen.name_of(one.lot.food): one.lot.food for one in self._kitchen.lots()}
+        foods = {self._called(one.lot.food): one.lot.food for one in self._kitchen.lots()}
 
         def picked(name: str | None) -> None:
             if name is not None:
@@ -216,12 +216,19 @@ class AsksOfDinner(TurnsWithDay[None]):
     def _to_choose_from(self) -> dict[str, str]:
         """Ids by the name that stands on the screen: foods of the dinner, while there is none yet of all the larder."""
         uses = self._dinner.uses if self._dinner is not None else ()
-        foods = {self._kitchen.manner.name(use.name): use.food for use in uses}
+        foods = {self._called(use.food): use.food for use in uses}
         if not self._is_found or self._dinner is None:
             for one in self._kitchen.lots():
                 if one.lot.food not in foods.values():
-                    foods.setdefault(self._kitchen.name_of(one.lot.food), one.lot.food)
+                    foods.setdefault(self._called(one.lot.food), one.lot.food)
         return foods
+
+    def _called(self, food: str) -> str:
+        """As the dinner on the screen calls it, and as the tables do where that is another name: either finds it."""
+        uses = self._dinner.uses if self._dinner is not None else ()
+        here = next((self._kitchen.manner.name(use.name) for use in uses if use.food == food), "")
+        tables_name = self._kitchen.name_of(food)
+        return f"{here}, {tables_name}" if here and here != tables_name else tables_name
 
     def action_people(self, more: int) -> None:
         """More or fewer eat, tonight only: what holds for good is settled in people and limits."""
