@@ -130,10 +130,10 @@ def test_a_food_is_found_by_the_name_on_the_screen_and_by_the_tables(play: Calla
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, "carrots 300 g")
         screen = TonightScreen(app._kitchen, app._tonight_only)
-        assert screen._called("carrot") == "carrot"
+        assert screen._called("carrot") == "carrots"
         with pytest.MonkeyPatch.context() as patch:
             patch.setattr(TonightScreen, "_dinner", told)
-            assert screen._called("carrot") == "wortel, carrot"
+            assert screen._called("carrot") == "wortel, carrots"
             assert screen._called("tofu-firm") == "firm tofu"
 
     play(act)
