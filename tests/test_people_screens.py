@@ -193,6 +193,10 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         await go_on(app, pilot)
         await pilot.pause()
         assert isinstance(app.screen, Choice)  # whether a day to compare comes first
+        asked = str(app.screen.query_one("#choice Static", Static).content)
+        assert "No elimination is noted here" in asked  # before anything has begun
+        assert "this one can wait. Nothing has begun yet: Esc" in asked
+        assert not courses(app._kitchen, ME)
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, Page)

@@ -55,13 +55,11 @@ def begin(household: Household, who: str, challenge: Challenge, yes: Collection[
         stopped = _stopped_by(household, who, barred)
         return Begun(today(household, who), barred, stopped)
     _may_begin(household, person, challenge)
-    clock = clock_of(household, person)
-    early = why_early(clock) if person.phase in {None, "elimination"} else None
-    since = began_on(household, person)
+    early, days = too_early(household, who)
     before = Begun(
         today(household, who),
         early=early,
-        days=None if since is None else (household.today - since).days,
+        days=days,
         best_from=retest_from(household.today, courses(household, who), challenge),
         has_one_worry=has_one_worry(yes),
         is_light=is_light(person),
@@ -78,6 +76,14 @@ def begin(household: Household, who: str, challenge: Challenge, yes: Collection[
             phase = {"phase": "reintroduction", "since": household.today, "before_challenges": was}
             change(household, who, phase)
     return before._replace(today=today(household, who))
+
+
+def too_early(household: Household, who: str) -> tuple[Early | None, int | None]:
+    """Why a challenge that begins now would tell little yet, and the days of elimination so far."""
+    person = person_of(household, who)
+    early = why_early(clock_of(household, person)) if person.phase in {None, "elimination"} else None
+    since = began_on(household, person)
+    return early, None if since is None else (household.today - since).days
 
 
 def _stopped_by(household: Household, who: str, barred: Sequence[Bar]) -> Course | None:

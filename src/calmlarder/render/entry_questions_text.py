@@ -6,7 +6,7 @@ That lack of iron may come of coeliac disease, and that the test needs wheat: co
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING, Any
 
-from calmlarder.reintroduction.clock import OFFER_WEEK
+from calmlarder.reintroduction.clock import OFFER_WEEK, Early
 from calmlarder.reintroduction.entry_questions import QUESTIONS, SCOFF, Bar
 from calmlarder.reintroduction.signs import ACUTE, URGENCY
 from calmlarder.render.challenge_names import name_of
@@ -112,20 +112,25 @@ def _dietitian(bar: Bar, who: str) -> Iterator[str]:
         yield _WORRIES
 
 
+def early_words(early: Early, days: int | None) -> str:
+    """Why a challenge would tell little yet, without the stop at its end."""
+    if early == "no help":
+        return (
+            "Elimination did not clearly help you, so that challenges cannot tell much. Please see a dietitian, and "
+            "eat as before; this challenge is not needed"
+        )
+    told = f"You are {days} day{'' if days == 1 else 's'} into elimination. " if days else ""
+    told = told if early == "early" else "No elimination is noted here. "
+    return (
+        f"{told}Challenges tell most after about {OFFER_WEEK} weeks of it and with clearly calmer days; this one "
+        "can wait"
+    )
+
+
 def _beforehand(begun: "Begun", on_screen: bool) -> Iterator[str]:
     stop = "Esc, then x" if on_screen else "`calmlarder challenge stop`"
-    if begun.early == "no help":
-        yield (
-            "Elimination did not clearly help you, so that challenges cannot tell much. Please see a dietitian, and "
-            f"eat as before; {stop} stops this one."
-        )
-    elif begun.early is not None:
-        days = "" if not begun.days else f"You are {begun.days} day{'' if begun.days == 1 else 's'} into elimination. "
-        days = days if begun.early == "early" else "No elimination is noted here. "
-        yield (
-            f"{days}Challenges tell most after about {OFFER_WEEK} weeks of it and with clearly calmer days; this one "
-            f"can wait: {stop} stops it."
-        )
+    if begun.early is not None:
+        yield f"{early_words(begun.early, begun.days)}: {stop} stops it."
     if begun.best_from is not None:
         yield (
             f"The last challenge of it ended with a reaction. Another try is best from {begun.best_from:%B} on, with "
