@@ -226,3 +226,10 @@ def test_at_a_terminal_it_is_asked_and_no_answer_changes_nothing(
     monkeypatch.setattr("builtins.input", lambda _: "Kit, me")
     assert main(asked) == 0
     assert told(run("eaten")["eaten"]) == [("kit", "spinach", 100), ("me", "spinach", 100)]
+
+
+def test_what_is_taken_out_as_eaten_says_what_it_passes(home: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Lactose: 1 g a food, the cut-off of Varney et al. 2017; `ate` says the same of the same milk."""
+    for line in (["larder", "add", "cow milk 200 ml"], ["larder", "remove", "1", "--who", "me"]):
+        assert main([*line, "--home", str(home)]) == 0
+    assert "Over the limit: lactose, likely " in capsys.readouterr().out

@@ -13,6 +13,7 @@ from calmlarder.commands.inputs import person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.history.eaten_up import Eaters, at_one_sitting
 from calmlarder.household.booking import Ending, end
+from calmlarder.household.ended_over import over_when_ended
 from calmlarder.household.household import Household
 from calmlarder.household.larder import numbered, remove_unread
 from calmlarder.intake.eaten import EVERYONE, ME
@@ -38,6 +39,7 @@ def ended_by(options: Larder, household: Household) -> "list[KeptEaten]":
     if ones and options.how == "eaten":
         eaters = eaters_of(options, [one.lot for one in ones], household)
     logged: list[KeptEaten] = []
+    over = [over_when_ended(household, one, eaters, options.grams) for one in ones] if eaters is not None else []
     # One action: undo brings all of them back at once.
     with household.store.as_one(f"remove {len(ones) + len(unread)} items") if unread and ones else nullcontext():
         if unread:
@@ -46,7 +48,7 @@ def ended_by(options: Larder, household: Household) -> "list[KeptEaten]":
             logged = end(household, ones, Ending(options.how, options.why, options.grams, eaters))
     if eaters is not None and not options.json:
         grams = sum(options.grams or one.lot.grams for one in ones)
-        print("\n".join(_lines(eaters, grams, logged)))
+        print("\n".join([*_lines(eaters, grams, logged), *filter(None, over)]))
     return logged
 
 
