@@ -127,6 +127,7 @@ _NOT_OFF = LatePattern(
     r"\b(?:cut|half|price|money|best|bit|took|take|day|polish|left|going|goes|go|fresh|straight|just) off\b"
     r"|\b(?:drop|dropp?ed|dropping|brought|bought|taken|came|come|fell|broke|trimmed|sliced|chopped|scraped|pulled|picked)"
     r"(?: (?:it|them|'?em|these|those|this|some|one))? off\b"
+    r"|\b(?:cut|trim|peel|scrape|take|pull|pick)(?: (?:the|its|their|any))?(?: [a-z]+){1,2} off\b"
     r"|\bends? off\b|\boff (?:the|our|my|his|her|their|next|some|mr|mrs)\b"
     r"|\boff (?:neighbou?r|gran|nan|mum|dad|mam|mom|sister|brother)\w*'?s?\b"
     r"|\boff[ -]cuts?\b|\boff (?:the |a )?(?:boat|bone|cob|vine|tree|bush|plant|market|shelf|quay|farm|grill)\b"

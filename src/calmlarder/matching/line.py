@@ -209,7 +209,9 @@ def _without_place(line: str, lexicon: Lexicon) -> str:
 def _part_of_it(found: re.Match[str]) -> str:
     """The state that is told of a part; what has brown spots is a bit brown, and a banana with them is ripe."""
     spotted = found[1] in {"brown", "black"} and re.match(r"spots?|patch", found[0][len(found[1]) + 1 :])
-    return f"a bit {found[1]}" if spotted and "banana" not in found.string else found[1]
+    if not spotted:
+        return found[1]
+    return "ripe" if "banana" in found.string else f"a bit {found[1]}"
 
 
 def _capitals(line: str) -> frozenset[str]:
