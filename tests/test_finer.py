@@ -25,6 +25,10 @@ def thing(tables: Tables, food: str, slot: str = "sauce", line: str = "") -> Fil
     ("place", "food", "line", "said", "expected"),
     [
         ("bowl", "soy-sauce", "", DRESSING, "Stir soy sauce with lime for a dressing."),
+        (
+            "bowl", "soy-sauce", "", "Stir soy sauce and a spoon of hot water to a dressing.",
+            "Stir soy sauce with a spoon of hot water and a grind of pepper to a dressing.",
+        ),
         ("bowl", "soy-sauce", "", ALONE, "Stir soy sauce with a grind of pepper for a dressing."),
         ("bowl", "tahini", "", DRESSING, DRESSING),
         ("pan", "okra", "", "Add okra to the pan with a splash of water, cover, and cook until tender.",

@@ -26,6 +26,9 @@ _RUNS = frozenset({
 })  # fmt: skip
 
 
+# What `Stir the soy sauce to a dressing` stirs: one thing with nothing.
+_DRESSING_OF_ONE = re.compile(r"\b([Ss]tir (?:(?! with | and )[^;.])*?) to a dressing\b")
+
 _POP = frozenset({"mustard-seeds", "panch-phoron"})  # done when they pop, when ground spices would be burnt
 _SHARP = frozenset({"mustard", "mustard-powder"})  # no dressing with water alone
 _SOFTENS = frozenset({"cheese", "cream", "nut-butter", "oil", "yoghurt"})
@@ -134,7 +137,8 @@ def _with_oil(said: str, things: Sequence[Filling]) -> str:
 
 
 def _not_thinned(said: str) -> str:
-    """Without the water; a sauce alone gets pepper."""
+    """Without the water; a sauce alone gets pepper, and water where nothing else makes a dressing of it."""
     alone = r" with (?:a (?:little|spoon of) )?hot water(?:, spoon by spoon,)?(?: until it pours,?)?"
     said = re.sub(r",? and (?:a spoon of )?hot water(?:, spoon by spoon,)?(?: until it pours,?)?", "", said)
-    return re.sub(r"\s+", " ", re.sub(alone, " with a grind of pepper", said)).replace(" ,", ",")
+    said = re.sub(r"\s+", " ", re.sub(alone, " with a grind of pepper", said)).replace(" ,", ",")
+    return _DRESSING_OF_ONE.sub(r"\1 with a spoon of hot water and a grind of pepper to a dressing", said)
