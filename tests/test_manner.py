@@ -90,6 +90,21 @@ def test_tonight_is_told_in_the_measures_of_the_home(tmp_path: Path, capsys: pyt
     assert "zucchini" in capsys.readouterr().out
 
 
+def test_what_goes_in_by_the_spoon_is_told_in_spoons_in_the_steps(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    home = ["--home", str(tmp_path / "home"), "--today", "2026-03-11"]
+    assert main(["people", "set", "me", "--measures", "american", *home]) == 0
+    lines = ["dry quinoa 500g", "firm tofu 400g", "carrots 4", "ground cumin", "oil", "kale 200g"]
+    assert main(["larder", "add", *lines, *home]) == 0
+    capsys.readouterr()
+    assert main(["tonight", "--use", "cumin", *home]) == 0
+    steps = " ".join(capsys.readouterr().out.split("Steps")[1].split())
+    assert "½ tsp ground cumin" in steps
+    assert "⅓ cup dry quinoa" in steps
+    assert "oz firm tofu" in steps
+
+
 def test_the_screen_follows(play: Callable[..., LarderApp], tmp_path: Path) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         for line in LINES:
@@ -114,5 +129,8 @@ def test_the_screen_follows(play: Callable[..., LarderApp], tmp_path: Path) -> N
         await pilot.pause()
         tofu = next(one for one in app.screen.query_one(ItemList).items if "tofu" in one.name)
         assert "14.1 oz" in tofu.notes  # 400 g
+        for line, note in (("quinoa 340 g", "about 2 cups"), ("7 eggs", "about 7")):  # a cup of quinoa: USDA, 170 g
+            await type_line(pilot, line)
+            assert any(note in one.notes for one in app.screen.query_one(ItemList).items), line
 
     play(act)

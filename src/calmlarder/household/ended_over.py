@@ -13,9 +13,12 @@ from calmlarder.intake.eaten import EVERYONE, ME, Eaten, Portion
 def over_when_ended(household: Household, one: KeptLot, eaters: Eaters, grams: float | None = None) -> str:
     """Which limits so much of a lot (None: all of it) passes for those who eat it, with what still counts of before.
 
-    Asked before it ends; only what the log does not hold already counts. Empty where nothing is passed.
+    Asked before it ends; only what the log does not hold already counts. Empty where nothing is passed, and for grams
+    that cannot be taken of it: that is told when it should end.
     """
     taken = one.lot.grams if grams is None else grams
+    if not 0 < taken <= one.lot.grams:
+        return ""
     before = Before(household.today, *log_and_ledger(household.store, household.today))
     told = []
     for entry in eaten_up(one.lot, taken, eaters, before, household.tables).entries:

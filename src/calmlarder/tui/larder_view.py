@@ -7,18 +7,17 @@ from calmlarder.history.log_entry import how_told
 from calmlarder.household.household import Household
 from calmlarder.household.signs_in_lines import signs_in
 from calmlarder.intake.diet_and_allergens import allergens_met
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.meaning import Reading
 from calmlarder.larder.order import GROUPS, days_words, group_of
 from calmlarder.larder.to_answer import ToAnswer
+from calmlarder.render.about import about_span
+from calmlarder.tables.household import in_household_measure
 from calmlarder.tables.vocabulary import Allergen
 from calmlarder.tui.widgets.item_list import Item, ItemGroup
 
 if TYPE_CHECKING:
     from calmlarder.household.kept_lots import KeptLot
-
-
-from calmlarder.larder.lot import Lot
-from calmlarder.larder.meaning import Reading
-from calmlarder.render.about import about_span
 
 TO_ANSWER = "To answer"
 _MOST_NAMED = 6  # of what was assumed; all of it stands in the rows
@@ -55,10 +54,20 @@ def _item(one: "KeptLot", kitchen: Household, avoid: Sequence[Allergen]) -> Item
     ]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
-    notes += [kitchen.manner.beside(lot.grams)]
+    notes += [_beside(lot, kitchen)]
     grams = f"{lot.grams:.0f}" if lot.grams >= _WHOLE_G else f"{lot.grams:g}"
     words, place = tuple(filter(None, notes)), lot.place if lot.place == "cupboard" else ""
     return Item(str(one.id), kitchen.name_of(lot.food), grams, days_words(lot), words, beside=place)
+
+
+def _beside(lot: Lot, kitchen: Household) -> str:
+    """What stands beside the grams where a home reads ounces: cups where its cooks think in them, eggs by number."""
+    ounces = kitchen.manner.beside(lot.grams)
+    food = kitchen.tables.food_by_id.get(lot.food)
+    if not ounces or food is None:
+        return ounces
+    said = in_household_measure(food, lot.grams, kitchen.tables, "nearest") or ""
+    return said if "cup" in said or food.kind == "egg" else ounces
 
 
 def meaning(reading: Reading, kitchen: Household) -> str:
