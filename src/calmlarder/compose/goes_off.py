@@ -9,7 +9,7 @@ from calmlarder.compose.offer import Offered
 from calmlarder.compose.solve import Plan, Use
 from calmlarder.intake.limit import limit_of
 from calmlarder.larder.freezing import freeze_today
-from calmlarder.larder.lot import Lot
+from calmlarder.larder.lot import Lot, is_last_day
 from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -33,7 +33,7 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
     fits = {option.offered.lot.id for option in plan.problem.options}
     told = []
     for thing in passed:
-        if _is_last_day(thing.lot):
+        if is_last_day(thing.lot):
             why = "what goes in leaves no room for it" if thing.lot.id in fits else "this dish has no place for it"
             then = _else(thing, tables)
             if not _may_be_planned(thing, plan, tables):
@@ -41,7 +41,7 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
             name = name_said(thing.food, thing.lot.line, tables).capitalize()
             told.append(f"{name}: today is its last day, and {why}: {then}.")
     rests = _rests(plan)
-    for thing in (one for one in rests if _is_last_day(one.lot)):
+    for thing in (one for one in rests if is_last_day(one.lot)):
         name = name_said(thing.food, thing.lot.line, tables)
         told.append(
             f"{thing.lot.grams:.0f} g of the {name} is left, and today is its last day: {_else(thing, tables)}."
@@ -111,11 +111,6 @@ def _may_go_off(lot: Lot, food: Food) -> bool:
     return not (food.is_staple or lot.place == "freezer" or lot.always or lot.kept_for is not None)
 
 
-def _is_last_day(lot: Lot) -> bool:
-    """By its label or by what is safe; an estimate of how long it is at its best is no such day."""
-    return lot.safety_days_left == 0 or (lot.days_left == 0 and not lot.days_estimated)
-
-
 def _else(thing: Offered, tables: Tables) -> str:
     """What to do tonight with what is on its last day: by its use-by it may still be cooked or frozen.
 
@@ -172,7 +167,7 @@ def _with_days(shown: Sequence[Offered], tables: Tables, used: Container[str] = 
 def _goes_soon(thing: Offered) -> bool:
     days, lot = thing.lot.days_left, thing.lot
     raw = thing.food.kind in _SPOILS and thing.food.state in {"raw", "frozen"}
-    if days is None or not 1 <= days <= (_SPOILS_SOON_DAYS if raw else _SOON_DAYS) or _is_last_day(lot):
+    if days is None or not 1 <= days <= (_SPOILS_SOON_DAYS if raw else _SOON_DAYS) or is_last_day(lot):
         return False
     if lot.grams < _WORTH_A_WORD_G or thing.food.kind in {"herb", "allium"} or says_garlic(thing.food):
         return False

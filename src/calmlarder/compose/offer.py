@@ -10,7 +10,7 @@ from calmlarder.compose.shortlist import goes_first
 from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.load import LoadProfile, load_profile_of
-from calmlarder.larder.lot import Lot, why_unfit
+from calmlarder.larder.lot import Lot, is_last_day, why_unfit
 from calmlarder.larder.open_too_long import is_far_past_opened, is_past_opened
 from calmlarder.larder.with_bones import count_in, is_whole_fish
 from calmlarder.tables.book import Tables
@@ -153,8 +153,7 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
 
 def _with_its_last_day(why: str, lot: Lot, wanted: DinnerRequest) -> str:
     """The reason, and that today is the last day of what is one's own and stays out: nothing goes off in silence."""
-    last = lot.safety_days_left == 0 or (lot.days_left == 0 and not lot.days_estimated)
-    if not last or lot.place == "freezer" or why_unfit(lot, wanted.use_shared):
+    if not is_last_day(lot) or lot.place == "freezer" or why_unfit(lot, wanted.use_shared):
         return why
     return f"{why}. Today is its last day: freeze it, give it away, or throw it away tonight"
 

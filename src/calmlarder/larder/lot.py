@@ -109,6 +109,11 @@ def with_labels_of(lot: Lot, parts: Iterable[Lot]) -> Lot:
     )
 
 
+def is_last_day(lot: Lot) -> bool:
+    """By its label or by what is safe; an estimate of how long it is at its best is no such day."""
+    return lot.safety_days_left == 0 or (lot.days_left == 0 and not lot.days_estimated)
+
+
 def why_unfit(lot: Lot, use_shared: bool = False) -> str | None:
     """Why nobody may cook with this lot, or None; `use_shared` lets others' things pass."""
     if lot.to_bin:
