@@ -9,12 +9,12 @@ import sys
 from collections.abc import Callable, Sequence
 
 import pytest
-from ortools.sat.python import cp_model
 
 from calmlarder.compose import solve as module
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules.all_rules import RULES
+from calmlarder.cp_sat import cp_model
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.solver import known_bound, plain_solver
@@ -22,7 +22,7 @@ from calmlarder.tables.book import Tables
 
 _SOLVE_THEN_INTERRUPT = """
 import os, signal
-from ortools.sat.python import cp_model
+from calmlarder.cp_sat import cp_model
 from calmlarder.solver import {solver}
 model = cp_model.CpModel()
 model.maximize(sum(model.new_bool_var(str(number)) for number in range(9)))

@@ -3,8 +3,6 @@
 from collections.abc import Mapping, Sequence
 from typing import Any, Literal, NamedTuple
 
-from ortools.sat.python import cp_model
-
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.request import DinnerRequest
@@ -14,6 +12,7 @@ from calmlarder.compose.rules.flavour_family import OneFamily
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT
 from calmlarder.compose.wishes import Wish
+from calmlarder.cp_sat import cp_model
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables

@@ -3,7 +3,7 @@
 import math
 from typing import Any
 
-from ortools.sat.python import cp_model
+from calmlarder.cp_sat import cp_model
 
 
 def plain_solver(seconds: float) -> cp_model.CpSolver:

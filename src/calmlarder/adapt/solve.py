@@ -3,12 +3,11 @@
 from collections.abc import Mapping, Sequence
 from typing import Literal, NamedTuple
 
-from ortools.sat.python import cp_model
-
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.loads import RowKey, Under, under_each
 from calmlarder.compose.largest_errors import largest_errors
+from calmlarder.cp_sat import cp_model
 from calmlarder.intake.load import at_most_of
 from calmlarder.intake.profile import Profile, at_most_room, typical_room
 from calmlarder.solver import plain_solver

@@ -5,10 +5,9 @@ from collections.abc import Sequence
 from fractions import Fraction
 from typing import Any, NamedTuple
 
-from ortools.sat.python import cp_model
-
 from calmlarder.compose.largest_errors import largest_errors
 from calmlarder.compose.solve import solver_of
+from calmlarder.cp_sat import cp_model
 from calmlarder.intake.load import Number
 from calmlarder.intake.meal import Less, Table
 from calmlarder.intake.plate import Item, LimitOn, limits_on

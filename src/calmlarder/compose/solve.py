@@ -4,14 +4,13 @@ import time
 from collections.abc import Sequence
 from typing import Any, Literal, NamedTuple
 
-from ortools.sat.python import cp_model
-
 from calmlarder.compose.problem import MAIN_ROLES, Option, PatternProblem
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import MINUTE, POINT, SECOND_CHOICE
 from calmlarder.compose.wishes.all_wishes import WISHES
+from calmlarder.cp_sat import cp_model
 from calmlarder.solver import tight_solver
 from calmlarder.tables.vocabulary import Family
 

@@ -3,10 +3,9 @@
 import math
 from typing import Any
 
-from ortools.sat.python import cp_model
-
 from calmlarder.compose.largest_errors import LoadTerm
 from calmlarder.compose.problem import PatternProblem
+from calmlarder.cp_sat import cp_model
 from calmlarder.intake.load import UseLoad
 from calmlarder.tables.vocabulary import Family
 

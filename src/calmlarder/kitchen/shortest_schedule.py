@@ -7,8 +7,7 @@ tasks it waits for, and holds its resources meanwhile.
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
-from ortools.sat.python import cp_model
-
+from calmlarder.cp_sat import cp_model
 from calmlarder.solver import plain_solver
 
 _ANY_ORDER_S = 30.0  # ours: a first order is a matter of milliseconds on an idle machine

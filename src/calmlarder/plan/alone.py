@@ -6,9 +6,8 @@ Nothing else eats of the lots then, so that no plan gets it cheaper.
 import math
 from typing import Any, NamedTuple
 
-from ortools.sat.python import cp_model
-
 from calmlarder.compose.stop import Stop
+from calmlarder.cp_sat import cp_model
 from calmlarder.plan.amounts_taken import Prices
 from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint

@@ -5,8 +5,6 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import pairwise
 from typing import Any, NamedTuple
 
-from ortools.sat.python import cp_model
-
 from calmlarder.compose.rules.all_rules import RULES
 from calmlarder.compose.rules.another import Another
 from calmlarder.compose.solve import constant, plan_of, solver_of
@@ -14,6 +12,7 @@ from calmlarder.compose.stop import Stop
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT
 from calmlarder.compose.wishes.all_wishes import WISHES
+from calmlarder.cp_sat import cp_model
 from calmlarder.plan.amounts_taken import AmountsTaken, Prices
 from calmlarder.plan.columns import Column, Dish, PlanInstance
 from calmlarder.plan.stacked import post_stacking

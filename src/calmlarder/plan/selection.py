@@ -4,9 +4,8 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Any, NamedTuple
 
-from ortools.sat.python import cp_model
-
 from calmlarder.compose.stop import Stop
+from calmlarder.cp_sat import cp_model
 from calmlarder.plan.columns import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, empty_cost, patterns_apart
 from calmlarder.solver import plain_solver

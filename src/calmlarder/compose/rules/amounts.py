@@ -1,8 +1,7 @@
 """An amount belongs to a lot that is used, within what there is, weighed or by eye."""
 
-from ortools.sat.python import cp_model
-
 from calmlarder.compose.variables import DishVariables
+from calmlarder.cp_sat import cp_model
 
 
 class Amounts:

@@ -3,14 +3,13 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from ortools.sat.python import cp_model
-
 from calmlarder.compose.rules.all_rules import RULES
 from calmlarder.compose.solve import Plan, constant, solver_of
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT
 from calmlarder.compose.why.model import Reason
 from calmlarder.compose.wishes.all_wishes import WISHES
+from calmlarder.cp_sat import cp_model
 
 _SECONDS = 5.0  # all amounts are given: it takes a few hundredths
 _LEAST_POINTS = 3.0  # of a reason that is told; ours
