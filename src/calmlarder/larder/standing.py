@@ -8,6 +8,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import Kept, Urgency
 from calmlarder.matching.amounts import Amount
 from calmlarder.matching.day_labels import Dated
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.line import LineRead, Place
 from calmlarder.matching.part import Part
 from calmlarder.tables.rows import Food
@@ -25,23 +26,23 @@ _FRESH_KINDS = frozenset({
 # What is cut open when some of it is gone, and goes fast from there; half a banana keeps its skin no better.
 _CUT_OPEN = frozenset({"fruit", "squash"})
 _SOFT_FOODS = frozenset({"avocado"})
-_CUT_UP = re.compile(r"\b(?:cut(?: up)?|chopped|cubed|diced|sliced|peeled)\b", re.I)
+_CUT_UP = LatePattern(r"\b(?:cut(?: up)?|chopped|cubed|diced|sliced|peeled)\b", re.I)
 _CUT = frozenset({"wedge", "slice", "chunk", "piece"})
 # Cooked grain that is sold so, in what keeps it on the shelf until it is opened.
-_SEALED = re.compile(r"\b(?:pouch(?:es)?|sachets?|microwave(?:able)?|micro|tins?|cans?|canned|tinned)\b", re.I)
+_SEALED = LatePattern(r"\b(?:pouch(?:es)?|sachets?|microwave(?:able)?|micro|tins?|cans?|canned|tinned)\b", re.I)
 _SEALED_KINDS = frozenset({"rice", "grain", "pulse", "pepper", "herb"})
-_COOKED_AT_HOME = re.compile(r"\b(?:cooked|boiled|left ?overs?|made|microwaved|from|open(?:ed)?)\b", re.I)
+_COOKED_AT_HOME = LatePattern(r"\b(?:cooked|boiled|left ?overs?|made|microwaved|from|open(?:ed)?)\b", re.I)
 # Thawed food is eaten within a day: UK Food Standards Agency (recalled). In the fridge it thaws for as long: ours.
 _THAWED_DAYS, _THAWS_DAYS = 1, 2
 _THAWS = frozenset({"fish", "shellfish", "poultry", "meat"})
 _SALTED = frozenset({"salt-cod", "salt-cod-soaked", "fish-dried", "mackerel-salted"})
-_SOAKED = re.compile(r"\bsoak(?:ed|ing|s)?\b", re.IGNORECASE)
-_THAWED = re.compile(r"\b(?:thaw(?:ed|ing)|defrost(?:ed|ing))\b", re.IGNORECASE)
+_SOAKED = LatePattern(r"\bsoak(?:ed|ing|s)?\b", re.IGNORECASE)
+_THAWED = LatePattern(r"\b(?:thaw(?:ed|ing)|defrost(?:ed|ing))\b", re.IGNORECASE)
 # Made in a kitchen, such a thing keeps as one that was opened, and not as a sealed jar.
-_HOME_MADE = re.compile(r"\bstewed\b|\bhome ?-?made\b", re.I)
-_STEWED = re.compile(r"\bstewed\b", re.I)
+_HOME_MADE = LatePattern(r"\bstewed\b|\bhome ?-?made\b", re.I)
+_STEWED = LatePattern(r"\bstewed\b", re.I)
 _JARRED_AT_HOME = frozenset({"sauce", "paste"})
-_TIN = re.compile(r"\b(?:tins?|cans?|canned|tinned)\b", re.I)
+_TIN = LatePattern(r"\b(?:tins?|cans?|canned|tinned)\b", re.I)
 _FRESH_DAYS = 14  # what keeps longer in the fridge presses nobody: ours
 
 

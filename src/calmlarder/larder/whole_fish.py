@@ -7,6 +7,7 @@ Paper 309, Yield and nutritional value of the commercially more important fish s
 
 import re
 
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.numbers import Span
 
 _EATABLE = 0.55
@@ -27,9 +28,9 @@ _KINDS: tuple[tuple[str, Span, bool], ...] = (
     ("hilsa|ilish|rohu|carps?|karp|hake|merluza|groupers?|lapu|zander|pike", Span(700, 1100, 2000), True),
     ("salmons?|cods?|king ?fish|barracudas?", Span(2000, 3000, 5000), False),
 )  # fmt: skip
-_NAMES = re.compile("|".join(rf"\b(?P<k{n}>{names})\b" for n, (names, _, _) in enumerate(_KINDS)), re.IGNORECASE)
+_NAMES = LatePattern("|".join(rf"\b(?P<k{n}>{names})\b" for n, (names, _, _) in enumerate(_KINDS)), re.IGNORECASE)
 # Fish that are sold whole where nobody says how they are cut: common practice, no source.
-SOLD_WHOLE = re.compile(
+SOLD_WHOLE = LatePattern(
     r"\b(?:bangus|bream|dorad[ae]s?|galunggong|kembung|mackerels?|milkfish|orat[ae]|pomfrets?|sardines?|sardinas?"
     r"|sardinhas?|sprats|herrings?|sea ?breams?|breams|sea ?bass|branzin[oi]|tilapias?|titus|trouts?|croakers?"
     r"|porg(?:y|ies)|red mullets?|sanma|saury|aji|carps?|dover soles?|parrot ?fish)\b",

@@ -4,6 +4,7 @@ import re
 
 from calmlarder.larder.whole_fish import SOLD_WHOLE, eatable_of_a_fish, whole_fish_g
 from calmlarder.matching.amounts import Amount
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.numbers import WHOLE_WORDS, Span
 from calmlarder.tables.rows import Food
 
@@ -17,36 +18,36 @@ _EATABLE = {
 # Meat of mussels and clams in their shells (the same, recalled: about a quarter).
 _EATABLE_IN_SHELL = 0.27
 _SHELLED_FOODS = frozenset({"mussels"})
-_IN_SHELL = re.compile(
+_IN_SHELL = LatePattern(
     r"\b(?:live|alive|shell[- ]?on|(?:in|with) (?:the(?:ir)? )?shells?|scrubbed|bearded)\b|\d ?(?:kgs?|kilos?)\b",
     re.IGNORECASE,
 )  # by the kilo they are sold in their shells: common practice, no source
 # How a fish that is counted is measured.
 _BY_THE_FISH = frozenset({None, "piece", "small", "medium", "large"})
-_BONELESS = re.compile(
+_BONELESS = LatePattern(
     r"\b(?:bone ?less|de-?boned|boned|skinless|off the bone|without (?:the )?bones?|no bones?)\b", re.IGNORECASE
 )
-_CUT_FISH = re.compile(
+_CUT_FISH = LatePattern(
     r"\b(?:fill?ets?|filets?|filetes?|filetti|steaks?|loins?|slices?|sliced|portions?|chunks?|darnes?|pav[eé]s?|halves|half"
     r"|side|tails?|belly|heads?|pieces|pcs|cut|cubes|mince|smoked|salted|dried|boned|de-?boned|boneless|packs?|pkts?)\b",
     re.IGNORECASE,
 )
-_SAID_WHOLE = re.compile(
+_SAID_WHOLE = LatePattern(
     r"\b(?:whole|ekor|gutted|scaled|descaled|cleaned|head[- ]on|big ones?|small ones?|enter[oa]s?|entiers?|ganz\w*)\b",
     re.IGNORECASE,
 )
-_COUNT = re.compile(
+_COUNT = LatePattern(
     r"(?<![\d.,/:-])([1-9]|1[0-2])(?!\d|[.,/:]\d|%|\s?-|\s?(?:st|nd|rd|th|days?|kg|g|kilos?|lbs?|oz|ml|l)\b)"
 )
 # Days and weights beside a count: `2 bream 800g, ub 13/3`.
-_NO_COUNT = re.compile(
+_NO_COUNT = LatePattern(
     r"(?<!\d)\d{1,2}[/.-]\d{1,2}(?:[/.-]\d{2,4})?(?![\d/])|(?<!\d)\d{1,2}(?:st|nd|rd|th)\b|\d{4}-\d\d-\d\d"
     r"|(?<!\d)\d{1,2} (?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b"
     r"|\d+(?:[.,]\d+)? ?(?:kgs?|g|gr|gm|grams?|kilos?|lbs?|oz|days?|weeks?|wks?)\b",
     re.IGNORECASE,
 )
 
-_IN_WORDS = re.compile(r"(?<![\w-])(?:two|three|four|five|six|couple)(?![\w-])", re.IGNORECASE)
+_IN_WORDS = LatePattern(r"(?<![\w-])(?:two|three|four|five|six|couple)(?![\w-])", re.IGNORECASE)
 
 
 def is_whole_fish(food: Food, line: str) -> bool:

@@ -3,20 +3,20 @@
 Which signs, and the words people use for them: `signs.py`.
 """
 
-import re
 from typing import NamedTuple
 
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.reintroduction.signs import SIGNS, URGENCIES, URGENCY, Flag, Urgency
 
 # Why a challenge was stopped.
 RED_FLAG = "you noted a sign that a doctor should know of; please see one before you begin again"
-_DENIED_BEFORE = re.compile(
+_DENIED_BEFORE = LatePattern(
     r"\b(?:no|not|never|without|none|nor|neither|any|nobody|no one|zero|nothing like|isn't|wasn't|didn't|don't|"
     r"haven't|hasn't|stopped|free of|negative for|ruled out)\b[^;.]*$|^\s*0\s*$"
 )
-_DENIED_BEHIND = re.compile(r"^-free\b|^.{0,25}\b(?:none|negative|ruled out|clear)\b|^\s*[:?=-]?\s*(?:no|nope|none)\b")
-_NOT_SURE = re.compile(r"\b(?:can't|cannot|couldn't) (?:say|rule out|be sure)[^,;.]*?\b(?:no|not|any)\b")
-_OF_OTHER_THINGS = re.compile(
+_DENIED_BEHIND = LatePattern(r"^-free\b|^.{0,25}\b(?:none|negative|ruled out|clear)\b|^\s*[:?=-]?\s*(?:no|nope|none)\b")
+_NOT_SURE = LatePattern(r"\b(?:can't|cannot|couldn't) (?:say|rule out|be sure)[^,;.]*?\b(?:no|not|any)\b")
+_OF_OTHER_THINGS = LatePattern(
     r"\b(?:yellow|hay) fever|\b(?:baby|child|kids?|son|daughter|cat|dog|phone|alarm|noise|neighbou?rs?|storm|husband|"
     r"wife|partner) w(?:oke|akes?|aking) me\b|\bheavy period|\bperiod (?:blood|bleed\w*)|"
     r"\b(?:pigs?|pork|ducks?|chickens?|cows?|beef|lambs?|goose)(?:'s)? blood\b|\bweight loss (?:shakes?|bars?|drinks?)|"
@@ -27,36 +27,38 @@ _OF_OTHER_THINGS = re.compile(
     r"\bblack (?:beans?|pepper|tea|rice|olives?|coffee|lentils?|pudding)"
 )
 # Denies a feeling, and nothing that is told behind it.
-_FEELING = re.compile(
+_FEELING = LatePattern(
     r"\b(?:never felt|no (?:calm|better|improvement)|"
     r"(?:not|isn't|wasn't|don't|didn't|haven't)(?: been)?(?: feel(?:ing)?)? (?:very |so |too |at all )?"
     r"(?:well|calm|good|great|fine|ok|okay|right|better))\b"
 )
-_MEANT_LOSS = re.compile(
+_MEANT_LOSS = LatePattern(
     r"\bon purpose|\bmeant to\b|\bplanned\b|\btrying to\b|\bdiet(?:ed|ing) to\b|"
     r"\b(?:want(?:ed)?|hop(?:e|ing)|like|going|need) to lose\b"
 )
 # Not meaning to lose weight denies no loss.
-_UNMEANT = re.compile(
+_UNMEANT = LatePattern(
     r"\b(?:not|never|without|wasn't|weren't|isn't|didn't|haven't|don't)(?: \w+){0,2}? "
     r"(?:on purpose|mean(?:t|ing)?|planned|planning|try(?:ing)?|tried|want(?:ed|ing)?(?= to lose)|"
     r"diet(?:ed|ing)?)\b(?: to\b)?"
 )
 # Some of it is some, and what may be is not denied.
-_SOME = re.compile(
+_SOME = LatePattern(
     r"\bnot (?:very |so |too )?(?:much|a lot of|many)(?= (?:blood|bleed|drops))|\bnot sure (?:if|whether)\b"
 )
-_SHORT = re.compile(r"\b(did|does|was|were|is|are|has|have|had|do|ca|could|would)nt\b")  # typed without its sign
+_SHORT = LatePattern(r"\b(did|does|was|were|is|are|has|have|had|do|ca|could|would)nt\b")  # typed without its sign
 # Says that it is new, and denies nothing.
-_NEVER_BEFORE = re.compile(r"\bnever (?:had|felt|got|knew) (?:this|it|them|these|that|such|anything like)\b")
-_AGED = re.compile(r"\b(?:i'm|im|i am|aged|age)(?: now)? (?:5\d|[6-9]\d)\b(?! ?(?:k?g|km|cm|min|%|lbs?|steps)\b)")
-_IS_NEW = re.compile(r"\b(?:symptoms?|trouble|pains?|gut|this|it|all|these|they) (?:\w+ ){0,4}(?:new|started|began)\b")
-_ANSWERED = re.compile(r"\s*(?:\?\s*(?=(?:no|nope|none)\b)|,\s*(?=(?:no|nope|none)\s*(?:[,.;!]|$)))")
+_NEVER_BEFORE = LatePattern(r"\bnever (?:had|felt|got|knew) (?:this|it|them|these|that|such|anything like)\b")
+_AGED = LatePattern(r"\b(?:i'm|im|i am|aged|age)(?: now)? (?:5\d|[6-9]\d)\b(?! ?(?:k?g|km|cm|min|%|lbs?|steps)\b)")
+_IS_NEW = LatePattern(r"\b(?:symptoms?|trouble|pains?|gut|this|it|all|these|they) (?:\w+ ){0,4}(?:new|started|began)\b")
+_ANSWERED = LatePattern(r"\s*(?:\?\s*(?=(?:no|nope|none)\b)|,\s*(?=(?:no|nope|none)\s*(?:[,.;!]|$)))")
 # A list behind one denial ("no blood, fever or weight loss") stays together; another comma begins a new clause.
-_CLAUSES = re.compile(
+_CLAUSES = LatePattern(
     r"(?:[;!?\n]|\.(?!\d))+|,(?![^.;!?\n]*\b(?:or|nor)\b)|\b(?:but|though|however|yet)\b|"
     r"\band\b(?=\s+(?:there|i|some|a (?:bit|little)|then|also|saw|had|have|again)\b)"
 )
+
+_SIGNS = tuple((flag, tuple(LatePattern(rf"\b(?:{sign})\b") for sign in signs)) for flag, signs in SIGNS)
 
 
 class RedFlag(NamedTuple):
@@ -80,7 +82,7 @@ def red_flags(text: str) -> tuple[RedFlag, ...]:
     meant = _MEANT_LOSS.search(plain) is not None
     found: dict[Flag, RedFlag] = {}
     for clause in _CLAUSES.split(plain):
-        for flag, signs in SIGNS:
+        for flag, signs in _SIGNS:
             if flag not in found and _tells(clause, signs) and not (flag == "weight loss" and meant):
                 found[flag] = RedFlag(flag, clause.strip())
     is_new = _AGED.search(plain) if _IS_NEW.search(plain) else None
@@ -89,8 +91,8 @@ def red_flags(text: str) -> tuple[RedFlag, ...]:
     return tuple(sorted(found.values(), key=lambda one: URGENCIES.index(one.urgency)))
 
 
-def _tells(clause: str, signs: tuple[str, ...]) -> bool:
-    places = [place for sign in signs if (place := re.search(rf"\b(?:{sign})\b", clause))]
+def _tells(clause: str, signs: tuple[LatePattern, ...]) -> bool:
+    places = [place for sign in signs if (place := sign.search(clause))]
     if len(places) < len(signs):
         return False
     last = max(place.end() for place in places)
