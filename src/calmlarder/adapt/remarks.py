@@ -7,6 +7,7 @@ from calmlarder.adapt.model import Adapted
 from calmlarder.adapt.near import is_wheat_or_milk, near_share
 from calmlarder.adapt.told import Told
 from calmlarder.and_list import and_list
+from calmlarder.cookbook.in_company import TAKEN
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import words_of
 from calmlarder.patterns.load import shipped_patterns
@@ -33,6 +34,16 @@ def labels_to_read(reads: Sequence[IngredientRead], adapted: Adapted, tables: Ta
         return ()
     named = "; ".join(f"{name} ({why})" if why else name for name, why in told.items())
     return (f"Read the label of: {named}.",)
+
+
+def taken_from_tins(reads: Sequence[IngredientRead]) -> tuple[str, ...]:
+    """One remark on pulses of no state that were taken for tinned ones, since dry ones bring far more."""
+    told = [read.text for read in reads if read.assumed == TAKEN]
+    return (
+        (f"Taken as canned and drained, since no step soaks it: {'; '.join(told)}. Dry, it brings far more.",)
+        if told
+        else ()
+    )
 
 
 def weigh_these(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables) -> tuple[str, ...]:

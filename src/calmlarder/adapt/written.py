@@ -6,6 +6,7 @@ from decimal import ROUND_HALF_UP, Decimal
 from typing import NamedTuple
 
 from calmlarder.adapt.model import Amount
+from calmlarder.cookbook.in_company import TAKEN
 from calmlarder.cookbook.quantity import measure_word, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.cookbook.weight import weight_of
@@ -155,6 +156,8 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
     Only of a line with one amount that was read as it stands: of `2 tins chickpeas` or `1 pumpkin` with its skin the
     words mean another weight. There it is the food's name, and how it is cut.
     """
+    if read.assumed == TAKEN:
+        return f"{food.name}, drained"
     found = _OWN_WORDS.fullmatch(read.text)
     several = _SEVERAL.search(read.text.partition(",")[0]) or read.also or read.alternatives
     if found is not None and not several and measure_word(found["words"].split()[0].casefold()) is None:

@@ -1,6 +1,7 @@
 """`calmlarder adapt FILE`: the smallest change that brings a recipe under the caps."""
 
 import json
+import re
 from dataclasses import replace
 
 from calmlarder.commands.given.foods import Adapt
@@ -101,5 +102,7 @@ def _serves(options: Adapt, recipe: Recipe, source: str) -> int:
         what = "the recipe does not say how many people it serves"
         if recipe.pieces:
             what = f"the recipe says how many pieces it makes ({recipe.pieces}), not how many people it serves"
-        raise CannotGoOn([Problem(where=source, what=what, remedy="say it with --serves")])
+        each = re.search(r"\d+", recipe.pieces)
+        remedy = f"say it with --serves: {each[0]} for one of them each" if each else "say it with --serves"
+        raise CannotGoOn([Problem(where=source, what=what, remedy=remedy)])
     return int(serves)

@@ -65,7 +65,8 @@ def guessed_object(page: str) -> dict[str, Any] | None:
         "recipeInstructions": [_BULLETS.sub("", one.text) for one in behind[:MOST_STEPS] if not _PAID.match(one.text)],
     }
     serves = _serves([*above, *(one.text for one in blocks)])
-    return {**told, "recipeYield": str(serves)} if serves else told
+    pieces = next((one for text in above if len(text) <= _LONGEST_HEADING and (one := pieces_in(text))), "")
+    return {**told, "recipeYield": str(serves) if serves else pieces} if serves or pieces else told
 
 
 def _title(page: str, above: Sequence[Block]) -> str:

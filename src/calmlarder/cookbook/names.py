@@ -99,11 +99,13 @@ class IngredientNames:
     def _in_a_tin(self, text: str, hints: frozenset[str]) -> Match | None:
         """What a name is in a tin (`can corn kernels`), where the tables know it so in full; else nothing."""
         head = without_prep(text.partition(",")[0])
-        if names_nothing(head):
+        if names_nothing(head) or set(words_of(head)) <= DISHES:
             return None
         for told in (f"canned {head}", f"tinned {head}", f"{head} tin"):
-            match = self._named(told, hints)
-            if match.food is not None and match.score >= _WHOLE and match.food.state.startswith("canned"):
+            match = self._named(told, hints - _TINNED)
+            if match.food is None or match.score < _WHOLE:
+                continue
+            if match.food.state.startswith("canned") or told in self._tables.names_of(match.food.id):
                 return match
         return None
 

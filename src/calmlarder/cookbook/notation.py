@@ -33,6 +33,14 @@ _BOTH_PARTS = re.compile(
     rf",?\s*\b{_SHADE}(?: parts?)?(?:,| and| &) {_SHADE}(?: parts?)?\b"
     r"(?: (?:only|separated|divided|(?:kept )?(?:apart|separate)))?"
 )
+# `green parts reserved`, `keeping the green tops for garnish`: they come in later, so the whole of it is meant.
+_ONE_PART = rf"(?:the )?{_SHADE}(?: (?:parts?|tops?|ends?|bits?|leaves|stems?))?"
+_PART_FOR_LATER = re.compile(
+    rf",?\s*(?:(?:and|with|but) )?(?:{_ONE_PART} (?:are |is )?"
+    r"(?:reserved|kept|saved|set aside|separated|put aside|held back)"
+    rf"|(?:reserv|keep|sav|sett|separat|hold)(?:e|ing)?(?: aside| back)? {_ONE_PART}\b(?: aside| back| apart)?)"
+    r"(?: (?:separate(?:ly)?|apart))?(?: (?:for|to) [^,;()]+)?"
+)
 # `dark green leaves cut off`, `discard the green tops`: the whites are left, which hold far more.
 _GREENS = r"(?:(?:dark|tough|outer|the|any) )*green (?:leaves|parts?|tops?|ends?)"
 _NO_GREENS = re.compile(
@@ -92,6 +100,11 @@ _TOMATOES_IN = re.compile(
 _GEM = re.compile(r"^(\d{1,2}) (?:heads? (?:of )?)?(?:little|baby) gems?\b(?: lettuces?| hearts?)*")
 _G_OF_A_GEM = 110
 _PELLETS = re.compile(r"^([3-9]|1\d) (?:blocks|balls|nuggets|pellets|lumps|portions) (?:of )?(?=frozen )")
+# `raw peeled prawns` are raw prawns: how they were cleaned stands between their state and their name.
+_CLEANED = re.compile(
+    r"\b(?P<state>raw|cooked|frozen) (?:(?:peeled|shelled|deveined|cleaned|shell-on|unpeeled)(?:,? (?:and )?)?)+ "
+    r"(?=(?:\w+ ){0,2}(?:prawns?|shrimps?|langoustines?|squid|crayfish))"
+)
 _BOTTLE_GOURD = re.compile(r"\bbottle gourds?\b")
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
 _OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
@@ -161,6 +174,8 @@ def in_plain_words(line: str) -> str:
     told = _NO_GREENS.sub(" ", line)
     if told != line:
         line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
+    elif " only" not in line and not _BOTH_PARTS.search(line):
+        line = _PART_FOR_LATER.sub(" ", line)
     line = _AMOUNT_BEHIND.sub(lambda found: f"{found[2]} {found[1].strip()}", _NOT_SO.sub(" ", line).strip())
     line = _OF_NO_KIND.sub(r"\1stock", _STOCK_OF.sub(r"\2 \1", line))
     line = _STOCK_BEHIND.sub(r"\2 \1", _SEDIMENT.sub("chilli crisp", _PLUS_SOME.sub(" plus ", line)))
@@ -171,6 +186,7 @@ def in_plain_words(line: str) -> str:
     line = _GEM.sub(lambda found: f"{_G_OF_A_GEM * int(found[1])} g lettuce", line)
     line = _PELLETS.sub(r"\1 cubes ", _BOTTLE_GOURD.sub("lauki", _PACKED.sub("", line)))
     line = _TOMATOES_IN.sub("", _SHAPES.sub("", line))
+    line = _CLEANED.sub(r"\g<state> ", line)
     line = _WHOLE_BIRD.sub("whole chicken", line)
     line = _INCH_OF_ROOT.sub(r"\1 knob ", line)
     line = _THOUSANDS.sub(r"\1\2", line)

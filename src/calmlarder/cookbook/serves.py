@@ -30,7 +30,9 @@ _FOR = re.compile(
 _MOST_WITHOUT_A_WORD = 12
 _MAKES_ALONE = re.compile(rf"(?:makes|yields?)\b[\s:*_]*(?:about )?{_COUNT}{_RANGE}{_END}", re.IGNORECASE)
 _PIECES = re.compile(
-    rf"(?m)^\W*(?:makes|yields?)\b[\s:*_]{{0,6}}((?:about |approximately )?{_COUNT}\b[^\n]{{0,40}})", re.IGNORECASE
+    rf"(?m)^\W*(?:makes|yields?|gives|cuts? into|slices into|divides into)"
+    rf"\b[\s:*_]{{0,6}}((?:about |approximately )?{_COUNT}\b[^\n]{{0,40}})",
+    re.IGNORECASE,
 )
 _COUNTED = re.compile(rf"\s*((?:about )?{_COUNT}\b[^\n]{{0,40}})", re.IGNORECASE)
 _FILLED = re.compile(rf"\s*(?:about )?{_COUNT}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}\b", re.IGNORECASE)

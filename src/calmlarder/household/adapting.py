@@ -14,10 +14,11 @@ from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
 from calmlarder.adapt.outside import named_outside, served_with
-from calmlarder.adapt.remarks import another_dish, labels_to_read, weigh_these
+from calmlarder.adapt.remarks import another_dish, labels_to_read, taken_from_tins, weigh_these
 from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
 from calmlarder.checks.adapted import verify
+from calmlarder.cookbook.in_company import read_in_company
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.part_headings import with_headings
@@ -92,14 +93,14 @@ def adapted_recipe(
     tables = household.plain_tables
     form = form or ("text" if recipe.page else recipe.form)
     reader = LineReader(tables)
-    parts = parts_of(with_headings([reader.read(text) for text in recipe.ingredients], tables))
+    parts = parts_of(with_headings(read_in_company(recipe, reader), tables))
     reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
     told = told_of(recipe, reads, tables)
     adapted = adapt(reads, serves, eaters, tables, told)
     remarks = ((GUESSED,) if recipe.guessed else ()) + _for_how_many(recipe, serves)
     remarks += another_dish(recipe, reads, adapted, told, tables)
     remarks += served_with(recipe, reads, eaters, tables) + labels_to_read(reads, adapted, tables)
-    remarks += weigh_these(reads, adapted, tables)
+    remarks += taken_from_tins(reads) + weigh_these(reads, adapted, tables)
     words = {"warnings": named_outside(recipe, reads, eaters, tables), "remarks": remarks}
     adapted = adapted.model_copy(update=words)
     steps, notes = steps_after(recipe.steps, parts, adapted, tables)
