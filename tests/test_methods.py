@@ -279,9 +279,9 @@ def test_sprouts_are_cut_out_slow_grains_drink_more_and_no_drumstick_is_halved(c
     assert in_household_measure(tables.food_by_id["chicken-drumsticks"], 490, tables, "nearest") == "about 7"
 
 
-def test_water_is_said_for_a_person(cook: Cook) -> None:
+def test_water_is_told_for_everybody(cook: Cook) -> None:
     fridge = ["potatoes 1kg", "peanuts 200g", "kale 300g", "tomatoes 4", "turmeric", "ginger", "oil"]
-    assert "a third of a cup of boiling water a person" in said(cook(fridge, "peanut-stew"))
+    assert "160 ml of boiling water into" in said(cook(fridge, "peanut-stew"))
 
 
 def test_the_check_names_what_the_kitchen_must_not_do(cook: Cook, tables: Tables) -> None:

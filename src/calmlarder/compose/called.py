@@ -19,6 +19,7 @@ _SORTS = frozenset(
 _SLIP = 85  # of 100 alike
 # Polenta, grits; broad noodles, vermicelli; legs, thighs; jeera
 _SORTED_FOODS = frozenset({"chicken-drumsticks", "cumin", "polenta-dry", "rice-noodles-dry"})
+_VESSEL = re.compile(r"\b(?:tins?|cans?|jars?|packs?|bags?|boxe?s?)$")  # `tuna tin` is what it came in
 _FILLET = " fillet"  # no word for a fish that is whole
 _THIN = "vermicelli"  # of rice noodles told apart, since they are soaked and not boiled
 
@@ -62,7 +63,7 @@ def _name_in(food: Food, line: str, tables: Tables) -> str | None:
     if is_whole_fish(food, line) and fish in tables.names_of(food.id) and _says(line, fish):
         return fish
     own = _words(food.name)
-    names = [name for name in tables.names_of(food.id) if _says(line, name)]
+    names = [name for name in tables.names_of(food.id) if _says(line, name) and not _VESSEL.search(name)]
     if not _is_group(food):
         # `spin` is no other name than spinach, and fillet is part of the fish that is there.
         names = [name for name in names if any(not _like(word, own) for word in _words(name))]

@@ -32,6 +32,7 @@ ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
 _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
 _LEAVES_THAWED = "spinach-frozen"  # blanched before it is frozen
 _SMALL_LEAVES = re.compile(r"\b(?:lamb'?s lettuce|corn salad|mache|baby|mixed leaves|mesclun)\b", re.IGNORECASE)
+_BY_THE_BLOCK = frozenset({"cheese", "tofu", "tempeh"})  # nobody fries a block whole
 _FILLETS = frozenset({"pork-fillet", "pork-belly"})  # as thick as an arm: fried whole it is raw inside
 _TWO_CHANGES = "two changes of water"
 _SOAKED = re.compile(r"\b(?:pre-?)?soak(?:ed|ing)?\b", re.IGNORECASE)
@@ -168,6 +169,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = ""
     if food.state in ALREADY_COOKED and prep.startswith("patted dry"):
         prep = "sliced"
+    if food.kind in _BY_THE_BLOCK and prep.startswith("patted dry"):
+        prep = food.prep_for("stir-fry")
     if is_whole_fish(food, told.line):
         small = told.each_g is not None and told.each_g <= _SMALL_FISH_G
         prep = f"{_GUTTED}, {'slashed twice on each side' if small else 'cut across in 3 cm steaks'}, patted dry"

@@ -26,6 +26,7 @@ from calmlarder.patterns.pattern import JOINED, Place, Step
 from calmlarder.tables.vocabulary import CANNED_STATES
 
 _COOKED_BEFORE = frozenset({*ALREADY_COOKED, *CANNED_STATES})
+_SOFT_PULSES = frozenset({"pulse", "soya"})  # cooked as they are sold: made hot, not browned
 _TOGETHER = 1  # things whose minutes differ by no more go in together
 _SIMMERS = re.compile(r"\b(?:simmer|braise)\b")
 _EGG_MINUTES = 6  # until an egg that is cracked into a stew is set, white and yolk: common practice, no source
@@ -123,7 +124,7 @@ def instead(dish: Dish, main: Sequence[Filling]) -> Callable[[str], str] | None:
     """How a sentence for tofu, fish or meat is put, where all that it is said of is eggs, or cooked pulses."""
     if main and all(_loose_egg(dish, one) for one in main):
         return fried_eggs if laid_on_top(dish.pattern, main[0].slot) else egg_instead
-    if main and all(one.food.kind == "pulse" or _is_leftover(one) for one in main):
+    if main and all(one.food.kind in _SOFT_PULSES or _is_leftover(one) for one in main):
         return partial(warmed, main[0].food.name)
     return None
 
@@ -156,6 +157,8 @@ def _loose_egg(dish: Dish, one: Filling) -> bool:
 
 def _on(dish: Dish, step: Step, first: Filling | None) -> str:
     """Where what comes later joins; with several pots on, the pot is named by what is in it."""
+    if "steamer" in step.words:
+        return "to the steamer"
     pots = [one for one in dish.pattern.steps if one.place in {"apart", "pot"}]
     if first is not None and step.place == "pot" and any(one.place == "apart" for one in pots):
         return f"to the pot with the {first.short}"

@@ -19,6 +19,7 @@ _WHOLE = frozenset({
     "bay-leaf", "cardamom", "chilli-dried", "cloves", "curry-leaves", "galangal", "lemongrass", "lime-leaves",
     "mustard-seeds", "panch-phoron", "saffron", "star-anise",
 })  # fmt: skip  # whole spices and leaves flavour the oil, and cook on in it
+_SEEDS = re.compile(r"\bseeds?$")  # cumin seed, as its line calls it
 _WET = re.compile(r"\b(?:water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b")
 _WARMS = re.compile(r"Warm \{fat\} in ")
 _SOON_SOFT = 3  # minutes: what fries no longer than that is not fried before a sauce that simmers
@@ -90,7 +91,8 @@ def _does_without(step: Step, one: Filling, pattern: Pattern, fillings: Sequence
 def _burns(one: Filling, pattern: Pattern) -> bool:
     role = pattern.slots[one.slot].role
     burns = role in {"aromatic", "spice"} and (one.food.kind in _BURNS or role == "spice")
-    return burns and one.food.id not in _WHOLE and one.minutes <= _SOFT_MINUTES
+    whole = one.food.id in _WHOLE or (one.food.kind == "spice" and _SEEDS.search(one.food.name) is not None)
+    return burns and not whole and one.minutes <= _SOFT_MINUTES
 
 
 def _softens(one: Filling, pattern: Pattern) -> bool:

@@ -10,6 +10,7 @@ from calmlarder.kitchen.late import browned_first, held_back
 from calmlarder.kitchen.rearranged import rearranged
 from calmlarder.kitchen.shared_pot import with_shared_pot
 from calmlarder.kitchen.shortest_schedule import Task
+from calmlarder.kitchen.water import with_water
 from calmlarder.kitchen.wording import Mention, granted_fats, oil_teaspoons
 from calmlarder.patterns.pattern import HEATED, TIMED_ROLES, Pattern, Place, Step
 from calmlarder.tables.household import PINCH
@@ -76,6 +77,7 @@ class Dish(NamedTuple):
 def dish_of(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Dish:
     """The dish of a pattern with these fillings; two lots of one food in one slot are one thing."""
     there = one_of_each(fillings)
+    pattern = with_water(pattern, people)
     pattern, shared_at, shared = with_shared_pot(rearranged(pattern, there), there)
     browned_at, browned = browned_first(pattern, there)
     oil = f"{oil_teaspoons(pattern, there, people)} tsp oil"

@@ -2,6 +2,7 @@
 
 import math
 import re
+from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from calmlarder.and_list import and_list
@@ -30,6 +31,7 @@ def weighing(dish: Dish) -> Iterator[Work]:
 def preparing(dish: Dish) -> Iterator[Work]:
     """What each thing wants at the board, in the order in which the dish asks for it."""
     weighed = any(one.weighed for one in dish.fillings)
+    shorts = Counter(one.short for one in dish.fillings)
     for one in sorted(dish.fillings, key=lambda one: _comes_in(dish, one)):
         minutes = prep_minutes(one)
         if minutes:
@@ -37,7 +39,8 @@ def preparing(dish: Dish) -> Iterator[Work]:
             alone = _ALONE.search(one.prep)
             needs = {RING: 1} if alone and "simmered" in one.prep else {} if alone else {COOK: 1}
             task = Task(_prep(one), minutes, needs, after=after, early=True)
-            yield Work(task, "ready", f"{one.food.name} {one.prep}", f"{one.food.name}: {one.prep}")
+            called = one.food.name if shorts[one.short] > 1 else one.short  # fresh chilli and ground chilli
+            yield Work(task, "ready", f"{called} {one.prep}", f"{called}: {one.prep}")
 
 
 def prep_minutes(filling: Filling) -> int:

@@ -189,7 +189,9 @@ def warmed(name: str, said: str) -> str:
     """A sentence for tofu, fish or meat, where what stands in was cooked before: it is warmed, not browned."""
     said = re.sub(r"\b(?:Brown|Fry)(?= )", "Warm", said)
     said = re.sub(rf"\b(?:brown|fry)(?= (?:(?:\d+ g|all|the) |{re.escape(name)}\b))", "warm", said)
-    return re.sub(r"until (?:golden|browned(?: and crumbly)?)\b", "until steaming hot", said)
+    return re.sub(
+        r"until (?:tender and (?:lightly )?)?(?:golden|browned(?: and crumbly)?)\b", "until steaming hot", said
+    )
 
 
 def hot_through(said: str) -> str:
