@@ -73,7 +73,7 @@ def composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Compo
     if not _is_shipped(asked.patterns, asked.tables):
         return _composed_anew(asked, otherwise)
     asked = asked._replace(wanted=unhurried(asked.wanted))
-    progress, stop = asked.watch
+    progress, stop, reached = asked.watch
     key = repr(([*asked.lots], asked.wanted, otherwise is tuple))
     if key not in _kept:
         plans: list[Plan] = []
@@ -83,7 +83,7 @@ def composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Compo
             if progress is not None:
                 progress(plan)
 
-        found = _composed_anew(asked._replace(watch=Watch(heard, stop)), otherwise)
+        found = _composed_anew(asked._replace(watch=Watch(heard, stop, reached)), otherwise)
         if stop is not None and stop.asked:
             return found
         _kept[key] = found, plans

@@ -129,7 +129,7 @@ def test_another_dinner_says_which_and_start_over_resets_everything(play: Callab
         await settled(app, pilot)
         assert "2 of " in top.content
         first = shown(app, "#asked")
-        await pilot.press("plus", "t", "d", "s")
+        await pilot.press("plus", "t", "d", "up", "enter", "s", "down", "enter")
         await settled(app, pilot)
         assert "tonight only" in shown(app, "#asked")
         await pilot.press("r")

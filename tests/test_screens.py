@@ -287,7 +287,7 @@ def test_tonight_listens_and_cooking_takes_out(play: Callable[..., LarderApp], t
         await solved(app, pilot)
         await pilot.press("n")
         assert (await solved(app, pilot)).splitlines()[0] != dinner.splitlines()[0]
-        await pilot.press("d")
+        await pilot.press("d", *"vegan", "enter")
         assert "eggs" not in (await solved(app, pilot)).split("Left out")[0]
         await pilot.press("enter")
         await pilot.pause()
@@ -348,7 +348,7 @@ def test_no_dinner_is_said_on_the_screen(play: Callable[..., LarderApp]) -> None
         assert "No dinner meets the limits" in await solved(app, pilot)
         assert app.screen.check_action("seats", ())
         assert not any(app.screen.check_action(key, ()) for key in ("cook", "another", "change", "without"))
-        await pilot.press("enter", "x", "n", "escape")
+        await pilot.press("enter", "n", "x", "escape", "escape")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
 

@@ -15,7 +15,7 @@ from calmlarder.compose.over_by_itself import over_by_itself
 from calmlarder.compose.problem import PatternProblem, problems_for
 from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.search import UNWATCHED, Found, How, Watch, search
+from calmlarder.compose.search import UNWATCHED, Found, How, Reached, Watch, search
 from calmlarder.compose.shortlist import cookable, not_cookable
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
@@ -27,6 +27,7 @@ from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 
 _MOST_TOO_LONG = 30
+_ENDED = "the search was ended before anything was found"
 _LATE = Found((), (), "late")
 _NEAREST_SECONDS = 5.0  # for the nearest dinner, or as long as the search before it took: ours
 _LEAST_NEAREST_SECONDS = 2.0  # where the search before it took all the time there was: ours
@@ -126,6 +127,8 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
         from calmlarder.compose.nearest import nearest  # only where no dinner is found
         from calmlarder.compose.obstacles import fits_after, obstacles, unfit_wishes
 
+        if watch.reached is not None:
+            watch.reached(Reached(0, 0, is_in_the_way=True))
         if found.status == "late" and wanted.minutes is not None:
             why = (f"the time of {wanted.minutes} minutes", *not_cookable(patterns, wanted))
             near, nothing_near = nearest(lots, wanted, patterns, tables, _time_for_nearest(start, asked))
@@ -140,7 +143,8 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
                 why = (f"what is still counted from before ({before}); after {more_after:%H:%M} more would fit",)
             near, nothing_near = nearest(lots, wanted, patterns, tables, _time_for_nearest(start, asked))
         else:
-            why = (f"nothing was found in {wanted.seconds:g} seconds: give --seconds more",)
+            is_ended = watch.stop is not None and watch.stop.asked
+            why = (_ENDED if is_ended else f"nothing was found in {wanted.seconds:g} seconds; --seconds gives more",)
     return Composed(
         status="best_found" if others else "none" if found.status == "late" or not dinners else found.status,
         dinners=dinners or others,

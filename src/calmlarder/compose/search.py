@@ -19,11 +19,20 @@ from calmlarder.compose.tightened import tightened
 Progress = Callable[[Plan], None]
 
 
+class Reached(NamedTuple):
+    """How far a search is: kinds of dish that were looked at, of how many; or what is in the way of any dinner."""
+
+    looked_at: int
+    of: int
+    is_in_the_way: bool = False
+
+
 class Watch(NamedTuple):
-    """Who hears of each better dinner, and what ends the search before its time."""
+    """Who hears of each better dinner, what ends the search before its time, and who hears how far it is."""
 
     progress: Progress | None = None
     stop: Stop | None = None
+    reached: Callable[[Reached], object] | None = None
 
 
 UNWATCHED = Watch()
@@ -102,10 +111,12 @@ def search(problems: Sequence[PatternProblem], count: int, seconds: float, how: 
 
 def _best(ranked: Sequence[_Hope], end: float, how: How) -> tuple[Plan | None, bool]:
     """The best dinner over all patterns, and whether that is proven. The rules hold each limit."""
-    progress, stop = how.watch
+    progress, stop, reached = how.watch
     best: Plan | None = None
     certain = True
-    for hope in ranked:
+    for place, hope in enumerate(ranked):
+        if reached is not None:
+            reached(Reached(place, len(ranked)))
         beaten = best.score if best is not None else how.above
         if beaten is not None and hope.bound <= beaten:
             break

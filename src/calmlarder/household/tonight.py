@@ -9,6 +9,7 @@ from calmlarder.tables.rows import Food
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
     from calmlarder.compose.dinner import Dinner
+    from calmlarder.compose.search import Reached
     from calmlarder.compose.solve import Plan
     from calmlarder.compose.stop import Stop
     from calmlarder.compose.why.model import Why
@@ -31,9 +32,12 @@ class Explained(NamedTuple):
 
 
 def tonight(
-    evening: Evening, better: "Callable[[Dinner], object] | None" = None, stop: "Stop | None" = None
+    evening: Evening,
+    better: "Callable[[Dinner], object] | None" = None,
+    stop: "Stop | None" = None,
+    reached: "Callable[[Reached], object] | None" = None,
 ) -> Tonight:
-    """The dinners that were asked for; `better` hears of each that is the best so far and holds."""
+    """The dinners that were asked for; `better` hears of each that is the best so far and holds, `reached` how far."""
     from calmlarder.compose.compose import compose, compose_at_table
     from calmlarder.compose.search import Watch
     from calmlarder.compose.telling import dinner_of
@@ -53,7 +57,7 @@ def tonight(
         evening.request,
         shipped_patterns(),
         evening.tables,
-        Watch(None if better is None else so_far, stop),
+        Watch(None if better is None else so_far, stop, reached),
     )
     return _checked(composed, evening)
 

@@ -14,7 +14,8 @@ if TYPE_CHECKING:
     from calmlarder.compose.request import Liked
     from calmlarder.household.choices import Choices
 
-_MEALS: dict[Sitting, str] = {"packed": "packed lunch"}
+_WISHES = ("people", "minutes", "sitting", "use", "without", "like")  # none says what somebody may eat
+MEALS: dict[Sitting, str] = {"packed": "packed lunch"}
 
 
 class Asked(NamedTuple):
@@ -46,6 +47,10 @@ class Asked(NamedTuple):
     def is_seated(self) -> bool:
         """Whether it was said who eats."""
         return bool(self.names or self.guests)
+
+    def is_for_the_same(self, other: "Asked") -> bool:
+        """Whether diets, allergens, guests and limits are the same: what is found for the one may be eaten by all."""
+        return self._replace(**{name: getattr(other, name) for name in _WISHES}) == other
 
     def seated(
         self, names: tuple[str, ...], guests: int, avoid: tuple[Allergen, ...], *, was: tuple[tuple[str, ...], int]
@@ -81,7 +86,7 @@ class Asked(NamedTuple):
 
     def words(self, kitchen: Household) -> list[str]:
         """Each thing that is asked for, in a few words."""
-        meal = _MEALS.get(self.sitting, self.sitting)
+        meal = MEALS.get(self.sitting, self.sitting)
         minutes = f"up to {self.minutes} minutes" if self.minutes else "no hurry"
         if self.is_seated:
             eaters = ["you" if one == ME else one for one in self.names]

@@ -56,6 +56,23 @@ class Ask(Modal[str]):
             self.dismiss(typed)
 
 
+class Told(Modal[None]):
+    """Says why there is nothing to choose from; letters typed for an answer end here, and are no keys."""
+
+    ABOUT = "There is nothing to answer: Enter or Esc goes back."
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "leave", "Back", priority=True, show=False)]
+
+    def __init__(self, words: str) -> None:
+        super().__init__()
+        self._words = words
+
+    def compose(self) -> ComposeResult:
+        """The words."""
+        with Vertical(id="choice"):
+            yield Static(self._words, markup=False)
+        yield KeysLine()
+
+
 class _Entered(Message):
     """Enter, on the way that the keys before it took."""
 

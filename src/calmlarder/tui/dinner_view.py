@@ -80,9 +80,15 @@ class DinnerView(VerticalScroll):
         self.query_one("#notes", Static).update(_with_headings(words))
 
     def show(
-        self, dinner: "Dinner", note: str, words: str, before_g: Mapping[str, float] = MappingProxyType({})
+        self,
+        dinner: "Dinner",
+        note: str,
+        words: str,
+        before_g: Mapping[str, float] = MappingProxyType({}),
+        *,
+        above: str = "",
     ) -> None:
-        """A dinner; `note` stands below its title, `words` below everything.
+        """A dinner; `above` stands over its title, `note` below that, `words` below everything.
 
         `before_g` still counts from what was eaten before, g by limit.
         """
@@ -90,7 +96,7 @@ class DinnerView(VerticalScroll):
         self.remove_class("-words")
         dinner = self.manner.dinner(dinner)
         doses = [dose_words(dose) for dose in dinner.doses]
-        self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip())
+        self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip(), above)
         self.query_one("#weigh", Static).update(_weigh(dinner))
         heading = "How near the limits, with what was eaten before" if any(before_g.values()) else "How near the limits"
         self.query_one(NearLimits).show(_near(dinner, before_g), heading)

@@ -1,7 +1,9 @@
 """What a cook asks of the dinner on the screen: this in it, that not, a swap, where a figure comes from, why."""
 
-from collections.abc import Callable
-from typing import TYPE_CHECKING
+from collections.abc import Callable, Mapping
+from typing import TYPE_CHECKING, TypeVar
+
+from textual import events
 
 from calmlarder.history.variety import Declined, kept_declined
 from calmlarder.household.household import Household
@@ -9,8 +11,8 @@ from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.request import Evening, evening
 from calmlarder.larder.lot import why_unfit
 from calmlarder.tables.vocabulary import DIETS, SITTINGS
-from calmlarder.tui.asked_for_tonight import Asked, TonightOnly, as_settled
-from calmlarder.tui.choice import Choice
+from calmlarder.tui.asked_for_tonight import MEALS, Asked, TonightOnly, as_settled
+from calmlarder.tui.choice import Choice, Told
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.sources import ask_sources
 
@@ -20,9 +22,16 @@ if TYPE_CHECKING:
     from calmlarder.compose.request import DinnerRequest
     from calmlarder.tui.swap_screen import Swapped
 
+_LIMITS = "Which limits, tonight only? With looser ones there may be more on the plate than you can take."
+_NO_DINNER = {  # keys that then have nothing to ask about: what they do else, and what is said
+    "x": ("without", "No dinner was found, so there is no food to leave out of it."),
+    "c": ("change", "No dinner was found, so there is no food in it to swap."),
+}
+_ON_THE_PAGE = "The page says what would change that."
 _THIS_DISH = "the whole dish, for two weeks"
 _NOT_IN_IT = "no food of that name in this dish"
 _NOT_HERE = "no food of that name here"
+_One = TypeVar("_One")
 ALSO = 3  # dinners that are named together
 MOST_DINNERS = 9  # of one evening, one after the other
 
@@ -85,6 +94,13 @@ class AsksOfDinner(TurnsWithDay[None]):
         if action in {"diet", "profile"}:
             return not self._asked.is_seated
         return bool({"undo": self._before, "redo": self._undone}.get(action, True))
+
+    def on_key(self, event: events.Key) -> None:
+        """Without a dinner a name typed behind such a key must not run as keys."""
+        action, words = _NO_DINNER.get(event.character or "", ("", ""))
+        if action and not self.check_action(action, ()):
+            event.stop()
+            self.app.push_screen(Told(f"{words} {_ON_THE_PAGE}"))
 
     def _evening(self) -> Evening:
         """What is asked now. Reads the store."""
@@ -240,16 +256,30 @@ class AsksOfDinner(TurnsWithDay[None]):
             self.ask(asked._replace(people=max(1, min(MOST_PEOPLE, asked.people + more))))
 
     def action_sitting(self) -> None:
-        """The next kind of sitting."""
-        at = SITTINGS.index(self._asked.sitting)
-        self.ask(self._asked._replace(sitting=SITTINGS[(at + 1) % len(SITTINGS)]))
+        """Another kind of meal."""
+        meals = {MEALS.get(one, one): one for one in SITTINGS}
+        self._choose("Which meal?", meals, self._asked.sitting, lambda one: self._asked._replace(sitting=one))
 
     def action_diet(self) -> None:
-        """The next diet, tonight only."""
-        self.ask(self._asked._replace(diet=DIETS[(DIETS.index(self._asked.diet) + 1) % len(DIETS)]))
+        """Another diet."""
+        question = "Which diet, tonight only?"
+        self._choose(
+            question, {one: one for one in DIETS}, self._asked.diet, lambda one: self._asked._replace(diet=one)
+        )
 
     def action_profile(self) -> None:
-        """The next profile of limits, tonight only."""
-        profiles = self._kitchen.profiles
-        at = profiles.index(self._asked.profile)
-        self.ask(self._asked._replace(profile=profiles[(at + 1) % len(profiles)]))
+        """Other limits: what each set means is said before it is chosen."""
+        from calmlarder.tui.first_start import SETS
+
+        sets = {SETS.get(one, one): one for one in self._kitchen.profiles}
+        self._choose(_LIMITS, sets, self._asked.profile, lambda one: self._asked._replace(profile=one))
+
+    def _choose(self, question: str, named: Mapping[str, _One], now: _One, asked: Callable[[_One], Asked]) -> None:
+        """One of a few, by its name; what holds now says so, and Enter alone changes nothing."""
+        names = {f"{name} (now)" if one == now else name: one for name, one in named.items()}
+
+        def picked(name: str | None) -> None:
+            if name is not None and names[name] != now:
+                self.ask(asked(names[name]))
+
+        self.app.push_screen(Choice(question, list(names), unmarked=True), picked)

@@ -14,16 +14,19 @@ class DishCard(Drawn):
 
     def __init__(self) -> None:
         super().__init__()
-        self._title, self._facts, self._note = "", (), ""  # type: str, tuple[str, ...], str
+        self._title, self._note, self._above = "", "", ""
+        self._facts: tuple[str, ...] = ()
 
-    def show(self, title: str, facts: Sequence[str], note: str = "") -> None:
-        """`note` is what a cook must know before all else."""
-        self._title, self._facts, self._note = title, tuple(facts), note
+    def show(self, title: str, facts: Sequence[str], note: str = "", above: str = "") -> None:
+        """`note` is what a cook must know before all else, `above` what the name itself must not be read without."""
+        self._title, self._facts, self._note, self._above = title, tuple(facts), note, above
         self.redraw()
 
     def draw(self, width: int) -> Text:
         """Wrapped to the width."""
         text = Text()
+        for line in wrap(self._above, width):
+            text.append(f"{line}\n")
         text.append("\n".join(wrap(self._title.upper(), width)), style="bold " + self.tone("accent"))
         if self._note:
             text.append("\n" + "\n".join(wrap(self._note, width)))
