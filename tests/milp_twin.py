@@ -486,13 +486,13 @@ def _short(p: _Programme, most: float, price: float) -> int:
 
 
 def _whole_plate(p: _Programme, problem: PatternProblem, z: int, used: list[int], units: list[int]) -> None:
-    """A base, 60 g of vegetables or tomato each, and 85 per cent of the energy that a dinner aims at (500 kcal)."""
+    """A base, 60 g of vegetables or tomato each, and 70 per cent of the energy that a dinner aims at (600 kcal)."""
     people, pairs = problem.wanted.people, list(enumerate(problem.options))
     role = {n: problem.pattern.slots[o.slot].role for n, o in pairs}
     p.at_most({z: 1, **{used[n]: -1 for n, _ in pairs if role[n] == "base"}}, 0)
     green = {units[n]: -o.unit for n, o in pairs if role[n] == "vegetable" or o.offered.food.kind == "tomato"}
     p.at_most({z: 60 * people, **green}, 0)
-    p.at_most({z: 0.85 * 500 * 100 * people, **{units[n]: -o.energy for n, o in pairs}}, 0)
+    p.at_most({z: 0.7 * 600 * 100 * people, **{units[n]: -o.energy for n, o in pairs}}, 0)
 
 
 def _things(p: _Programme, problem: PatternProblem, z: int, used: list[int], buys: int) -> None:
@@ -653,7 +653,7 @@ def _targets(p: _Programme, problem: PatternProblem, z: int, units: list[int]) -
     p.at_most({counted: 1, **{n: -each for n, each in others.items()}}, 0)
     dinner = wanted.sitting == "dinner"
     main = wanted.sitting in {"dinner", "packed"}
-    kcal = {"dinner": 500, "packed": 350, "breakfast": 300, "shake": 250}.get(wanted.sitting, 0)
+    kcal = {"dinner": 600, "packed": 350, "breakfast": 300, "shake": 250}.get(wanted.sitting, 0)
     for target, brings, price in (
         (wanted.protein_g * 1000, {**protein, counted: 1.0}, weights.PROTEIN_UNDER_TARGET * _POINT // 1000),
         (

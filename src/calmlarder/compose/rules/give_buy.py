@@ -4,7 +4,7 @@ from calmlarder.compose.request import ENERGY_TARGET_KCAL
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import BUY_ONE, POINT
 
-_FILLS_PERCENT = 85  # of the energy that is aimed at, the oil taken for granted not counted: ours
+_FILLS_PERCENT = 70  # of the energy that is aimed at, the oil taken for granted not counted: ours
 LEAST_VEGETABLES_G = 60  # a person, tomato sauce among them: a small helping, common practice, no source
 
 
