@@ -386,7 +386,7 @@ def test_it_stops_when_asked(planning: Any, tables: Tables) -> None:
     [
         # One dinner for one person takes no kilo of tofu, and of these foods each other dinner leaves the rice.
         (["cooked rice 400g, made yesterday", "firm tofu 1200g, use by today", "carrots 500g"], "tonight",
-         "firm tofu", "with it 90 g cooked white rice would be left"),
+         "firm tofu", "with it 75 g cooked white rice would be left"),
         # Tofu can wait for tomorrow, and what is eaten of it tonight is missing then: nothing else goes with the box.
         (["cooked rice 200g, made yesterday", "firm tofu 280g, use by tomorrow", "dry rice noodles 300 g",
           "carrots 500g", "tempeh 200 g, use by today"], "tonight; tomorrow packed",
