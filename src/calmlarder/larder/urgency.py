@@ -3,7 +3,7 @@
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from calmlarder.matching.conditions import RIPE_NOW
+from calmlarder.matching.conditions_of_one_sort import RIPE_NOW
 from calmlarder.matching.day_labels import Dated
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Keeping

@@ -3,6 +3,7 @@
 import re
 from typing import NamedTuple
 
+from calmlarder.matching.conditions_of_one_sort import HOW, OF_ONE_SORT
 from calmlarder.matching.late_patterns import LatePattern
 
 # What is still good to eat, and not for long.
@@ -45,7 +46,7 @@ BIN = (
     "rotted", "gone off", "is off", "smells off", "smells bad", "smells funny", "smells weird", "smells", "smelly",
     "stinks", "stinky", "stinking", "sour smelling", "furry", "fuzzy", "fizzing", "curdled", "rancid", "gone bad",
     "gone sour", "gone funny", "green fur", "blue fur", "white fur", "with fur", "turned to soup", "gone to soup",
-    "turned to mush", "gone to mush", "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
+    "turned to mush", "gone to mush", "brown mush", "black mush", "green mush", "total mush", "complete mush", "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
     "liquid in the bag", "turned to slime", "leaking", "gone fizzy", "gone green", "turned green", "growing fur",
     "growing something", "walking by itself", "has turned", "fur on", "off", "weevils", "maggots",
     "has bugs", "bugs in it", "moths in it", "has moths",
@@ -65,11 +66,6 @@ _PHRASES = [one for one in _SHAPES if " " in one[1]]
 # Signs for private use, which no line that is typed can hold: they stand for phrases that were taken out.
 _FIRST_MARK, _LAST_MARK = 0xE000, 0xE0FF
 _MARKS = LatePattern("[\ue000-\ue0ff]")
-_HOW = (
-    r"(?:(?:a |an )?(?:wee |little )?(?:bit|little|tad|touch|smidge)|slightly|quite|very|rather|pretty|getting"
-    r"|going|gone|turning|looking|fairly"
-    r"|really|kind of|kinda|sort of|somewhat|too)"
-)
 # A piece of each of these.
 _NEARLY = (
     "bit", "little", "tad", "touch", "smidge", "slightly", "quite", "very", "rather", "pretty", "getting", "going",
@@ -89,13 +85,13 @@ _SOME_WORDS = r"(?:(?:only |just )?(?:one|two|three|1|2|3|a couple|couple|a few|
 _OF_SOME = LatePattern(
     rf"(?<=[a-z0-9) ])(?:\s*[,;(-]+\s*(?:but |and |with )?|\s+(?:but|and|with) )"
     rf"({_SOME_WORDS})(?: of (?:them|em|these))?"
-    rf"(?: (?:is|are|has|have|{_HOW}))* ({'|'.join(sorted(_SINGLE - set(BIN), key=len, reverse=True))})"
+    rf"(?: (?:is|are|has|have|{HOW}))* ({'|'.join(sorted(_SINGLE - set(BIN), key=len, reverse=True))})"
     r"(?=\s*(?:$|[,;.)]))"
 )
 _SAID_OF_SOME = LatePattern(rf"{_SOME_WORDS} ")
 # What is a bit dry is no packet; a very dry sherry is one.
 _NO_DRINK = r"(?! (?:white|red|wine|cider|sherry|cured|goods|ros\w+|roast\w*|vermouth))"
-_RATHER = LatePattern(rf"(?<![\w-]){_HOW}(?: {_HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])", needs=_NEARLY)
+_RATHER = LatePattern(rf"(?<![\w-]){HOW}(?: {HOW})*(?: on the)? ({_STATES}|dry{_NO_DRINK})(?![\w-])", needs=_NEARLY)
 # `yellowing a bit`: how much of a state, and no amount.
 _A_BIT_BEHIND = LatePattern(
     rf"(?<![\w-])({'|'.join(sorted(_SINGLE - set(BIN), key=len, reverse=True))})"
@@ -115,13 +111,6 @@ _BROWN_AND_WET = LatePattern(
     r"|\bwet ?(?:and|&|n|\+|,) ?(?:brown|black|smelly)\b",
     needs=("wet",),
 )
-# Potatoes turn green in the light, and that is no kind of them.
-_GREEN_POTATOES = LatePattern(
-    r"(?<=[a-z\d)])[ ,;(-]+(?:some |one |a few |a couple |all |bits? )*"
-    r"(?:(?:is|are|look|looks|looking|going|gone|turning|turned|a bit|bit|slightly|very|quite) )*green"
-    r"(?: (?:bits?|patch(?:es)?|spots?|tinge|in places|on one side))?\)?$"
-)
-_POTATOES = LatePattern(r"^[^,;&]*\b(?:potato(?:es)?|spuds?|tatties|tattie|taters?)\b")
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
 _NOT_OFF = LatePattern(
     r"\b(?:cut|half|price|money|best|bit|took|take|day|polish|left|going|goes|go|fresh|straight|just) off\b"
@@ -164,61 +153,6 @@ _GONE_BAD = LatePattern(
 )
 
 
-# Pink on what is white is no colour of it (common practice, no source).
-_PINK = LatePattern(
-    r"\b(?:(?:a )?(?:bit|little|tad|slightly|looks?|looking|gone|going|turned|turning|getting) )+"
-    r"pink\b(?: on (?:the )?top)?"
-    r"|\bpink(?:ish)? (?:bits?|spots?|patch(?:es)?|film|slime|fuzz|on (?:the )?top"
-    r"|(?:round|around|at) the (?:edges?|rim|lid))\b"
-)
-_WHITE_DAIRY = LatePattern(
-    r"\b(?:ricotta|cheese|cottage|cream|yog\w*|milk|quark|curd|dahi|paneer"
-    r"|feta|mozz\w*|h[ou]m+[ou]s|tofu|labneh|bread|rice)\b"
-)
-
-RIPE_NOW = "ripe now"  # what keeps for two days and no longer, and presses less than what is soft
-_BREADS = (
-    r"(?:bread|loaf|toast|baguettes?|barra|rolls?|buns?|baps?|bagels?|ciabatta|focaccia|sourdough|brioche|challah"
-    r"|croissants?|scones?|pitt?as?|naans?|rotis?|chapatt?is?|tortillas?|parathas?|wraps?|muffins?|crumpets?)"
-)
-_RIPENS = (
-    r"(?:avo(?:cado)?s?|mango(?:e?s)?|pears?|peach(?:es)?|nectarines?|persimmons?|kakis?|papayas?|pawpaws?|kiwis?)"
-)
-_BLACK = r"(?:(?:pretty much |nearly |almost |all |half )*(?:black|blackened|brown|browned|spotted|freckled))"
-# What is said of one sort of food alone, and what it tells there: bread gets hard, bananas black, avocados are ready.
-_OF_ONE_SORT = (
-    (
-        LatePattern(rf"\b{_BREADS}\b"),
-        LatePattern(
-            rf"\b(?:(?:{_HOW}|is|are|rock|now|it'?s) )+hard\b(?: as (?:a )?(?:rocks?|bricks?|nails?|stones?))?"
-            r"|\bhard(?: as (?:a )?(?:rocks?|bricks?|nails?|stones?))?(?=\s*(?:$|[,;.)]))"
-        ),
-        "gone hard",
-        "",
-    ),
-    (
-        LatePattern(r"\bbananas?\b"),
-        LatePattern(
-            rf"(?<=[a-z\d)])[ ,;(-]+(?:(?:is|are|now|skins?|going|gone) )*{_BLACK}"
-            r"(?=\s*(?:$|[,;.)]| (?:now|already|skins?)\b))"
-            rf"|\b{_BLACK} (?=(?:soft )?bananas?\b)"
-        ),
-        "black",
-        "ripe",
-    ),
-    (
-        LatePattern(rf"\b{_RIPENS}\b"),
-        LatePattern(
-            r"(?<!not )(?<!nearly )(?<!almost )(?<!n't )(?<!yet )(?<!when )(?<!till )(?<!until )(?<!get )(?<!to )"
-            rf"\b(?:ripe (?=(?:[a-z]+ )?{_RIPENS}\b)|(?:ripe|ready|perfect(?:ly ripe)?|ready to (?:eat|go))"
-            r"(?: (?:now|already|today))?(?=\s*(?:$|[,;.!)])))"
-        ),
-        RIPE_NOW,
-        "ripe",
-    ),
-)
-
-
 def is_condition(word: str) -> bool:
     """Whether a word by itself says what state a thing is in."""
     return word in _SINGLE
@@ -252,13 +186,9 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
         text = _marked(text, hit, Phrase(f"{hit[1]} {hit[2]}", False), phrases)
     while hit := _AT_THE_EDGE.search(text) or _A_BIT_BEHIND.search(text) or _RATHER.search(text):
         text = _marked(text, hit, Phrase(hit[1], hit[1] in BIN), phrases)
-    if "green" in text and _POTATOES.search(text) and (hit := _GREEN_POTATOES.search(text)):
-        text = _marked(text, hit, Phrase("green", False), phrases)
-    if "pink" in text and _WHITE_DAIRY.search(text) and (hit := _PINK.search(text)):
-        text = _marked(text, hit, Phrase("gone pink", True), phrases)
-    for sort, shape, words, instead in _OF_ONE_SORT:
-        if sort.search(text) and (hit := shape.search(text)):
-            text = _marked(text, hit, Phrase(words, False), phrases, instead)
+    for one in OF_ONE_SORT:
+        if one.sort.search(text) and (hit := one.shape.search(text)):
+            text = _marked(text, hit, Phrase(one.words, one.to_bin), phrases, one.instead)
     if hit := _BROWN_AND_WET.search(text):
         text = _marked(text, hit, Phrase("brown and wet", True), phrases)
     for shape, words in ((_GOING, "going"), (_WET, "wet")):

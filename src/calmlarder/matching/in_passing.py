@@ -49,6 +49,7 @@ _COLD = LatePattern(
     r"|lentils?|bulg[ua]r|spuds?|tatt?ies?|(?:new |baby )?potato(?:es)?|chickpeas?|chicken|turkey|beef|pork|lamb|salmon"
     r"|sausages?|veg|broccoli|carrots?|beans)\b(?! (?:salad|soup|noodles?|smoked|cuts?|sauce)))"
 )
+_COLD_ROAST = LatePattern(r"\bcold (?=roast(?:ed)?\b)")  # roast says by itself that it was cooked
 _DAYS_GOOD = LatePattern(r"\b(?:last |only |for )?(\d{1,2}) days? good\b")
 
 
@@ -69,5 +70,5 @@ def said_in_passing(text: str) -> str:
     text = _ICE.sub(r"\1\2", text) if "ice" in text or "gelato" in text else text
     text = _TAKEN_BACK.sub("", text) if "scratch" in text or "wait" in text else text
     text = _WHOLE_CHICKEN.sub("whole chicken", text) if "whole" in text else text
-    text = _COLD.sub("cooked ", text) if "cold" in text else text
+    text = _COLD.sub("cooked ", _COLD_ROAST.sub("", text)) if "cold" in text else text
     return _DAYS_GOOD.sub(r"\1 days left", text) if " good" in text else text

@@ -56,7 +56,9 @@ _THAWED = LatePattern(
 )
 _FROZEN_AGAIN = LatePattern(r"\bre-?fr(?:o|ee)z|\bfrozen again\b|\bback in (?:the )?freezer\b")
 _PLACE_WORD = LatePattern(r"\b(freezer|frzr|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
-_SALT_AND_PEPPER = LatePattern(r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?pepper\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b")
+_SALT_AND_PEPPER = LatePattern(
+    r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?(?:pep+er|pep+r)\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b"
+)
 # What is always there is said in one line, and each of it is a thing of its own.
 _ALWAYS = LatePattern(
     r"^(?:we |i )?(?:always|usually) (?:have|has|got|there|in)(?: in)?\s*[:\-]?\s+"

@@ -96,6 +96,14 @@ _GREENS_ONLY = LatePattern(
     r"|(?<=[a-z] )(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?) only\b"
 )
 _HALF_USED = LatePattern(r"\b(?:half|1/2) (?:used|eaten)\b(?! by)")
+# `yoghurt 500g, half`, `gallon of milk half`: half of what is measured is there.
+_HALF_OF_MEASURE = LatePattern(
+    r"(\d ?(?:k?g|ml|l|cl|litres?|liters?|pints?|pts?|oz|lbs?)\b|\b(?:gallon|litre|liter|pint|quart|kilo)\b)"
+    r"([^,;&+]*?)(?:, ?| ?\(| )(?:half|1/2)\)?$"
+)
+_AND_ANOTHER_HALF = LatePattern(
+    r"(\d{1,2})(?: ?,| ?\+| and| plus)? (?:another|extra) (?:half|1/2)(?: (?:one|of one))?\b"
+)
 # `1/2 x 500g mince` is half of such a pack.
 _PART_OF_PACK = LatePattern(
     r"(?<![\w/.])(1/2|half|1/3|1/4|3/4|2/3|a third|a quarter) ?(?:x|of an?|of|an?|) ?(?=\d)"
@@ -252,6 +260,8 @@ def plainly_put(text: str) -> str:
     text = f"{pots['before']}potatoes{pots['behind']}" if pots else text
     text = pots_plainly(text)
     text = _HALF_USED.sub("half left opened", text) if "half" in text or "1/2" in text else text
+    text = _AND_ANOTHER_HALF.sub(r"\1.5", text) if "another" in text or "extra" in text else text
+    text = _HALF_OF_MEASURE.sub(r"\1\2 half left", text) if "half" in text or "1/2" in text else text
     text = _PART_OF_PACK.sub(r"\2\3 \1 left", text)
     if "each" in text and (found := _OF_EACH.fullmatch(text)):
         text = ", ".join(f"{found[2]} {thing}" for thing in re.split(r", | and | & | \+ ", found[1]))

@@ -1,0 +1,137 @@
+"""Words for a state that are said of one sort of food alone, and what they tell there.
+
+Bread gets hard, bananas black, avocados ready, milk lumpy: of other foods the same words tell a kind or nothing.
+"""
+
+from typing import NamedTuple
+
+from calmlarder.matching.late_patterns import LatePattern
+
+RIPE_NOW = "ripe now"  # what keeps for two days and no longer, and presses less than what is soft
+HOW = (
+    r"(?:(?:a |an )?(?:wee |little )?(?:bit|little|tad|touch|smidge)|slightly|quite|very|rather|pretty|getting"
+    r"|going|gone|turning|looking|fairly"
+    r"|really|kind of|kinda|sort of|somewhat|too)"
+)
+_BREADS = (
+    r"(?:bread|loaf|toast|baguettes?|barra|rolls?|buns?|baps?|bagels?|ciabatta|focaccia|sourdough|brioche|challah"
+    r"|croissants?|scones?|pitt?as?|naans?|rotis?|chapatt?is?|tortillas?|parathas?|wraps?|muffins?|crumpets?)"
+)
+_RIPENS = (
+    r"(?:avo(?:cado)?s?|mango(?:e?s)?|pears?|peach(?:es)?|nectarines?|persimmons?|kakis?|papayas?|pawpaws?|kiwis?)"
+)
+_BLACK = r"(?:(?:pretty much |nearly |almost |all |half )*(?:black|blackened|brown|browned|spotted|freckled))"
+_LEAVES = (
+    r"(?:lettuces?|rocket|arugula|spinach|salad|leaves|greens|chard|kale|cabbages?|sprouts|radicchio|endives?|chicory"
+    r"|cress|watercress|cos|romaine|iceberg|herbs?|parsley|basil|coriander|cilantro|mint|dill|chives|pak choi|bok choy)"
+)
+# What has no sort that is brown, black or yellow while it is good.
+_GREEN = rf"(?:{_LEAVES}|celery|cauliflowers?|cauli|broccoli|cucumbers?|asparagus|leeks?|fennel)"
+# What has none that is brown or black, and may have one that is yellow.
+_NOT_BROWN = rf"(?:{_GREEN}|avo(?:cado)?s?|courgettes?|zucchinis?|green beans|parsnips?|apples?|ginger|peppers?)"
+_END = r"(?=\s*(?:$|[,;.!)]))"
+_BEHIND = r"(?<=[a-z\d)])[ ,;(-]+"
+
+
+class OfOneSort(NamedTuple):
+    """A shape of words, the foods of which it is said, and what it then stands for."""
+
+    sort: LatePattern
+    shape: LatePattern
+    words: str
+    to_bin: bool = False
+    instead: str = ""  # words of the food's name that it tells
+
+
+OF_ONE_SORT = (
+    # Potatoes turn green in the light, and that is no kind of them.
+    OfOneSort(
+        LatePattern(r"^[^,;&]*\b(?:potato(?:es)?|spuds?|tatties|tattie|taters?)\b"),
+        LatePattern(
+            rf"{_BEHIND}(?:some |one |a few |a couple |all |bits? )*"
+            r"(?:(?:is|are|look|looks|looking|going|gone|turning|turned|a bit|bit|slightly|very|quite) )*green"
+            r"(?: (?:bits?|patch(?:es)?|spots?|tinge|in places|on one side))?\)?$"
+        ),
+        "green",
+    ),
+    # Pink on what is white is no colour of it (common practice, no source).
+    OfOneSort(
+        LatePattern(
+            r"\b(?:ricotta|cheese|cottage|cream|yog\w*|milk|quark|curd|dahi|paneer"
+            r"|feta|mozz\w*|h[ou]m+[ou]s|tofu|labneh|bread|rice)\b"
+        ),
+        LatePattern(
+            r"\b(?:(?:a )?(?:bit|little|tad|slightly|looks?|looking|gone|going|turned|turning|getting) )+"
+            r"pink\b(?: on (?:the )?top)?"
+            r"|\bpink(?:ish)? (?:bits?|spots?|patch(?:es)?|film|slime|fuzz|on (?:the )?top"
+            r"|(?:round|around|at) the (?:edges?|rim|lid))\b"
+        ),
+        "gone pink",
+        to_bin=True,
+    ),
+    # Milk and cream that have gone to lumps are sour (common practice, no source); cottage cheese has lumps.
+    OfOneSort(
+        LatePattern(r"^(?!.*coconut).*\b(?:milk|cream|half and half|custard)\b"),
+        LatePattern(rf"\b(?:(?:{HOW}|is|it'?s|all|now) )*(?:lumpy|lumps in it|in lumps)\b"),
+        "lumpy",
+        to_bin=True,
+    ),
+    OfOneSort(
+        LatePattern(rf"\b{_BREADS}\b"),
+        LatePattern(
+            rf"\b(?:(?:{HOW}|is|are|rock|now|it'?s) )+hard\b(?: as (?:a )?(?:rocks?|bricks?|nails?|stones?))?"
+            rf"|\bhard(?: as (?:a )?(?:rocks?|bricks?|nails?|stones?))?{_END}"
+        ),
+        "gone hard",
+    ),
+    OfOneSort(
+        LatePattern(r"\bbananas?\b"),
+        LatePattern(
+            rf"{_BEHIND}(?:(?:is|are|now|skins?|going|gone) )*{_BLACK}"
+            r"(?=\s*(?:$|[,;.)]| (?:now|already|skins?)\b))"
+            rf"|\b{_BLACK} (?=(?:soft )?bananas?\b)"
+        ),
+        "black",
+        instead="ripe",
+    ),
+    OfOneSort(
+        LatePattern(rf"\b{_RIPENS}\b"),
+        LatePattern(
+            r"(?<!not )(?<!nearly )(?<!almost )(?<!n't )(?<!yet )(?<!when )(?<!till )(?<!until )(?<!get )(?<!to )"
+            rf"\b(?:ripe (?=(?:[a-z]+ )?{_RIPENS}\b)|(?:ripe|ready|perfect(?:ly ripe)?|ready to (?:eat|go))"
+            r"(?: (?:now|already|today))?(?=\s*(?:$|[,;.!)])))"
+        ),
+        RIPE_NOW,
+        instead="ripe",
+    ),
+    # The outer leaves alone: they come off, and the rest is used soon.
+    OfOneSort(
+        LatePattern(rf"\b{_LEAVES}\b"),
+        LatePattern(
+            rf"\b(?:outside|outer|some|a few|few) leaves (?:(?:{HOW}|are|have|all) )*"
+            r"(?:brown|black|yellow|wilted|limp|soft|tatty|dry)\b"
+        ),
+        "outer leaves brown",
+    ),
+    OfOneSort(
+        LatePattern(r"\b(?:mushrooms?|mushies|bean ?sprouts)\b"),
+        LatePattern(rf"{_BEHIND}(?:(?:is|are|all|now|already) )*black(?:ened)?(?: now)?{_END}"),
+        "black",
+        to_bin=True,
+    ),
+    *(
+        OfOneSort(
+            LatePattern(rf"\b{sort}\b"),
+            LatePattern(
+                rf"{_BEHIND}(?:(?:is|are|it'?s|they'?re|now|all|bits?|half) )*(?:{colours})"
+                rf"(?: (?:now|inside|bits?|spots?|patch(?:es)?|in places))?{_END}"
+            ),
+            words,
+        )
+        for sort, colours, words in (
+            (_NOT_BROWN, "brown|browned|blackened", "brown"),
+            (_GREEN, "black", "black"),
+            (_GREEN, "yellow|yellowed", "yellow"),
+        )
+    ),
+)

@@ -1,0 +1,67 @@
+"""A state that a word tells of one sort of food alone: brown lettuce, black mushrooms, lumpy milk. The lines are ours.
+
+That what is slimy, mouldy or smells goes in the bin: UK Food Standards Agency, advice on food past its best.
+"""
+
+import pytest
+
+from calmlarder.larder.lot import Lot
+from calmlarder.larder.reading import LarderReader
+
+
+def the_lot(reader: LarderReader, line: str) -> Lot:
+    reading = reader.read(line, "here")
+    assert reading is not None
+    (lot,) = reading.lots
+    return lot
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("lettuce, brown mush", "lettuce"),
+        ("spinach gone to black mush", "spinach"),
+        ("mushrooms black", "mushroom-button"),
+        ("milk, lumpy", "milk"),
+        ("double cream (a bit lumpy)", "cream-double"),
+    ],
+)
+def test_goes_in_the_bin(line: str, food: str, reader: LarderReader) -> None:
+    lot = the_lot(reader, line)
+    assert lot.food == food
+    assert lot.to_bin
+
+
+@pytest.mark.parametrize("line", ["lettuce, brown", "half avocado (brown inside)", "broccoli yellow", "basil black"])
+def test_is_used_within_a_day(line: str, reader: LarderReader) -> None:
+    lot = the_lot(reader, line)
+    assert not lot.to_bin
+    assert lot.days_left == 1
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("rice, brown", "rice-brown-dry"),
+        ("mushrooms, brown", "mushroom-button"),
+        ("courgettes yellow", "squash-yellow"),
+        ("peppers, yellow", "pepper-yellow"),
+        ("chunky peanut butter", "peanut-butter"),
+    ],
+)
+def test_a_kind_is_no_state(line: str, food: str, reader: LarderReader) -> None:
+    lot = the_lot(reader, line)
+    assert lot.food == food
+    assert not lot.condition
+
+
+@pytest.mark.parametrize(
+    ("line", "grams"),
+    [
+        ("greek yoghurt 500g, half", 250),
+        ("gallon of milk half", 1892.5),  # a gallon of 3.785 litres: NIST Handbook 44, Appendix C
+        ("white onion 1, another half", 165),  # 110 g an onion: USDA SR28, 11282
+    ],
+)
+def test_half_of_what_is_measured(line: str, grams: float, reader: LarderReader) -> None:
+    assert the_lot(reader, line).grams == pytest.approx(grams)
