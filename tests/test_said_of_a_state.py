@@ -152,3 +152,33 @@ def test_slices_that_nobody_calls_cooked_are_raw(tables: Tables, line: str) -> N
     """Cooked through, a slice that was cooked before is safe; warmed, a raw one is not."""
     assert lot_of(tables, line).food == "beef-steak"
     assert lot_of(tables, "deli beef slices 100g").food == "beef-cooked"
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "grams", "days"),
+    [
+        ("leftover asparagus from yesterday", "asparagus", 200, 1),
+        ("roast courgette", "courgette", 200, 2),
+        ("boiled cabbage", "cabbage-white", 200, 2),
+        ("leftover lettuce from yesterday", "lettuce", 150, 1),
+        ("leftover brie from sunday", "brie", 200, 7),
+        ("leftover chinese cabbage", "cabbage-chinese", 200, 2),
+        ("leftover red onion", "onion-red", 110, None),
+        ("half a tomato", "tomato", 50, 3),
+        ("sliced cucumber", "cucumber", 300, 3),
+        ("tin of strawberries", "strawberries-canned", 180, None),
+        ("tin of cashews", "cashews", 240, None),
+        ("celery, about 4 ribs left", "celery", 160, 10),
+    ],
+)
+def test_what_is_left_or_cooked_of_a_food_is_that_food(
+    line: str, food: str, grams: float, days: int | None, tables: Tables
+) -> None:
+    lot = lot_of(tables, line)
+    assert (lot.food, lot.grams, lot.days_left) == (food, grams, days)
+
+
+def test_half_and_half_is_no_half(tables: Tables) -> None:
+    reading = LarderReader(tables, TODAY).read("half and half, eggs", "line 1")
+    assert reading is not None
+    assert [lot.food for lot in reading.lots] == ["half-and-half", "egg"]

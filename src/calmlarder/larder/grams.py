@@ -3,6 +3,7 @@
 from calmlarder.matching.amounts import Amount, spread
 from calmlarder.matching.measures import CONTAINERS
 from calmlarder.matching.numbers import Span
+from calmlarder.matching.states import COOKED_AS_THEY_ARE, COOKED_WORDS
 from calmlarder.matching.words import words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Measure
@@ -89,6 +90,7 @@ _KEPT_IN_BULK = frozenset({
     "rice", "grain", "flour", "pasta", "noodle", "potato", "oil", "sweetener", "pulse", "root", "juice", "milk",
     "plant-drink", "nut", "seed", "dried-fruit", "fruit", "citrus", "allium", "brassica", "tomato",
 })  # fmt: skip
+_SERVING_G = 200  # of vegetables that were cooked: common practice, no source
 _NEARLY_ALL = 0.7  # of a pack: a nearly full bag is the usual bag, and no bit of it; ours
 _SHARE_PORTIONS = 2.5  # a bit is a bit of a small pack: of so many portions at most; common practice, no source
 
@@ -143,6 +145,15 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     elif _is_plenty(amount) and row.measure in CONTAINERS and one.typical >= _A_LARGE_PACK:
         several = _SECOND_PACK
     return amount.number.times(spread(amount)).times(one).times(several)
+
+
+def as_a_serving(span: Span, amount: Amount, food: Food, words: str) -> Span:
+    """What a line without an amount says was cooked or is left over, of a vegetable: a serving, and no whole one."""
+    cooked = food.state == "raw" and food.kind in COOKED_AS_THEY_ARE and amount.how == "none"
+    if not cooked or span.typical <= _SERVING_G or not COOKED_WORDS.search(words):
+        return span
+    share = _SERVING_G / span.typical
+    return span.times(Span(share, share, share))
 
 
 def _is_plenty(amount: Amount) -> bool:

@@ -6,7 +6,7 @@ from datetime import date
 
 from rapidfuzz import fuzz, process
 
-from calmlarder.larder.grams import fits_measure, grams_of, out_of_proportion, share_of
+from calmlarder.larder.grams import as_a_serving, fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.jarred_herbs import among_spices
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.meaning import NOT_KNOWN, Reading, match_of
@@ -220,6 +220,7 @@ class LarderReader:
         span = grams_of(amount, food, self._tables)
         if span is None:
             return None, f"how much {food.name} is there?", self._usual(food)
+        span = as_a_serving(span, amount, food, part.words)
         if amount.grams is not None and len(part.named.foods) > 1:
             shares = [share_of(self._tables.food_by_id[one], self._tables) for one in part.named.foods]
             part_of_it = share_of(food, self._tables) / sum(shares)

@@ -11,6 +11,7 @@ from calmlarder.matching.day_labels import Dated
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.line import LineRead, Place
 from calmlarder.matching.part import Part
+from calmlarder.matching.states import COOKED_AS_THEY_ARE, COOKED_WORDS
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES, COOKED_STATES
 
@@ -24,9 +25,9 @@ _FRESH_KINDS = frozenset({
     "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
 })  # fmt: skip
 # What is cut open when some of it is gone, and goes fast from there; half a banana keeps its skin no better.
-_CUT_OPEN = frozenset({"fruit", "squash"})
-_SOFT_FOODS = frozenset({"avocado"})
-_CUT_UP = LatePattern(r"\b(?:cut(?: up)?|chopped|cubed|diced|sliced|peeled)\b", re.I)
+_CUT_OPEN = frozenset({"fruit", "squash", "tomato"})
+_SOFT_FOODS = frozenset({"avocado", "cucumber"})
+_CUT_UP = LatePattern(r"\b(?:cut(?: up)?|chopped|cubed|diced|sliced|peeled|left ?overs?)\b", re.I)
 _CUT = frozenset({"wedge", "slice", "chunk", "piece"})
 # Cooked grain that is sold so, in what keeps it on the shelf until it is opened.
 _SEALED = LatePattern(r"\b(?:pouch(?:es)?|sachets?|microwave(?:able)?|micro|tins?|cans?|canned|tinned)\b", re.I)
@@ -76,12 +77,17 @@ def _is_less_than_one(amount: Amount) -> bool:
     return amount.grams is None and amount.number.typical < 1 and not amount.small_pack
 
 
-def _is_cut(food: Food, amount: Amount) -> bool:
-    """Whether some of a fruit or squash is gone, so that it is cut: `half an avocado`, and not half a punnet."""
+def is_cooked_vegetable(food: Food, text: str) -> bool:
+    """Whether a line tells that a vegetable was cooked which the tables know raw alone."""
+    return food.state == "raw" and food.kind in COOKED_AS_THEY_ARE and COOKED_WORDS.search(text) is not None
+
+
+def _is_cut(food: Food, amount: Amount, text: str) -> bool:
+    """Whether a fruit, a squash or the like is cut, or some of it gone: `half an avocado`, and not half a punnet."""
     if food.state != "raw" or not (food.kind in _CUT_OPEN or food.id in _SOFT_FOODS):
         return False
     part = amount.measure is None and amount.grams is None and amount.number.typical < 1
-    return part or amount.measure in _CUT
+    return part or amount.measure in _CUT or _CUT_UP.search(text) is not None
 
 
 def cut_when_bought(dates: Sequence[Dated], food: Food, text: str) -> tuple[Dated, ...]:
@@ -144,7 +150,9 @@ def place_of(food: Food, line: LineRead, amount: Amount) -> Place:
 def noted(kept: Kept, line: LineRead, part: Part) -> tuple[Dated, ...]:
     """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
     food = kept.food
-    if kept.place == "fridge" and _is_cut(food, part.amount) and not part.to_bin:
+    if kept.place == "fridge" and is_cooked_vegetable(food, line.text) and not part.to_bin:
+        return (Dated("made", kept.today, True),)
+    if kept.place == "fridge" and _is_cut(food, part.amount, line.text) and not part.to_bin:
         return (Dated("opened", kept.today, True),)
     if kept.place == "fridge" and _is_part_of_tin(food, part.amount) and not part.to_bin:
         return (Dated("opened", kept.today - timedelta(days=1), True),)

@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.matching.conditions_of_one_sort import RIPE_NOW
 from calmlarder.matching.day_labels import Dated
+from calmlarder.matching.states import COOKED_AS_THEY_ARE
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Keeping
 from calmlarder.tables.vocabulary import COOKED_STATES
@@ -77,7 +78,7 @@ def _deadline(dated: Dated, kept: Kept) -> Deadline | None:
     if dated.kind in {"frozen", "noted"} and food.state in COOKED_STATES:
         state = "cooked"
     if dated.kind == "made" and food.state not in COOKED_STATES:
-        state = "opened"
+        state = "cooked" if food.state == "raw" and food.kind in COOKED_AS_THEY_ARE else "opened"
     row = _keeping(kept, state)
     if row is None:
         return None

@@ -7,7 +7,7 @@ from types import MappingProxyType
 ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "caramelized": ("caramelised",), "crystallized": ("crystallised",), "carmelized": ("caramelised",),
     "chz": ("cheese",), "cheez": ("cheese",), "gf": ("gluten", "free"), "glutenfree": ("gluten", "free"),
-    "grinded": ("ground",), "lf": ("lactose", "free"), "lacto": ("lactose",), "lactosefree": ("lactose", "free"),
+    "chee": ("cheese",), "grinded": ("ground",), "lf": ("lactose", "free"), "lacto": ("lactose",), "lactosefree": ("lactose", "free"),
     "df": ("dairy", "free"), "dairyfree": ("dairy", "free"),
     **dict.fromkeys(("laktosefri", "laktosefritt", "laktosfri", "laktosfritt", "laktosefrei", "laktosefreie",
         "laktosefreier",

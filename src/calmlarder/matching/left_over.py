@@ -22,7 +22,7 @@ from calmlarder.matching.notes import (
 )
 from calmlarder.matching.phrasing import PERCENT
 from calmlarder.matching.readings import Reading
-from calmlarder.matching.states import FITS, goes_without_saying, is_state_of
+from calmlarder.matching.states import FITS, goes_without_saying, is_left_as_it_is, is_state_of
 from calmlarder.matching.tokens import Token, Words
 from calmlarder.matching.words import words_of
 from calmlarder.tables.allergens import told_by
@@ -85,6 +85,8 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             continue  # a soup comes in a tin as well
         if is_state_of(word, "cooked") and _COOKED_ALIKE & set(words_of(food.name)) and food.kind == "meat":
             continue  # the tables have no other: `4 cooked sausages`
+        if is_state_of(word, "cooked") and "leftover" in words.told and is_left_as_it_is(food):
+            continue  # what is left of a lemon
         if word in {"canned", "tin", "can"} and _says_canned(reading, food, words):
             continue
         if not goes_without_saying(word, food.state, food.kind) and word not in words.soft - {"tin", "can"}:

@@ -173,6 +173,7 @@ _CHILI_POWDER = LatePattern(r"(?:(?<=^)|(?<=[,;.&+] )|(?<=\band ))chili powder\b
 _BUNCH_OF_BANANAS = LatePattern(r"\bbunch\b(?=.*\bbananas?\b)|(?<=banana )bunch\b|(?<=bananas )bunch\b")
 # New potatoes are small ones.
 _NEW_POTATOES = LatePattern(r"(?<=\d )new (?=(?:pots|potato(?:es)?|spuds|tatt?ies)\b)")
+_RIBS = LatePattern(r"\brib(s?)\b")  # of celery
 # So much cocoa is in dark chocolate alone.
 _COCOA = LatePattern(r"\b(?:choc|chocolate)\b(?! (?:chips?|spread|biscuits?|milk|cake|ice))(?=.*\b[5-9]\dpercent)")
 # `a tin an a bag`.
@@ -195,6 +196,9 @@ _COMES_IN_FINGERS = LatePattern(r"\b(?:bananas?|plantains?|ok[r]os?|okras?|ochro
 _NUMBERS_OF_PODS = LatePattern(r"\bdrumsticks?(?=,? \d+ ?nos?\b)|(?<=\bnos )drumsticks?\b|(?<=\bno )drumsticks?\b")
 _GARLIC_FLAKES = LatePattern(r"(?<=\bgarlic )(\d+) flakes?\b|(?<!\w)(\d+) flakes?(?= (?:of )?garlic\b)")
 
+# American for milk and cream in one; anything else is half of this and half of that.
+_HALF_AND_HALF = LatePattern(r"\bhalf[ -]?(?:and|&|n)[ -]?half\b")
+
 
 def one_word(text: str) -> str:
     """A plain text, of a line or a name, with what makes another food of a word in one word with it.
@@ -207,6 +211,7 @@ def one_word(text: str) -> str:
         text = _OFF_BONE.sub("offbone", _ON_BONE.sub("onbone", text))
     if "cream of" in text:
         text = _CREAM_OF.sub("creamof ", text)
+    text = _HALF_AND_HALF.sub("halfandhalf", text) if "half" in text else text
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", text) if "%" in text else text
 
 
@@ -234,7 +239,7 @@ def plainly_put(text: str) -> str:
     text = _FREE_OF.sub(r"\1f", text) if "/f" in text else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _AND_A_HALF.sub(r"1.5 \1", text) if "half" in text else text
-    text = text.replace("rib of celery", "stalk of celery").replace("ribs of celery", "stalks of celery")
+    text = _RIBS.sub(r"stalk\1", text) if "celery" in text else text
     if "sour" in text and _SOUR_ANYWAY.search(text):
         text = _HOW_SOUR.sub(" ", text)
     if "marinat" in text and "(" in text:

@@ -6,9 +6,10 @@ from typing import NamedTuple
 
 from calmlarder.matching.name_index import NamedFood
 from calmlarder.matching.notes import COLOURS, DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITHOUT
-from calmlarder.matching.states import FITS, NEAREST, goes_without_saying, is_state_of
+from calmlarder.matching.states import COOKED_AS_THEY_ARE, FITS, NEAREST, goes_without_saying, is_state_of
 from calmlarder.matching.tokens import Words
 
+_TOLD_OF_ANY = frozenset({"leftover"})  # in a name it says no more than beside one: leftover chinese cabbage
 _HEADS = PRODUCTS | DISHES
 # Weights; only their order matters, and it is ours.
 WORD = 10  # a word of the name
@@ -46,6 +47,8 @@ def readings_of(words: Words) -> list[Reading]:
         lacking = len(one.core) - count
         if lacking > 1 or (lacking == 1 and (one.has_and or not (one.core - known) <= GENERIC)):
             continue  # `leftover peas` are no rice and peas
+        if lacking and one.order[-1] not in known and lexicon.is_name(frozenset(one.core & known - FITS.keys())):
+            continue  # a cooked lemon is no lemon rice, and a tin of strawberries no syrup of them
         if _turned_round(one, words) or _is_colour_only(one, words) or _only_described(one, lacking, words):
             continue
         written = tuple(word for token in tokens for word in token.words if word in one.words)
@@ -56,14 +59,18 @@ def readings_of(words: Words) -> list[Reading]:
         before = found.get(one.food)
         if before is None or (reading.weight, reading.default) > (before.weight, before.default):
             found[one.food] = reading
-    return _in_state(sorted(found.values(), key=lambda one: (-one.weight, one.food)), words)
+    readings = sorted(found.values(), key=lambda one: (-one.weight, one.food))
+    naming = [one for one in readings if not one.takes <= FITS.keys()]
+    # `leftovers` are a meal by themselves, and beside a food they tell of that food.
+    return _in_state(naming if any(not one.missing for one in naming) else readings, words)
 
 
 def _is_colour_only(one: NamedFood, words: Words) -> bool:
     """Whether a name would be read out of a quality: `green` is no greens, `crisp` no crisps, unless written so."""
     if not one.core <= COLOURS | {"crisp"}:
         return False
-    return not any(token.raw in one.raw for token in words.tokens if set(token.words) & one.core)
+    written = [token.raw for token in words.tokens if set(token.words) & one.core]
+    return not all(word in written for word in one.raw) or len(written) < len(one.raw)  # `red red` is no red onion
 
 
 def _only_described(one: NamedFood, lacking: int, words: Words) -> bool:
@@ -113,18 +120,30 @@ def _weighed(one: NamedFood, words: Words) -> Reading:
     known, told, state = words.known, words.told, food.state
     takes, missing = one.words & known, one.core - known
     slips = frozenset(word for token in words.tokens if token.slip for word in token.words)
-    weight = float(sum(_SLIP if word in slips else _MEASURE if word in words.soft else WORD for word in takes))
+    weight = float(sum(_word_weight(word, slips, words) for word in takes))
     weight += _MISSING * len(missing)
     for word in told - one.words:
         if is_state_of(word, state):
             weight += _STATE + (_NEAREST_STATE if NEAREST.get(word) == state else 0)
         else:
-            weight += 0 if goes_without_saying(word, state, food.kind) else _AGAINST
+            weight += 0 if _goes_unsaid(word, state, food.kind) else _AGAINST
     # What is fresh or raw is not called so; every other state is.
     unsaid = state != "raw" and one.words - one.core - known and not any(is_state_of(word, state) for word in told)
     weight += _UNSAID_STATE * bool(unsaid)
     weight += _DEFAULT * bool(one.default)
     return Reading(one.food, weight, takes, missing, one.default, bool(unsaid))
+
+
+def _goes_unsaid(word: str, state: str, kind: str) -> bool:
+    """Whether a state that is told is no reason against a food; what is cooked is likelier known as cooked."""
+    cooked_from_raw = state == "raw" and kind in COOKED_AS_THEY_ARE and is_state_of(word, "cooked")
+    return goes_without_saying(word, state, kind) and not cooked_from_raw
+
+
+def _word_weight(word: str, slips: frozenset[str], words: Words) -> int:
+    if word in _TOLD_OF_ANY:
+        return _STATE + _NEAREST_STATE
+    return _SLIP if word in slips else _MEASURE if word in words.soft else WORD
 
 
 def _in_state(readings: list[Reading], words: Words) -> list[Reading]:

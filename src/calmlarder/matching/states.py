@@ -1,8 +1,11 @@
 """Words for the state a food is in, and which states of the tables they fit."""
 
+import re
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES
 
 _COOKED = frozenset({"cooked", "boiled", "roasted"})
@@ -35,12 +38,26 @@ NEAREST = MappingProxyType(
         "dried": "dried",
     }
 )
+# Vegetables that are a side dish by being cooked, and no other food by it.
+COOKED_AS_THEY_ARE = frozenset({
+    "leaf", "brassica", "root", "squash", "mushroom", "pepper", "pod", "shoot", "stem", "fruit-vegetable", "sweetcorn",
+})  # fmt: skip
+COOKED_WORDS = LatePattern(
+    r"\b(?:left ?overs?|(?:pre)?cooked|boiled|steamed|braised|grilled|fried|baked|roast(?:ed)?|sauteed|reheated)\b",
+    re.I,
+)
 # A state that changes neither the food nor what is in it, where the tables do not hold that state of it.
 _FREEZABLE = frozenset({"raw", "as sold", "cooked", "boiled", "roasted", "fermented", "frozen", "dry"})
 _READY = frozenset({"as sold", "fermented", "canned", "canned drained"})
 _ROASTED_AS_WELL = frozenset({"nut", "seed"})  # toasting makes no other food of them
 # Of what nobody keeps in packets, dry is no state of its own: it has been about for long.
 _DRIES_OUT = frozenset({"citrus", "root", "stem", "salad-leaf", "brassica", "cheese", "allium", "potato"})
+# Of these a leftover is what is left of it, and nothing that was cooked.
+_LEFT_AS_IT_IS = frozenset({
+    "fruit", "citrus", "salad-leaf", "herb", "nut", "seed", "dried-fruit", "cheese", "bread", "wrap", "flour", "starch",
+    "oil", "butter", "acid", "condiment", "spice", "sweetener", "juice", "milk", "cream", "yoghurt", "plant-drink",
+    "pickle", "olive", "nut-butter", "stock", "paste", "soy-sauce", "tempeh", "seitan", "sea-vegetable", "allium",
+})  # fmt: skip
 _KEPT_IN_TINS = frozenset({"spice", "oil", "sweetener", "starch"})  # a tin of paprika is a box
 _DRY_SPICE = frozenset({"powder", "ground", "seed", "whole", "dried", "powdered"})
 
@@ -74,8 +91,14 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
         return True
     if kind in _ROASTED_AS_WELL and word in {"roast", "roasted", "raw"}:
         return True
+    if word in {"canned", "tin", "can"} and kind in _ROASTED_AS_WELL:
+        return True  # of peanuts, say: it is but their box
     if word in {"canned", "tin", "can"}:
-        return state in _READY or kind in _KEPT_IN_TINS or kind == "sauce"
+        return state in _READY | {"pickled"} or kind in _KEPT_IN_TINS or kind == "sauce"
+    if word == "leftover" and _is_left_so(state, kind):
+        return True
+    if state == "raw" and kind in COOKED_AS_THEY_ARE and FITS.get(word) == _COOKED:
+        return True  # counted as raw, of which no more is left behind in the water
     if word == "frozen":
         return state in _FREEZABLE
     if word in {"fresh", "raw"}:
@@ -83,3 +106,12 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
     if word in FITS and FITS[word] == _COOKED:
         return state in _READY and word in {"cooked", "leftover", "made", "baked"}
     return False
+
+
+def is_left_as_it_is(food: Food) -> bool:
+    """Whether a leftover of a food is what is left of it, and nothing that was cooked."""
+    return _is_left_so(food.state, food.kind)
+
+
+def _is_left_so(state: str, kind: str) -> bool:
+    return kind in _LEFT_AS_IT_IS and state not in _COOKED
