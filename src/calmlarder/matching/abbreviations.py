@@ -6,8 +6,9 @@ from types import MappingProxyType
 # What is written, and the words it stands for. A row is added when people write it of no other food.
 ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "caramelized": ("caramelised",), "crystallized": ("crystallised",), "carmelized": ("caramelised",),
+    "chee": ("cheese",),
     "chz": ("cheese",), "cheez": ("cheese",), "gf": ("gluten", "free"), "glutenfree": ("gluten", "free"),
-    "chee": ("cheese",), "grinded": ("ground",), "lf": ("lactose", "free"), "lacto": ("lactose",), "lactosefree": ("lactose", "free"),
+    "grinded": ("ground",), "lf": ("lactose", "free"), "lacto": ("lactose",), "lactosefree": ("lactose", "free"),
     "df": ("dairy", "free"), "dairyfree": ("dairy", "free"),
     **dict.fromkeys(("laktosefri", "laktosefritt", "laktosfri", "laktosfritt", "laktosefrei", "laktosefreie",
         "laktosefreier",
