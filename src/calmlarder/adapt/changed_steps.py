@@ -12,9 +12,9 @@ from typing import NamedTuple
 
 from calmlarder.adapt.called import called_by_lines, is_another_one, single_words
 from calmlarder.adapt.changed_lines import Part, joined_lines
-from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST, collective_names
+from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST, animals_in, collective_names
 from calmlarder.adapt.dropped import steps_without_others
-from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, MADE_WITH_IT, Around, short_name, written_in
+from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, A_SAUCE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.names import spans_in, with_last_words
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
@@ -28,6 +28,7 @@ from calmlarder.adapt.step_heat import (
     without_soaking,
 )
 from calmlarder.adapt.step_liquor import without_soaked_mushrooms
+from calmlarder.adapt.step_named_once import named_once, oil_shared_out
 from calmlarder.adapt.step_names import (
     alone_in,
     boiled_in,
@@ -49,7 +50,7 @@ from calmlarder.adapt.step_notes import (
 from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_oil_once import oil_once
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, twice
-from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
+from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
 from calmlarder.adapt.step_times import in_their_own_time
 from calmlarder.adapt.things_now import (
     LEFT_OUT,
@@ -105,7 +106,12 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     if not changed:
         return Steps(steps, ())
     known = {part.read.food for part in parts if part.read.food}
-    names = {**single_words(parts), **with_last_words(known, tables), **called_by_lines(parts)}
+    names = {
+        **animals_in(parts, tables),
+        **single_words(parts),
+        **with_last_words(known, tables),
+        **called_by_lines(parts),
+    }
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
     shared = in_one_line(parts, adapted, tables)
     if any(part.read.outcome == "heading" for part in parts):
@@ -139,7 +145,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = greens_out_of_a_red_base(oil_with_the_fat(marked, _left_of_the_oil(adapted, told)))
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
-    marked = [oil_once(text) for text in marked]
+    marked = oil_shared_out(named_once([oil_once(not_charred(text)) for text in marked]))
     if _no_florets_are_left(parts, told):
         marked = [_FLORET.sub(lambda one: "pieces" if one[1] else "piece", text) for text in marked]
     notes = _notes(steps, parts, adapted, told, (named, texts))
@@ -242,8 +248,12 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         found |= dict.fromkeys(foods)
         if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
             if foods and now and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
-                text += f"{step[done:start]}{short_name(now)}"
+                text += f"{step[done:start]}{short_name(now).removesuffix('s')}"
                 done = end
+            elif foods and (sauce := A_SAUCE.match(step, end)) and not is_oil(foods[0], told):
+                called = "" if " and " in now or now[:1].isdigit() else f"{short_name(now)} "
+                text += f"{step[done:start]}{called}"  # `the honey sauce`
+                done = sauce.end()
             elif foods and A_PASTE.match(step, end) and " and " not in now and not is_oil(foods[0], told):
                 text += f"{step[done:start]}{short_name(now).removesuffix('s')}"  # `the leek green paste`
                 done = end
@@ -253,6 +263,8 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
             how, alone = _how(step, (start, end), foods[0], (text, behind, step[done:end]), told)
             soaked = alone or soaked
         told.marked.update(foods)
+        if not how and short_name(now).casefold() == step[start:end].casefold():
+            continue  # `the stock`, which is called so still
         around = Around(step[done:start], step[start:end], step[end:])
         new = None
         if foods and now != LEFT_OUT and not (several and (" for " in now or LEFT_OUT in now)):

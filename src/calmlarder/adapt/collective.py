@@ -30,6 +30,8 @@ _KINDS: Mapping[str, frozenset[str]] = {
     "sausagemeat": frozenset({"meat"}), "milk": frozenset({"milk"}), "mash": frozenset({"potato-mashed"}),
     "squash": frozenset({"squash"}), "spice": frozenset({"spice"}), "yolk": frozenset({"egg"}),
 }  # fmt: skip
+_FLESH = frozenset({"meat", "poultry", "fish", "shellfish"})
+_ANIMALS = words_of("beef pork lamb veal mutton chicken turkey duck venison fish")
 ALL_OF_THEM = ("ingredient", "everything")
 # Of these, too, the list says what they are: only what goes in at another time is told beside them.
 SAID_BY_THE_LIST = frozenset({*ALL_OF_THEM, *words_of("vegetables veg veggies spices fruit")})
@@ -40,6 +42,17 @@ def words_for_several(foods: set[str], tables: Tables) -> set[str]:
     """The words that may mean some of these foods: `cheese` where there is parmesan."""
     kinds = foods | {tables.food_by_id[food].kind for food in foods if food in tables.food_by_id}
     return {word for words, meant in _KINDS.items() if meant & kinds for word in words.split()}
+
+
+def animals_in(parts: Sequence[Part], tables: Tables) -> Names:
+    """`the beef` of steps, where a line has beef mince: the flesh of one animal, whatever its cut."""
+    foods = [tables.food_by_id[one.read.food] for one in parts if one.read.food in tables.food_by_id and one.read.food]
+    flesh = [food for food in foods if food.kind in _FLESH]
+    return {
+        (word,): frozenset(food.id for food in flesh if word in words_of(food.name))
+        for word in _ANIMALS
+        if any(word in words_of(food.name) for food in flesh)
+    }
 
 
 def collective_names(parts: Sequence[Part], names: Names, tables: Tables) -> Names:
@@ -54,6 +67,9 @@ def collective_names(parts: Sequence[Part], names: Names, tables: Tables) -> Nam
         if word == "berry":
             meant = frozenset(food for food in meant if "berr" in tables.food_by_id[food].name)
         words = tuple(word.split())
+        own = {one.read.food for one in parts if set(words) <= set(words_of(one.read.text)) and one.read.food}
+        if len(own) == 1 and own <= meant:
+            meant = frozenset(one for one in own if one)  # `the buns`, where one line says buns
         alone = names.get(words, frozenset())
         if meant and (not alone or meant - alone):
             found[words] = meant | alone

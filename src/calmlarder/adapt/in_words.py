@@ -7,6 +7,8 @@ make another thing of it (`onion soup`, `2 onions`) nothing is written in: there
 import re
 from typing import NamedTuple
 
+from calmlarder.matching.words import words_of
+
 # Words that may stand before a name, besides participles (`remaining`, `sliced`) and the first word of a sentence.
 _MAY_PRECEDE = re.compile(
     r"the|your|th[eo]se|this|all|half|in|into|with|and|or|of|to|over|onto|on|for|from|until|till|when|once|then|by|as"
@@ -25,15 +27,16 @@ _MAY_FOLLOW = re.compile(
     r"\s*(?:$|[.,;:!?()\[\]–—]|(?:and|or|in|into|to|with|for|until|till|on|onto|over|at|from|then|but|if|when|while|are"
     r"|is|has|have|was|were|by|back|as|so|through|a|an|the|around|about|under|together|well|again|first|all|out|off|along"
     r"|gently|slowly|lightly|turns?|starts?|begins?|just|cut|left|only|evenly|between|among|against|up|down|of|side|which"
-    r"|that|next|per|plus|mixed|cook|fry|simmer|without|after|before|once|bit|little|straight|during)\b)",
+    r"|that|next|per|plus|mixed|according|following|warm|hot|aside|whole|separately|cook|fry|simmer|without|after|before|once|bit|little|straight|during)\b)",
     re.IGNORECASE,
 )
 # A thing that was made with it, told of already: its words may stay.
 MADE_WITH_IT = re.compile(
-    r"\s+(?:water|mixture|mix|sauce|liquid|juices?|filling|dough|batter|pan|marinade|cream|paste|pur[eé]e|pulp)\b",
+    r"\s+(?:water|mixture|mix|sauce|dressing|glaze|drizzle|liquid|juices?|filling|dough|batter|pan|marinade|cream|paste|pur[eé]e|pulp)\b",
     re.IGNORECASE,
 )
 A_MIXTURE = re.compile(r"\s+(?:mixture|mix|filling)\b", re.IGNORECASE)
+A_SAUCE = re.compile(r"\s+(?=(?:sauce|dressing|glaze|drizzle|marinade|vinaigrette)\b)", re.IGNORECASE)
 A_PASTE = re.compile(r"\s+(?:paste|pur[eé]e)\b", re.IGNORECASE)
 _SHARE = re.compile(
     r"(?:\b(?:\d{1,2}|one|two|three|four|five|six|half|(?:a|one) third|two thirds|(?:a|three) quarters?)(?: of)? "
@@ -41,6 +44,12 @@ _SHARE = re.compile(
     r"|\b(?:the (?:last|rest|remaining|other|second)|remaining) (?:of the )?)(?:[\w-]+ ){0,2}$",
     re.IGNORECASE,
 )
+_VERBS_NEXT = (
+    r"(?:then|cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|reduce|lower|season|drain|add|pour|heat|bake|roast"
+    r"|boil|put|set|serve|saut\w+|sizzle|warm|whisk|return|drizzle|continue|blend|blitz|melt|keep|scraping|stirring|turning|tossing|in|with|to|until|for)\b"
+)
+_BOTH_SHARED = re.compile(rf"\s+and (?!the )(?!{_VERBS_NEXT})(?=[a-z-]+\b)", re.IGNORECASE)
+_NEXT_WORD = re.compile(r"\s+([a-z]{4,})\b", re.IGNORECASE)
 _THE = re.compile(r"\b(?:the|your) $", re.IGNORECASE)
 _SO_MUCH = re.compile(r"\d[\d\s./]*(?:kg|g|ml|l|tsp|tbsp|cups?|pinch)? of the |the rest of the ")
 _SOLD_AS = re.compile(r"\b(?:dry|canned) (?=\w)")
@@ -51,10 +60,6 @@ _VERB = re.compile(rf"( )(is|are|has|have|was|were|(?:{'|'.join(_TURNS)})s?)\b")
 _LOOKS_PLURAL = frozenset({"asparagus", "couscous", "hummus", "molasses", "swiss"})
 _CUTS = re.compile(r"\b(chop|crush|mince|slice|grate|peel|pound|smash|bash|bruise)(?= [\w -]*$)", re.IGNORECASE)
 
-_VERBS_NEXT = (
-    r"(?:then|cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|reduce|lower|season|drain|add|pour|heat|bake|roast"
-    r"|boil|put|set|serve|saut\w+|sizzle|warm|whisk|return|drizzle|continue|blend|blitz|melt|keep|scraping|stirring|turning|tossing|in|with|to|until|for)\b"
-)
 _MORE = re.compile(
     rf" and (?!{_VERBS_NEXT})(?:(?:the|an?|some|half|your|\d[\d/.]*|[½¼¾]) "
     r"|(?:[\w-]+ ){0,2}[\w-]+(?:[.,;]|$| (?:and|to|in|into)\b))"
@@ -100,9 +105,25 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
     """The step's words with the new name in them, `how` it is treated in brackets; None where they would mislead."""
     lead = around.lead
     if _SO_MUCH.match(now):
-        lead = _SHARE.sub("", lead) if _SHARE.search(lead) else _THE.sub("", _CUT_WORDS.sub("", lead))
+        share = _SHARE.search(lead)
+        if share is not None and re.search(r"\band\b|,", share[0]):
+            pass  # `half the ginger and garlic`: the share stays with the other
+        elif share is not None:
+            parted = re.search(r"\b(?:half|thirds?|quarters?|rest|remaining)\b", share[0], re.IGNORECASE)
+            both = _BOTH_SHARED.match(around.behind) if parted else None
+            if both is not None:  # `half the garlic and ginger`
+                first = lead[share.start() : share.end()]
+                return InWords(f"{lead[: share.start()]}{now} and {first}", both.end())
+            lead = _SHARE.sub("", lead)
+        else:
+            lead = _THE.sub("", _CUT_WORDS.sub("", lead))
     elif now[:1].isdigit():
         return None
+    said_again = _NEXT_WORD.match(around.behind)  # `pasta sheets`, which are gluten-free lasagne sheets now
+    if said_again is not None and len(words_of(now)) > 1 and words_of(said_again[1])[-1:] == words_of(now)[-1:]:
+        whole = around._replace(name=said_again[1], behind=around.behind[said_again.end() :])
+        new = written_in(whole, now, how, is_oil)
+        return new._replace(taken=new.taken + said_again.end()) if new else None
     pieces = _PIECES.match(around.behind) or (_OF_GARLIC.match(around.behind) if is_oil else None)
     if pieces is not None:
         whole = around._replace(lead=lead, name="pieces", behind=around.behind[pieces.end() :])

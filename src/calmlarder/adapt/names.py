@@ -41,7 +41,9 @@ def _words_of_name(name: str) -> tuple[str, ...]:
 
 # Last words of names that stand for other things in steps: a step's `oil` may be any.
 _WITH = re.compile(r" (?:with|without|in|from|of) ")
-_EVERYWHERE = frozenset(words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick half end"))
+_EVERYWHERE = frozenset(
+    words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick half end green")
+)
 
 
 def with_last_words(foods: set[str], tables: Tables) -> Names:

@@ -18,6 +18,7 @@ _IN_THE_STOCK = "in the stock that is left and as much water as it wants, and dr
 _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
 _SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
 _WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
+_MADE_SO = re.compile(r"pickled|fried|roasted|charred|caramelised|caramelized|marinated|crispy|softened|cooked", re.I)
 _LONGEST_WORD = 60  # letters of a word before a name; no food has one as long
 # `the white parts of the spring onions` is one thing.
 _WHITES = re.compile(r"whites?", re.IGNORECASE)
@@ -57,6 +58,8 @@ def is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tabl
         return False
     longer = words_of(step[near + first.start() : span[1]])
     other = names_of_all(tables).get(longer, frozenset())
+    if _MADE_SO.fullmatch(first[0].strip()):
+        return False  # `pickled onions`: of the recipe's own
     more = len(longer) > len(words_of(step[span[0] : span[1]]))  # `the` counts for nothing
     return more and bool(other) and not any(same_thing(one, food) for one in other for food in meant)
 

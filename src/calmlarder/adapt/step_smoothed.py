@@ -60,8 +60,23 @@ _IN_HALVES = re.compile(
     re.IGNORECASE,
 )
 _FISHED_OUT = re.compile(
-    r"\b(?:fish|lift|take|scoop) out the garlic-infused oil(?: \[[^\]]*\])?(?P<and>,? and |, then | then |[.;])"
-    r"|\b(?:remove|discard) the garlic-infused oil(?: \[[^\]]*\])?(?P<too>,? and |, then | then |[.;])",
+    r"\b(?:fish|lift|take|scoop) out the garlic-infused oil(?: \[[^\]]*\])?(?P<and>,? and |, then | then |, |[.;])"
+    r"|\b(?:remove|discard) the garlic-infused oil(?: \[[^\]]*\])?(?P<too>,? and |, then | then |, |[.;])",
+    re.IGNORECASE,
+)
+# Bashed and sizzled as a clove: an oil is warmed.
+_SIZZLED = re.compile(
+    r"\b(?P<take>take) the garlic-infused oil(?: \[[^\]]*\])? and (?:gently )?"
+    r"(?:sizzle|fry|cook|saut[eé]|warm) (?:it|them)\b",
+    re.IGNORECASE,
+)
+# Peppers that come in halves now are halved as before.
+_HALVED_AGAIN = re.compile(r"\b(?P<verb>halve|cut) (?:the )?(?P<name>[a-z]+ pepper) halves\b", re.IGNORECASE)
+# Green tops burn where an onion is charred: they go in with what is wet.
+_CHARS = re.compile(r"\b(?:char|blacken|scorch)\w*\b|\bcut[- ]sides? down\b", re.IGNORECASE)
+_CHARRED_GREENS = re.compile(
+    r"(?P<and>,? and )?\b(?:the )?(?P<greens>(?:leek|spring onion) greens)(?: \[[^\]]*\])?"
+    r"(?P<next>,? and |, )?(?:the )?",
     re.IGNORECASE,
 )
 _OIL_IN_A_ROW = re.compile(
@@ -114,6 +129,7 @@ _SOURED = re.compile(
     r"(?:,| and) (?:the )?(?P<sour>lemon juice|vinegar) \[stirred together and left ten minutes first\]",
     re.IGNORECASE,
 )
+_SO_MUCH_OF = re.compile(r"[\d./]+ ?(?:ml|cups?) of $")
 _NOTHING_BETWEEN = re.compile(r", ,|,,")
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 
@@ -135,7 +151,9 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
         lambda one: f"{'C' if one['take'][0] == 'T' else 'c'}rush the {one['what']} into the garlic-infused oil", step
     )
     step = _only_soft(step, others_between)
+    step = _SIZZLED.sub(lambda one: f"{'W' if one['take'][0] == 'T' else 'w'}arm the garlic-infused oil", step)
     step = _IN_HALVES.sub(lambda one: f"{one['name'] or one['now']} halves", step)
+    step = _HALVED_AGAIN.sub(r"\g<verb> the \g<name>s", step)
     if (fished := _FISHED_OUT.search(step)) is not None:
         rest = step[fished.end() :].lstrip()
         step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
@@ -145,13 +163,32 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     return _NOTHING_BETWEEN.sub(",", _last_things_last(_one_late(_with_its_time(_without_bite(step)))))
 
 
+def not_charred(step: str) -> str:
+    """A step that chars something, without the green tops, which go in with what comes next."""
+    kept: list[str] = []
+    start = 0
+    for stop in (*(one.end() for one in SENTENCE_ENDS.finditer(step)), len(step)):
+        sentence, start = step[start:stop], stop
+        found = _CHARRED_GREENS.search(sentence)
+        if found is not None and (found["and"] or found["next"]) and _CHARS.search(sentence):
+            the = "the " if found["next"] else ""
+            rest = f"{sentence[: found.start()]}{the}{sentence[found.end() :]}"
+            end = len(rest.rstrip(".!; "))
+            sentence = f"{rest[:end]}; the {found['greens'].lower()} stay out of it and go in next{rest[end:]}"
+        kept.append(sentence)
+    return "".join(kept)
+
+
 def _soured(step: str) -> str:
     """`Stir the lemon juice into the milk and leave it ten minutes.` before the sentence that takes both."""
     found = _SOURED.search(step)
     if found is None:
         return step
-    first = f"Stir the {found['sour']} into the {found['milk'].strip()} and leave it ten minutes. "
     before, rest = step[: found.start()], step[found.end() :]
+    much = _SO_MUCH_OF.search(before)  # `190 ml of the lactose-free milk`, of which more goes in as it is
+    before = before[: much.start()] if much else before
+    milk = f"{much[0] if much else ''}the {found['milk'].strip()}"
+    first = f"Stir the {found['sour']} into {milk} and leave it ten minutes. "
     ends = [one.end() for one in SENTENCE_ENDS.finditer(before)]
     number = re.match(r"\s*\d{1,2}[.)] ", step)
     at = ends[-1] + 1 if ends else number.end() if number else 0

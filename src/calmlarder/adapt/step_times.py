@@ -53,6 +53,15 @@ _ONCE_GOLDEN = re.compile(
     r"(?:golden|brown(?:ed)?|translucent|carameli[sz]ed)(?: brown)?",
     re.IGNORECASE,
 )
+# How one sees that meat, fish or egg is cooked through: never written over.
+_SAFELY_COOKED = re.compile(
+    r"\bno longer pink\b|\bno (?:more )?pink\b|\bcooked (?:all the way )?through\b|\bjuices? runs? clear\b|\bopaque\b"
+    r"|\bsteaming hot\b"
+    r"|\b\d{2,3} ?°",
+    re.IGNORECASE,
+)
+# What goes in later, in the same sentence, has a time of its own.
+_THEN_ADD = re.compile(r",? (?:and )?then (?=(?:add|stir|tip|throw|put|toss|pour)\b)", re.IGNORECASE)
 _TENDER = 5  # minutes of what is green tops and not a vegetable of its own: ours
 _FAR_LONGER = 7  # minutes more than they bear: ours
 _GOES_ALONG = frozenset({
@@ -63,6 +72,12 @@ _KNEADS = re.compile(
     r"(?:,? (?:until|till) [^.;,]*)?(?=(?P<next>,? (?:and|then) |, (?:then )?)|[.;]|$)",
     re.IGNORECASE,
 )
+_PASTRY = re.compile(
+    r"\bpastry\b|\b(?:resembl\w+|looks? like|like|to|into) (?:\w+ ){0,2}(?:bread)?crumbs\b"
+    r"|\bknead\w* (?:it |them )?(?:very )?(?:briefly|lightly|gently)",
+    re.IGNORECASE,
+)
+_ROLLS = re.compile(r"\broll out the (?:pastry|dough)\b|\broll the (?:pastry|dough) out\b", re.IGNORECASE)
 _CUT = r"(?:slice|chop|dice|cut|halve|quarter|wash|grate)"
 _PEELS = (
     rf"\b(?:{_CUT}(?:,|,? and) )*(?:peel|core|stone|deseed)(?:(?:,|,? and) (?:peel|core|stone|deseed|{_CUT}))*"
@@ -98,7 +113,7 @@ def in_their_own_time(step: str, told: Told) -> str:
     things = tuple(_fried(told))
     if things:
         chunks = list(_with_what_goes_on(step, things))
-        timed = [_timed(chunk, things, told) for chunk in chunks]
+        timed = ["".join(_timed(one, things, told) for one in _in_turn(chunk)) for chunk in chunks]
         for place in range(1, len(timed)):
             if timed[place - 1] != chunks[place - 1]:
                 timed[place] = _ONCE_GOLDEN.sub(r"\g<when> soft", timed[place])
@@ -148,6 +163,16 @@ def _with_what_goes_on(step: str, things: tuple[_Thing, ...]) -> Iterator[str]:
             start = end
 
 
+def _in_turn(sentence: str) -> Iterator[str]:
+    """What a sentence does first and then, each with its own minutes and signs."""
+    start = 0
+    for one in _THEN_ADD.finditer(sentence):
+        if _TIME.search(sentence, start, one.start()) or _SIGN.search(sentence, start, one.start()):
+            yield sentence[start : one.start()]
+            start = one.start()
+    yield sentence[start:]
+
+
 def _timed(sentence: str, things: tuple[_Thing, ...], told: Told) -> str:
     """A sentence in the time of the slowest stand-in that it fries."""
     found = [(one, there) for one in things if (there := one.name.search(sentence))]
@@ -161,6 +186,8 @@ def _timed(sentence: str, things: tuple[_Thing, ...], told: Told) -> str:
     ends = [one.start() for one in (sign, _TIME.search(sentence, first)) if one is not None]
     others = _others(sentence[: min(ends, default=len(sentence))], told)
     said = sentence
+    if sign is not None and _SAFELY_COOKED.search(sign["sign"]):
+        return sentence
     if sign is not None and (
         _OF_THE_OLD.search(sign["sign"]) or (_is_too_long(sentence, first, slowest) and not others)
     ):
@@ -170,7 +197,7 @@ def _timed(sentence: str, things: tuple[_Thing, ...], told: Told) -> str:
             said = f"{said[: sign.start('sign')]}they are soft{said[sign.end() :]}"
     if others:
         told_by_sign = sign is not None and _names(sign["sign"], found)
-        return said if told_by_sign else _greens_later(said, first, found)
+        return _NO_BROWNING.sub("", said) if told_by_sign else _greens_later(said, first, found)
     time = _TIME.search(said, first)
     if time is not None and _is_too_long(said, first, slowest):
         unit = "minute" if slowest.row.minutes == 1 else "minutes"
@@ -241,13 +268,21 @@ def _done_so(sign: str, step: str, found: re.Match[str]) -> str:
     return f"{_with_capital(sign, found[0])}{sugar}"
 
 
+def _as_pastry(step: str, sign: str) -> str:
+    """Pastry is pressed together where it was kneaded for a moment; in a step of pastry nothing is beaten."""
+    found = _KNEADS.search(step)
+    if found is None or not _PASTRY.search(step):
+        return step
+    return f"{step[: found.start()]}{_with_capital(sign, found[0])}{step[found.end() :]}"
+
+
 def _as_dough(step: str, told: Told) -> str:
     """Dough of a flour that has no stretch is beaten, not kneaded, and rises less."""
     rows: Mapping[str, StandInStep] = {
         work: row
         for food, change in told.changed.items()
         for one in change.to
-        for work in ("kneaded", "risen", "knocked back")
+        for work in ("kneaded", "risen", "knocked back", "pressed", "rolled")
         if (row := told.tables.step_of(told.tables.food_by_id[food], told.tables.food_by_id[one.food], work))
         is not None
     }
@@ -255,6 +290,10 @@ def _as_dough(step: str, told: Told) -> str:
         step = _KNOCKS.sub(lambda one: one["next"].upper(), step)
     if "risen" in rows:
         step = _RISES.sub(f"until {rows['risen'].sign}", step)
+    if "pressed" in rows:
+        step = _as_pastry(step, rows["pressed"].sign)
+    if "rolled" in rows and rows["rolled"].sign not in step:
+        step = _ROLLS.sub(lambda one: f"{one[0]} {rows['rolled'].sign}", step, count=1)
     if "kneaded" in rows:
         step = _kneaded(step, rows["kneaded"].sign, told)
     return step

@@ -17,7 +17,7 @@ class StandInStep(Row):
 
     from_food: Annotated[str, Field(alias="from", min_length=3)]
     to: Annotated[str, Field(min_length=3)]
-    work: Literal["fried", "kneaded", "risen", "knocked back", "prepared"]
+    work: Literal["fried", "kneaded", "risen", "knocked back", "pressed", "rolled", "prepared"]
     minutes: Annotated[Annotated[int, Field(gt=0, le=240)] | None, BeforeValidator(cell_or_none)]
     sign: str
     source: Annotated[str, Field(min_length=1)]

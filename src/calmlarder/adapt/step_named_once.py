@@ -1,0 +1,126 @@
+"""Changed steps without the same thing twice in one sentence, as several foods of it became one.
+
+`Add 110 g of the leek greens, carrots, celery and 150 g of the leek greens` is `Add the leek greens, carrots and
+celery` where no other step takes any; `the rhubarb and sugar` are named together once.
+"""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.step_heat import SENTENCE_ENDS
+
+_SO_MUCH = re.compile(
+    r"(?P<many>\d[\d\s./]*) ?(?P<unit>g|ml|tsp|tbsp|cups?|pinch(?:es)?) of the (?P<name>[a-z][a-z-]*(?: [a-z-]+){0,3}?)"
+    r"(?=,| and |[.;:]| (?:in|into|to|with|over|until|for)\b|$)"
+)
+_SORTS_OF_MILK = re.compile(r"\b(?:whole|skimmed|semi-skimmed|full-fat) ")
+# Fruit and what sweetens it: one thing once they are mixed.
+_SWEETENED = re.compile(
+    r"\b(?P<fruit>rhubarb|strawberr(?:y|ies)|cranberries) "
+    r"and (?:(?:[\d./]+ (?:g|tbsp|tsp) of )?the )?sugar\b"
+)
+_SUGAR = re.compile(r"\bsugar\b")
+_SUGAR_OF_IT = re.compile(r"\bsugar \[\d+ (?:g|tbsp|tsp) of it\]")
+_ARE = re.compile(r"\b(?P<fruit>rhubarb) (?P<verb>are|have|were|soften|collapse|look)\b")
+_IS = {"are": "is", "have": "has", "were": "was", "soften": "softens", "collapse": "collapses", "look": "looks"}
+
+_INFUSED = re.compile(
+    r"(?P<of>\b(?:of|until|once|when|or|no) )?(?:\bthe )?(?P<oil>(?:garlic|onion)-infused oil)\b"
+    r"(?! (?:is|are|smells?|sizzles?|turns?|begins?|starts?|has)\b)"
+)
+_MEASURED_OIL = re.compile(r"(?:\d [a-z]+|rest|half|some|little|third) of the (?:garlic|onion)-infused oil")
+
+
+def named_once(steps: Sequence[str]) -> list[str]:
+    """The steps in which one sentence names what became of several foods once, with all of it where that is all."""
+    whole = "\n".join(steps)
+    return [_sweetened(_by_sentences(step, whole), place, steps) for place, step in enumerate(steps)]
+
+
+def oil_shared_out(steps: Sequence[str]) -> list[str]:
+    """The steps with some of an infused oil in each that takes it, and the rest in the last.
+
+    Only where no step says how much of it goes in.
+    """
+    takes = [place for place, step in enumerate(steps) if _bare_oil(step) is not None]
+    if len(takes) < 2 or any(_MEASURED_OIL.search(step) for step in steps):
+        return list(steps)
+    told = list(steps)
+    for place in takes:
+        found = _bare_oil(steps[place])
+        share = "the rest of" if place == takes[-1] else "some of"
+        if found is not None:
+            told[place] = f"{steps[place][: found.start()]}{share} the {found['oil']}{steps[place][found.end() :]}"
+    return told
+
+
+def _bare_oil(step: str) -> re.Match[str] | None:
+    """The first place where a step puts in an infused oil without saying how much of it."""
+    found = _INFUSED.finditer(step)
+    return next(
+        (one for one in found if not one["of"] and step.rfind("[", 0, one.start()) <= step.rfind("]", 0, one.start())),
+        None,
+    )
+
+
+def _by_sentences(step: str, whole: str) -> str:
+    ends = [one.end() for one in SENTENCE_ENDS.finditer(step)]
+    start, told = 0, []
+    for stop in (*ends, len(step)):
+        told.append(_once_each(step[start:stop], whole))
+        start = stop
+    return "".join(told)
+
+
+def _once_each(sentence: str, whole: str) -> str:
+    found: dict[str, list[re.Match[str]]] = {}
+    for one in _SO_MUCH.finditer(sentence):
+        found.setdefault(_SORTS_OF_MILK.sub("", one["name"]), []).append(one)
+    for name, each in found.items():
+        if len(each) < 2:
+            continue
+        for other in reversed(each[1:]):
+            sentence = _without(sentence, other.span())
+        first = each[0]
+        elsewhere = sum(_SORTS_OF_MILK.sub("", one["name"]) == name for one in _SO_MUCH.finditer(whole)) > len(each)
+        units = {one["unit"] for one in each}
+        many = [one["many"].strip() for one in each]
+        if not elsewhere:
+            new = f"the {name}"
+        elif len(units) == 1 and all(one.isdigit() for one in many):
+            new = f"{sum(map(int, many))} {first['unit']} of the {name}"
+        else:
+            told = (f"{a} {b['unit']}" for a, b in zip(many, each, strict=True))
+            new = f"{' and '.join(told)} of the {name}"
+        sentence = f"{sentence[: first.start()]}{new}{sentence[first.end() :]}"
+    return sentence
+
+
+def _without(sentence: str, span: tuple[int, int]) -> str:
+    """A sentence without one thing of its list, of which the last stands behind `and`."""
+    before, behind = sentence[: span[0]], sentence[span[1] :]
+    if before.endswith(", "):
+        return f"{before.removesuffix(', ')}{behind}"
+    if before.endswith(" and "):
+        head, comma, last = before.removesuffix(" and ").removesuffix(",").rpartition(", ")
+        return f"{head} and {last}{behind}" if comma else f"{last}{behind}"
+    return sentence
+
+
+def _sweetened(step: str, place: int, steps: Sequence[str]) -> str:
+    """Rhubarb and the sugar that came with it: told apart only where they first go in, and the step names no sugar."""
+    before = any(_SWEETENED.search(one) for one in steps[:place])
+    found = _SWEETENED.search(step)
+    while found is not None:
+        own = _SUGAR.search(step[: found.start()] + step[found.end() :]) is not None
+        if not before and not own:
+            before = True
+            found = _SWEETENED.search(step, found.end())
+            continue
+        step = f"{step[: found.start()]}{found['fruit']}{step[found.end() :]}"
+        before = True
+        found = _SWEETENED.search(step, found.start())
+    if before:
+        step = _ARE.sub(lambda one: f"{one['fruit']} {_IS[one['verb']]}", step)
+        step = _SUGAR_OF_IT.sub("sugar", step)
+    return step

@@ -1,0 +1,125 @@
+"""Steps of an adapted recipe name each thing once, keep what is beside it, and keep how meat is known to be done.
+
+What a cook does: common practice, no source.
+"""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from calmlarder.adapt.step_named_once import named_once, oil_shared_out
+from calmlarder.adapt.step_smoothed import not_charred, smoothed
+
+Adapt = Callable[..., dict[str, Any]]
+
+
+def _steps(found: dict[str, Any]) -> str:
+    return str(found["recipe"]).split("Method")[1].split("\nNotes")[0]
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        (
+            "Add 110 g of the leek greens, carrots, celery and 150 g of the leek greens and cook for 15 minutes.",
+            "Add the leek greens, carrots and celery and cook for 15 minutes.",
+        ),
+        (
+            "Stir the cumin, 1 pinch of the asafoetida, 0.5 g of the asafoetida and salt.",
+            "Stir the cumin, the asafoetida and salt.",
+        ),
+        (
+            "Whisk in 3 cups of the lactose-free whole milk, cream and 155 ml of the lactose-free milk, and cook.",
+            "Whisk in the lactose-free milk and cream, and cook.",
+        ),
+        (
+            "Toss the rhubarb and 150 g of the sugar with the sugar and cinnamon.",
+            "Toss the rhubarb with the sugar and cinnamon.",
+        ),
+    ],
+)
+def test_one_thing_is_named_once(step: str, told: str) -> None:
+    assert named_once([step]) == [told]
+
+
+def test_fruit_and_its_sugar_are_told_apart_once() -> None:
+    steps = [
+        "Put the rhubarb and sugar in a dish.",
+        "Scatter over the rhubarb and sugar and bake until the rhubarb and sugar are soft.",
+    ]
+    assert named_once(steps)[1] == "Scatter over the rhubarb and bake until the rhubarb is soft."
+
+
+def test_oil_of_two_steps_is_shared_out() -> None:
+    steps = oil_shared_out(["Mix the mince and garlic-infused oil.", "Fry.", "Warm the garlic-infused oil."])
+    assert steps == [
+        "Mix the mince and some of the garlic-infused oil.",
+        "Fry.",
+        "Warm the rest of the garlic-infused oil.",
+    ]
+
+
+def test_green_tops_are_not_charred() -> None:
+    told = not_charred("Char the leek greens and ginger cut side down until blackened.")
+    assert told == "Char the ginger cut side down until blackened; the leek greens stay out of it and go in next."
+
+
+def test_a_bashed_clove_is_oil_that_is_warmed() -> None:
+    assert (
+        smoothed("Take the garlic-infused oil and sizzle it for a minute.", bool)
+        == "Warm the garlic-infused oil for a minute."
+    )
+
+
+def test_what_shares_its_part_stays(adapt: Adapt) -> None:
+    found = adapt(
+        "Curry", "600 g chicken thighs", "1 tbsp grated ginger", "4 cloves of garlic, grated", "2 tbsp oil",
+        steps="1. Rub the chicken with half the ginger and garlic.\n2. Fry the remaining ginger and garlic in the oil.",
+    )  # fmt: skip
+    first, second = (line for line in _steps(found).splitlines() if line[:2] in {"1.", "2."})
+    assert "half the ginger and 2 tsp of the garlic-infused oil" in first
+    assert "ginger" in second
+
+
+def test_how_meat_is_known_to_be_done_is_never_written_over(adapt: Adapt) -> None:
+    found = adapt(
+        "Beef wraps", "450 g ground beef", "1 onion, diced", "1 tbsp oil",
+        steps="1. Cook the beef and onion until the beef is no longer pink and the onion is tender, 8 to 10 minutes.",
+    )  # fmt: skip
+    assert "the beef is no longer pink" in _steps(found)
+    assert "8 to 10 minutes" in _steps(found)
+
+
+def test_each_of_a_sentence_has_its_own_sign(adapt: Adapt) -> None:
+    found = adapt(
+        "Mushroom rice", "300 g chestnut mushrooms, sliced", "1 onion, chopped", "300 g risotto rice", "50 g butter",
+        steps="1. Melt the butter, add the onion and cook for 10 minutes until soft and translucent, then add the "
+        "mushrooms and cook for 6 minutes until they have released their liquid.",
+    )  # fmt: skip
+    assert "the leek greens and cook for 5 minutes until soft and bright green, then add" in _steps(found)
+
+
+@pytest.mark.parametrize(
+    ("line", "step", "told"),
+    [
+        ("1 tbsp honey", "Pour over the honey sauce.", "Pour over the maple syrup sauce."),
+        ("1/2 red onion, thinly sliced", "Top with the pickled onions.", "pickled spring onion greens"),
+        ("250 g dried lasagne sheets", "Cover with pasta sheets.", "Cover with gluten-free lasagne sheets."),
+    ],
+)
+def test_no_old_name_stays_in_a_step(line: str, step: str, told: str, adapt: Adapt) -> None:
+    mix = f"Mix the {line.split(',')[0].split()[-1]} and vinegar with salt. "
+    found = adapt("A dish", line, "300 g chicken breast", "2 tbsp vinegar", steps=f"1. {mix}\n2. {step}")
+    assert told in _steps(found)
+
+
+def test_pastry_is_pressed_together_not_beaten(adapt: Adapt) -> None:
+    found = adapt(
+        "Tart", "400 g plain flour", "100 g butter", "3 eggs",
+        steps="1. Rub the flour and butter to crumbs, add an egg, knead briefly and chill.\n"
+        "2. Roll out the pastry and bake.",
+    )  # fmt: skip
+    told = _steps(found)
+    assert "press it together to a smooth ball and chill" in told
+    assert "Roll out the pastry between two sheets of baking paper" in told
