@@ -19,7 +19,9 @@ _SORTS = frozenset(
 _SLIP = 85  # of 100 alike
 # Polenta, grits; broad noodles, vermicelli; legs, thighs; jeera
 _SORTED_FOODS = frozenset({"chicken-drumsticks", "cumin", "polenta-dry", "rice-noodles-dry"})
-_VESSEL = re.compile(r"\b(?:tins?|cans?|jars?|packs?|bags?|boxe?s?)$")  # `tuna tin` is what it came in
+_VESSEL = re.compile(
+    r"\b(?:tin|can|jar|pack|bag|box)(?:e?s)?$|^(?:tin|can|jar|pack|bag|box) "
+)  # `tuna tin` is what it came in
 _FILLET = " fillet"  # no word for a fish that is whole
 _THIN = "vermicelli"  # of rice noodles told apart, since they are soaked and not boiled
 

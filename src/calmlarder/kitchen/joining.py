@@ -27,6 +27,7 @@ from calmlarder.tables.vocabulary import CANNED_STATES
 
 _COOKED_BEFORE = frozenset({*ALREADY_COOKED, *CANNED_STATES})
 _SOFT_PULSES = frozenset({"pulse", "soya"})  # cooked as they are sold: made hot, not browned
+_SPRINKLED = frozenset({"aromatic", "spice"})  # fish falls apart where it is stirred
 _TOGETHER = 1  # things whose minutes differ by no more go in together
 _SIMMERS = re.compile(r"\b(?:simmer|braise)\b")
 _EGG_MINUTES = 6  # until an egg that is cracked into a stew is set, white and yolk: common practice, no source
@@ -147,6 +148,9 @@ def _told(dish: Dish, progress: Progress, step: Step, group: Sequence[Filling], 
         whole = laid_on_top(dish.pattern, group[0].slot)
         place = "stew" if _SIMMERS.search(step.words) else step.place
         return Told(*(egg_words(place, name, whole) for name in (names, shorts)))
+    fish = next((one for one in dish.named_by(step) if one.food.kind == "fish"), None)
+    if fish is not None and step.place == "pan" and dish.role(group[0]) in _SPRINKLED:
+        return Told(*(f"scatter {called} over the {fish.short}" for called in (names, shorts)))
     return Told(*(joins(group[0], step.place, dish.has_fat(step), called, on) for called in (names, shorts)))
 
 
