@@ -216,3 +216,17 @@ def test_a_caribbean_fridge_is_run_down_in_coconut_milk(cook: Cook) -> None:
     assert {"ackee", "pumpkin", "coconut-milk", "thyme"} <= {use.food for use in dinner.uses}
     assert "ackee drained and rinsed" in said(dinner)
     assert "rinsed, rinsed" not in said(dinner)
+
+
+def test_rice_is_fried_with_soy_sauce_in_butter_where_there_is_no_oil(cook: Cook) -> None:
+    """Butter foams where oil shimmers; common practice, no source."""
+    fridge = ["cooked white rice 250g, made today", "4 eggs", "spinach 150g", "2 carrots", "soy sauce", "butter"]
+    dinner = cook(fridge, "fried-rice")
+    assert {"soy sauce", "butter"} <= {use.name for use in dinner.uses}
+    assert "butter" in said(dinner)
+    assert "shimmers" not in said(dinner)
+
+
+def test_a_title_leads_to_something(cook: Cook) -> None:
+    dinner = cook(["4 eggs", "spinach 150g", "2 carrots", "soy sauce", "oil"], "wok-plate")
+    assert dinner.title == "Stir-fried eggs, spinach and carrots"

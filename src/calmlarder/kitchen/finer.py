@@ -40,6 +40,8 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
     """A sentence of a step at a place, after the things that come in with it."""
     if any(salted_before(one) for one in things):
         said = _unsalted(said)
+    if any(one.food.kind == "butter" for one in things):
+        said = said.replace("until it shimmers", "until it foams")
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
     if place == "pan" and any(one.food.id in _DRINKS_OIL and one.minutes >= _LONG_FRIED for one in things):

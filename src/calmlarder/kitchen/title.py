@@ -21,6 +21,9 @@ _FIRST_WORDS = re.compile(
     r"|hot(?= smoked)) "
 )
 
+# `Stir-fried eggs with`, where the dish has no base.
+_LED_TO_NOTHING = re.compile(r" (?:with|and|of|on|over|in)\s*$")
+
 
 def title_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> str:
     """The dish with the names of its main things: at most two names a slot, the largest first, and no crumbs."""
@@ -46,7 +49,7 @@ def title_of(pattern: Pattern, fillings: Sequence[Filling], people: int = 1) -> 
 
     here = {one.food.id for one in things}
     words = next((words for food, words in pattern.titles.items() if food in here), pattern.title)
-    title = REFERENCE.sub(names, words).strip()
+    title = _LED_TO_NOTHING.sub("", REFERENCE.sub(names, words)).strip()
     return title[:1].upper() + title[1:]
 
 
