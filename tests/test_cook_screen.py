@@ -6,6 +6,7 @@ from datetime import timedelta
 from pathlib import Path
 
 import pytest
+from textual.containers import VerticalScroll
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
 
@@ -13,8 +14,12 @@ from calmlarder.cookbook.scale import grams_shown
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
+from calmlarder.tui.keys_line import keys_of
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.stove import Weights
+from calmlarder.tui.stove import BEGINS, HERE, Weights
+from calmlarder.tui.widgets.amounts import AmountList
+from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.top_line import TopLine
 from test_screens import foods, solved, type_line
 
 
@@ -213,3 +218,61 @@ def test_half_of_a_dinner_for_one_is_boxed_and_the_other_half_logged(play: Calla
         assert all(one.lot.box is None for one in app._kitchen.lots())
 
     play(act)
+
+
+@pytest.mark.parametrize("size", [(60, 20), (80, 24), (120, 30)])
+def test_the_list_below_a_step_begins_with_a_whole_line(play: Callable[..., LarderApp], size: tuple[int, int]) -> None:
+    """It began in the middle of a sentence."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await _cook_the_demo(app, pilot)
+        await pilot.press("b")
+        cook = app.screen
+        words, scroll = cook.query_one("#timeline", Hanging), cook.query_one("#timeline-scroll", VerticalScroll)
+        while True:
+            await pilot.pause()
+            lines = words.content.splitlines()
+            top = round(scroll.scroll_y)
+            assert top == 0 or BEGINS.match(lines[top]), lines[top]
+            marked = [n for n, line in enumerate(lines) if line.startswith(HERE)]
+            assert not marked or top <= marked[0] < top + scroll.content_size.height
+            if not cook.check_action("step", (1,)):
+                break
+            await pilot.press("space")
+
+    play(act, size=size)
+
+
+def test_after_the_last_step_no_next_is_named_and_before_the_first_no_way_back(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await _cook_the_demo(app, pilot)
+        words = [words for _, words in keys_of(app.screen)]
+        assert "Next" in words
+        assert "Back a step" not in words
+        await pilot.press(*["space"] * 30)
+        await pilot.pause()
+        words = [words for _, words in keys_of(app.screen)]
+        assert "Next" not in words
+        assert "Back a step" in words
+        top = app.screen.query_one(TopLine).content
+        assert re.search(r"step (\d+) of \1$", top)
+
+    play(act)
+
+
+def test_a_wide_stove_shows_the_amounts_as_the_scale_showed_them(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "ate 45 g tinned chickpeas")
+        await _cook_the_demo(app, pilot)
+        cook = app.screen
+        assert cook.query_one("#amounts-scroll").display
+        await pilot.press("w")
+        await pilot.pause()
+        await pilot.press(*"113", "enter")
+        await pilot.pause()
+        assert "113 g  " in cook.query_one(AmountList).draw(60).plain
+        await pilot.resize_terminal(80, 24)
+        await pilot.pause()
+        assert not cook.query_one("#amounts-scroll").display
+
+    play(act, size=(120, 40))

@@ -32,6 +32,7 @@ from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.limit_bar import NearLimits
 from calmlarder.tui.widgets.pick import Pick
+from calmlarder.tui.widgets.top_line import TopLine
 from programs import SIZES, TODAY, settled, shown, type_line, until
 
 
@@ -294,7 +295,7 @@ def test_tonight_listens_and_cooking_takes_out(play: Callable[..., LarderApp], t
         assert isinstance(app.screen, CookScreen)
         await pilot.press("space", "space", "left")
         await pilot.pause()
-        assert "Step 2" in str(app.screen.query_one("#step", Static).content)
+        assert "step 2 of" in app.screen.query_one(TopLine).content
         await pilot.press("c")
         await pilot.pause()
         await pilot.press("enter")  # nothing goes into boxes

@@ -6,32 +6,33 @@ from typing import TYPE_CHECKING, ClassVar
 
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import VerticalScroll
+from textual.containers import Horizontal, VerticalScroll
 from textual.screen import Screen
 from textual.widgets import Static
 
 from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
 from calmlarder.render.portions_text import placed_steps, steps_of
+from calmlarder.tui.boxes_asked import MINE, ways_to_box
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.sources import ask_sources
-from calmlarder.tui.stove import HERE, Timers, timeline_text
+from calmlarder.tui.stove import BEGINS, HERE, Timers, timeline_text
+from calmlarder.tui.widgets.amounts import AmountList
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner, PlateUse
-    from calmlarder.household.cooking import Boxable
     from calmlarder.kitchen.timeline import Moment
     from calmlarder.tui.stove import ToWeigh
 
 _STAY, _LEAVE = "Stay at the stove", "Go back without them"
 _EATEN, _NOT_YET = "Yes, it is all eaten", "Not yet, back to the stove"
-_MINE = "my own portion: the others eat now"
 _LANES_FROM = 22  # rows
+_AMOUNTS_FROM = 110  # columns
 _TICK_S = 5  # the timeline is in whole minutes
 
 
@@ -68,8 +69,11 @@ class CookScreen(Screen[bool]):
         yield Static("", id="scale", markup=False)
         yield Timers()
         yield Lanes([_stretch(moment) for moment in self._read.timeline.moments])
-        with VerticalScroll(id="timeline-scroll"):
-            yield Hanging(id="timeline", headings=False)
+        with Horizontal(id="below"):
+            with VerticalScroll(id="timeline-scroll"):
+                yield Hanging(id="timeline", headings=False)
+            with VerticalScroll(id="amounts-scroll"):
+                yield AmountList()
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -85,24 +89,46 @@ class CookScreen(Screen[bool]):
     def on_resize(self) -> None:
         """On a low screen the list of moments alone, which has the mark, too."""
         self.query_one(Lanes).display = self.size.height >= _LANES_FROM
+        self.query_one("#amounts-scroll").display = self.size.width >= _AMOUNTS_FROM
         self.call_after_refresh(self._keep_in_sight)
 
     def _show(self) -> None:
         steps = steps_of(self._read)
         self._remember()
-        self.query_one("#step", Static).update(f"Step {self._step + 1} of {len(steps)}\n\n{steps[self._step]}")
+        self.refresh_bindings()
+        self.query_one(TopLine).say(f"step {self._step + 1} of {len(steps)}")
+        self.query_one("#step", Static).update(steps[self._step])
         coming = steps[self._step + 1] if self._step + 1 < len(steps) else "c when it is cooked and on the plates"
         self.query_one("#next", Static).update(f"next  {coming}")
+        self._show_amounts()
         self._show_timeline()
         self.call_after_refresh(self._keep_in_sight)
 
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """After the last step comes none, and before the first."""
+        if action == "step":
+            return 0 <= self._step + (-1 if parameters == (-1,) else 1) < len(steps_of(self._read))
+        return True
+
+    def _show_amounts(self) -> None:
+        """All of it, as the scale showed it where that was said."""
+        from calmlarder.tui.dinner_view import amounts_of
+
+        uses = tuple(use.model_copy(update={"grams": self._weighed.get(use.lot, use.grams)}) for use in self._read.uses)
+        amounts = amounts_of(self._read.model_copy(update={"uses": uses}), self._kitchen.manner)
+        self.query_one(AmountList).show("In it", amounts)
+
     def _keep_in_sight(self) -> None:
-        """The lines of the step are in the window below it: the list begins where it must, and no further down."""
+        """The lines of the step are in the window below it: the list begins where it must, and with a whole line."""
         words, scroll = self.query_one("#timeline", Hanging), self.query_one("#timeline-scroll", VerticalScroll)
-        marked = [n for n, line in enumerate(words.content.splitlines()) if line.startswith(HERE)]
-        if marked:
-            row = words.virtual_region.y + marked[0]
-            scroll.scroll_to(y=max(0, row + 3 - scroll.content_size.height), animate=False)
+        lines, rows = words.content.splitlines(), scroll.content_size.height
+        marked = next((n for n, line in enumerate(lines) if line.startswith(HERE)), None)
+        if marked is None or rows < 1:
+            return
+        least = max(0, marked + 3 - rows)
+        first = next((n for n in range(least, marked) if BEGINS.match(lines[n])), marked) if least else 0
+        words.styles.padding = (0, 0, max(0, first + rows - len(lines)), 0)  # room to begin there near the end, too
+        scroll.call_after_refresh(scroll.scroll_to, y=first, animate=False)
 
     def _remember(self) -> None:
         ends_s = self.query_one(Timers).ends_s
@@ -171,6 +197,7 @@ class CookScreen(Screen[bool]):
             if weighed is not None:
                 self._weighed |= weighed
                 self._remember()
+                self._show_amounts()
                 self._say_passed()
 
         from calmlarder.tui.stove import Weights
@@ -226,28 +253,15 @@ class CookScreen(Screen[bool]):
         if not may.most and not may.mine:
             self._ask_if_cooked(may.why_not)
             return
-        words = self._ways_to_box(may)
+        words = ways_to_box(self._dinner, may, self._boxes)
 
         def picked(answer: str | None) -> None:
-            if answer == _MINE:
+            if answer == MINE:
                 self._cooked(words[answer], "", my_portion_kept(self._dinner))
             elif answer is not None:
                 self._cooked(words[answer])
 
         self.app.push_screen(Choice("What goes into boxes, for another day?", list(words)), picked)
-
-    def _ways_to_box(self, may: "Boxable") -> dict[str, float]:
-        """Portions by what is said of them; what a plan wants stands first, so that its box is not forgotten."""
-        from calmlarder.household.cooking import HALF
-
-        people = self._dinner.people
-        all_of_it = f"all {people} portions are" if people > 1 else "all of it is"
-        words: dict[str, float] = {f"nothing: {all_of_it} eaten now": 0}
-        words |= {_boxes_words(n, may.most, self._dinner): n for n in range(1, may.most + 1)}
-        words |= {"half of it: the other half is eaten now": HALF} if may.halves else {}
-        words |= {_MINE: 1} if may.mine else {}
-        planned = {f"as planned, {said}": n for said, n in words.items() if n and n == self._boxes and said != _MINE}
-        return {**planned, **{said: n for said, n in words.items() if n not in planned.values() or said == _MINE}}
 
     def _ask_if_cooked(self, why_not_boxed: str) -> None:
         """Where no box is asked for: the next Enter answers this, and does not go on in the larder unseen."""
@@ -288,18 +302,6 @@ class CookScreen(Screen[bool]):
                 self._gone(False)
 
         self.app.push_screen(Choice(f"Going back ends {' and '.join(losing)}.", [_STAY, _LEAVE]), picked)
-
-
-def _boxes_words(boxes: int, most: int, dinner: "Dinner") -> str:
-    """So many portions, as they are offered for boxes, and what is eaten then."""
-    if dinner.portions:
-        which = "the guest's portion" if most == 1 else f"{boxes} of the {most} guests' portions"
-        return f"{which}: the rest is eaten now"
-    left = dinner.people - boxes
-    if not left:
-        which = "all of it" if boxes == 1 else f"all {boxes} portions"
-        return f"{which}: nothing is eaten now, and nothing logged"
-    return f"{boxes} of {dinner.people} portions: {left} {'are' if left > 1 else 'is'} eaten now"
 
 
 def _over(grams: float) -> str:
