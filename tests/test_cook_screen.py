@@ -16,7 +16,8 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.keys_line import keys_of
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.stove import BEGINS, HERE, Weights
+from calmlarder.tui.moments import BEGINS
+from calmlarder.tui.stove import HERE, Weights
 from calmlarder.tui.widgets.amounts import AmountList
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine

@@ -17,10 +17,10 @@ from calmlarder.tui.boxes_asked import MINE, ways_to_box
 from calmlarder.tui.errors import told
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.moments import Moments
 from calmlarder.tui.sources import ask_sources
-from calmlarder.tui.stove import BEGINS, HERE, Timers, timeline_text
+from calmlarder.tui.stove import Timers, timeline_text
 from calmlarder.tui.widgets.amounts import AmountList
-from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -70,8 +70,7 @@ class CookScreen(Screen[bool]):
         yield Timers()
         yield Lanes([_stretch(moment) for moment in self._read.timeline.moments])
         with Horizontal(id="below"):
-            with VerticalScroll(id="timeline-scroll"):
-                yield Hanging(id="timeline", headings=False)
+            yield Moments()
             with VerticalScroll(id="amounts-scroll"):
                 yield AmountList()
         yield KeysLine()
@@ -90,7 +89,6 @@ class CookScreen(Screen[bool]):
         """On a low screen the list of moments alone, which has the mark, too."""
         self.query_one(Lanes).display = self.size.height >= _LANES_FROM
         self.query_one("#amounts-scroll").display = self.size.width >= _AMOUNTS_FROM
-        self.call_after_refresh(self._keep_in_sight)
 
     def _show(self) -> None:
         steps = steps_of(self._read)
@@ -102,7 +100,6 @@ class CookScreen(Screen[bool]):
         self.query_one("#next", Static).update(f"next  {coming}")
         self._show_amounts()
         self._show_timeline()
-        self.call_after_refresh(self._keep_in_sight)
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """After the last step comes none, and before the first."""
@@ -117,18 +114,6 @@ class CookScreen(Screen[bool]):
         uses = tuple(use.model_copy(update={"grams": self._weighed.get(use.lot, use.grams)}) for use in self._read.uses)
         amounts = amounts_of(self._read.model_copy(update={"uses": uses}), self._kitchen.manner)
         self.query_one(AmountList).show("In it", amounts)
-
-    def _keep_in_sight(self) -> None:
-        """The lines of the step are in the window below it: the list begins where it must, and with a whole line."""
-        words, scroll = self.query_one("#timeline", Hanging), self.query_one("#timeline-scroll", VerticalScroll)
-        lines, rows = words.content.splitlines(), scroll.content_size.height
-        marked = next((n for n, line in enumerate(lines) if line.startswith(HERE)), None)
-        if marked is None or rows < 1:
-            return
-        least = max(0, marked + 3 - rows)
-        first = next((n for n in range(least, marked) if BEGINS.match(lines[n])), marked) if least else 0
-        words.styles.padding = (0, 0, max(0, first + rows - len(lines)), 0)  # room to begin there near the end, too
-        scroll.call_after_refresh(scroll.scroll_to, y=first, animate=False)
 
     def _remember(self) -> None:
         ends_s = self.query_one(Timers).ends_s
@@ -148,7 +133,7 @@ class CookScreen(Screen[bool]):
             self.query_one(Lanes).show_mark(min(begins), f"step {self._step + 1}")
         else:
             self.query_one(Lanes).show_mark(gone, "now")
-        self.query_one("#timeline", Hanging).update(timeline_text(self._read.timeline, gone, place))
+        self.query_one(Moments).show(timeline_text(self._read.timeline, gone, place))
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
@@ -180,7 +165,6 @@ class CookScreen(Screen[bool]):
             if name is not None:
                 self.query_one(Timers).begin(alone[name].what, alone[name].minutes)
                 self._remember()
-                self.call_after_refresh(self._keep_in_sight)  # the timer takes rows of the list
 
         from calmlarder.tui.choice import Choice
 
@@ -241,7 +225,6 @@ class CookScreen(Screen[bool]):
         )
         lines = lines or ["every limit holds with these amounts"]
         scale.update("\n".join([*lines, f"taken as weighed: {taken}"]))
-        self.call_after_refresh(self._keep_in_sight)
 
     def action_cooked(self) -> None:
         """Take what was used out of the larder, log each share, box the rest: one action, one undo."""

@@ -1,6 +1,5 @@
 """Beside the stove: the timeline against the clock, timers that count down, what the scale showed."""
 
-import re
 from collections.abc import Callable, Mapping, Sequence
 from time import monotonic, time
 from typing import NamedTuple
@@ -15,7 +14,6 @@ from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.widgets.modal import Modal
 
 HERE = "›"  # what the step on the screen tells
-BEGINS = re.compile(r"[› ] (?:.{4} )?\d+:\d\d  ")  # the first line of a moment; others hang below it
 
 
 def timeline_text(timeline: Timeline, minutes_gone: float | None, step: int | None = None) -> str:
