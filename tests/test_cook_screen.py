@@ -21,6 +21,7 @@ from calmlarder.tui.stove import HERE, Weights
 from calmlarder.tui.widgets.amounts import AmountList
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
+from programs import until
 from test_screens import foods, solved, type_line
 
 
@@ -230,13 +231,16 @@ def test_the_list_below_a_step_begins_with_a_whole_line(play: Callable[..., Lard
         await pilot.press("b")
         cook = app.screen
         words, scroll = cook.query_one("#timeline", Hanging), cook.query_one("#timeline-scroll", VerticalScroll)
+
+        def is_whole() -> bool:
+            lines, top = words.content.splitlines(), round(scroll.scroll_y)
+            marked = [n for n, line in enumerate(lines) if line.startswith(HERE)]
+            in_sight = not marked or top <= marked[0] < top + scroll.content_size.height
+            return in_sight and (top == 0 or BEGINS.match(lines[top]) is not None)
+
         while True:
             await pilot.pause()
-            lines = words.content.splitlines()
-            top = round(scroll.scroll_y)
-            assert top == 0 or BEGINS.match(lines[top]), lines[top]
-            marked = [n for n, line in enumerate(lines) if line.startswith(HERE)]
-            assert not marked or top <= marked[0] < top + scroll.content_size.height
+            await until(pilot, is_whole)
             if not cook.check_action("step", (1,)):
                 break
             await pilot.press("space")

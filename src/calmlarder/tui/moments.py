@@ -44,7 +44,8 @@ class Moments(VerticalScroll):
         if not begins or rows < 1:
             return
         fits = len(lines) <= rows
-        self.query_one(Hanging).styles.padding = (0, 0, 0 if fits else rows - 1, 0)  # the last line may stand on top
+        room = 0 if fits else self.screen.size.height  # the last line may stand on top
+        self.query_one(Hanging).styles.padding = (0, 0, room, 0)
         marked = next((n for n, line in enumerate(lines) if line.startswith(HERE)), None)
         least = round(self.scroll_y) if marked is None else max(0, marked + _BELOW + 1 - rows)
         last = begins[-1] if marked is None else marked
