@@ -42,6 +42,21 @@ def test_what_is_left_out_on_its_last_day_says_so(
     lines = ["carrot soup, shop one, use by today", "carrot soup, shop one", "kim's carrot soup, use by today"]
     _, left_out = offer(lots_of(lines), wanting(), tables)
     assert ["Today is its last day" in one.why for one in left_out] == [True, False, False]
+    _, left_out = offer(lots_of(["carrot soup, shop one, use by tomorrow"]), wanting(), tables)
+    assert left_out[0].why.endswith("Its last day is tomorrow: freeze it or give it away by then")
+
+
+def test_what_is_past_its_day_and_in_no_dish_is_named(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """Mangetout keeps three days once opened (keeping.csv); past that it is looked at and cooked."""
+    warm = [one for one in patterns if one.id == "eggs-and-fish"]
+    lines = ["4 eggs", "ham 125g", "potatoes 1kg", "spinach 200g", "butter", "mange tout opened saturday"]
+    composed = compose(lots_of(lines), wanting(protein_floor_g=5, seconds=60), warm, tables)
+    (dinner,) = composed.dinners
+    assert "mangetout" not in {use.food for use in dinner.uses}
+    assert [one for one in dinner.cautions if one.startswith("Mange tout, past its day (opened 2026-03-07; keeps")]
 
 
 def test_a_bunch_whose_greens_go_in_is_not_left_out(

@@ -40,7 +40,7 @@ def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[
         said_by += [row.source for row in rows if row.source != _COMMON_PRACTICE]
         tired += _tired(lot, food)
         cautions += _lot_cautions(lot, food, says_garlic(use.option.offered.food))
-        rest = _rest_of(use, food, plan)
+        rest = rest_of(use, food, plan)
         if rest:
             cautions.append(rest)
             said_by.append(_ADVICE)
@@ -60,7 +60,7 @@ _THAWING = (
 )
 
 
-def _rest_of(use: Use, food: Food, plan: Plan) -> str:
+def rest_of(use: Use, food: Food, plan: Plan) -> str:
     """What to do today with the rest of raw fish or meat in its last days, of tofu on its last.
 
     At a table of several it may go apart.

@@ -4,6 +4,7 @@ from collections.abc import Container, Iterator, Sequence
 
 from calmlarder.and_list import and_list
 from calmlarder.compose.called import name_said
+from calmlarder.compose.dinner_cautions import rest_of
 from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.solve import Plan, Use
@@ -22,7 +23,7 @@ _WORTH_A_WORD_G = 40  # less, or a herb, is no meal; what holds onion or garlic 
 # Of these an estimate counts as well: nobody waits for the smell. Ours.
 _SPOILS = frozenset({"fish", "shellfish", "poultry", "meat", "shoot"})
 _WORTH_A_MEAL_G = 60  # of what a dish leaves: less is eaten up beside it. Ours
-_TOLD_APART = frozenset({"fish", "shellfish", "poultry", "meat"})
+_WAIT_FOR_NOTHING = frozenset({"leaf", "salad-leaf", "brassica", "shoot"})  # once yellow, brown or limp. Ours
 _FITS_SHARE = 0.6  # of a usual portion: what fits no more of it is planned for nobody who keeps the limits. Ours
 _DAYS = {1: "tomorrow is the last day", 2: "two days left", 3: "three days left"}
 
@@ -40,6 +41,7 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
                 why, then = "a usual amount passes the limits", "for somebody else's plate, or throw it away tonight"
             name = name_said(thing.food, thing.lot.line, tables).capitalize()
             told.append(f"{name}: today is its last day, and {why}: {then}.")
+    told.extend(_past(thing, tables) for thing in passed if (thing.lot.days_left or 0) < 0)
     rests = _rests(plan)
     for thing in (one for one in rests if is_last_day(one.lot)):
         name = name_said(thing.food, thing.lot.line, tables)
@@ -54,17 +56,26 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
     return tuple(dict.fromkeys((*told, *_soon(fitting, used, tables), *_for_others(others[:_MOST_TOLD], tables))))
 
 
+def _past(thing: Offered, tables: Tables) -> str:
+    """What to do with what is past its day, not unsafe, and in no dish (UK Food Standards Agency, best before)."""
+    name = name_said(thing.food, thing.lot.line, tables).capitalize()
+    eaten = "cook it through tonight as well" if thing.only_cooked else "eat it soon"
+    return f"{name}, past its day ({thing.lot.days_from}): look and smell, and {eaten}; if in doubt, throw it away."
+
+
 def _rests(plan: Plan) -> list[Offered]:
     """What the dish leaves of a lot that goes off soon, with the grams that are left, where there is a meal in it.
 
-    What is but soft or limp can wait. Raw flesh in its last days and tofu on its last have a caution of their own
+    What is but soft or limp can wait, leaves and the like aside.
+    Raw flesh in its last days and tofu on its last have a caution of their own
     (`dinner_cautions`).
     """
     rests = []
     for use in plan.uses:
         thing = use.option.offered
         grams = thing.lot.grams - use.grams
-        if grams < _WORTH_A_MEAL_G or thing.lot.condition or not _may_go_off(thing.lot, thing.food):
+        waits = thing.lot.condition is not None and thing.food.kind not in _WAIT_FOR_NOTHING
+        if grams < _WORTH_A_MEAL_G or waits or not _may_go_off(thing.lot, thing.food):
             continue
         if not _has_its_caution(use, plan):
             rests.append(thing._replace(lot=thing.lot.model_copy(update={"grams": grams})))
@@ -75,9 +86,7 @@ def _has_its_caution(use: Use, plan: Plan) -> bool:
     food, lot = use.option.offered.food, use.option.offered.lot
     if is_whole_fish(food, lot.line):  # its grams are told without bones, and it goes in whole
         return True
-    main = plan.problem.pattern.slots[use.option.slot].role == "protein" and not plan.problem.wanted.table
-    soya = food.kind in {"tofu", "tempeh", "seitan"} and lot.days_left == 0
-    return main and not lot.days_estimated and lot.days_left in {0, 1} and (food.kind in _TOLD_APART or soya)
+    return bool(rest_of(use, food, plan))
 
 
 def _may_be_planned(thing: Offered, plan: Plan, tables: Tables) -> bool:

@@ -60,7 +60,7 @@ def offer(
         food = tables.food_by_id[lot.food]
         why = _why_not(lot, food, wanted, tables)
         if why:
-            excluded.append(Excluded(lot.id, lot.line, _with_its_last_day(why, lot, wanted)))
+            excluded.append(Excluded(lot.id, lot.line, with_its_last_day(why, lot, wanted)))
             continue
         rank = seen.get(lot.line, 0)
         seen[lot.line] = rank + 1
@@ -151,13 +151,18 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     return None
 
 
-def _with_its_last_day(why: str, lot: Lot, wanted: DinnerRequest) -> str:
-    """The reason, and that today is the last day of what is one's own and stays out: nothing goes off in silence."""
-    if not is_last_day(lot) or lot.place == "freezer" or why_unfit(lot, wanted.use_shared):
+def with_its_last_day(why: str, lot: Lot, wanted: DinnerRequest) -> str:
+    """The reason, and the last day of what is one's own and stays out: nothing goes off in silence."""
+    if lot.place == "freezer" or why_unfit(lot, wanted.use_shared):
         return why
-    return f"{why}. Today is its last day: freeze it, give it away, or throw it away tonight"
+    if is_last_day(lot):
+        return f"{why}. Today is its last day: freeze it, give it away, or throw it away tonight"
+    if lot.days_left in _SOON and not lot.days_estimated:
+        return f"{why}. {_SOON[lot.days_left]}: freeze it or give it away by then"
+    return why
 
 
+_SOON = {1: "Its last day is tomorrow", 2: "Its last day is in two days"}
 _WHY = "the challenge takes its weighed amount and no more of it today"
 
 
