@@ -117,3 +117,42 @@ def test_only_what_is_no_whole_pack_is_weighed(tables: Tables) -> None:
     carrot = Filling("vegetable", tables.food_by_id["carrot"], 40, "weigh", None, "", 7, whole=True)
     (both,) = one_of_each([carrot, carrot._replace(grams=35, whole=False)])
     assert (both.grams, both.scale_g, both.weighed) == (75, 35, True)
+
+
+def test_meat_gets_salt_and_pepper(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """Beside soy sauce pepper alone; tofu, and what a spice makes hot, gets none."""
+    foods = {"base": "rice-white-dry", "vegetable": "carrot", "herb": "basil"}
+
+    def told(protein: str, sauce: str, aromatic: str) -> str:
+        dish = cooked(patterns, tables, "basil-stir-fry", **foods, protein=protein, sauce=sauce, aromatic=aromatic)
+        return " ".join(dish.steps)
+
+    assert "100 g turkey mince with pepper" in told("turkey-mince", "soy-sauce", "ginger")
+    assert "pepper" not in told("turkey-mince", "soy-sauce", "chilli-red")
+    assert "pepper" not in told("tofu-firm", "soy-sauce", "ginger")
+    pot = cooked(patterns, tables, "cabbage-roll-pot", base="rice-white-dry", protein="beef-mince", sauce="passata")
+    assert "100 g beef mince with a pinch of salt and pepper" in " ".join(pot.steps)
+
+
+def test_prawns_are_pink_and_not_brown(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """The sign of `cautions.csv` (there: fsa_uk), once."""
+    foods = {"base": "rice-noodles-dry", "salad": "cucumber", "sauce": "soy-sauce", "acid": "lime"}
+    steps = " ".join(cooked(patterns, tables, "noodle-salad", **foods, protein="prawns").steps)
+    assert steps.count("until pink and firm all through") == 1
+    assert "brown" not in steps
+
+
+def test_what_was_cooked_before_is_not_cooled_or_flooded(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    foods = {"protein": "tofu-firm", "vegetable": "carrot", "sauce": "soy-sauce"}
+    noodles = " ".join(cooked(patterns, tables, "chow-mein", **foods, base="rice-noodles-cooked").steps)
+    assert "our boiling water over 100 g cooked rice noodles, part the strands, and drain." in noodles
+    pot = {"protein": "beef-mince", "sauce": "passata"}
+    cooked_rice = " ".join(cooked(patterns, tables, "cabbage-roll-pot", **pot, base="rice-white-cooked").steps)
+    dry_rice = " ".join(cooked(patterns, tables, "cabbage-roll-pot", **pot, base="rice-white-dry").steps)
+    assert "a few spoons of boiling water" in cooked_rice
+    assert "twice the volume of the grain in boiling water" in dry_rice
+
+
+def test_carrots_go_into_a_chowder_before_its_fish(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    stove = cooked(patterns, tables, "chowder", base="potato", protein="cod", vegetable="carrot kale")
+    assert stove.starts("add carrots") < stove.starts("add cod") < stove.starts("add kale")

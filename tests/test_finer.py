@@ -88,3 +88,12 @@ def test_soaked_salt_cod_is_not_reckoned_dry(tables: Tables, lots_of: Callable[[
     protein = tables.food_by_id[lot.food].protein_g
     assert protein is not None
     assert 17.8 < float(protein) < 30
+
+
+def test_raw_peanuts_are_toasted_and_frozen_cassava_is_not_cut(tables: Tables) -> None:
+    peanuts, cassava = tables.food_by_id["peanuts"], tables.food_by_id["cassava"]
+    told = made_ready("roughly chopped", peanuts, Told("peanuts raw 500g"), mashed=False)
+    assert told == "toasted in a dry pan until golden, roughly chopped"
+    assert made_ready("roughly chopped", peanuts, Told("salted peanuts"), mashed=False) == "roughly chopped"
+    assert made_ready("cut in 2 cm cubes", cassava, Told("frozen yuca", from_freezer=True), mashed=False) == ""
+    assert made_ready("cut in 2 cm cubes", cassava, Told("yuca 1kg"), mashed=False) == "cut in 2 cm cubes"

@@ -43,6 +43,8 @@ _JARRED = re.compile(r"\b(?:jar|jarred|tin|tinned|can|canned|in brine)\b", re.IG
 _ON_THE_BONE = re.compile(r"\bbone[ -]?in\b|\bon the bone\b", re.IGNORECASE)
 _CURED = re.compile(r"\b(?:salted|in salt|dry[ -]salted|brined|in brine|salt[ -]cured)\b", re.IGNORECASE)
 _NO_SALT = re.compile(r"\b(?:unsalted|(?:no|low|less|without)(?: added)?[ -]salt\w*|not salted)\b", re.IGNORECASE)
+_RAW = re.compile(r"\b(?:raw|uncooked|unroasted)\b", re.IGNORECASE)
+TOASTED = "toasted in a dry pan until golden"  # raw peanuts taste of beans
 _IN_SHELL = re.compile(r"\b(?:in|with)(?: the| their)? shells?\b", re.IGNORECASE)
 
 
@@ -186,6 +188,10 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = prep.removesuffix(", sliced through where thick")
     if told.from_freezer and food.kind in _FROZEN_CUT and "thawed" not in prep:
         prep = ""
+    if told.from_freezer and food.kind == "potato" and food.state == "raw":
+        prep = ""  # cassava and the like are frozen peeled and in pieces, and too hard to cut
+    if food.id == "peanuts" and _RAW.search(told.line):
+        prep = ", ".join(part for part in (TOASTED, prep) if part)
     if food.state == "frozen" and _CUT_SMALL.search(prep):  # chips, potato shapes and peas come as they cook
         prep = ""
     if "in strips" in prep and on_the_bone(told.line):

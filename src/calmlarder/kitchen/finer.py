@@ -17,6 +17,8 @@ _DRINKS_OIL = frozenset({"aubergine", "aubergine-african"})  # it takes up all f
 _LONG_FRIED = 10  # minutes
 _FRIED_SOFT = re.compile(r"\b((?:fry|cook)\b[^.;,]*? until (?:just )?tender)\b")
 _WET_ALREADY = re.compile(r"\b(?:water|simmer|cook down|cover|lid)\b")
+_BROWNS = frozenset({"fish", "meat", "poultry", "tempeh", "tofu"})
+_BROWNED = re.compile(r"\buntil (?:crumbly and )?(?:golden|browned)(?: at the edges| and crumbly| all round)?\b")
 _MIRIN = "mirin"
 _LIFTED_OUT = ("lemongrass", "galangal", "bay-leaf", "star-anise", "lime-leaves", "pandan-leaves")  # nobody chews them
 # What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
@@ -42,6 +44,8 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = _unsalted(said)
     if any(one.food.kind == "butter" for one in things):
         said = said.replace("until it shimmers", "until it foams")
+    if place in {"pan", "pot"}:
+        said = _until_pink(said, things)
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
     if place == "pan" and any(one.food.id in _DRINKS_OIL and one.minutes >= _LONG_FRIED for one in things):
@@ -100,6 +104,14 @@ def _unsalted(said: str) -> str:
     said = re.sub(r"\b(with|and) (?:a pinch of )?salt and (?=[\w{])", r"\1 ", said)
     said = re.sub(r" (?:with|and) a pinch of salt(?=[,.;:]|$| until| in )", "", said)
     return re.sub(r", a pinch of salt(?= and)", "", said)
+
+
+def _until_pink(said: str, things: Sequence[Filling]) -> str:
+    """Prawns are done long before they are brown."""
+    sea = next((one for one in things if one.food.kind == "shellfish" and one.done), None)
+    if sea is None or any(one.food.kind in _BROWNS for one in things):
+        return said
+    return _BROWNED.sub(f"until {sea.done}", said, count=1)
 
 
 def _under_a_lid(said: str) -> str:

@@ -23,6 +23,7 @@ _SEEDS = re.compile(r"\bseeds?$")  # cumin seed, as its line calls it
 _WET = re.compile(r"\b(?:water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b")
 _WARMS = re.compile(r"Warm \{fat\} in ")
 _SOON_SOFT = 3  # minutes: what fries no longer than that is not fried before a sauce that simmers
+_STAND_IT = frozenset({"root"})  # carrots in a stew are good after half an hour
 _LONG_AFTER = 5  # so many minutes after it are long for what is tender
 _QUICK = frozenset({"aromatic", "spice", "topping"})  # they cook on with what follows
 _EMPTIES = re.compile(r"\b(?:lift out|drain|keep warm|leave to cool)\b")
@@ -120,7 +121,7 @@ def _before_it_is_soft(one: Filling, pattern: Pattern, fillings: Sequence[Fillin
         if minutes >= one.minutes and not eggs and not _PIECEMEAL.search(step.words):
             target = number
     stays_firm = pattern.slots[one.slot].method == "stir-fry" and one.food.kind != "leaf"
-    tender = one.minutes <= _SOON_SOFT if stays_firm else one.minutes < after
+    tender = one.minutes <= _SOON_SOFT if stays_firm else one.minutes < after and one.food.kind not in _STAND_IT
     return target if tender and after >= _LONG_AFTER else None
 
 

@@ -17,6 +17,8 @@ _PAELLA_MINUTES = 17  # bomba and risotto rice: packets, recalled
 _PAELLA_RICE = re.compile(r"\b(?:bomba|calasparra|paella|arborio|carnaroli|risotto)\b", re.IGNORECASE)
 _FROM_FROZEN_MINUTES = 4  # rice that was frozen cooked: common practice, no source
 _COARSE_MINUTES = 40  # stone-ground or coarse maize: common practice, no source
+_FROZEN_ROOT_MINUTES = 5  # pieces of cassava, yam or taro that go into the pot frozen: common practice, no source
+_FROZEN = re.compile(r"\b(?:frozen|freezer)\b", re.IGNORECASE)
 _ON_THE_BONE_MINUTES = 40  # a thigh or a leg with its bone at 200 °C: common practice, no source
 # Small fish whole, or large ones in steaks of 3 cm: common practice, no source.
 _WHOLE_FISH_MINUTES: dict[Method, int] = {"stir-fry": 10, "roast": 14, "boil": 10, "steam": 12}
@@ -55,6 +57,8 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
             return min(_QUICK_RICE_MINUTES, food.minutes[slot.method])
     if food.kind == "poultry" and food.state == "raw" and slot.method == "roast" and on_the_bone(line):
         return max(_ON_THE_BONE_MINUTES, slot.minutes_for(food))
+    if food.kind == "potato" and food.state == "raw" and slot.method == "boil" and _FROZEN.search(line):
+        return slot.minutes_for(food) + _FROZEN_ROOT_MINUTES
     if food.id in _STEAKS and slot.method == "stir-fry" and "strips" not in slot.prep_of(food):
         return _WHOLE_STEAK_MINUTES
     if is_whole_fish(food, line):

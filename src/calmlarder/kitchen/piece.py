@@ -77,7 +77,7 @@ class Dish(NamedTuple):
 def dish_of(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Dish:
     """The dish of a pattern with these fillings; two lots of one food in one slot are one thing."""
     there = one_of_each(fillings)
-    pattern = with_water(pattern, people)
+    pattern = with_water(pattern, there, people)
     pattern, shared_at, shared = with_shared_pot(rearranged(pattern, there), there)
     browned_at, browned = browned_first(pattern, there)
     oil = f"{oil_teaspoons(pattern, there, people)} tsp oil"

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from calmlarder.and_list import and_list
-from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.filling import TOASTED, Filling
 from calmlarder.kitchen.piece import COOK, RING, Dish, Work
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import sentence
@@ -17,6 +17,7 @@ _PREP_PER_100_G = (("peel", 1.5), ("cub", 1.0), ("slice", 0.8), ("chop", 0.8), (
                    ("grate", 2.0), ("quarter", 0.5))  # fmt: skip
 _ALONE = re.compile(r"\b(?:soaked|simmered) (\d+) minutes\b")  # while the cook does something else
 _LONGEST_PREP = 8  # however much it is
+_TOASTING = 5  # nuts in a dry pan
 _THAWING = 4  # frozen leaves, under hot water or in the microwave, before they are squeezed
 
 
@@ -37,7 +38,8 @@ def preparing(dish: Dish) -> Iterator[Work]:
         if minutes:
             after = ("weigh",) if weighed else ()
             alone = _ALONE.search(one.prep)
-            needs = {RING: 1} if alone and "simmered" in one.prep else {} if alone else {COOK: 1}
+            toasted = {RING: 1} if TOASTED in one.prep else {}
+            needs = {RING: 1} if alone and "simmered" in one.prep else {} if alone else {COOK: 1, **toasted}
             task = Task(_prep(one), minutes, needs, after=after, early=True)
             called = one.food.name if shorts[one.short] > 1 else one.short  # fresh chilli and ground chilli
             yield Work(task, "ready", f"{called} {one.prep}", f"{called}: {one.prep}")
@@ -52,7 +54,7 @@ def prep_minutes(filling: Filling) -> int:
     alone = _ALONE.search(prep)
     if alone:
         return int(alone[1]) + 1
-    first = _THAWING if "thawed" in prep and "squeezed" in prep else 0
+    first = _THAWING if "thawed" in prep and "squeezed" in prep else _TOASTING if TOASTED in prep else 0
     return min(_LONGEST_PREP, first + max(1, math.ceil(rate * filling.grams / 100)))
 
 

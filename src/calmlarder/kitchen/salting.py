@@ -22,6 +22,9 @@ _WANTS_SALT = frozenset({"tofu", "tempeh", "seitan", "soya", "poultry", "meat", 
 _SOLD_SEASONED = re.compile(
     r"sausage|burger|smoked|salami|nugget|finger|cakes|pudding|frankfurter|prosciutto|crab|corned"
 )
+_HOT = re.compile(
+    r"chilli|pepper-(?:black|white)|(?:lemon|long|sichuan)-pepper|harissa|curry-p|garam|hot-sauce|gochu|tandoori"
+)
 _BEHIND = re.compile(r"(?= in (?!it\b.*\bwith)| to the p[ao]|,|;|\.$| until)")
 _TASTED_IN: frozenset[Place] = frozenset(
     {"pan", "pot", "microwave", "bowl", "oven", "dish"}
@@ -30,14 +33,18 @@ _TASTED_IN: frozenset[Place] = frozenset(
 
 def salted(dish: Dish, progress: Progress, told: Told, things: Sequence[Filling]) -> Told:
     """A plain main thing is salted where it cooks, unless something salty is in the dish: in sentence and line."""
-    plain = [one for one in things if _wants_salt(dish, one)]
+    plain = [one for one in things if _is_plain(dish, one)]
     if not plain or re.search(r"\bsalt\b", told.said):
         return told
     last = plain[-1]
-    with_salt = Told(_behind(told.said, progress.mention(plain)(last)), _behind(told.line, last.food.name))
-    if all(with_salt):
-        return with_salt
-    return told._replace(said=f"{told.said.rstrip('.')}. Season the {last.short} with a pinch of salt.")
+    with_what = " and ".join(_seasoning(dish, last, told.said))
+    if not with_what:
+        return told
+    name = progress.mention(plain)(last)
+    seasoned = Told(_behind(told.said, name, with_what), _behind(told.line, last.food.name, with_what))
+    if all(seasoned):
+        return seasoned
+    return told._replace(said=f"{told.said.rstrip('.')}. Season the {last.short} with {with_what}.")
 
 
 def taste(dish: Dish, progress: Progress, behind: str) -> Iterator[Work]:
@@ -63,17 +70,29 @@ def tasted_before(dish: Dish) -> int:
     return at
 
 
-def _wants_salt(dish: Dish, one: Filling) -> bool:
+def _is_plain(dish: Dish, one: Filling) -> bool:
+    """Whether a main thing has no seasoning of its own."""
     if dish.pattern.eaten_cold or dish.role(one) != "protein" or one.food.kind not in _WANTS_SALT:
         return False
-    if salted_before(one) or one.food.state in CANNED_STATES or _SOLD_SEASONED.search(one.food.name):
+    if salted_before(one):
         return False
-    return not any(other.food.kind in _SALTS_ALL or other.food.id == "fish-sauce" for other in dish.fillings)
+    return one.food.state not in CANNED_STATES and not _SOLD_SEASONED.search(one.food.name)
 
 
-def _behind(said: str, name: str) -> str:
-    """The sentence with a pinch of salt behind that name; empty where there is no room for it."""
+def _seasoning(dish: Dish, one: Filling, said: str) -> Iterator[str]:
+    """Salt, unless something salty is in the dish, and pepper, unless something hot is."""
+    salts = any(other.food.kind in _SALTS_ALL or other.food.id == "fish-sauce" for other in dish.fillings)
+    if not salts:
+        yield "a pinch of salt"
+    peppered = any(re.search(r"\bpepper\b(?!s)", step.words) for step in dish.pattern.steps)
+    hot = any(_HOT.search(other.food.id) for other in dish.fillings)
+    if not peppered and not hot and one.food.kind != "tofu":
+        yield "pepper"
+
+
+def _behind(said: str, name: str, with_what: str) -> str:
+    """The sentence with the seasoning behind that name; empty where there is no room for it."""
     place = said.find(name) + len(name)
     if name not in said or not _BEHIND.match(said, place):
         return ""
-    return f"{said[:place]} with a pinch of salt{said[place:]}"
+    return f"{said[:place]} with {with_what}{said[place:]}"

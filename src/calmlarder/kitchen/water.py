@@ -1,17 +1,21 @@
 """How much water goes in: a pattern says it for one person, a cook reads what all of them need."""
 
 import re
+from collections.abc import Sequence
 
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.patterns.pattern import Pattern
 
 _EACH = re.compile(r"\b(\d+) (ml|tbsp) of ((?:boiling |hot )?water) a person\b")
+_DRUNK = re.compile(r"\btwice the volume of the grain in boiling water\b")
 _MOST_SPOONS = 6  # of more than so many nobody keeps count
 _ML_OF_A_SPOON = 15  # metric tablespoon
 _ML_OF_A_LITRE = 1000
 
 
-def with_water(pattern: Pattern, people: int) -> Pattern:
-    """The pattern with its water for everybody."""
+def with_water(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pattern:
+    """The pattern with its water for everybody; rice that was cooked before drinks none."""
+    drinks = any(pattern.slots[one.slot].role == "base" and one.food.state not in ALREADY_COOKED for one in fillings)
 
     def for_all(found: re.Match[str]) -> str:
         amount = int(found[1]) * people
@@ -21,5 +25,8 @@ def with_water(pattern: Pattern, people: int) -> Pattern:
             return f"{amount / _ML_OF_A_LITRE:g} litres of {found[3]}"
         return f"{amount} {found[2]} of {found[3]}"
 
-    steps = tuple(step.model_copy(update={"words": _EACH.sub(for_all, step.words)}) for step in pattern.steps)
+    def drunk(words: str) -> str:
+        return words if drinks else _DRUNK.sub("a few spoons of boiling water", words)
+
+    steps = tuple(step.model_copy(update={"words": _EACH.sub(for_all, drunk(step.words))}) for step in pattern.steps)
     return pattern.model_copy(update={"steps": steps})

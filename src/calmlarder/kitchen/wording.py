@@ -10,6 +10,7 @@ from calmlarder.tables.vocabulary import Method
 
 OIL_TEASPOONS = 2  # for one person, where the larder has no fat: common practice, no source
 OIL_GRAMS = 9  # two teaspoons of 5 ml at 0.92 g/ml
+_COOLED = re.compile(r"; (?:rinse|spread)\b[^.;]*")
 _RINSED = re.compile(r"\brinse\b|\bshare out\b")
 _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
 
@@ -116,6 +117,8 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
     if filling.food.state in ALREADY_COOKED and filling.frozen:
         place = "in the microwave" if method == "microwave" else "in a covered pot with a few spoons of water"
         return f"warm {thing} from frozen {place} for about {minutes}, breaking it up, until steaming hot"
+    if filling.food.state in ALREADY_COOKED and filling.food.kind == "noodle" and method == "boil":
+        return f"pour boiling water over {thing}, part the strands, and drain"
     if filling.food.state in ALREADY_COOKED:
         place = "in the microwave" if method == "microwave" else "in a covered pot with a splash of water"
         return f"warm {thing} {place} for about {minutes} until steaming hot"
@@ -144,8 +147,13 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
 
 
 def rinsed(filling: Filling, tail: str) -> str:
-    """What is said behind noodles that wait for the rest: they are rinsed, unless they go into a broth."""
-    waits = filling.food.kind == "noodle" and filling.food.state not in ALREADY_COOKED
+    """What is said behind noodles that wait for the rest: they are rinsed, unless they go into a broth.
+
+    What was cooked before is warmed to be hot: nobody cools it again.
+    """
+    if filling.food.state in ALREADY_COOKED:
+        return _COOLED.sub("", tail)
+    waits = filling.food.kind == "noodle"
     return f"; rinse under the tap, so that they do not stick{tail}" if waits and not _RINSED.search(tail) else tail
 
 
