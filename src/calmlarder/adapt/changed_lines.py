@@ -7,6 +7,7 @@ from decimal import Decimal
 from itertools import accumulate
 from typing import NamedTuple
 
+from calmlarder.adapt.in_cups import measures_in_cups, with_cups
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.written import cut_of, own_words, tail_of, written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
@@ -65,6 +66,8 @@ def changed_recipe(
             if part.line == line
             for text in _texts(place, recipe, parts, apart, tables)
         )
+    if measures_in_cups(recipe.ingredients):
+        lines = {line: tuple(with_cups(text, adapted, tables) for text in texts) for line, texts in lines.items()}
     return rewritten(recipe, lines, adapted.after.serves, form or recipe.form, notes)
 
 

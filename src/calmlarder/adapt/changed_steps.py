@@ -16,7 +16,7 @@ from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST, animals_i
 from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, A_SAUCE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Adapted, Amount, Change
-from calmlarder.adapt.names import spans_in, with_last_words
+from calmlarder.adapt.names import names_as_cut, spans_in, with_last_words
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_heat import (
@@ -81,7 +81,8 @@ _BOILED_ALONG = frozenset({"herb", "spice", "oil", "allium"})
 _COOKING_WATER = re.compile(r"\b(?:cooking|reserved|soaking|bean) (?:water|liquid)\b", re.IGNORECASE)
 _HEADS = "brassica"
 _FLORET = re.compile(r"\bfloret(s)?\b")
-_FRUIT, _STOCK = words_of("fruit"), words_of("stock")
+_FRUIT, _STOCKS = words_of("fruit"), (words_of("stock"), words_of("broth"))
+_WHOSE_STOCK = re.compile(r"^(?:vegetable|chicken|beef|lamb|veal|turkey|fish|bone|meat) ")
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
 _BOILED_FOR = re.compile(
     r"cook .* for about \d+ minutes, in as much|.*, about \d+ minutes: begin earlier$", re.IGNORECASE
@@ -108,6 +109,9 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     known = {part.read.food for part in parts if part.read.food}
     names = {
         **animals_in(parts, tables),
+        **names_as_cut(
+            [(one.read.food, one.read.text) for one in parts if one.read.food in known and one.read.food], tables
+        ),
         **single_words(parts),
         **with_last_words(known, tables),
         **called_by_lines(parts),
@@ -243,8 +247,8 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
                 now = of_one(foods[0], meant, step[done:end], told) if foods else own_of(meant, told)
             if words_of(step[start:end]) == _FRUIT and foods and _is_swapped(foods, told):
                 now = ""  # rhubarb and sugar are the fruit
-            if words_of(step[start:end]) == _STOCK:
-                now = now.removeprefix("vegetable ")  # the step's own word holds
+            if words_of(step[start:end]) in _STOCKS:
+                now = _WHOSE_STOCK.sub("", now)  # the step's own word holds
         found |= dict.fromkeys(foods)
         if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
             if foods and now and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():

@@ -30,7 +30,7 @@ _SEASONS = frozenset({"sauce", "fat", "acid", "aromatic"})
 _EASTERN: tuple[Family, ...] = ("east-asian", "southeast-asian")
 _OF_ITS_OWN = 3  # of 3, how far a food's taste is of a kitchen
 _GREEN_PEPPER = "pepper-green"
-_DAIRY = frozenset({"butter", "cream", "cheese"})
+_DAIRY = frozenset({"butter", "cream", "cheese", "yoghurt"})
 STRANDS = frozenset({"pasta", "noodle"})
 
 
@@ -101,8 +101,7 @@ def is_eastern(foods: Iterable[Food]) -> bool:
 
 def is_of_another_kitchen(other: Food, food: Food, dish: Dish) -> bool:
     """Whether noodles would stand under butter and cream, or pasta in a wok, in the place of either."""
-    buttered = bool(dish.kinds & _DAIRY) and not dish.eastern
-    pasta_there = buttered or (food.kind == "pasta" and not dish.eastern)
+    pasta_there = not dish.eastern and (bool(dish.kinds & _DAIRY) or food.kind == "pasta")
     return {food.kind, other.kind} <= STRANDS and other.kind == ("noodle" if pasta_there else "pasta")
 
 

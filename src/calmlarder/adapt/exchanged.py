@@ -1,5 +1,6 @@
 """A stand-in for a line: all of its place, a smaller amount, beside what is kept, or two together; with its price."""
 
+import re
 from collections.abc import Iterator
 from decimal import Decimal
 
@@ -24,6 +25,7 @@ from calmlarder.adapt.written import (
     BAKING_POWDER,
     Written,
     for_what,
+    in_own_count,
     in_own_measure,
     is_unraised,
     own_words,
@@ -84,6 +86,9 @@ def _raising(line: Counted, candidate: Candidate, dish: Dish) -> list[Written]:
     return [written(powder, flour * _POWDER, dish.tables, sure=dish.eaters.sure)]
 
 
+_ONE_OF_THEM = re.compile(r"\b(roll|cube|tortilla|bun|wrap|bagel)s\b")
+
+
 def _food_of(one: Written, dish: Dish) -> Food:
     return dish.tables.food_by_id[one.amount.food]
 
@@ -98,6 +103,10 @@ def _line_of(part: Serving, line: Counted, halved: str, dish: Dish) -> Written:
     own = in_own_measure(line.read, part.food, grams, dish.tables)
     if own is not None and (own.amount.weighed or not dish.profile_of(part.food).anything):
         return Written(f"{own.line} {words}", own.amount.model_copy(update={"sure": dish.eaters.sure}))
+    counted = in_own_count(line.read, part.food, grams, dish.tables)
+    if counted is not None:
+        words = _ONE_OF_THEM.sub(r"\1", words) if counted.line == "1" else words
+        return Written(f"{counted.line} {words}", counted.amount.model_copy(update={"sure": dish.eaters.sure}))
     return written(part.food, grams, dish.tables, words, dish.eaters.sure)
 
 

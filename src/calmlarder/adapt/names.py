@@ -1,7 +1,7 @@
 """The names of foods as they stand in running text."""
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from functools import lru_cache
 
 from calmlarder.matching.words import words_of
@@ -20,6 +20,30 @@ def names_of(foods: set[str], tables: Tables) -> Names:
         if food in foods:
             found.setdefault(_words_of_name(name), set()).add(food)
     return {words: frozenset(meant) for words, meant in found.items() if words}
+
+
+_CUT = re.compile(
+    r"\b(chopped|sliced|diced|grated|crushed|minced|quartered|halved|shredded|whole)\b|\b(?:in|into) (rings|wedges)\b"
+)
+
+
+def names_as_cut(texts: Sequence[tuple[str, str]], tables: Tables) -> Names:
+    """`chopped onion`, `onion rings`: which of two like foods it is, by how each line has its own cut.
+
+    `texts` are a food and its line, each; only where every line that ends in the same word is cut otherwise.
+    """
+    found: dict[tuple[str, ...], set[str]] = {}
+    like: dict[tuple[str, ...], set[str]] = {}
+    for food, text in texts:
+        last = _last_word(tables.food_by_id[food].name)
+        cuts = {word for pair in _CUT.findall(text.casefold()) for word in pair if word}
+        for cut in cuts if last else ():
+            for words in (words_of(f"{cut} x")[:1] + last, last + words_of(f"{cut} x")[:1]):
+                found.setdefault(words, set()).add(food)
+        if last:
+            like.setdefault(last, set()).add(food)
+    several = {food for foods in like.values() if len(foods) > 1 for food in foods}
+    return {words: frozenset(meant) for words, meant in found.items() if len(meant) == 1 and meant <= several}
 
 
 _OF_ALL: dict[int, tuple[Tables, Names]] = {}  # the last tables that were asked for

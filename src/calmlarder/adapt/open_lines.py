@@ -46,10 +46,12 @@ _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper",
 _STAYS = frozenset({None, "less", "weigh"})
 _A_TRACE = Decimal("0.005")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
 IN_LEAVES = frozenset({"brassica", "leaf"})
-_TRIFLING = Decimal("0.1")  # of any limit, of a sauce by the spoon: ours
+_CUBES = "stock-cube-"
+_TRIFLING = Decimal("0.2")  # of any limit, of a sauce by the spoon: ours
 _WHOLE = frozenset({"bread", "wrap"})
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _A_COATING = "as a coating"
+_IN_A_BLENDER = "where it is blended"
 _KEPT_DRY = "in a mix that is kept dry"
 _QUICK = ("quick in the pan", "a minute in the wok", "in the wok", "in stews")  # what a tray in the oven would dry out
 _SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title says of it: dried mushrooms
@@ -61,6 +63,9 @@ _WHITES, _GREENS = "spring-onion-white", "spring-onion-green"
 _PIECES = re.compile(r"\b(?:chopped|sliced|halved|torn|quartered|diced|in pieces)\b")
 _BESIDE_FRUIT = frozenset({"meat", "poultry", "fish"})
 _PUDDING_FRUIT = frozenset({"rhubarb", "banana-firm", "strawberry"})  # stewed with sugar beside sausages: nobody
+# Of these no blender makes a spread with tahini: potatoes turn to glue, grains stay grainy.
+_NO_CREAM = frozenset({"potato", "grain", "rice", "tofu", "tempeh", "seitan"})
+_GRATED = re.compile(r"\b(?:coarsely )?grated\b")
 _THICKENS = frozenset({"potato", "squash"})
 _DRINKS = frozenset({"grain", "rice"})
 _BINDS = frozenset({"flour", "starch", "egg"})
@@ -183,6 +188,8 @@ def _swapped_allium(line: Counted, tables: Tables) -> bool:
     rows = [row for row in tables.parts if row.food == line.food.id and row.part in tables.food_by_id]
     least = _A_TRACE * sum(row.grams for row in rows)
     own = [row.part for row in rows if row.part not in _POWDERS or row.grams >= least]
+    if line.food.id.startswith(_CUBES):  # those of meat are made as those of vegetables
+        own += [row.part for row in tables.parts if row.food in own and row.part in tables.food_by_id]
     held = any(_is_allium(tables.food_by_id[food]) for food in (line.food.id, *own))
     return held and bool(tables.swaps_of(line.food.id))
 
@@ -222,6 +229,12 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         fit = [one for one in fit if not any(quick in one.when for quick in _QUICK)]
     if line.food.kind == "nut" and line.food.id in dish.told.blended:  # to a cream, which no toasted nut makes
         fit = [one for one in fit if "toast" not in one.when] or fit
+    if line.food.kind == "pulse" and line.food.id in dish.told.blended and not dish.told.brothy:
+        fit = [one for one in fit if not any(part.food.kind in _NO_CREAM for part in one.parts)]
+    if line.food.kind == "fruit" and _GRATED.search(line.read.text):
+        fit = [one for one in fit if not any(part.food.id in _PUDDING_FRUIT for part in one.parts)]
+    if line.food.id not in dish.told.blended:
+        fit = [one for one in fit if not one.when.endswith(_IN_A_BLENDER)]
     if not dish.told.kept_dry:
         fit = [one for one in fit if not one.when.endswith(_KEPT_DRY)]
     cooked = use == "cooked"

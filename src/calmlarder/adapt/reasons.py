@@ -24,6 +24,7 @@ _TOPS = {
     "spring-onion-green": "only a minute",
     "chives": "only a minute, off the heat",
 }
+_OF_WHAT = {"food": "of one food ", "sitting": "of a meal ", "day": "of a day "}
 _READY = frozenset({"cooked", "boiled"})
 _STANDS = "leave ten minutes"
 _AT_THE_END = "stir it in at the end"
@@ -60,7 +61,7 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
         if share is not None and (share.cap.key in passed or not told):
             told.append(
                 f"likely {_said(share.grams)} g of {GROUP_WORDS[share.cap.group]} a serving come from "
-                f"{line.line.food.name}; the limit is {share.cap.typical_g:.2f} g"
+                f"{line.line.food.name}; the limit {_OF_WHAT[share.cap.scope]}is {share.cap.typical_g:.2f} g"
             )
     if choice.candidate is not None:
         candidate = choice.candidate

@@ -70,7 +70,8 @@ def _is_fresh_now(part: Part, change: Change, tables: Tables) -> bool:
     food = tables.food_by_id.get(part.read.food or "")
     to = [tables.food_by_id[one.food] for one in change.to]
     dried = food is not None and food.kind == "mushroom" and "dried" in food.name
-    return dried and bool(to) and all(one.kind == "mushroom" and "dried" not in one.name for one in to)
+    fresh = [one for one in to if one.kind != "soy-sauce"]  # which brings back some of the savour
+    return dried and bool(fresh) and all(one.kind == "mushroom" and "dried" not in one.name for one in fresh)
 
 
 def _minutes(parts: Sequence[Part], change: Change, tables: Tables) -> int:

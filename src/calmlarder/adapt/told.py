@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.adapt.names import Names, foods_in, names_of, names_of_all, with_last_words
+from calmlarder.adapt.names import Names, foods_in, names_as_cut, names_of, names_of_all, with_last_words
 from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import plain, words_of
@@ -46,7 +46,10 @@ _WET = re.compile(r"\b(?:fridge|refrigerat\w*|soak\w*|overnight|batter)\b", re.I
 # A part of the list that stays raw in a dish that is cooked, by its heading.
 _RAW_PART = re.compile(r"\b(?:salsa|dressing|vinaigrette|salad|slaw|dip|raita|relish|garnish|toppings?|to serve)\b")
 # Where everything is put together in the end, with no heat behind it.
-_COLD_DISH = re.compile(r"\b(?:salad|slaw|bowls?|tacos?|wraps?|sandwich\w*|salsa|poke|platter)\b", re.IGNORECASE)
+_COLD_DISH = re.compile(
+    r"\b(?:salad|slaw|bowls?|tacos?|wraps?|sandwich\w*|salsa|poke|platter|burgers?|sliders?|hot dogs?|gyros)\b",
+    re.IGNORECASE,
+)
 _COATS = re.compile(r"\b(?:coat\w*|dip\w*|dredg\w*|press\w*|roll\w* in|breaded|crumbed)\b")
 _BROTHY = re.compile(
     r"\b(?:stews?|soups?|chowder|broth|brothy|casserole|minestrone|ribollita|cassoulet|hot ?pot|da+h?ls?|dhals?"
@@ -121,7 +124,8 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     called = f"{recipe.title} . {whole}"
     sentences = _SENTENCES.split(whole)
     last_words = with_last_words(own, tables)
-    uses = _uses(recipe.title, sentences, with_last_words(own, tables))
+    lines = [(read.food, read.text) for read in reads if read.food in own and read.food]
+    uses = _uses(recipe.title, sentences, {**last_words, **names_as_cut(lines, tables)})
     titled = _titled(recipe.title, own, tables)
     return Told(
         titled=titled,

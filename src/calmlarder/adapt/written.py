@@ -58,6 +58,9 @@ _OWN_MEASURE = re.compile(
 _HELD_IN = re.compile(
     r"^(?:tin|can|jar|pack|packet|pouch|carton|pot|tub|bag|bottle|block)s? (?:of )?(?=[a-z])", re.IGNORECASE
 )
+_COUNTED = re.compile(r"\s*(\d{1,2}) (?=[a-z])(?!(?:x|g|kg|ml|l|oz|cups?|slices?|lbs?|pounds?|ounces?|tins?)\b)", re.I)
+_BY_THE_PIECE = frozenset({"bread", "wrap"})
+_CUBE = "stock-cube-plain"
 _RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
 # How a line has its food cut, where it may stand for what takes its place too.
 _CUT = re.compile(
@@ -84,6 +87,7 @@ _PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
 _SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
 _SEEDED = re.compile(r"\b(?:de)?seeded\b", re.IGNORECASE)
 _OF_VEGETABLES = re.compile(r"\bvegetable (?:stock|broth)\b", re.IGNORECASE)
+_OF_MEAT = re.compile(r"\b(?:chicken|beef|lamb|veal|turkey|fish|bone) (?:stock|broth)\b", re.IGNORECASE)
 _TO_SERVE = re.compile(r"\bto serve$")
 _FOR_WHAT = re.compile(
     r",? \b((?:to|for) (?:serve|serving|garnish|garnishing|finish|finishing|top|topping|drizzling|drizzle|dipping"
@@ -93,7 +97,7 @@ _FOR_WHAT = re.compile(
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
 _SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
 _SAME = Decimal("0.02")  # as a share of the grams that were read
-# How far a spoon may be from the grams asked for, as a share of them; of less than half a gram no scale tells.
+# How far a spoon may be from the grams asked for, as a share of them; of less than a gram no scale tells.
 _NEAR, _NEAR_A_PINCH = Decimal("0.26"), Decimal("0.6")
 
 
@@ -146,8 +150,19 @@ def in_own_measure(read: IngredientRead, food: Food, grams: Decimal, tables: Tab
     return Written(found[1], amount)
 
 
+def in_own_count(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> Written | None:
+    """`4` of a line that counts rolls or cubes, where as many of the food weigh much the same."""
+    found = _COUNTED.match(read.text)
+    if found is None or not (food.kind in _BY_THE_PIECE or food.id == _CUBE):
+        return None
+    amount = _amount(found[1], food, tables)
+    if amount is None or abs(amount.grams - grams) > _NEAR * grams:
+        return None
+    return Written(found[1], amount)
+
+
 def _near(grams: Decimal) -> Decimal:
-    return _NEAR if grams >= Decimal("0.5") else _NEAR_A_PINCH
+    return _NEAR if grams >= 1 else _NEAR_A_PINCH
 
 
 def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> str:
@@ -189,6 +204,9 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
     called = _called(read, stand_in, tables) or stand_in.name
     if stand_in.kind == "stock" and called.startswith("stock ") and _OF_VEGETABLES.search(read.text):
         called = f"vegetable {called}"
+    meat = _OF_MEAT.search(read.text) if stand_in.kind == "stock" and stand_in.diet == "omnivore" else None
+    if meat is not None and called.startswith("meat stock "):
+        called = f"{meat[0].lower()} {called.removeprefix('meat stock ')}"
     if stand_in.kind == "yoghurt" and _PLAIN.search(read.text) and not _PLAIN.search(called):
         called = f"plain {called}"
     if stand_in.kind == "nut" and (soaked := _SOAKED.search(read.text)) is not None:

@@ -159,6 +159,7 @@ _GRATED_OVER = re.compile(
 _THIN_SLICES = re.compile(r"\b((?:thin |thick )?)baguette slices\b")
 _CUBE = re.compile(r"\b(?:cubes?|powder|bouillon|granules)\b")
 _STOCK = re.compile(r"\b(?:stock|broth|bouillon)\b")
+_OF_MEAT = re.compile(r"\b(?:chicken|beef|lamb|veal|turkey|duck|pork|ham|meat|bones?|fish|seafood)\b")
 
 
 def spoons_told(line: str) -> str:
@@ -230,7 +231,9 @@ def freed(head: str, beside: str) -> str:
     Stock said to be without onion or garlic is the one without.
     """
     if _STOCK.search(head) and _FREE_OF_ALLIUMS.search(f"{head} {beside}"):
-        return "alliumless stock cube" if _CUBE.search(head) else "alliumless stock"
+        if _CUBE.search(head):
+            return "alliumless stock cube"
+        return "alliumless meat stock" if _OF_MEAT.search(head) else "alliumless stock"
     found = _FREE_FROM.search(beside)
     if found is None:
         return head

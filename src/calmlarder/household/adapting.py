@@ -15,6 +15,7 @@ from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
 from calmlarder.adapt.outside import named_outside, served_with
 from calmlarder.adapt.remarks import another_dish, labels_to_read, taken_from_tins, weigh_these
+from calmlarder.adapt.said_above import without_what_is_gone
 from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
 from calmlarder.checks.adapted import verify
@@ -105,6 +106,7 @@ def adapted_recipe(
     adapted = adapted.model_copy(update=words)
     steps, notes = steps_after(recipe.steps, parts, adapted, tables)
     said = said_anew(recipe, retitled(recipe.title, reads, adapted, told, tables), steps)
+    said = without_what_is_gone(said, parts, adapted, tables)
     changed = changed_recipe(said, parts, adapted, form, tables, notes)
     if changed is not None and adapted.changes and form == "jsonld":
         changed = with_fields(changed, {"nutrition": nutrition_of(adapted, tables)})

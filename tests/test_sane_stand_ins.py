@@ -1,0 +1,101 @@
+"""Stand-ins of a kind, amount and work that a cook would take, and lines as the page measures.
+
+What a cook does: common practice, no source. A cup is 236.6 ml (NIST Handbook 44, Appendix C).
+"""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.tables.book import Tables
+
+Adapt = Callable[..., dict[str, Any]]
+
+
+def _lines(found: dict[str, Any]) -> str:
+    return str(found["recipe"]).split("Method")[0]
+
+
+def test_no_potatoes_are_blended_for_hummus(adapt: Adapt) -> None:
+    found = adapt(
+        "Hummus bowls", "2 x 400g tins chickpeas, drained", "60g tahini", "400g lamb mince", "1 tbsp olive oil",
+        steps="1. Whizz the chickpeas with the tahini until smooth.\n2. Fry the lamb in the oil and serve on top.",
+    )  # fmt: skip
+    assert "potato" not in _lines(found)
+    assert "chickpeas" in _lines(found)
+
+
+def test_what_is_raw_stays_raw_beside_what_is_cooked(adapt: Adapt) -> None:
+    found = adapt(
+        "Beef burgers", "500g beef mince", "1 small onion, very finely chopped", "1 red onion, sliced into rings",
+        "4 slices of cheddar", "2 tomatoes, sliced",
+        steps="1. Mix the mince and chopped onion, and shape into 4 patties. Cook for 6 minutes on each side.\n"
+        "2. Top with the cheese, tomato and onion rings.",
+    )  # fmt: skip
+    red = next(one for one in found["changes"] if "red onion" in one["ingredient"])
+    assert "leek-green" not in {one["food"] for one in red["to"]}
+
+
+def test_noodles_under_sour_cream_are_pasta(adapt: Adapt) -> None:
+    found = adapt(
+        "Beef goulash", "1 kg braising steak", "2 tbsp sweet paprika", "150 ml soured cream", "400 g egg noodles",
+        steps="1. Braise the beef with the paprika for 2 hours.\n2. Stir in the cream and serve with the noodles.",
+    )  # fmt: skip
+    assert "gluten-free pasta" in _lines(found)
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        ("4 brioche buns, split", "4 gluten-free rolls"),
+        ("1 beef stock cube", "1 stock cube without onion or garlic"),
+        ("500ml chicken stock", "500ml chicken stock without onion or garlic"),
+    ],
+)
+def test_a_line_keeps_its_count_and_its_measure(line: str, told: str, adapt: Adapt) -> None:
+    found = adapt("Supper", line, "600 g beef mince", "1 onion, chopped", "1 tbsp oil",
+                  steps="1. Fry the onion and mince in the oil, add the rest and cook for 10 minutes.")  # fmt: skip
+    assert told in _lines(found)
+
+
+@pytest.mark.parametrize("line", ["500ml chicken stock without onion", "2 cups beef broth (onion and garlic free)"])
+def test_meat_stock_without_onion_is_a_food(line: str, tables: Tables) -> None:
+    read = LineReader(tables).read(line)
+    assert read.food == "stock-meat-plain"
+    assert tables.food_by_id[read.food].diet == "omnivore"
+
+
+def test_a_list_in_cups_gets_cups(adapt: Adapt, tables: Tables) -> None:
+    found = adapt(
+        "Skillet", "1 pound ground beef", "2 cups shredded cheddar", "2 medium onions, diced", "1 tbsp oil",
+        steps="1. Fry the onions and beef in the oil for 10 minutes. Top with the cheese.",
+    )  # fmt: skip
+    line = next(one for one in _lines(found).splitlines() if "leek greens" in one)
+    assert "g (about" in line
+    assert "cup" in line
+    assert LineReader(tables).read(line).food == "leek-green"
+
+
+def test_the_introduction_does_not_speak_of_what_is_gone(adapt: Adapt) -> None:
+    found = adapt(
+        "Beef soup", "2 onions, halved", "600 g stewing beef", "2 litres water",
+        steps="1. Simmer it all for 2 hours.",
+    )  # fmt: skip
+    assert "onion" not in str(found["recipe"]).split("Notes")[0]
+
+
+def test_a_limit_says_of_what_it_is(adapt: Adapt) -> None:
+    found = adapt(
+        "Stew", "2 onions, chopped", "600 g beef", "1 tbsp oil", steps="1. Fry the onions and beef in the oil."
+    )
+    assert "the limit of one food is 0.20 g" in found["changes"][0]["why"]
+
+
+@pytest.mark.parametrize("dried", ["mushroom-shiitake-dried", "mushroom-porcini-dried"])
+def test_soy_is_offered_for_the_savour_of_dried_mushrooms(dried: str, tables: Tables) -> None:
+    together = {row.part_of: set() for row in tables.swaps_of(dried)}
+    for row in tables.swaps_of(dried):
+        together[row.part_of].add(row.to)
+    assert {"mushroom-oyster", "soy-sauce"} in together.values()
