@@ -1,6 +1,7 @@
 """The charts: what is drawn is what was meant, read off again from the picture itself."""
 
 import asyncio
+import re
 from collections.abc import Callable
 from datetime import date, timedelta
 
@@ -9,6 +10,7 @@ from textual.app import App
 
 from calmlarder.tui.theme import DARK
 from calmlarder.tui.widgets.chart import Bar, Bars, Day, DayChart
+from calmlarder.tui.widgets.day_board import Card, DayBoard
 
 FIRST = date(2026, 2, 2)  # a Monday
 EIGHTHS = " ▁▂▃▄▅▆▇█"
@@ -20,7 +22,7 @@ class _Bare(App[None]):
         self.theme = DARK.name
 
 
-def drawn(make: Callable[[], DayChart | Bars], width: int, height: int = 24) -> list[str]:
+def drawn(make: Callable[[], DayChart | Bars | DayBoard], width: int, height: int = 24) -> list[str]:
     async def scene() -> list[str]:
         app = _Bare()
         async with app.run_test(size=(width, height)) as pilot:
@@ -101,3 +103,22 @@ def test_bars_are_as_long_as_their_values() -> None:
     assert lengths[0] == 2 * lengths[1] > 0
     assert lengths[2:] == [1, 0]  # what is not nothing is not drawn as nothing
     assert "500 g" in lines[1]
+
+
+@pytest.mark.parametrize("height", [20, 24, 40])
+def test_an_axis_is_told_at_both_ends_and_in_the_middle(height: int) -> None:
+    days = [Day(FIRST + timedelta(days=n), 0.5 + n / 10, n % 11) for n in range(14)]
+    lines = drawn(chart(days), 74, height)
+    labels = [line.split()[0] for line in lines if "┤" in line or "┼" in line]
+    assert labels == ["10", "5", "0", "2", "1", "0"]
+
+
+@pytest.mark.parametrize("width", [54, 72, 112, 192])
+def test_cards_of_a_plan_end_where_the_rule_of_their_day_ends(width: int) -> None:
+    board = DayBoard("board")
+    days = ("Wed 11 Mar", "Thu 12 Mar", "Fri 13 Mar")
+    board.show([Card(day, kind, "46 min", "Stew of roots") for day in days for kind in ("packed lunch", "dinner")])
+    lines = drawn(lambda: board, width)
+    assert max(map(len, lines)) <= width
+    ends = [match.end() for line in lines for match in re.finditer("─+", line)]
+    assert {match.end() for line in lines for match in re.finditer("46 min", line)} <= set(ends)

@@ -238,9 +238,12 @@ def test_a_challenge_of_another_person_is_chosen_by_a_key(
         await pilot.press("p", *"kit", "enter")
         await pilot.pause()
         assert "of kit" in str(app.screen.query_one(TopLine).content)
-        assert str(app.screen.query_one("#challenge", Static).render()).startswith("kit: ")
+        assert str(app.screen.query_one("#challenge", Static).render()).startswith(
+            "What follows speaks to Kit: you is Kit.\n\nkit: "
+        )
         await pilot.press("n", "enter")
         await pilot.pause()
+        assert "of Kit, who is asked" in str(app.screen.query(".heading").first(Static).content)
         await go_on(app, pilot)
         await pilot.press("enter")
         await pilot.pause()
@@ -433,6 +436,14 @@ def test_limits_and_phase_say_what_each_does(play: Callable[..., LarderApp]) -> 
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         add(app._kitchen, "kit", {})
+        for keys, own, others in ((("enter",), "your own", "their"), (("down", "enter"), "their own", "your")):
+            await pilot.press("shift+f2", *keys)
+            await pilot.pause()
+            read = " ".join(str(one.content) for one in app.screen.query(Static))
+            assert f"Limits of {own} are set" in read
+            assert f"Limit of {own}" in read
+            assert f"of {others} own" not in read
+            await pilot.press("escape", "escape")
         await pilot.press("shift+f2", "down", "enter")
         await pilot.pause()
         for name, words in (("profile", "somebody new has none"), ("phase", "alone it limits nothing")):

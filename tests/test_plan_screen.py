@@ -25,6 +25,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.help_screen import HelpScreen
+from calmlarder.tui.keys_line import keys_of
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.page import Page
 from calmlarder.tui.plan_screen import PlanScreen
@@ -340,6 +341,8 @@ def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp
         whole = app.screen.query_one(DinnerView).content
         assert "In this order" in whole
         assert "at most" in whole
+        assert "To read: it is cooked from here once its day has come." in " ".join(whole.split())
+        assert "Cook this" not in [words for _, words in keys_of(app.screen)]
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, PlannedDinner)

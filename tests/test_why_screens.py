@@ -10,6 +10,7 @@ from textual.widgets import OptionList
 
 from calmlarder.household import swapping
 from calmlarder.intake.plate import Serving
+from calmlarder.patterns.load import shipped_patterns
 from calmlarder.swaps.model import Answer
 from calmlarder.swaps.rank import substitutes
 from calmlarder.tables.book import Tables
@@ -235,5 +236,25 @@ def test_swaps_on_the_screen_pass_the_check_of_the_command(
         assert names.option_count == right - 1
         assert "50 g garlic" not in [str(names.get_option_at_index(n).prompt) for n in range(right - 1)]
         assert "did not pass its own check" in shown(app, "#title")
+
+    play(act)
+
+
+@pytest.mark.usefixtures("short_why")
+def test_the_best_dinner_so_far_is_named_as_a_cook_names_it(
+    play: Callable[..., None], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It was the name of a file: `fried-rice`."""
+    named: list[str] = []
+    monkeypatch.setattr(WhyScreen, "_so_far", lambda self, title: named.append(title))
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await choose(app, pilot, "spinach")
+        await pilot.press("ctrl+o")
+        await settled(app, pilot)
+        assert named
+        patterns = {one.id for one in shipped_patterns()}
+        assert not patterns & set(named)
+        assert all(title[0].isupper() and " " in title for title in named)
 
     play(act)

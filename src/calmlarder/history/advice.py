@@ -105,14 +105,21 @@ class Advised(BaseModel):
     missing: str | None = None
 
 
+def _so_far(items: int, days: int) -> str:
+    if not items:
+        return "no item was used up to its end yet"
+    when = "today" if not days else "yesterday" if days == 1 else f"{days} days ago"
+    return f"{items} item{' was' if items == 1 else 's were'} used up to the end, and the log of them began {when}"
+
+
 def advise(entries: Sequence[Ended], today: date, tables: Tables) -> Advised:
     """At most two, of foods thrown again and again; nothing without enough history."""
     lots = purchases(entries)
     days = (today - entries[0].on) // timedelta(days=1) if entries else 0
     if days < LEAST_DAYS or len(lots) < LEAST_LOTS:
         return Advised(
-            missing=f"{days} days and {len(lots)} used-up items are logged so far; from {LEAST_DAYS} days and "
-            f"{LEAST_LOTS} items on there is something to go by"
+            missing=f"{_so_far(len(lots), days)}; from {LEAST_LOTS} items and {LEAST_DAYS} days on there is something "
+            "to go by"
         )
     titles = {entry.food: entry.title for entry in entries}
     found = []

@@ -1,6 +1,7 @@
 """Tonight's dinner, and why a food is in it or not: found, put through the check, and only then handed on."""
 
 from collections.abc import Callable, Iterator
+from contextlib import suppress
 from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.household.request import Evening
@@ -95,15 +96,18 @@ def _checked(composed: "Composed", evening: Evening) -> Tonight:
 def why(
     food: Food, evening: Evening, better: Callable[[str], object] | None = None, stop: "Stop | None" = None
 ) -> Iterator[Explained]:
-    """Ever fuller answers, the last one fullest; `better` hears the pattern of the best dinner so far."""
+    """Ever fuller answers, the last one fullest; `better` hears the title of the best dinner so far."""
     from calmlarder.compose.compose import Asked
     from calmlarder.compose.search import Watch
+    from calmlarder.compose.telling import dinner_of
     from calmlarder.compose.why.why import why as answers
+    from calmlarder.kitchen.shortest_schedule import NoOrder
     from calmlarder.patterns.load import shipped_patterns
 
     def so_far(plan: "Plan") -> None:
         if better is not None:
-            better(plan.problem.pattern.id)
+            with suppress(NoOrder):  # then it will not be the dinner
+                better(dinner_of(plan, False, evening.tables).title)
 
     asked = Asked(evening.lots, evening.request, shipped_patterns(), evening.tables, Watch(so_far, stop))
     for answer in answers(food, asked):

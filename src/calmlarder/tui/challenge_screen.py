@@ -53,15 +53,16 @@ class EntryForm(Modal[tuple[str, ...]]):
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+s", "go_on", "Go on")]
     AUTO_FOCUS = ""  # it would scroll past what is said first
 
-    def __init__(self) -> None:
+    def __init__(self, who: str = ME) -> None:
         super().__init__()
-        self._has_shown_all = False
+        self._who, self._has_shown_all = who, False
 
     def compose(self) -> ComposeResult:
         """Every question whole, and a way on."""
         first = [one.words for one in QUESTIONS if not one.is_scoff and one.key != SEEN]
         with VerticalScroll(id="page", can_focus=False):
-            yield Static("Before a challenge", classes="heading", markup=False)
+            whose = "" if self._who == ME else f" of {self._who.capitalize()}, who is asked"
+            yield Static(f"Before a challenge{whose}", classes="heading", markup=False)
             yield Static(f"{ABOUT} {_HOW}", classes="about", markup=False)
             yield TickRows(first, id="signs")
             yield Static(BEFORE_SCOFF, classes="about", markup=False)
@@ -141,6 +142,11 @@ class ChallengeScreen(TurnsWithDay[None]):
         found = [(one, standing(one, by_day, kitchen.today)) for one in going_on.courses(kitchen, self._who)]
         history = [line for pair in found for line in course_history.course_lines(*pair)]
         parts = [
+            *(
+                [f"What follows speaks to {self._who.capitalize()}: you is {self._who.capitalize()}."]
+                if self._who != ME
+                else []
+            ),
             course_text.status_text(status, on_screen=True),
             *(["\n".join(["Day by day", *history])] if history else []),
         ]
@@ -207,7 +213,7 @@ class ChallengeScreen(TurnsWithDay[None]):
 
         def picked(name: str | None) -> None:
             if name is not None:
-                self.app.push_screen(EntryForm(), lambda yes: answered(name, yes))
+                self.app.push_screen(EntryForm(self._who), lambda yes: answered(name, yes))
 
         def answered(name: str, yes: tuple[str, ...] | None) -> None:
             if yes is None:

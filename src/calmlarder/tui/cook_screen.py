@@ -15,6 +15,7 @@ from calmlarder.household.household import Household
 from calmlarder.render.portions_text import placed_steps, steps_of
 from calmlarder.tui.boxes_asked import MINE, ways_to_box
 from calmlarder.tui.errors import told
+from calmlarder.tui.food_names import names_in
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.moments import Moments
@@ -137,7 +138,7 @@ class CookScreen(Screen[bool]):
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
-        ask_sources(self, self._kitchen, {use.name: use.food for use in self._dinner.uses})
+        ask_sources(self, self._kitchen, names_in(self._kitchen, self._dinner))
 
     def action_begin(self) -> None:
         """Start the clock of the timeline, or start it anew."""

@@ -25,9 +25,9 @@ _NARROW = 76  # columns below which each answer stands under its label
 _PHASES = ("none", "elimination", "reintroduction", "personal")
 _LEAST_PERCENT, _MOST_PERCENT = round(100 * APPETITE[0]), round(100 * APPETITE[2])
 _LIMIT = f"grams at one meal, such as gos 1.0: {', '.join(OWN_COMPONENTS).replace('_', ' ')}"
-_LIMITS = "what every dinner for them keeps to; somebody new has none until you choose; own: those set below"
-_PHASE = "where they are; alone it limits nothing, but elimination or reintroduction turns none into elimination"
-_CARE = "Ctrl+S keeps what is said here. Limits of your own are set with a dietitian."
+_LIMITS = "what every dinner for {whom} keeps to; somebody new has none until you choose; own: those set below"
+_PHASE = "where {who} are; alone it limits nothing, but elimination or reintroduction turns none into elimination"
+_CARE = "Ctrl+S keeps what is said here. Limits of {whose} own are set with a dietitian."
 
 
 class PersonForm(Form[dict[str, Any]]):
@@ -39,17 +39,18 @@ class PersonForm(Form[dict[str, Any]]):
 
     def compose(self) -> ComposeResult:
         """A line a question."""
-        one = self._one
+        one, is_me = self._one, self._one.name == ME
+        who, whom, whose = ("you", "you", "your") if is_me else ("they", "them", "their")
         profiles = (*self._kitchen.tables.profiles, OWN, NO_LIMITS)
         with FormScroll(id="page"):
-            yield Static("You" if one.name == ME else one.name.capitalize(), classes="heading", markup=False)
-            yield Static(_CARE, classes="about", markup=False)
+            yield Static("You" if is_me else one.name.capitalize(), classes="heading", markup=False)
+            yield Static(_CARE.format(whose=whose), classes="about", markup=False)
             yield Field("Diet", Pick(DIETS, [one.diet], id="diet"), "arrows choose; Tab goes on", quiet=True)
             avoid = Pick(ALLERGENS, one.avoid, several=True, id="avoid")
             yield Field("Allergens", avoid, "arrows move, Space or Enter ticks; Tab goes on", quiet=True)
-            yield Field("Limits", Pick(profiles, [one.profile], id="profile"), _LIMITS)
+            yield Field("Limits", Pick(profiles, [one.profile], id="profile"), _LIMITS.format(whom=whom))
             phase = Pick(_PHASES, [one.phase or _PHASES[0]], id="phase")
-            yield Field("Phase", phase, _PHASE)
+            yield Field("Phase", phase, _PHASE.format(who=who))
             since = Input(one.since.isoformat() if one.since else "", compact=True, id="since")
             yield Field(
                 "Phase since", since, f"its first day, such as {a_day(self._kitchen.today)}; empty: today, if new"
@@ -59,7 +60,7 @@ class PersonForm(Form[dict[str, Any]]):
             yield Field("Protein, g", number_input(round(one.protein_g), "protein_g"), "at a dinner")
             last = "" if one.weight_kg is None else f"; {one.weight_kg:g} when last said"
             yield Field("Weight today, kg", Input(compact=True, id="weight"), f"may stay empty{last}")
-            yield Field("Limit of their own", Input(compact=True, id="limit"), _LIMIT)
+            yield Field(f"Limit of {whose} own", Input(compact=True, id="limit"), _LIMIT)
             yield Field("Who says so", Input(compact=True, id="said-by"), "such as my dietitian")
             yield Button("Keep", compact=True, id="keep")
         yield KeysLine()

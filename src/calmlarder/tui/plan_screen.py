@@ -21,6 +21,9 @@ if TYPE_CHECKING:
     from calmlarder.plan.planned import SittingPlanned
 
 
+_WAITS = "To read: it is cooked from here once its day has come."
+
+
 class _Before(NamedTuple):
     """What was asked of a plan before a change, what was shown of it, and whether that was finished."""
 
@@ -273,9 +276,9 @@ class PlanScreen(PlanRounds):
         assert shared.stacking is not None
         request = wanted_at(shown.sittings[number], shared, shared.stacking, number == 0)
         is_first = number == 0 and one.day == self._kitchen.today
-        waits = "" if is_first else "only tonight's dinner is cooked from here: this one waits for its day"
+        waits = "" if is_first else _WAITS
         if number in self._unfit:
-            waits = f"it no longer fits, {self._unfit[number]}: Esc, then n finds another dish"
+            waits = f"It no longer fits, {self._unfit[number]}: Esc, then n finds another dish."
         heading = f"{kind_of(one)}, {one.at:%a %d %b %H:%M}"
 
         def done(cooked: bool | None) -> None:

@@ -9,6 +9,7 @@ from textual.screen import Screen
 from calmlarder.household.household import Household
 from calmlarder.render.caution import CAUTION
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.food_names import names_in
 from calmlarder.tui.keys_line import KeysLine
 from calmlarder.tui.sources import ask_sources
 from calmlarder.tui.widgets.top_line import TopLine
@@ -27,9 +28,10 @@ _OF_A_BOX = (
 
 
 class InPlan(NamedTuple):
-    """`waits` is why it is not cooked now, empty where it may be; `boxes` are portions to put away when it is cooked.
+    """`waits` is why it is not cooked now, in a sentence, empty where it may be.
 
-    `box` says of what is eaten out of a box which one it is and how; there is nothing to cook then.
+    `boxes` are portions to put away when it is cooked. `box` says of what is eaten out of a box which one it is and
+    how; there is nothing to cook then.
     """
 
     waits: str = ""
@@ -83,21 +85,18 @@ class PlannedDinner(Screen[bool]):
         if self._box:
             view.show_box(self._dinner, self._box, "\n".join(_OF_A_BOX), held_g(self._wanted))
             return
-        view.show(self._dinner, "", planned_notes_text(self._dinner, style), held_g(self._wanted))
+        view.show(self._dinner, self._waits, planned_notes_text(self._dinner, style), held_g(self._wanted))
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
-        """Nothing is cooked of a box."""
-        return not self._box if action == "cook" else True
+        """Nothing is cooked of a box, nor of a meal whose day is still to come."""
+        return not (self._box or self._waits) if action == "cook" else True
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
-        ask_sources(self, self._kitchen, {use.name: use.food for use in self._dinner.uses})
+        ask_sources(self, self._kitchen, names_in(self._kitchen, self._dinner))
 
     def action_cook(self) -> None:
         """To the stove, where its turn has come."""
-        if self._waits:
-            self.notify(self._waits, markup=False)
-            return
         from calmlarder.household.cooking_session import AtStove
         from calmlarder.tui.cook_screen import CookScreen
 

@@ -14,6 +14,7 @@ from calmlarder.tables.vocabulary import DIETS, SITTINGS
 from calmlarder.tui.asked_for_tonight import MEALS, Asked, TonightOnly, as_settled
 from calmlarder.tui.choice import Choice, Told
 from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.food_names import name_in, names_in
 from calmlarder.tui.sources import ask_sources
 
 if TYPE_CHECKING:
@@ -176,8 +177,7 @@ class AsksOfDinner(TurnsWithDay[None]):
 
     def action_figures(self) -> None:
         """Where the figures of a food of this dinner come from, or those of the limits."""
-        uses = self._dinner.uses if self._dinner is not None else ()
-        ask_sources(self, self._kitchen, {self._kitchen.manner.name(use.name): use.food for use in uses})
+        ask_sources(self, self._kitchen, names_in(self._kitchen, self._dinner))
 
     def action_change(self) -> None:
         """Choose a food of this dinner, and what stands in for it here: solved again with the one for the other."""
@@ -231,8 +231,7 @@ class AsksOfDinner(TurnsWithDay[None]):
 
     def _to_choose_from(self) -> dict[str, str]:
         """Ids by the name that stands on the screen: foods of the dinner, while there is none yet of all the larder."""
-        uses = self._dinner.uses if self._dinner is not None else ()
-        foods = {self._called(use.food): use.food for use in uses}
+        foods = names_in(self._kitchen, self._dinner)
         if not self._is_found or self._dinner is None:
             for one in self._kitchen.lots():
                 if one.lot.food not in foods.values():
@@ -240,11 +239,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         return foods
 
     def _called(self, food: str) -> str:
-        """As the dinner on the screen calls it, and as the tables do where that is another name: either finds it."""
-        uses = self._dinner.uses if self._dinner is not None else ()
-        here = next((self._kitchen.manner.name(use.name) for use in uses if use.food == food), "")
-        tables_name = self._kitchen.name_of(food)
-        return f"{here}, {tables_name}" if here and here != tables_name else tables_name
+        return name_in(self._kitchen, food, self._dinner)
 
     def action_people(self, more: int) -> None:
         """More or fewer eat, tonight only: what holds for good is settled in people and limits."""

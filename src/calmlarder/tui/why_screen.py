@@ -78,9 +78,9 @@ class WhyScreen(Screen[None]):
         if worker.is_cancelled:
             return
 
-        def better(pattern: str) -> None:
+        def better(title: str) -> None:
             if not worker.is_cancelled:
-                self.app.call_from_thread(self._so_far, pattern)
+                self.app.call_from_thread(self._so_far, title)
 
         for explained in why(self._food, self._evening, better, stop):
             if worker.is_cancelled:
@@ -90,9 +90,9 @@ class WhyScreen(Screen[None]):
             else:
                 self.app.call_from_thread(self._show, explained.why, stop.asked)
 
-    def _so_far(self, pattern: str) -> None:
+    def _so_far(self, title: str) -> None:
         if self.is_mounted:
-            self.query_one("#title", Static).update(f"{self._food.name}: best dinner so far is {pattern}…")
+            self.query_one("#title", Static).update(f"{self._food.name}: the best dinner so far is {title}…")
 
     def _show_faults(self, faults: tuple[str, ...]) -> None:
         """Nothing of an answer that rests on a dinner which does not hold."""

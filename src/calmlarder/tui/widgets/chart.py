@@ -12,7 +12,7 @@ from calmlarder.tui.widgets.drawn import Drawn, cut
 _AXIS = 7  # columns for the numbers of an axis and its line
 _EIGHTHS = " ▁▂▃▄▅▆▇█"
 _DOT, _UPPER, _LOWER, _LIMIT = "●", "▀", "▄", "╌"
-_SHORT, _TALL, _TALL_SCREEN = 5, 10, 36  # rows of each measure, and rows of a screen on which they are tall
+_SHORT, _TALL, _TALL_SCREEN = 6, 10, 36  # rows of each measure, and rows of a screen on which they are tall
 _LONGEST_BAR = 60
 _OTHERS = "  ← → other groups"
 _NICE = (

@@ -13,7 +13,7 @@ from textual.message import Message
 
 from calmlarder.tui.widgets.drawn import Drawn, cut
 
-_LEAST, _MOST, _GAP = 24, 52, 2  # columns of a day, and between two
+_LEAST, _MOST, _GAP = 24, 62, 2  # columns of a day, and between two
 _MARK = "▌ "
 
 
@@ -166,7 +166,7 @@ class DayBoard(Drawn, can_focus=True):
                       if days.index(card.day) // across == number // across) - 2  # fmt: skip
             column = number % across * (wide + _GAP)
             grid.setdefault(row, {})[column] = (day, "bold " + self.tone("foreground"))
-            grid.setdefault(row + 1, {})[column] = ("─" * (wide - 1), self.tone("bar-pale"))
+            grid.setdefault(row + 1, {})[column] = ("─" * wide, self.tone("bar-pale"))
         text = Text(no_wrap=True)
         for row in range(max(grid, default=-1) + 1):
             text.append("\n" if row else "")
