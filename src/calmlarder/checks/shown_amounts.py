@@ -23,6 +23,7 @@ _OF_THE_LINE = re.compile(r"all (\d+)|(\d+) of the (\d+)")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
 _KINDS_NEVER_HALVED = {"poultry"}
 _NEVER_HALVED, _NEAREST_WHOLE = {"floret"}, Decimal("0.51")  # told in whole ones
+_COUNTED, _SMALL_PIECE_G, _SEVERAL = {"piece", "medium", "stalk"}, 20, 3  # of small or many things no half is told
 _PINCH_G = Decimal("0.5")  # a food of which a person gets less goes in by the pinch
 _SMALL_PORTION_G = 40  # below it amounts are told to a gram, else to five: ours
 _REST = r"\(with the rest, unweighed, that is"  # so much of a food is no whole pack, and goes on the scale
@@ -131,6 +132,8 @@ def measure_faults(read: Read) -> Iterator[str]:
             continue
         said = Decimal(_PARTS[part[1]]) if part else Decimal(count[1]) + Decimal("0.5") * bool(count[2])  # type: ignore[index]
         halved = word.rstrip("s") not in _NEVER_HALVED and read.foods[use["food"]]["kind"] not in _KINDS_NEVER_HALVED
+        several = count and int(count[1]) >= _SEVERAL
+        halved = halved and not (word.rstrip("s") in _COUNTED and (one < _SMALL_PIECE_G or several))
         off = _NEAREST_WHOLE if count and not halved else _NEAREST_PART if part else _NEAREST
         if abs(said * one - use["grams"]) > off * one:
             yield f"`{use['household']}` is {said * one:.0f} g of {use['food']}, not {use['grams']} g"

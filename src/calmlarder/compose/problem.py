@@ -23,6 +23,7 @@ MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
 _LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45, "liquid": 0.15, "thickener": 0.15}
 _LEAST_SHARE_SMALL = 0.4
+_WRAPS_EACH = 2  # with fewer a wrap is shared
 # The most of one thing on one plate, in portions: common practice, no source.
 _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
@@ -213,8 +214,14 @@ def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
     return wanted.minutes is None or minutes_of(slot, thing.food, thing.lot.line, 0) + SERVING_MINUTES <= wanted.minutes
 
 
+def _even_unit(thing: Offered, people: int) -> int:
+    """The step in which a lot is dealt out; of wraps everybody gets as many, where there are enough."""
+    round_g = thing.unit_grams * people
+    return round_g if thing.food.kind == "wrap" and thing.lot.grams >= _WRAPS_EACH * round_g else thing.unit_grams
+
+
 def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps: int | None) -> Option | None:
-    food, lot, unit = thing.food, thing.lot, thing.unit_grams
+    food, lot, unit = thing.food, thing.lot, _even_unit(thing, wanted.people)
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit
     dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)

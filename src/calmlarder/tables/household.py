@@ -1,7 +1,7 @@
 """Grams in a cook's measures."""
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Literal
 
 from calmlarder.tables.book import Tables
@@ -29,10 +29,14 @@ _BY_BLOCK = frozenset({"tofu"})  # some buy it by the piece; nobody knows how la
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _NEVER_HALVED = frozenset({"floret"})  # nobody looks for half of one
 _NOT_HALVED = frozenset({"poultry"})  # half of a drumstick
+_COUNTED = frozenset({"piece", "medium", "stalk"})
 _NO_SHAPE = frozenset({"poultry", "meat", "fish"})  # once cooked: `about 1` says nothing of what is in the box
 _PARTS = ((0.25, "a quarter"), (1 / 3, "a third"), (0.5, "half"), (2 / 3, "two thirds"), (0.75, "three quarters"))
+_SPOON_PARTS = tuple(part for part in _PARTS if "third" not in part[1])  # as measuring spoons come
 # Of what is heavier a part is told by the cup or the handful: one swede is twice another. Ours.
 _LARGE_PIECE_G = 350
+_SMALL_PIECE_G = 20  # an olive, a strawberry, a spring onion: nobody halves one to measure it. Ours
+_SEVERAL = 3  # of so many, half of one more or less is told by nobody. Ours
 # Beyond this many nobody counts on.
 _MOST_COUNT = 12
 _PINCH_G = 0.5  # a spice of which a person gets less goes in by the pinch: common practice, no source
@@ -61,11 +65,10 @@ def in_household_measure(
     for name, count in counts:
         least = 1.0 if rounding == "down" else 0.95
         if least <= count <= _MOST_SPOONS.get(name, _MOST_COUNT):
-            whole = food.kind in _NOT_HALVED and name == "piece"
-            said = str(round(count)) if whole and rounding == "nearest" else _whole(count, name, rounding)
+            said = _whole(count, name, rounding, _in_whole(food, name, grams / count, count))
             return f"about {said}{_piece_of(food, said) if name == 'piece' else ''}"
     for name, count in sorted(counts, key=lambda one: one[0] in _NO_COUNT and grams / one[1] >= _LARGE_PIECE_G):
-        part = _part(count, rounding)
+        part = _part(count, rounding, _SPOON_PARTS if name in {"tbsp", "tsp"} else _PARTS)
         if part:
             return f"about {part} of {'one' if name == 'piece' and not _piece_of(food, '1') else f'a {name}'}"
     return None
@@ -118,8 +121,15 @@ def _general(food: Food) -> set[str]:
     return by_hand | ({"tbsp", "tsp"} if food.kind in BY_SPOON else set())
 
 
-def _whole(count: float, name: str, rounding: Rounding) -> str:
-    by = 1 if name in _NEVER_HALVED else 2
+def _in_whole(food: Food, name: str, one_g: float, count: float) -> bool:
+    """Whether so many pieces of a food are told without a half."""
+    if name == "piece" and food.kind in _NOT_HALVED:
+        return True
+    return name in _COUNTED and (one_g < _SMALL_PIECE_G or count >= _SEVERAL)
+
+
+def _whole(count: float, name: str, rounding: Rounding, in_whole: bool = False) -> str:
+    by = 1 if in_whole or name in _NEVER_HALVED else 2
     halves = (math.floor(count * by + 0.02) if rounding == "down" else round(count * by)) * (2 // by)
     whole, half = divmod(max(2, halves), 2)
     count_said = f"{whole}{'½' if half else ''}"
@@ -128,8 +138,8 @@ def _whole(count: float, name: str, rounding: Rounding) -> str:
     return f"{count_said} {name}{'' if name in _NO_PLURAL or halves <= 2 else 's'}"
 
 
-def _part(count: float, rounding: Rounding) -> str | None:
+def _part(count: float, rounding: Rounding, parts: Sequence[tuple[float, str]] = _PARTS) -> str | None:
     if rounding == "nearest" and 0.2 <= count < 0.95:
-        return min(_PARTS, key=lambda pair: abs(pair[0] - count))[1]
-    fitting = [words for part, words in _PARTS if part <= count + 0.01]
+        return min(parts, key=lambda pair: abs(pair[0] - count))[1]
+    fitting = [words for part, words in parts if part <= count + 0.01]
     return fitting[-1] if rounding == "down" and fitting and count < 1 else None
