@@ -156,3 +156,20 @@ def test_what_was_cooked_before_is_not_cooled_or_flooded(patterns: tuple[Pattern
 def test_carrots_go_into_a_chowder_before_its_fish(patterns: tuple[Pattern, ...], tables: Tables) -> None:
     stove = cooked(patterns, tables, "chowder", base="potato", protein="cod", vegetable="carrot kale")
     assert stove.starts("add carrots") < stove.starts("add cod") < stove.starts("add kale")
+
+
+def test_eggs_of_a_broth_are_set_in_no_hollows(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """Greens do not simmer for as long as an egg boils in its shell."""
+    foods = {"base": "rice-noodles-dry", "vegetable": "pak-choi", "protein": "egg", "sauce": "soy-sauce"}
+    stove = cooked(patterns, tables, "noodle-soup", **foods, aromatic="ginger")
+    steps = " ".join(stove.steps)
+    assert "hollows" not in steps
+    assert "one by one" in steps
+    start, end = next(times for what, times in stove.times.items() if what.startswith("add pak choi"))
+    assert end - start <= 6
+
+
+def test_aubergine_fried_in_the_same_pan_gets_a_lid(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    foods = {"base": "rice-white-dry", "vegetable": "aubergine", "salad": "tomato", "spice": "cumin"}
+    steps = " ".join(cooked(patterns, tables, "kofta", **foods, protein="beef-mince").steps)
+    assert "until tender, with the lid on" in steps

@@ -30,7 +30,8 @@ _SOFT_PULSES = frozenset({"pulse", "soya"})  # cooked as they are sold: made hot
 _SPRINKLED = frozenset({"aromatic", "spice"})  # fish falls apart where it is stirred
 _TOGETHER = 1  # things whose minutes differ by no more go in together
 _SIMMERS = re.compile(r"\b(?:simmer|braise)\b")
-_EGG_MINUTES = 6  # until an egg that is cracked into a stew is set, white and yolk: common practice, no source
+_THIN = re.compile(r"\bsoup\b", re.IGNORECASE)  # no hollows stay in it
+EGG_MINUTES = 6  # until an egg that is cracked into a stew is set, white and yolk: common practice, no source
 _DRAINED = re.compile(r",? and drain\b(?=[.;]?$)")
 _ON: dict[Place, str] = {"pan": "to the pan", "pot": "to the pot", "oven": "to the tray", "microwave": "to the rest"}
 
@@ -40,7 +41,7 @@ def groups_of(dish: Dish, step: Step, new: Sequence[Filling], cooked: Sequence[F
     if step.place not in JOINED:
         return [list(new)]
     timed = [one for one in new if one in cooked and one.minutes and dish.is_timed(one)]
-    eggs = [one for one in timed if _loose_egg(dish, one)]
+    eggs = [one for one in timed if loose_egg(dish, one)]
     timed = sorted((one for one in timed if one not in eggs), key=lambda one: -one.minutes)
     groups: list[list[Filling]] = []
     for one in timed:
@@ -110,9 +111,9 @@ def into_its_pot(
 
 def _left_in(dish: Dish, one: Filling, groups: Sequence[Sequence[Filling]]) -> int:
     """How many minutes before the end something joins what is on; what is tender goes in with the eggs, not after."""
-    if _loose_egg(dish, one):
-        return min(one.minutes, _EGG_MINUTES)
-    eggs = [min(egg.minutes, _EGG_MINUTES) for group in groups[1:] for egg in group if _loose_egg(dish, egg)]
+    if loose_egg(dish, one):
+        return min(one.minutes, EGG_MINUTES)
+    eggs = [min(egg.minutes, EGG_MINUTES) for group in groups[1:] for egg in group if loose_egg(dish, egg)]
     return max([one.minutes, *eggs])
 
 
@@ -123,7 +124,7 @@ def left_of(dish: Dish, one: Filling) -> int:
 
 def instead(dish: Dish, main: Sequence[Filling]) -> Callable[[str], str] | None:
     """How a sentence for tofu, fish or meat is put, where all that it is said of is eggs, or cooked pulses."""
-    if main and all(_loose_egg(dish, one) for one in main):
+    if main and all(loose_egg(dish, one) for one in main):
         return fried_eggs if laid_on_top(dish.pattern, main[0].slot) else egg_instead
     if main and all(one.food.kind in _SOFT_PULSES or _is_leftover(one) for one in main):
         return partial(warmed, main[0].food.name)
@@ -146,7 +147,8 @@ def _told(dish: Dish, progress: Progress, step: Step, group: Sequence[Filling], 
     shorts = and_list([one.food.name for one in group])
     if group[0].food.kind == "egg":
         whole = laid_on_top(dish.pattern, group[0].slot)
-        place = "stew" if _SIMMERS.search(step.words) else step.place
+        stews = _SIMMERS.search(step.words) and not _THIN.search(dish.pattern.title)
+        place = "stew" if stews else step.place
         return Told(*(egg_words(place, name, whole) for name in (names, shorts)))
     fish = next((one for one in dish.named_by(step) if one.food.kind == "fish"), None)
     if fish is not None and step.place == "pan" and dish.role(group[0]) in _SPRINKLED:
@@ -154,7 +156,7 @@ def _told(dish: Dish, progress: Progress, step: Step, group: Sequence[Filling], 
     return Told(*(joins(group[0], step.place, dish.has_fat(step), called, on) for called in (names, shorts)))
 
 
-def _loose_egg(dish: Dish, one: Filling) -> bool:
+def loose_egg(dish: Dish, one: Filling) -> bool:
     """An egg where the pattern's words are for tofu, fish or meat."""
     return one.food.id == "egg" and set(dish.pattern.slots[one.slot].kinds) != {"egg"}
 

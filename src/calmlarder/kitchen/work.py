@@ -11,7 +11,16 @@ from calmlarder.and_list import and_list
 from calmlarder.kitchen.fats import A_POT, brown, fat_left, in_spoons, keeps_fat
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.kitchen.finer import finer, half_first
-from calmlarder.kitchen.joining import groups_of, instead, into_its_pot, joining, left_of, reheats
+from calmlarder.kitchen.joining import (
+    EGG_MINUTES,
+    groups_of,
+    instead,
+    into_its_pot,
+    joining,
+    left_of,
+    loose_egg,
+    reheats,
+)
 from calmlarder.kitchen.piece import (
     COOK,
     HOLDS,
@@ -238,7 +247,11 @@ class _Kitchen:
 
     def _minutes(self, step: Step, cooked: Sequence[Filling]) -> int:
         quick = {"aromatic", "spice", "topping"}  # they cook on with what follows
-        slow = [one.minutes for one in cooked if self.dish.role(one) not in quick]
+        slow = [
+            min(one.minutes, EGG_MINUTES) if loose_egg(self.dish, one) else one.minutes
+            for one in cooked
+            if self.dish.role(one) not in quick
+        ]
         longest = max(slow, default=0)
         return max(longest, step.minutes if step.minutes is not None else _BY_HAND)
 
