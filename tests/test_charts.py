@@ -122,3 +122,17 @@ def test_cards_of_a_plan_end_where_the_rule_of_their_day_ends(width: int) -> Non
     assert max(map(len, lines)) <= width
     ends = [match.end() for line in lines for match in re.finditer("─+", line)]
     assert {match.end() for line in lines for match in re.finditer("46 min", line)} <= set(ends)
+
+
+@pytest.mark.parametrize("width", [45, 54, 74])
+def test_the_limit_is_told_whole_in_the_heading_however_narrow(width: int) -> None:
+    days = [Day(FIRST + timedelta(days=n), 0.5, 1) for n in range(14)]
+
+    def make() -> DayChart:
+        found = DayChart()
+        found.show(days, "total without lactose", 3.0, 10)
+        return found
+
+    (heading,) = (line for line in drawn(make, width) if line.startswith("total without lactose"))
+    assert "3 g" in heading
+    assert "…" not in heading

@@ -23,6 +23,7 @@ from calmlarder.tui.help_screen import HelpScreen, Parts
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.larder_view import TO_ANSWER
 from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.lot_about import LotAbout
 from calmlarder.tui.page import Page
 from calmlarder.tui.stove import Timers, left_words, timeline_text
 from calmlarder.tui.tonight_screen import TonightScreen
@@ -555,3 +556,37 @@ def test_another_dinner_is_read_from_its_title(play: Callable[..., LarderApp]) -
         assert view.scroll_y == 0
 
     play(act)
+
+
+def test_a_wide_larder_tells_of_the_item_under_the_bar(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "spinach 200g, use by today")
+        await type_line(pilot, "firm tofu 280g")
+        await pilot.press("down")
+        await pilot.pause()
+        about = app.screen.query_one(LotAbout)
+        words = about.query_one(Hanging)
+        assert about.display
+        chosen = next(one for one in foods(app) if words.content.startswith(one))
+        assert "typed: " in words.content
+        await pilot.press("down")
+        await pilot.pause()
+        other = next(one for one in foods(app) if one != chosen)
+        assert words.content.startswith(other)
+        read = {chosen: "", other: words.content}
+        await pilot.press("up")
+        await pilot.pause()
+        read[chosen] = words.content
+        assert "How it is frozen" in read["spinach"]
+        assert "a usual portion: 70 g" in read["spinach"]
+        assert "soya" in read["firm tofu"]
+        await pilot.resize_terminal(120, 40)
+        await pilot.pause()
+        assert not about.display
+        await pilot.press("delete")
+        await pilot.press("delete")
+        await pilot.resize_terminal(200, 50)
+        await pilot.pause()
+        assert words.content.strip() == ""
+
+    play(act, size=(200, 50))

@@ -53,6 +53,11 @@ def _lines(food: Food, tables: Tables, on_screen: bool) -> Iterator[str]:
     measures = [f"{row.measure} {row.grams:g} g ({_short(row.source, tables)})" for row in tables.own_measures(food)]
     yield f"measures: {'; '.join(measures) or 'those of its kind'}"
     yield "keeping"
+    yield from keeping_lines(food, tables)
+
+
+def keeping_lines(food: Food, tables: Tables) -> Iterator[str]:
+    """How long a food keeps in each place and state, with the source of each."""
     for place in ("fridge", "freezer", "cupboard"):
         for state in ("whole", "opened", "cooked"):
             kept = tables.keeping_of(food, place, state)

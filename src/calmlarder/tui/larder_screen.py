@@ -6,9 +6,10 @@ from typing import Any, ClassVar
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
+from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.timer import Timer
-from textual.widgets import Input, Static
+from textual.widgets import Input, OptionList, Static
 
 from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
@@ -17,6 +18,7 @@ from calmlarder.tui.larder_entry import FILTER, LarderEntry
 from calmlarder.tui.larder_log import log_line, meant
 from calmlarder.tui.larder_view import meaning_of_typed
 from calmlarder.tui.line_input import LineInput
+from calmlarder.tui.lot_about import LotAbout
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.steady import SteadyWords
 from calmlarder.tui.widgets.top_line import TopLine
@@ -80,7 +82,9 @@ class LarderScreen(LarderEntry):
         )
         yield SteadyWords("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
-        yield ItemList()
+        with Horizontal(id="list-and-about"):
+            yield ItemList()
+            yield LotAbout()
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -136,6 +140,16 @@ class LarderScreen(LarderEntry):
         items = self.query_one(ItemList)
         if not items.has_focus:
             items.choose_first()
+
+    @on(OptionList.OptionHighlighted, "#items")
+    def tell_of_chosen(self) -> None:
+        """The bar stands on another item."""
+        one = self._chosen()
+        self.query_one(LotAbout).tell(one.lot if one is not None else None, self._kitchen)
+
+    def on_resize(self) -> None:
+        """There may be room for it now."""
+        self.tell_of_chosen()
 
     @on(Input.Changed, "#line")
     def say_meaning(self, event: Input.Changed) -> None:

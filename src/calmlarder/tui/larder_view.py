@@ -76,7 +76,7 @@ def meaning(reading: Reading, kitchen: Household) -> str:
         return f"{reading.problem.what}; {reading.problem.remedy}"
     asked = reading.to_answer
     assumed = f" ({', '.join(reading.assumed)}: assumed)" if reading.assumed else ""
-    lots = "; ".join(_lot_meaning(lot, kitchen) for lot in reading.lots or reading.standing) + assumed
+    lots = "; ".join(lot_words(lot, kitchen) for lot in reading.lots or reading.standing) + assumed
     if asked is None:
         return lots
     question = f"{asked.question} {', '.join(asked.choices[:4])}".strip()
@@ -107,7 +107,8 @@ def _some(names: Sequence[str]) -> str:
     return ", ".join([*names[:_MOST_NAMED], *more])
 
 
-def _lot_meaning(lot: Lot, kitchen: Household) -> str:
+def lot_words(lot: Lot, kitchen: Household) -> str:
+    """What there is of it, where, for how long, and whose."""
     span = f"{lot.grams:g} g" if lot.grams_low == lot.grams_high else about_span(lot.grams_low, lot.grams_high)
     left = f", {_left(lot)} ({lot.days_from})" if lot.days_left is not None and not lot.to_bin else ""
     to_bin = f", {lot.condition}: put it in the bin" if lot.to_bin else ""

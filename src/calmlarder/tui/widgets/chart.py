@@ -39,7 +39,7 @@ _NICE = (
     5000.0,
 )
 _DATE_COLUMNS = 8  # from one date on the axis to the next, at least
-_MOST_WIDE = 4  # columns of one day
+_MOST_WIDE = 6  # columns of one day
 
 
 class Day(NamedTuple):
@@ -105,6 +105,8 @@ class DayChart(Drawn):
         top = _top(max([*(day.grams or 0.0 for day in columns), self._limit_g or 0.0]))
         limit = f", the limit of a day at {self._limit_g:g} g" if self._limit_g else ""
         heading = f"{self._group}, g a day, likely{limit}"
+        if len(heading) > width:
+            heading = f"{self._group}, g a day; limit {self._limit_g:g} g" if self._limit_g else heading
         text.append(f"\n\n{cut(heading, width)}", style="bold")
         text.append(_OTHERS if len(heading) + len(_OTHERS) <= width else "", style=self.tone("faint"))
         bar = max(1, wide - 1)
