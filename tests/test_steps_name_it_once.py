@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from calmlarder.adapt.step_named_once import named_once, oil_shared_out
+from calmlarder.adapt.step_named_once import LIST_ITEM, named_once, oil_shared_out, out_of_lists
 from calmlarder.adapt.step_smoothed import not_charred, smoothed
 
 Adapt = Callable[..., dict[str, Any]]
@@ -123,3 +123,34 @@ def test_pastry_is_pressed_together_not_beaten(adapt: Adapt) -> None:
     told = _steps(found)
     assert "press it together to a smooth ball and chill" in told
     assert "Roll out the pastry between two sheets of baking paper" in told
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        ("Put the cabbage, carrots and apple in a bowl.", "Put the cabbage and carrots in a bowl."),
+        ("Put the cabbage, apple and carrots in a bowl.", "Put the cabbage and carrots in a bowl."),
+        ("Put the apple and carrots in a bowl.", "Put the carrots in a bowl."),
+        ("Add the apple and simmer for 20 minutes.", "Add the apple [left out] and simmer for 20 minutes."),
+    ],
+)
+def test_what_is_left_out_of_a_list_is_gone_from_it(step: str, told: str) -> None:
+    assert out_of_lists(step.replace("apple", f"{LIST_ITEM}apple [left out]{LIST_ITEM}")) == told
+
+
+def test_vegetables_and_stock_are_two_things(adapt: Adapt) -> None:
+    found = adapt(
+        "Carrot soup", "800 g carrots", "4 garlic cloves, unpeeled", "800ml vegetable stock", "2 tbsp oil",
+        steps="1. Roast the carrots and garlic in the oil for 40 minutes.\n"
+        "2. Squeeze the garlic from its skins into a pan. Add the roasted vegetables and stock and blitz.",
+    )  # fmt: skip
+    assert "Add the roasted vegetables and stock and blitz." in _steps(found)
+    assert "Stir the garlic-infused oil into a pan." in _steps(found)
+
+
+def test_peppers_keep_their_time_beside_green_tops(adapt: Adapt) -> None:
+    found = adapt(
+        "Rice", "1 onion, chopped", "4 red peppers, in strips", "300 g rice", "2 tbsp oil",
+        steps="1. Soften the onion and peppers in the oil for 10 minutes. Add the rice and 600 ml water and simmer.",
+    )  # fmt: skip
+    assert "for 10 minutes" in _steps(found)

@@ -46,6 +46,7 @@ def names_as_cut(texts: Sequence[tuple[str, str]], tables: Tables) -> Names:
     return {words: frozenset(meant) for words, meant in found.items() if len(meant) == 1 and meant <= several}
 
 
+_TWO_THINGS = re.compile(r"(?:,| and) (?:the )?(?:stock|broth|sauce|oil|cream|juice)$")  # no `vegetable stock`
 _OF_ALL: dict[int, tuple[Tables, Names]] = {}  # the last tables that were asked for
 
 
@@ -109,6 +110,8 @@ def spans_in(text: str, names: Names) -> Iterator[tuple[int, int, frozenset[str]
         ends = range(min(len(words), place + _LONGEST_NAME), place, -1)
         told = tuple(word for _, _, word in words[place : place + _LONGEST_NAME])
         end = next((end for end in ends if told[: end - place] in names), None)
+        if end is not None and end - place > 1 and _TWO_THINGS.search(text, words[place][0], words[end - 1][1]):
+            end = next((one for one in range(end - 1, place, -1) if told[: one - place] in names), None)
         if end is not None and text[words[place][0] : words[end - 1][1]].casefold() not in _TEXTURES:
             yield words[place][0], words[end - 1][1], names[told[: end - place]]
         place = end or place + 1

@@ -249,7 +249,8 @@ def _others(text: str, told: Told) -> bool:
     """Whether a text names what stays as it was and takes a time of its own."""
     meant_there = {food for _, _, meant in spans_in(text, told.names) for food in meant}
     named = {food for food in meant_there if food not in told.changed or _is_much_the_same(food, told)}
-    stand_ins = {one.food for change in told.changed.values() for one in change.to}
+    swaps = (told.changed[food] for food in told.changed if not _is_much_the_same(food, told))
+    stand_ins = {one.food for change in swaps for one in change.to}
     return any(told.tables.food_by_id[food].kind not in _GOES_ALONG for food in named - stand_ins)
 
 
