@@ -147,6 +147,7 @@ def test_a_long_page_has_two_columns_where_there_is_room_and_loses_no_word() -> 
         return Hanging("\n".join([*left, *right]), is_titled=True, beside="Second")
 
     wide, narrow = drawn(make, 196), drawn(make, 100)
+    assert drawn(lambda: Hanging("\n".join(left)), 196)[0] == "Title"  # a blank line alone parts nothing
     assert max(map(len, wide)) <= 196
     assert len(wide) < len(narrow)
     assert wide[0].split() == ["Title", "Second"]

@@ -42,7 +42,7 @@ class Hanging(Drawn):
 
     def draw(self, width: int) -> Text:
         """Every line of the text."""
-        at = self._lines.index(self._beside) if self._beside in self._lines else 0
+        at = self._lines.index(self._beside) if self._beside and self._beside in self._lines else 0
         if not at or width < _TWO_COLUMNS:
             return self._drawn(self._lines, width)
         half = (width - _BETWEEN) // 2
