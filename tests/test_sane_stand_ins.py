@@ -117,3 +117,13 @@ def test_dumplings_keep_a_wrapper(adapt: Adapt) -> None:
         steps="1. Mix the mince and leaf, fill the wrappers and fry in the oil for 3 minutes, then steam for 5.",
     )  # fmt: skip
     assert "rice paper" in _lines(found)
+
+
+def test_sliced_onion_stays_raw_beside_grated(adapt: Adapt) -> None:
+    found = adapt(
+        "Lamb kofta", "500g lamb mince", "1 small red onion, grated", "1 red onion, thinly sliced", "1 tsp sumac",
+        steps="1. Mix the lamb with the grated onion. Toss the sliced onion with the sumac.\n"
+        "2. Grill the kofta for 10 minutes and serve with the onions.",
+    )  # fmt: skip
+    raw = next(one for one in found["changes"] if "thinly sliced" in one["ingredient"])
+    assert "leek-green" not in {one["food"] for one in raw["to"]}

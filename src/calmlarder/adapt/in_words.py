@@ -19,7 +19,7 @@ _MAY_PRECEDE = re.compile(
 _PARTICIPLE = re.compile(r"(?!spring)\w{2,}(?:ed|ing)")
 _CUT_WORDS = re.compile(
     r"(?:(?:very |finely |roughly |thinly |coarsely )*"
-    r"(?:chopped|minced|crushed|sliced|grated|smashed|peeled|bruised|whole|diced|pressed|quartered|halved)\s+)+$",
+    r"(?:chopped|minced|crushed|squashed|bashed|sliced|grated|smashed|peeled|bruised|whole|diced|pressed|quartered|halved)\s+)+$",
     re.IGNORECASE,
 )
 # What may follow it: a sign, or a word that begins something new.

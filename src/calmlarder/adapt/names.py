@@ -27,6 +27,17 @@ _CUT = re.compile(
 )
 
 
+def names_by_cut(food: str, texts: Sequence[str], tables: Tables) -> Names:
+    """`sliced onion`: which of several lines of one food it is, by a cut that only one of them has."""
+    last = _last_word(tables.food_by_id[food].name)
+    found: dict[tuple[str, ...], set[str]] = {}
+    for text in texts if last else ():
+        for cut in {word for pair in _CUT.findall(text.casefold()) for word in pair if word}:
+            for words in (words_of(cut) + last, last + words_of(cut)):
+                found.setdefault(words, set()).add(text)
+    return {words: frozenset(meant) for words, meant in found.items() if len(meant) == 1}
+
+
 def names_as_cut(texts: Sequence[tuple[str, str]], tables: Tables) -> Names:
     """`chopped onion`, `onion rings`: which of two like foods it is, by how each line has its own cut.
 

@@ -23,7 +23,7 @@ _ELSE = frozenset(
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
         "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter "
         "meatball burger kofta dumpling gravy "
-        "casserole gratin grit bubbly crouton"
+        "casserole gratin grit bubbly crouton slaw"
     )
 )
 # What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.
@@ -35,6 +35,7 @@ _LIKE = re.compile(
     r"\b[a-z]+-sized?\b|\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}"
     r"|(?<!you )(?<!would )(?<!they )(?<!people )\blike\b[^,.;:)]{0,40}"
     r"|\bas (?:thick|thin|smooth|soft|loose) as\b[^,.;:)]{0,40}"
+    r"|\b(?:shape|roll|form|mould)\w*\b[^.;:]{0,40}\binto\b[^.;:]{0,40}"
     r"|\b(?:colou?r|shade) of\b[^,.;:)]{0,40}"
     r"|\b(?:resembl\w+|(?:texture|consistency|thickness) of)\b[^,.;:)]{0,40}",
     re.IGNORECASE,

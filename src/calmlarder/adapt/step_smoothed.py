@@ -62,10 +62,11 @@ _IN_HALVES = re.compile(
     re.IGNORECASE,
 )
 _FISHED_OUT = re.compile(
-    r"\b(?:fish|lift|take|scoop) out the garlic-infused oil(?: \[[^\]]*\])?(?P<and>,? and |, then | then |, |[.;])"
-    r"|\b(?:remove|discard) the garlic-infused oil(?: \[[^\]]*\])?(?P<too>,? and |, then | then |, |[.;])",
+    r"(?P<lead>(?:,? and then |,? and |,? then |, ))?\b(?:(?:fish|lift|take|scoop) out|remove|discard) "
+    r"the garlic-infused oil(?: \[[^\]]*\])?(?P<end>,? and then |,? and |,? then |, |[.;])",
     re.IGNORECASE,
 )
+_NOT_BROWNED_OIL = re.compile(r" \[nothing to brown, lift out or pound;[^\]]*\]")
 # Bashed and sizzled as a clove: an oil is warmed.
 _SIZZLED = re.compile(
     r"\b(?P<take>take) the garlic-infused oil(?: \[[^\]]*\])? and (?:gently )?"
@@ -173,7 +174,13 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _HALVED_AGAIN.sub(r"\g<verb> the \g<name>s", step)
     if (fished := _FISHED_OUT.search(step)) is not None:
         rest = step[fished.end() :].lstrip()
-        step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
+        step = f"{_NOT_BROWNED_OIL.sub('', step[: fished.start()])}{step[fished.start() :]}"
+        fished = _FISHED_OUT.search(step) or fished
+        if fished["lead"]:  # `…until crisp, then discard the garlic.`
+            end = fished["end"] if fished["end"] in {".", ";"} else fished["lead"].rstrip()
+            step = f"{step[: fished.start()]}{end} {rest}".rstrip()
+        else:
+            step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
     step = _DRAINED_GREENS.sub("", step)
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(_without_skins, step)
