@@ -182,3 +182,46 @@ def test_half_and_half_is_no_half(tables: Tables) -> None:
     reading = LarderReader(tables, TODAY).read("half and half, eggs", "line 1")
     assert reading is not None
     assert [lot.food for lot in reading.lots] == ["half-and-half", "egg"]
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "owner"),
+    [
+        ("tofu half block soft", "tofu-silken", None),
+        ("dried apricots (frozen)", "apricot-dried", None),
+        ("kerry milk 2l", "milk", None),
+        ("milk (tom)", "milk", "tom"),
+        ("hummus - tom", "hummus", "tom"),
+        ("4 toms", "tomato", None),
+        ("arroz cocido de anoche", "rice-white-cooked", None),
+        ("aguacate duro 2", "avocado", None),
+        ("karotten gebraten", "carrot-microwaved", None),
+        ("roti 4 kal ki", "chapati", None),
+        ("pollo deshebrado 300g", "chicken-cooked", None),
+        ("macaroni pie", "macaroni-cheese", None),
+    ],
+)
+def test_words_beside_a_food(line: str, food: str, owner: str | None, tables: Tables) -> None:
+    lot = lot_of(tables, line)
+    assert (lot.food, lot.owner) == (food, owner)
+
+
+def test_a_gourd_is_nobodys(tables: Tables) -> None:
+    reading = LarderReader(tables, TODAY).read("ivy gourd, broccoli", "line 1")
+    assert reading is not None
+    assert [(lot.food, lot.owner) for lot in reading.lots] == [("ivy-gourd", None), ("broccoli", None)]
+
+
+@pytest.mark.parametrize(
+    ("line", "grams"),
+    [("piece of edam", 100), ("tin of paprika", 50), ("tin of cocoa", 250), ("half tub soured cream", 150)],
+)
+def test_packs_weigh_what_such_packs_do(line: str, grams: float, tables: Tables) -> None:
+    """By common practice, no source."""
+    assert lot_of(tables, line).grams == grams
+
+
+def test_open_for_about_a_week(tables: Tables) -> None:
+    """Pesto keeps seven days once open (keeping.csv)."""
+    assert lot_of(tables, "pesto, been open a week or so").days_left == 0
+    assert lot_of(tables, "opened about 5 days ago, pesto").days_left == 2

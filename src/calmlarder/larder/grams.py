@@ -71,6 +71,7 @@ _SMALLER = {"small": Span(0.4, 0.6, 0.9), "large": Span(1.1, 1.4, 2)}  # of a pi
 _END = Span(0.1, 0.25, 0.45)  # of a pack, what is called its end; common practice, no source
 _WEDGE_OF_IT = Span(0.1, 0.2, 0.3)  # of a head or a whole one; common practice, no source
 _WEDGE_OF_CHEESE = Span(80, 150, 250)  # g, as it is sold; common practice, no source
+_PIECE_OF_CHEESE = Span(40, 100, 200)  # g, what is left of a pack; common practice, no source
 _PINT_OF_SOLIDS = Span(200, 300, 360)  # g of what is sold in punnets; common practice, no source
 _SOLID = frozenset({"mushroom", "fruit", "tomato", "pepper", "pod", "potato", "root", "leaf", "brassica"})
 _SOLD_IN_NETS = frozenset({"allium", "citrus", "fruit", "root", "pepper", "potato"})
@@ -115,6 +116,8 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
         one = max(one, Span(float(whole.low), float(whole.grams), float(whole.high)).times(_WEDGE_OF_IT))
     if amount.measure == "wedge" and row.food == "*" and food.kind == "cheese":
         one = _WEDGE_OF_CHEESE
+    if amount.measure == "piece" and amount.how == "guessed" and food.kind == "cheese" and row.measure == "slice":
+        one = _PIECE_OF_CHEESE
     if amount.measure == "piece" and amount.how == "guessed" and one.typical >= _LARGE:
         one = one.times(_END)  # a piece of pumpkin is no whole one
     if amount.measure in _SMALLER and row.measure == "piece":

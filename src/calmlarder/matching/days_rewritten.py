@@ -42,6 +42,32 @@ _PLAINLY = (
     (LatePattern(r"(?<![\w./-])(\d{1,2}) ?w (?=ago|left|old|to go|over)"), r"\1 weeks "),
     (LatePattern(r"\b(open(?:ed)?) (\d)d\b", needs=("open",)), r"\1 \2 days ago"),
     (LatePattern(r"\b(?:about )?(?:a )?fortnight\b"), "2 weeks"),
+    # For so long, more or less: `been open a week or so`, `opened about 5 days ago`.
+    (
+        LatePattern(
+            r"\b(open(?:ed)?|made|cooked)(?: for)? (?:about |around |over |maybe |roughly |nearly |almost |more than "
+            r"|like |for |at least |well over |a good |approx )*(?:a|an|one|1|the last) week\b"
+            r"(?: ago| now| or (?:so|two|more))*",
+            needs=(" week",),
+        ),
+        r"\1 7 days ago",
+    ),
+    (
+        LatePattern(
+            r"\b(open(?:ed)?|made|cooked)(?: for)? (?:about|around|over|maybe|roughly|nearly|almost|more than|approx)"
+            r" (?=\d{1,2} (?:days?|weeks?)\b)",
+            needs=("about", "around", "over", "maybe", "roughly", "nearly", "almost", "more than", "approx"),
+        ),
+        r"\1 ",
+    ),
+    (
+        LatePattern(
+            r"\b(open(?:ed)?)(?: (?:for|since))? (?:ages|donkeys years|months|weeks|forever|yonks"
+            r"|(?:god|who) knows when)\b(?: ago| now)*",
+            needs=("open",),
+        ),
+        r"\1 30 days ago",
+    ),
     (LatePattern(r"\b(days?|weeks?|months?) back\b"), r"\1 ago"),
     (LatePattern(r"\b(?:about )?(?:a|one|1) month (ago|left|old)\b"), r"30 days \1"),
     (LatePattern(r"\b(?:a )?(?:couple(?: of)?|two|2) months (ago|left|old)\b"), r"60 days \1"),

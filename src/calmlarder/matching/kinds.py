@@ -133,8 +133,9 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     several = [set(told) & kinds for kinds in _KINDS if sum(word in kinds for word in told) > 1]
     if not several:
         return []
-    if all(words <= _ONE_AFTER_THE_OTHER for words in several) and len(re.findall(r"\d", text)) < 2:
-        return []  # `brown rice (cooked, frozen)` is one thing
+    after = (words <= _ONE_AFTER_THE_OTHER or "frozen" in words for words in several)
+    if all(after) and len(re.findall(r"\d", text)) < 2:
+        return []  # `brown rice (cooked, frozen)` is one thing, and so are `dried apricots, frozen`
     for split in (SPLIT, _BEFORE_KIND):
         pieces = [piece for one in split.split(text) for piece in COLON.split(one) if piece.strip(ENDS)]
         pieces = _with_their_states(pieces)

@@ -96,6 +96,7 @@ _FOR_MY = LatePattern(
     r"(?: (?:breakfast|lunch|dinner|tea|supper|packed lunch))?(?:,? (?:she|he|they)\b[^,;]*)?(?=\s*(?:$|[,;.)]))"
 )
 _BRACKETS = LatePattern(r"[(\[{]([^)\]}]*)(?:[)\]}]|$)")
+_WORD = LatePattern(r"[^\W_]+")
 _DASHED = LatePattern(r"\s(?:[-=]+>?|//|~)\s*([a-z]{2,}(?:'?s)?)\s*$")
 _AMOUNT_ONLY = LatePattern(
     rf"(?:about |approx |x ?)?\d{{1,4}}(?:[./]\d)? ?(?:x|pcs?|{UNIT}|{MEASURE})?|half|a half|a few",
@@ -326,7 +327,7 @@ def _named_first(text: str, lexicon: Lexicon) -> tuple[str | None, str] | None:
         return "somebody else", text[found.end() :]
     if found and found[1] in HOUSE_PETS:
         return found[1], text[found.end() :]
-    if not found or lexicon.is_beside(found[1], {singular(word) for word in text.split()[1:]}):
+    if not found or lexicon.is_beside(found[1], {singular(word) for word in _WORD.findall(text)[1:]}):
         return None  # `hung curd` is nobody's
     if found[1] in SHARES_HOUSE or (found[1] not in OF_A_FOOD and is_given(found[1], lexicon)):
         return found[1], text[found.end() :]

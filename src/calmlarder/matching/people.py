@@ -61,6 +61,7 @@ OF_A_FOOD = VARIETIES | frozenset({
     "anna",
     "savannah", "lima", "pink", "diana", "della", "linda", "sally", "kim", "maris", "desiree", "nicola", "ming",
     "francis", "benedict", "caesar", "anya", "nadine", "annabelle", "laura",
+    "kerry", "devon", "chelsea", "paris", "vienna", "dallas", "austin", "kent", "jersey", "shetland", "orkney", "siena",
     "melody", "oscar", "roma", "sofia", "san", "chen", "lee", "obi", "uma", "may", "ma", "mama",
 })  # fmt: skip
 SOMEBODY_ELSES = frozenset({"her", "his", "their"})
@@ -111,6 +112,8 @@ def is_person(word: str, lexicon: Lexicon) -> bool:
     if word in NOBODY:
         return False
     bare = bare_name(word)
+    if bare == "tom":
+        return True  # by himself no short tomato
     return word in PEOPLE or bare in PEOPLE or is_given(bare, lexicon) or (word != bare and is_name(bare, lexicon))
 
 

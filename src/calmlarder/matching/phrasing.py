@@ -174,6 +174,10 @@ _BUNCH_OF_BANANAS = LatePattern(r"\bbunch\b(?=.*\bbananas?\b)|(?<=banana )bunch\
 # New potatoes are small ones.
 _NEW_POTATOES = LatePattern(r"(?<=\d )new (?=(?:pots|potato(?:es)?|spuds|tatt?ies)\b)")
 _RIBS = LatePattern(r"\brib(s?)\b")  # of celery
+# How firm tofu is tells which one it is, wherever it stands.
+_TOFU = LatePattern(
+    r"^(?P<before>(?:.*\b)?)tofu\b(?P<between>[^;&+]*?)[ ,(]+(?P<kind>soft|(?:extra[ -])?firm|silken)\)?$"
+)
 # So much cocoa is in dark chocolate alone.
 _COCOA = LatePattern(r"\b(?:choc|chocolate)\b(?! (?:chips?|spread|biscuits?|milk|cake|ice))(?=.*\b[5-9]\dpercent)")
 # `a tin an a bag`.
@@ -239,6 +243,9 @@ def plainly_put(text: str) -> str:
     text = _FREE_OF.sub(r"\1f", text) if "/f" in text else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _AND_A_HALF.sub(r"1.5 \1", text) if "half" in text else text
+    if "tofu" in text and (found := _TOFU.match(text)):
+        kind = "silken" if found["kind"] == "soft" else found["kind"]
+        text = f"{found['before']}{kind} tofu{found['between']}"
     text = _RIBS.sub(r"stalk\1", text) if "celery" in text else text
     if "sour" in text and _SOUR_ANYWAY.search(text):
         text = _HOW_SOUR.sub(" ", text)
