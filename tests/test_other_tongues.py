@@ -146,3 +146,36 @@ def test_whose_a_thing_is(line: str, owner: str, reader: LarderReader) -> None:
 def test_every_name_in_english_stays_as_it_is(tables: Tables, lexicon: Lexicon) -> None:
     changed = [food.name for food in tables.foods if in_english(food.name.casefold(), lexicon) != food.name.casefold()]
     assert changed == []
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "grams"),
+    [
+        ("2 tazas arroz", "rice-white-dry", 370),
+        ("2 tassen reis", "rice-white-dry", 370),
+        ("2 kopjes rijst", "rice-white-dry", 370),
+        ("2 esslöffel erdnussbutter", "peanut-butter", 32),
+        ("2 matskedar jordnötssmör", "peanut-butter", 32),
+        ("2 sendok makan selai kacang", "peanut-butter", 32),
+        ("2 teelöffel kreuzkümmel", "cumin", 4),
+        ("2 copos leite", "milk", 400),
+        ("2 gelas susu", "milk", 400),
+        ("1 pfund kartoffeln", "potato", 453.6),
+        ("1 dussin ägg", "egg", 660),
+        ("dahi adha kilo", "yoghurt-plain", 500),
+    ],
+)
+def test_cups_and_spoons_of_other_tongues_weigh_what_english_ones_do(
+    line: str, food: str, grams: float, tables: Tables
+) -> None:
+    """A cup of rice 185 g, a spoon of peanut butter 16 g, as in measures.csv."""
+    reading = LarderReader(tables, date(2026, 3, 11)).read(line, "line 1")
+    assert reading is not None
+    assert [(lot.food, lot.grams) for lot in reading.lots] == [(food, grams)]
+
+
+@pytest.mark.parametrize("line", ["quark angebrochen", "yogur abierto", "latte aperto", "quark geöffnet"])
+def test_open_in_another_tongue_is_open(line: str, tables: Tables) -> None:
+    reading = LarderReader(tables, date(2026, 3, 11)).read(line, "line 1")
+    assert reading is not None
+    assert [lot.opened for lot in reading.lots] == [True]

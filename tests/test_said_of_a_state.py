@@ -225,3 +225,17 @@ def test_open_for_about_a_week(tables: Tables) -> None:
     """Pesto keeps seven days once open (keeping.csv)."""
     assert lot_of(tables, "pesto, been open a week or so").days_left == 0
     assert lot_of(tables, "opened about 5 days ago, pesto").days_left == 2
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "days"),
+    [
+        ("mince from the butcher, yesterday", "beef-mince", 2),
+        ("chicken from the butcher yesterday", "chicken-breast", 1),
+        ("chicken from somewhere on monday", "chicken-breast", 0),
+        ("chicken from yesterday", "chicken-cooked", 1),
+    ],
+)
+def test_what_came_from_a_shop_is_raw(line: str, food: str, days: int, tables: Tables) -> None:
+    lot = lot_of(tables, line)
+    assert (lot.food, lot.days_left) == (food, days)

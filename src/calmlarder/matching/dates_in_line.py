@@ -90,7 +90,9 @@ _WEEKDAY_ALONE = rf"(?:on )?(?:{DAY})"
 _SHORT_END = LatePattern(r"(?:^|[\s,])(mon|tue|wed|weds|thu|thur|fri|sat|sun)[.!]*$")
 _OPENED = LatePattern(
     r"\b(?:(?:just|already|only just|barely|half|recently|been|not long) begun"
-    r"|just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started)\b"
+    r"|just opened|already open(?:ed)?|opened|open(?!\w)|part used|half used|started"
+    r"|abiert[oa]s?|ouverte?s?|entamee?s?|apert[oaie]|abert[oa]s?|angebrochene?[rsn]?|geo?offnete?[rsn]?|otwart[aey]"
+    r"|geopende?|oppna[dt]e?|a[ab]?pnet|abnet)\b"
 )
 _UNOPENED = LatePattern(r"\b(?:un-?opened|not open(?:ed)?|sealed|never opened)\b")
 _KIND_ALONE = LatePattern(

@@ -25,9 +25,24 @@ _DONE_TO_IT = (
     r"(?:pressed|peeled|chopped|grated|sliced|halved|drained|diced|shredded|prepped|trimmed|podded|shelled|unwrapped"
     r"|squeezed|zested|torn)"
 )
+# Who sells food: what came from there was not cooked there.
+_SELLER = (
+    r"(?:(?:local|halal|village|good) )?(?:butcher|fish ?monger|green ?grocer|grocer|baker|deli|fish (?:man|van)"
+    r"|farm(?: shop| gate)?|super ?market|store|corner shop|wet market|bazaar|mart|co-?op|bakery|warehouse)'?s?"
+)
+_WHEN = rf"(?:yesterday|today|this (?:morning|afternoon)|last night|last {_DAY}|{_DAY})"
+_MEALS = r"(?:lunch|dinner|supper|tea|breakfast|brunch|roast|takeaway|batch|left|last|this|that|the|when|before)"
 # What stands in a line, and how it is read.
 _PLAINLY = (
     (LatePattern(r"\bwk(s?)\b"), r"week\1"),
+    (
+        LatePattern(rf"\bfrom (?:the |our |my |a )?{_SELLER},? (?:on )?({_WHEN})\b", needs=("from",)),
+        r"bought \1",
+    ),
+    (
+        LatePattern(rf"\bfrom (?!{_MEALS}\b)[a-z][a-z']+,? on (?:last )?({_DAY})\b", needs=("from",)),
+        r"bought \1",
+    ),
     (LatePattern(r"(?<![\d/.-])(20\d\d)[/.](\d{1,2})[/.](\d{1,2})(?![\d/])"), r"\1-\2-\3"),
     # `ub vrij 13/3`: a weekday of another tongue beside the day of the month, which tells more.
     (

@@ -172,7 +172,10 @@ _DON_BLACK = LatePattern(r"\bdon (?=(?:black|ripe|yellow|brown)\b)(\w+)(?: finis
 _CHILI_POWDER = LatePattern(r"(?:(?<=^)|(?<=[,;.&+] )|(?<=\band ))chili powder\b(?! (?:blend|mix))")
 _BUNCH_OF_BANANAS = LatePattern(r"\bbunch\b(?=.*\bbananas?\b)|(?<=banana )bunch\b|(?<=bananas )bunch\b")
 # New potatoes are small ones.
-_NEW_POTATOES = LatePattern(r"(?<=\d )new (?=(?:pots|potato(?:es)?|spuds|tatt?ies)\b)")
+_NEW_POTATOES = LatePattern(
+    r"(?<=\d )(?:baby |new )+(?=(?:pots|potato(?:es)?|spuds|tatt?ies)\b)"
+    r"|\b(?:baby |new )+(?=(?:pots|potato(?:es)?|spuds|tatt?ies)\b[^\d]*\d{1,2}(?![\d./]| ?(?:k?g|lbs?|oz|kilos?)\b))"
+)
 _RIBS = LatePattern(r"\brib(s?)\b")  # of celery
 # How firm tofu is tells which one it is, wherever it stands.
 _TOFU = LatePattern(
@@ -290,7 +293,7 @@ def plainly_put(text: str) -> str:
     text = _DON_BLACK.sub(r"gone \1", text) if "don " in text else text
     text = _CHILI_POWDER.sub("chili powder blend", text) if "chili" in text else text
     text = _BUNCH_OF_BANANAS.sub("hand", text) if "banana" in text else text
-    text = _NEW_POTATOES.sub("small new ", text) if "new " in text else text
+    text = _NEW_POTATOES.sub("small new ", text) if "new " in text or "baby " in text else text
     if "choc" in text and PERCENT in text and "dark" not in text:
         text = _COCOA.sub("dark chocolate", text)
     text = _AN_A.sub("and ", text) if " an " in text else text
