@@ -179,7 +179,8 @@ _NEW_POTATOES = LatePattern(
 _RIBS = LatePattern(r"\brib(s?)\b")  # of celery
 # How firm tofu is tells which one it is, wherever it stands.
 _TOFU = LatePattern(
-    r"^(?P<before>(?:.*\b)?)tofu\b(?P<between>[^;&+]*?)[ ,(]+(?<!\d )(?<!one )(?P<kind>soft|(?:extra[ -])?firm|silken)\)?$"
+    r"^(?P<before>(?:.*\b)?)tofu\b(?P<between>[^;&+]*?)[ ,(]+(?<!\d )(?<!one )"
+    r"(?P<kind>soft|(?:extra[ -])?firm|silken)\)?$"
 )
 # So much cocoa is in dark chocolate alone.
 _COCOA = LatePattern(r"\b(?:choc|chocolate)\b(?! (?:chips?|spread|biscuits?|milk|cake|ice))(?=.*\b[5-9]\dpercent)")
