@@ -239,3 +239,23 @@ def test_open_for_about_a_week(tables: Tables) -> None:
 def test_what_came_from_a_shop_is_raw(line: str, food: str, days: int, tables: Tables) -> None:
     lot = lot_of(tables, line)
     assert (lot.food, lot.days_left) == (food, days)
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "grams"),
+    [
+        ("a third of a 1kg bag of rice", "rice-white-dry", 333.3),
+        ("quarter of 1kg rice", "rice-white-dry", 250),
+        ("half of 2 litres milk", "milk", 1000),
+        ("half a 4 pint milk", "milk", 1136),
+        ("milk, about two thirds of a litre", "milk", 666.7),
+        ("flour, most of 1kg", "flour-wheat-white", 750),
+        ("half of 6 eggs", "egg", 165),
+        ("1 1/2 lb mince", "beef-mince", 680.4),
+        ("half a dozen eggs", "egg", 330),
+        ("chorizo ring half", "chorizo", 112.5),
+    ],
+)
+def test_a_share_of_so_much(line: str, food: str, grams: float, tables: Tables) -> None:
+    lot = lot_of(tables, line)
+    assert (lot.food, lot.grams) == (food, grams)

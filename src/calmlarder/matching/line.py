@@ -27,6 +27,7 @@ from calmlarder.matching.part import Part
 from calmlarder.matching.phrasing import plainly_put
 from calmlarder.matching.remarks import refuse_remarks
 from calmlarder.matching.several import parts_of
+from calmlarder.matching.shares import shares_plainly
 from calmlarder.matching.some_of_them import counted_apart_by_state
 from calmlarder.matching.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.told_aside import told_aside
@@ -152,7 +153,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = _without_place(bare, lexicon)
     rest = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
-    rest = days_plainly(plainly_put(told_aside(rest)))
+    rest = days_plainly(plainly_put(shares_plainly(told_aside(rest))))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)

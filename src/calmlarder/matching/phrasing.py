@@ -177,6 +177,9 @@ _NEW_POTATOES = LatePattern(
     r"|\b(?:baby |new )+(?=(?:pots|potato(?:es)?|spuds|tatt?ies)\b[^\d]*\d{1,2}(?![\d./]| ?(?:k?g|lbs?|oz|kilos?)\b))"
 )
 _RIBS = LatePattern(r"\brib(s?)\b")  # of celery
+# A bottle by its pints, and a sausage by its shape.
+_PINTER = LatePattern(r"(?<![\w/.])(\d) ?pinters?\b")
+_RING = LatePattern(r"\b(chorizo|kielbasa|sausage|sucuk|boerewors)( \d)? rings?\b")
 # How firm tofu is tells which one it is, wherever it stands.
 _TOFU = LatePattern(
     r"^(?P<before>(?:.*\b)?)tofu\b(?P<between>[^;&+]*?)[ ,(]+(?<!\d )(?<!one )"
@@ -247,6 +250,8 @@ def plainly_put(text: str) -> str:
     text = _FREE_OF.sub(r"\1f", text) if "/f" in text else text
     text = _UNRIPE.sub("unripe", text) if "ripe" in text else text
     text = _AND_A_HALF.sub(r"1.5 \1", text) if "half" in text else text
+    text = _PINTER.sub(r"\1 pints", text) if "pinter" in text else text
+    text = _RING.sub(r"\1\2 pack", text) if " ring" in text else text
     if "tofu" in text and (found := _TOFU.match(text)):
         kind = "silken" if found["kind"] == "soft" else found["kind"]
         text = f"{found['before']}{kind} tofu{found['between']}"
