@@ -1,19 +1,17 @@
 """Made-up households of two to five who differ: one dinner for all, every plate counted again by `random_larders`.
 
-Run by hand: `python tests/made_up_households.py 0 200`, or in parts. The recount reads the CSV cells and imports
-nothing of the program's limits; limits of one's own are written down here once more.
+Run by hand: `python tests/made_up_households.py 0 200`, or in parts; times: `benchmarks/at_table.py`. The recount reads
+the CSV cells and imports nothing of the program's limits; limits of one's own are written down here once more.
 """
 
 import random
 import sys
-import time
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from datetime import date
-from statistics import median
 from typing import Any, NamedTuple
 
 from calmlarder.checks.dinner import verify
-from calmlarder.compose.compose import Composed, compose, compose_at_table
+from calmlarder.compose.compose import compose_at_table
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.household.table import at_table
 from calmlarder.intake.own_limit import OwnLimit
@@ -133,39 +131,32 @@ def faults_of(dinner: Any, request: DinnerRequest, lots: list[Lot]) -> tuple[str
     return verify(dinner_object(dinner), plain, kept, [shipped("ingredient_tables")], shipped("recipes"))
 
 
+def one_person(request: DinnerRequest, tables: Tables) -> DinnerRequest:
+    """One person in elimination, under the diets and allergens of all."""
+    profile = profile_named("elimination", tables)
+    return DinnerRequest(today=TODAY, profile=profile, diet=request.diet, avoid=request.avoid, seconds=60.0)
+
+
 class Case(NamedTuple):
-    """One household: processor seconds of its dinner and of one person's under the same diets and allergens."""
+    """One household: how many dinners, parts served apart and faults."""
 
     seed: int
     dinners: int
     parts: int
     wrong: tuple[str, ...]
-    seconds: float
-    alone: float
 
 
 def case(seed: int, patterns: tuple[Pattern, ...], tables: Tables) -> Case:
     eaters, lots = eaters_of(seed, tables), lots_of(seed, tables)
     request = request_for(eaters, tables)
-    one = DinnerRequest(
-        today=TODAY, profile=profile_named("elimination", tables), diet=request.diet, avoid=request.avoid, seconds=60.0
-    )
-    _timed(lambda: compose(lots, one, patterns, tables))  # what is read once is read
-    alone, _ = _timed(lambda: compose(lots, one, patterns, tables))
-    seconds, found = _timed(lambda: compose_at_table(lots, request, patterns, tables))
+    found = compose_at_table(lots, request, patterns, tables)
     wrong = [
         fault
         for dinner in found.dinners
         for fault in (*wrong_plates(dinner_object(dinner), eaters), *faults_of(dinner, request, lots))
     ]
     parts = sum(len(dinner.apart) for dinner in found.dinners[:1])
-    return Case(seed, len(found.dinners), parts, tuple(wrong), seconds, alone)
-
-
-def _timed(work: Callable[[], Composed]) -> tuple[float, Composed]:
-    start = time.process_time()
-    found = work()
-    return time.process_time() - start, found
+    return Case(seed, len(found.dinners), parts, tuple(wrong))
 
 
 def _by_hand(first: int, last: int) -> None:
@@ -174,13 +165,10 @@ def _by_hand(first: int, last: int) -> None:
     for seed in range(first, last):
         one = case(seed, patterns, tables)
         cases.append(one)
-        print(seed, one.dinners, one.parts, len(one.wrong), f"{one.seconds:.3f} {one.alone:.3f}", flush=True)
+        print(seed, one.dinners, one.parts, len(one.wrong), flush=True)
     fed = [one for one in cases if one.dinners]
-    ratios = sorted(one.seconds / one.alone for one in fed)
     parted, wrong = sum(one.parts > 0 for one in fed), [f"{one.seed}: {w}" for one in cases for w in one.wrong]
     print(f"{len(cases)} households, {len(fed)} dinners, {parted} with parts served apart, {len(wrong)} faults")
-    whole = sum(one.seconds for one in fed) / sum(one.alone for one in fed)
-    print(f"processor time to that of one person: median {median(ratios):.2f}, most {ratios[-1]:.1f}, all {whole:.2f}")
     print("\n".join(wrong[:20]))
 
 

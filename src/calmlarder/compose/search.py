@@ -12,7 +12,7 @@ from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.all_rules import RULES
 from calmlarder.compose.rules.another import Another
 from calmlarder.compose.rules.differs import Differs
-from calmlarder.compose.solve import Plan, solve, upper_bound
+from calmlarder.compose.solve import Plan, Working, upper_bound
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.tightened import tightened
 
@@ -110,27 +110,49 @@ def search(problems: Sequence[PatternProblem], count: int, seconds: float, how: 
 
 
 def _best(ranked: Sequence[_Hope], end: float, how: How) -> tuple[Plan | None, bool]:
-    """The best dinner over all patterns, and whether that is proven. The rules hold each limit."""
+    """The best dinner over all patterns, and whether that is proven. The rules hold each limit.
+
+    What is not proven soon waits until all were looked at: most of it is beaten by then.
+    """
     progress, stop, reached = how.watch
     best: Plan | None = None
-    certain = True
-    for place, hope in enumerate(ranked):
-        if reached is not None:
-            reached(Reached(place, len(ranked)))
-        beaten = best.score if best is not None else how.above
-        if beaten is not None and hope.bound <= beaten:
-            break
-        left = end - time.monotonic()
-        if left <= 0 or (stop is not None and stop.over):
-            certain = False
-            break
-        if beaten is not None and upper_bound(hope.narrow) <= beaten:
-            continue
-        same = [plan.main_lots for plan in how.avoid if plan.problem.pattern.id == hope.problem.pattern.id]
-        outcome = solve(hope.narrow, [*how.rules, Another(same)], beaten, left, stop)
-        certain = certain and outcome.kind in {"best", "none"}
-        if outcome.plan is not None:
+    waiting: list[tuple[_Hope, Working]] = []
+
+    def beaten() -> int | None:
+        return best.score if best is not None else how.above
+
+    def is_beaten(bound: int) -> bool:
+        least = beaten()
+        return least is not None and bound <= least
+
+    def work(hope: _Hope, working: Working, briefly: bool) -> bool:
+        """Whether a pattern is settled; a better dinner of it is the best."""
+        nonlocal best
+        outcome = working.go_on(beaten(), end - time.monotonic(), stop, briefly)
+        if outcome.plan is not None and (best is None or outcome.plan.score > best.score):
             best = hope.told(outcome.plan)
             if progress is not None:
                 progress(best)
+        return outcome.kind in {"best", "none"}
+
+    def is_over() -> bool:
+        return time.monotonic() >= end or (stop is not None and stop.over)
+
+    for place, hope in enumerate(ranked):
+        if reached is not None:
+            reached(Reached(place, len(ranked)))
+        if is_beaten(hope.bound):
+            break
+        if is_over():
+            return best, False
+        if is_beaten(upper_bound(hope.narrow)):
+            continue
+        same = [plan.main_lots for plan in how.avoid if plan.problem.pattern.id == hope.problem.pattern.id]
+        working = Working(hope.narrow, [*how.rules, Another(same)])
+        if not work(hope, working, briefly=True):
+            waiting.append((hope, working))
+    certain = True
+    for hope, working in sorted(waiting, key=lambda one: -one[1].bound):
+        if not is_beaten(working.bound):
+            certain = not is_over() and work(hope, working, briefly=False) and certain
     return best, certain
