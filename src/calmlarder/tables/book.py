@@ -106,8 +106,15 @@ class Tables(BaseModel):
 
     def unknown_of(self, food_id: str) -> tuple[Component, ...]:
         """Components of a food that no row tells."""
-        known = self.fermentables_of(food_id)
-        return tuple(component for component in COMPONENTS if component not in known)
+        told = self._unknown.get(food_id)
+        if told is None:
+            known = self.fermentables_of(food_id)
+            told = self._unknown[food_id] = tuple(one for one in COMPONENTS if one not in known)
+        return told
+
+    @cached_property
+    def _unknown(self) -> dict[str, tuple[Component, ...]]:
+        return {}  # asked of each food for each pattern: worked out once
 
     def measure(self, food: Food, measure: str) -> Measure | None:
         """Grams of a kitchen measure of a food: its own row, else its kind's, else the general one."""
