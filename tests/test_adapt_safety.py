@@ -195,3 +195,20 @@ def test_what_is_stuffed_stays_in_pieces(tmp_path: Path, capsys: pytest.CaptureF
     main(["adapt", path, "--json"])
     answer = json.loads(capsys.readouterr().out)
     assert "in halves, one a serving" in answer["recipe"]
+
+
+def test_a_dish_that_the_title_names_and_the_steps_make_is_no_food_left_out(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The sauce of a spaghetti bolognese, and the mash that a knob more of butter is for."""
+    path = tmp_path / "pie.txt"
+    path.write_text(
+        "Spaghetti bolognese\n\nServes 4\n\nIngredients\n\n400 g beef mince\n400 g tinned tomatoes\n"
+        "300 g gluten-free spaghetti\n30 g butter, and a knob more for the bolognese\n\nMethod\n\n"
+        "1. Simmer the mince and tomatoes in the butter for an hour.\n2. Serve the bolognese over the spaghetti.\n"
+    )
+    assert main(["adapt", str(path), "--json"]) == 0
+    answer = json.loads(capsys.readouterr().out)
+    assert answer["lines"] == {"counted": 4, "all": 4}
+    path.write_text(path.read_text().replace("2. Serve", "2. Fry the mushrooms in. Serve"))
+    assert main(["adapt", str(path), "--json"]) == 3

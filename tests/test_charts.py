@@ -11,6 +11,7 @@ from textual.app import App
 from calmlarder.tui.theme import DARK
 from calmlarder.tui.widgets.chart import Bar, Bars, Day, DayChart
 from calmlarder.tui.widgets.day_board import Card, DayBoard
+from calmlarder.tui.widgets.hanging import Hanging
 
 FIRST = date(2026, 2, 2)  # a Monday
 EIGHTHS = " ▁▂▃▄▅▆▇█"
@@ -22,7 +23,7 @@ class _Bare(App[None]):
         self.theme = DARK.name
 
 
-def drawn(make: Callable[[], DayChart | Bars | DayBoard], width: int, height: int = 24) -> list[str]:
+def drawn(make: Callable[[], DayChart | Bars | DayBoard | Hanging], width: int, height: int = 24) -> list[str]:
     async def scene() -> list[str]:
         app = _Bare()
         async with app.run_test(size=(width, height)) as pilot:
@@ -136,3 +137,19 @@ def test_the_limit_is_told_whole_in_the_heading_however_narrow(width: int) -> No
     (heading,) = (line for line in drawn(make, width) if line.startswith("total without lactose"))
     assert "3 g" in heading
     assert "…" not in heading
+
+
+def test_a_long_page_has_two_columns_where_there_is_room_and_loses_no_word() -> None:
+    left = ["Title", "", "First", *(f"  {'word ' * 30}{n}" for n in range(3)), ""]
+    right = ["Second", *(f"  {'other ' * 30}{n}" for n in range(5))]
+
+    def make() -> Hanging:
+        return Hanging("\n".join([*left, *right]), is_titled=True, beside="Second")
+
+    wide, narrow = drawn(make, 196), drawn(make, 100)
+    assert drawn(lambda: Hanging("\n".join(left)), 196)[0] == "Title"  # a blank line alone parts nothing
+    assert max(map(len, wide)) <= 196
+    assert len(wide) < len(narrow)
+    assert wide[0].split() == ["Title", "Second"]
+    assert sorted(" ".join(wide).split()) == sorted(" ".join(narrow).split())
+    assert len({line.index("other") for line in wide if "other" in line}) <= 2  # its lines and those that hang

@@ -99,3 +99,31 @@ def test_soy_is_offered_for_the_savour_of_dried_mushrooms(dried: str, tables: Ta
     for row in tables.swaps_of(dried):
         together[row.part_of].add(row.to)
     assert {"mushroom-oyster", "soy-sauce"} in together.values()
+
+
+def test_croutons_are_bread_and_a_ciabatta_is_small(adapt: Adapt) -> None:
+    found = adapt(
+        "Chicken salad", "2 chicken breasts", "1 ciabatta loaf, torn into chunks", "4 tbsp olive oil", "1 cos lettuce",
+        steps="1. Bake the bread in the oil until crisp. Fry the chicken for 10 minutes.\n2. Toss it with the lettuce.",
+    )  # fmt: skip
+    bread = next(one for one in found["changes"] if "ciabatta" in one["ingredient"])
+    assert all(one["food"].startswith("bread") for one in bread["to"])
+    assert sum(one["grams"] for one in bread["to"]) < 400
+
+
+def test_dumplings_keep_a_wrapper(adapt: Adapt) -> None:
+    found = adapt(
+        "Pork dumplings", "300g pork mince", "30 gyoza wrappers", "1 tbsp oil", "200 g Chinese leaf, chopped",
+        steps="1. Mix the mince and leaf, fill the wrappers and fry in the oil for 3 minutes, then steam for 5.",
+    )  # fmt: skip
+    assert "rice paper" in _lines(found)
+
+
+def test_sliced_onion_stays_raw_beside_grated(adapt: Adapt) -> None:
+    found = adapt(
+        "Lamb kofta", "500g lamb mince", "1 small red onion, grated", "1 red onion, thinly sliced", "1 tsp sumac",
+        steps="1. Mix the lamb with the grated onion. Toss the sliced onion with the sumac.\n"
+        "2. Grill the kofta for 10 minutes and serve with the onions.",
+    )  # fmt: skip
+    raw = next(one for one in found["changes"] if "thinly sliced" in one["ingredient"])
+    assert "leek-green" not in {one["food"] for one in raw["to"]}

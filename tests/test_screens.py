@@ -583,9 +583,13 @@ def test_a_wide_larder_tells_of_the_item_under_the_bar(play: Callable[..., Larde
         await pilot.resize_terminal(120, 40)
         await pilot.pause()
         assert not about.display
-        await pilot.press("delete")
-        await pilot.press("delete")
         await pilot.resize_terminal(200, 50)
+        await pilot.press("escape")
+        await type_line(pilot, "noodles, half a packet")
+        await pilot.pause()
+        assert words.content.startswith("noodles, half a packet")
+        assert "dry rice noodles" in words.content
+        await pilot.press("down", *["delete"] * 3)
         await pilot.pause()
         assert words.content.strip() == ""
 

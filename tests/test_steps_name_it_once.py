@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from calmlarder.adapt.step_named_once import named_once, oil_shared_out
+from calmlarder.adapt.step_named_once import LIST_ITEM, named_once, oil_shared_out, out_of_lists
 from calmlarder.adapt.step_smoothed import not_charred, smoothed
 
 Adapt = Callable[..., dict[str, Any]]
@@ -123,3 +123,72 @@ def test_pastry_is_pressed_together_not_beaten(adapt: Adapt) -> None:
     told = _steps(found)
     assert "press it together to a smooth ball and chill" in told
     assert "Roll out the pastry between two sheets of baking paper" in told
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        ("Put the cabbage, carrots and apple in a bowl.", "Put the cabbage and carrots in a bowl."),
+        ("Put the cabbage, apple and carrots in a bowl.", "Put the cabbage and carrots in a bowl."),
+        ("Put the apple and carrots in a bowl.", "Put the carrots in a bowl."),
+        ("Add the apple and simmer for 20 minutes.", "Add the apple [left out] and simmer for 20 minutes."),
+    ],
+)
+def test_what_is_left_out_of_a_list_is_gone_from_it(step: str, told: str) -> None:
+    assert out_of_lists(step.replace("apple", f"{LIST_ITEM}apple [left out]{LIST_ITEM}")) == told
+
+
+def test_vegetables_and_stock_are_two_things(adapt: Adapt) -> None:
+    found = adapt(
+        "Carrot soup", "800 g carrots", "4 garlic cloves, unpeeled", "800ml vegetable stock", "2 tbsp oil",
+        steps="1. Roast the carrots and garlic in the oil for 40 minutes.\n"
+        "2. Squeeze the garlic from its skins into a pan. Add the roasted vegetables and stock and blitz.",
+    )  # fmt: skip
+    assert "Add the roasted vegetables and stock and blitz." in _steps(found)
+    assert "Stir the garlic-infused oil into a pan." in _steps(found)
+
+
+def test_peppers_keep_their_time_beside_green_tops(adapt: Adapt) -> None:
+    found = adapt(
+        "Rice", "1 onion, chopped", "4 red peppers, in strips", "300 g rice", "2 tbsp oil",
+        steps="1. Soften the onion and peppers in the oil for 10 minutes. Add the rice and 600 ml water and simmer.",
+    )  # fmt: skip
+    assert "for 10 minutes" in _steps(found)
+
+
+def test_a_clove_that_is_thrown_away_leaves_no_half_sentence() -> None:
+    told = smoothed("Fry the bacon with the garlic-infused oil until crisp, then discard the garlic-infused oil.", bool)
+    assert told == "Fry the bacon with the garlic-infused oil until crisp."
+
+
+def test_flour_of_another_line_keeps_its_name(adapt: Adapt) -> None:
+    found = adapt(
+        "Stew with dumplings", "1 kg stewing beef", "2 tbsp plain flour, seasoned", "150g self-raising flour",
+        "75g suet", "500 ml water",
+        steps="1. Dust the beef with the seasoned flour and simmer it in the water for 2 hours.\n"
+        "2. Mix the self-raising flour and suet to a dough, shape into balls and cook for 25 minutes on top.", serves=3,
+    )  # fmt: skip
+    first = next(line for line in _steps(found).splitlines() if line.startswith("1."))
+    assert "with the seasoned flour" in first
+    assert "baking powder" not in first
+
+
+def test_each_line_of_garlic_gives_its_own_oil(adapt: Adapt) -> None:
+    found = adapt(
+        "Kofta", "500g lamb mince", "2 garlic cloves, crushed", "1/2 garlic clove, finely grated",
+        "200g lactose-free yoghurt",
+        steps="1. Mix the lamb with the crushed garlic and grill for 10 minutes.\n"
+        "2. Stir the grated garlic into the yoghurt.",
+    )  # fmt: skip
+    first, second = (line for line in _steps(found).splitlines() if line[:2] in {"1.", "2."})
+    assert "2 tsp of the garlic-infused oil" in first
+    assert "1/2 tsp of the garlic-infused oil" in second
+
+
+def test_a_stew_keeps_its_time_beside_what_was_fried(adapt: Adapt) -> None:
+    found = adapt(
+        "Beef stew", "800g braising steak", "250g chestnut mushrooms", "30g butter", "600 ml red wine",
+        steps="1. Simmer the beef in the wine for 2 hours.\n2. Fry the mushrooms in the butter. "
+        "Add the mushrooms to the casserole and cook for 30 minutes more until the beef is tender.",
+    )  # fmt: skip
+    assert "30 minutes more until the beef is tender" in _steps(found)

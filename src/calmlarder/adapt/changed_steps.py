@@ -28,7 +28,7 @@ from calmlarder.adapt.step_heat import (
     without_soaking,
 )
 from calmlarder.adapt.step_liquor import without_soaked_mushrooms
-from calmlarder.adapt.step_named_once import named_once, oil_shared_out
+from calmlarder.adapt.step_named_once import LIST_ITEM, named_once, oil_shared_out, out_of_lists
 from calmlarder.adapt.step_names import (
     alone_in,
     boiled_in,
@@ -83,6 +83,7 @@ _HEADS = "brassica"
 _FLORET = re.compile(r"\bfloret(s)?\b")
 _FRUIT, _STOCKS = words_of("fruit"), (words_of("stock"), words_of("broth"))
 _WHOSE_STOCK = re.compile(r"^(?:vegetable|chicken|beef|lamb|veal|turkey|fish|bone|meat) ")
+_EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
 _BOILED_FOR = re.compile(
     r"cook .* for about \d+ minutes, in as much|.*, about \d+ minutes: begin earlier$", re.IGNORECASE
@@ -255,7 +256,8 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
                 text += f"{step[done:start]}{short_name(now).removesuffix('s')}"
                 done = end
             elif foods and (sauce := A_SAUCE.match(step, end)) and not is_oil(foods[0], told):
-                called = "" if " and " in now or now[:1].isdigit() else f"{short_name(now)} "
+                single = re.sub(r"^leek greens$", "leek", short_name(now)).removesuffix("s")
+                called = "" if " and " in now or now[:1].isdigit() else f"{single} "
                 text += f"{step[done:start]}{called}"  # `the honey sauce`
                 done = sauce.end()
             elif foods and A_PASTE.match(step, end) and " and " not in now and not is_oil(foods[0], told):
@@ -273,9 +275,13 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         new = None
         if foods and now != LEFT_OUT and not (several and (" for " in now or LEFT_OUT in now)):
             new = written_in(around, now, how, is_oil(foods[0], told))
-        text += new.text if new else f"{step[done:end]} [{now}{how}]"
+        same = words_of(step[start:end])[-1:] == words_of(short_name(now))[-1:]
+        if new is None and not how and same and _EACH.search(step[done:start]):
+            continue  # `each wrapper` is one of the new ones
+        gone = f"{step[done:start]}{LIST_ITEM}{step[start:end]} [{now}]{LIST_ITEM}"
+        text += new.text if new else gone if now == LEFT_OUT and not how else f"{step[done:end]} [{now}{how}]"
         done = end + (new.taken if new else 0)
-    whole = text + step[done:]
+    whole = out_of_lists(text + step[done:])
     if soaked is not None:
         whole = without_soaking(whole, *soaked)
     return _OWN_STEP.sub(r"[No \1: left out.]", whole), list(found)

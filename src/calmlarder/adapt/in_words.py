@@ -19,7 +19,7 @@ _MAY_PRECEDE = re.compile(
 _PARTICIPLE = re.compile(r"(?!spring)\w{2,}(?:ed|ing)")
 _CUT_WORDS = re.compile(
     r"(?:(?:very |finely |roughly |thinly |coarsely )*"
-    r"(?:chopped|minced|crushed|sliced|grated|smashed|peeled|bruised|whole|diced|pressed|quartered|halved)\s+)+$",
+    r"(?:chopped|minced|crushed|squashed|bashed|sliced|grated|smashed|peeled|bruised|whole|diced|pressed|quartered|halved)\s+)+$",
     re.IGNORECASE,
 )
 # What may follow it: a sign, or a word that begins something new.
@@ -32,11 +32,13 @@ _MAY_FOLLOW = re.compile(
 )
 # A thing that was made with it, told of already: its words may stay.
 MADE_WITH_IT = re.compile(
-    r"\s+(?:water|mixture|mix|sauce|dressing|glaze|drizzle|liquid|juices?|filling|dough|batter|pan|marinade|cream|paste|pur[eé]e|pulp)\b",
+    r"\s+(?:water|mixture|mix|sauce|dressing|glaze|drizzle|gravy|relish|salsa|liquid|juices?|filling|dough|batter|pan|marinade|cream|paste|pur[eé]e|pulp)\b",
     re.IGNORECASE,
 )
 A_MIXTURE = re.compile(r"\s+(?:mixture|mix|filling)\b", re.IGNORECASE)
-A_SAUCE = re.compile(r"\s+(?=(?:sauce|dressing|glaze|drizzle|marinade|vinaigrette)\b)", re.IGNORECASE)
+A_SAUCE = re.compile(
+    r"\s+(?=(?:sauce|dressing|glaze|drizzle|marinade|vinaigrette|gravy|relish|salsa)\b)", re.IGNORECASE
+)
 A_PASTE = re.compile(r"\s+(?:paste|pur[eé]e)\b", re.IGNORECASE)
 _SHARE = re.compile(
     r"(?:\b(?:\d{1,2}|one|two|three|four|five|six|half|(?:a|one) third|two thirds|(?:a|three) quarters?)(?: of)? "
@@ -44,11 +46,11 @@ _SHARE = re.compile(
     r"|\b(?:the (?:last|rest|remaining|other|second)|remaining) (?:of the )?)(?:[\w-]+ ){0,2}$",
     re.IGNORECASE,
 )
-_VERBS_NEXT = (
+VERBS_NEXT = (
     r"(?:then|cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|reduce|lower|season|drain|add|pour|heat|bake|roast"
     r"|boil|put|set|serve|saut\w+|sizzle|warm|whisk|return|drizzle|continue|blend|blitz|melt|keep|scraping|stirring|turning|tossing|in|with|to|until|for)\b"
 )
-_BOTH_SHARED = re.compile(rf"\s+and (?!the )(?!{_VERBS_NEXT})(?=[a-z-]+\b)", re.IGNORECASE)
+_BOTH_SHARED = re.compile(rf"\s+and (?!the )(?!{VERBS_NEXT})(?=[a-z-]+\b)", re.IGNORECASE)
 _NEXT_WORD = re.compile(r"\s+([a-z]{4,})\b", re.IGNORECASE)
 _THE = re.compile(r"\b(?:the|your) $", re.IGNORECASE)
 _SO_MUCH = re.compile(r"\d[\d\s./]*(?:kg|g|ml|l|tsp|tbsp|cups?|pinch)? of the |the rest of the ")
@@ -61,9 +63,9 @@ _LOOKS_PLURAL = frozenset({"asparagus", "couscous", "hummus", "molasses", "swiss
 _CUTS = re.compile(r"\b(chop|crush|mince|slice|grate|peel|pound|smash|bash|bruise)(?= [\w -]*$)", re.IGNORECASE)
 
 _MORE = re.compile(
-    rf" and (?!{_VERBS_NEXT})(?:(?:the|an?|some|half|your|\d[\d/.]*|[½¼¾]) "
+    rf" and (?!{VERBS_NEXT})(?:(?:the|an?|some|half|your|\d[\d/.]*|[½¼¾]) "
     r"|(?:[\w-]+ ){0,2}[\w-]+(?:[.,;]|$| (?:and|to|in|into)\b))"
-    rf"|, (?!and |{_VERBS_NEXT})(?:\w+ ){{0,3}}\w+(?:,| and) "
+    rf"|, (?!and |{VERBS_NEXT})(?:\w+ ){{0,3}}\w+(?:,| and) "
 )
 # How pieces of it were cut: the list says that of what is in its place.
 _PIECES = re.compile(

@@ -27,6 +27,17 @@ _CUT = re.compile(
 )
 
 
+def names_by_cut(food: str, texts: Sequence[str], tables: Tables) -> Names:
+    """`sliced onion`: which of several lines of one food it is, by a cut that only one of them has."""
+    last = _last_word(tables.food_by_id[food].name)
+    found: dict[tuple[str, ...], set[str]] = {}
+    for text in texts if last else ():
+        for cut in {word for pair in _CUT.findall(text.casefold()) for word in pair if word}:
+            for words in (words_of(cut) + last, last + words_of(cut)):
+                found.setdefault(words, set()).add(text)
+    return {words: frozenset(meant) for words, meant in found.items() if len(meant) == 1}
+
+
 def names_as_cut(texts: Sequence[tuple[str, str]], tables: Tables) -> Names:
     """`chopped onion`, `onion rings`: which of two like foods it is, by how each line has its own cut.
 
@@ -46,6 +57,7 @@ def names_as_cut(texts: Sequence[tuple[str, str]], tables: Tables) -> Names:
     return {words: frozenset(meant) for words, meant in found.items() if len(meant) == 1 and meant <= several}
 
 
+_TWO_THINGS = re.compile(r"(?:,| and) (?:the )?(?:stock|broth|sauce|oil|cream|juice)$")  # no `vegetable stock`
 _OF_ALL: dict[int, tuple[Tables, Names]] = {}  # the last tables that were asked for
 
 
@@ -109,6 +121,8 @@ def spans_in(text: str, names: Names) -> Iterator[tuple[int, int, frozenset[str]
         ends = range(min(len(words), place + _LONGEST_NAME), place, -1)
         told = tuple(word for _, _, word in words[place : place + _LONGEST_NAME])
         end = next((end for end in ends if told[: end - place] in names), None)
+        if end is not None and end - place > 1 and _TWO_THINGS.search(text, words[place][0], words[end - 1][1]):
+            end = next((one for one in range(end - 1, place, -1) if told[: one - place] in names), None)
         if end is not None and text[words[place][0] : words[end - 1][1]].casefold() not in _TEXTURES:
             yield words[place][0], words[end - 1][1], names[told[: end - place]]
         place = end or place + 1

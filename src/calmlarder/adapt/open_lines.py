@@ -65,6 +65,7 @@ _BESIDE_FRUIT = frozenset({"meat", "poultry", "fish"})
 _PUDDING_FRUIT = frozenset({"rhubarb", "banana-firm", "strawberry"})  # stewed with sugar beside sausages: nobody
 # Of these no blender makes a spread with tahini: potatoes turn to glue, grains stay grainy.
 _NO_CREAM = frozenset({"potato", "grain", "rice", "tofu", "tempeh", "seitan"})
+_TORN = re.compile(r"\b(?:torn|cubed|diced|chunks|cubes|croutons|cut into)\b")
 _GRATED = re.compile(r"\b(?:coarsely )?grated\b")
 _THICKENS = frozenset({"potato", "squash"})
 _DRINKS = frozenset({"grain", "rice"})
@@ -233,6 +234,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         fit = [one for one in fit if not any(part.food.kind in _NO_CREAM for part in one.parts)]
     if line.food.kind == "fruit" and _GRATED.search(line.read.text):
         fit = [one for one in fit if not any(part.food.id in _PUDDING_FRUIT for part in one.parts)]
+    if line.food.kind == "bread" and _TORN.search(line.read.text):
+        fit = [one for one in fit if all(part.food.kind == "bread" for part in one.parts)] or fit
     if line.food.id not in dish.told.blended:
         fit = [one for one in fit if not one.when.endswith(_IN_A_BLENDER)]
     if not dish.told.kept_dry:

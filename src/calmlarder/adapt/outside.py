@@ -23,7 +23,7 @@ _ELSE = frozenset(
         "snack sandwich wrap roll base crumb pan pot bowl tin skin peel zest sprinkle leftover marinade fry roast bake "
         "grill steam braise mash vegetable meat fish fruit loaf pancake ball patty fritter "
         "meatball burger kofta dumpling gravy "
-        "casserole gratin grit bubbly"
+        "casserole gratin grit bubbly crouton slaw"
     )
 )
 # What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.
@@ -35,6 +35,8 @@ _LIKE = re.compile(
     r"\b[a-z]+-sized?\b|\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}"
     r"|(?<!you )(?<!would )(?<!they )(?<!people )\blike\b[^,.;:)]{0,40}"
     r"|\bas (?:thick|thin|smooth|soft|loose) as\b[^,.;:)]{0,40}"
+    r"|\b(?:shape|roll|form|mould)\w*\b[^.;:]{0,40}\binto\b[^.;:]{0,40}"
+    r"|\b(?:colou?r|shade) of\b[^,.;:)]{0,40}"
     r"|\b(?:resembl\w+|(?:texture|consistency|thickness) of)\b[^,.;:)]{0,40}",
     re.IGNORECASE,
 )
@@ -68,6 +70,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eater
     covered |= {word for words, meant in names.items() if meant & ids for word in words}
     covered |= words_for_several(ids, tables)  # `the cheese`, where feta is in the list
     made = _made_of(ids, recipe.title, tables)
+    title = set(words_of(recipe.title))
     found: dict[str, None] = {}
     for step in within(recipe.steps):
         told = _plain_step(step)
@@ -76,6 +79,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eater
             strange = covered.isdisjoint(words) and not set(words) <= _ELSE and not meant & made
             strange = strange and not _is_something_else_now(told[end:], covered)
             strange = strange and not (len(words) == 1 and _is_a_dish(meant, tables))
+            strange = strange and not (title.issuperset(words) and _is_made(meant, tables))
             if strange and any(_matters(one, eaters, tables) for one in meant):
                 found[" ".join(words)] = None
     if not found:
@@ -124,6 +128,11 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
 def _is_a_dish(meant: Iterable[str], tables: Tables) -> bool:
     """Whether a word names ready dishes alone (`the lasagne`): in steps it is the dish that is cooked."""
     return all(tables.food_by_id[one].kind == "boxed" for one in meant)
+
+
+def _is_made(meant: Iterable[str], tables: Tables) -> bool:
+    """Whether a word names nothing but what is cooked from several foods, `the bolognese`: a title tells it is here."""
+    return all(tables.composite_of(one) is not None for one in meant)
 
 
 def _is_something_else_now(behind: str, covered: set[str]) -> bool:

@@ -37,6 +37,7 @@ _BROWNS = re.compile(
     re.IGNORECASE,
 )
 _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
+_IN_A_PAN = re.compile(r"\b(?:soften(?:ing)?|sweat\w*|fry|fried|frying|saut\w+)\b", re.IGNORECASE)
 _PEELS = re.compile(r"\b(?:squeez\w*|skins?(?![- ](?:side|up|down|on)\b)|peel\w*|pop\w*|stud\w*)\b", re.IGNORECASE)
 _AS_A_PIECE = re.compile(
     r"\bcut[- ]side|\b(?:top|tip|end)s? off\b|\bwrap\w*\b[^.;]{0,30}\bfoil\b|\b(?:heads?|bulbs?|whole)\b|\bhalv\w*",
@@ -227,7 +228,7 @@ def _says(what: re.Pattern[str], text: str) -> bool:
 
 @lru_cache(maxsize=256)
 def _in_a_pan(step: str) -> bool:
-    return any(word.lower() not in {"cook", "cooked"} for word in _SOFTENS.findall(step))
+    return _IN_A_PAN.search(step) is not None
 
 
 def sentence_at(step: str, end: int) -> str:

@@ -7,12 +7,18 @@ celery` where no other step takes any; `the rhubarb and sugar` are named togethe
 import re
 from collections.abc import Sequence
 
+from calmlarder.adapt.in_words import VERBS_NEXT
 from calmlarder.adapt.step_heat import SENTENCE_ENDS
 
 _SO_MUCH = re.compile(
     r"(?P<many>\d[\d\s./]*) ?(?P<unit>g|ml|tsp|tbsp|cups?|pinch(?:es)?) of the (?P<name>[a-z][a-z-]*(?: [a-z-]+){0,3}?)"
     r"(?=,| and |[.;:]| (?:in|into|to|with|over|until|for)\b|$)"
 )
+LIST_ITEM = "\x1f"  # round a thing that is left out, until the sentence is read as a whole
+_MARKED_ITEM = re.compile(rf"(?P<the>\bthe )?{LIST_ITEM}(?P<item>[^{LIST_ITEM}]*){LIST_ITEM}")
+_BEFORE_ONE = re.compile(r"(?:, |,? and )$")
+_BEHIND_ONE = re.compile(r",| and\b|[.;]|$| (?:in|into|to|with|on|over|until|for)\b")
+_THINGS_FOLLOW = re.compile(rf"(?:, | and )(?!{VERBS_NEXT})(?=(?:the )?[a-z])", re.IGNORECASE)
 _SORTS_OF_MILK = re.compile(r"\b(?:whole|skimmed|semi-skimmed|full-fat) ")
 # Fruit and what sweetens it: one thing once they are mixed.
 _SWEETENED = re.compile(
@@ -35,6 +41,20 @@ def named_once(steps: Sequence[str]) -> list[str]:
     """The steps in which one sentence names what became of several foods once, with all of it where that is all."""
     whole = "\n".join(steps)
     return [_sweetened(_by_sentences(step, whole), place, steps) for place, step in enumerate(steps)]
+
+
+def out_of_lists(step: str) -> str:
+    """A step without what is left out where it stands in a list of things; elsewhere the mark stays."""
+    while (found := _MARKED_ITEM.search(step)) is not None:
+        before, behind = step[: found.start()], step[found.end() :]
+        first = _THINGS_FOLLOW.match(behind)
+        if _BEFORE_ONE.search(before) and _BEHIND_ONE.match(behind):
+            step = without_one(step, found.span())
+        elif first is not None and found["the"]:
+            step = f"{before}the {behind[first.end() :].removeprefix('the ')}"
+        else:
+            step = f"{before}{found['the'] or ''}{found['item']}{behind}"
+    return step
 
 
 def oil_shared_out(steps: Sequence[str]) -> list[str]:
@@ -80,7 +100,7 @@ def _once_each(sentence: str, whole: str) -> str:
         if len(each) < 2:
             continue
         for other in reversed(each[1:]):
-            sentence = _without(sentence, other.span())
+            sentence = without_one(sentence, other.span())
         first = each[0]
         elsewhere = sum(_SORTS_OF_MILK.sub("", one["name"]) == name for one in _SO_MUCH.finditer(whole)) > len(each)
         units = {one["unit"] for one in each}
@@ -96,7 +116,7 @@ def _once_each(sentence: str, whole: str) -> str:
     return sentence
 
 
-def _without(sentence: str, span: tuple[int, int]) -> str:
+def without_one(sentence: str, span: tuple[int, int]) -> str:
     """A sentence without one thing of its list, of which the last stands behind `and`."""
     before, behind = sentence[: span[0]], sentence[span[1] :]
     if before.endswith(", "):

@@ -19,6 +19,7 @@ _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.I
 _SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
 _WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
 _MADE_SO = re.compile(r"pickled|fried|roasted|charred|caramelised|caramelized|marinated|crispy|softened|cooked", re.I)
+_TELLING = 5  # letters of a word that tells one line from another
 _LONGEST_WORD = 60  # letters of a word before a name; no food has one as long
 # `the white parts of the spring onions` is one thing.
 _WHITES = re.compile(r"whites?", re.IGNORECASE)
@@ -44,6 +45,11 @@ def late_among(foods: Iterable[str], told: Told) -> str:
 
 def of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:
     """Whether `the tablespoon of flour` is that of a line that stays, where another line of the food changes."""
+    word = words_of(before[-_LONGEST_WORD:])[-1:]
+    staying = {one for food in meant for text in told.staying.get(food, ()) for one in words_of(text)}
+    changing = {one for food in meant for change in told.each.get(food, ()) for one in words_of(change.ingredient)}
+    if word and word[0] in staying - changing and len(word[0]) >= _TELLING:
+        return True  # `the seasoned flour`, as its line has it
     spoon = _SPOON_OF.search(before)
     return spoon is not None and any(
         _SPOONS[spoon[1].casefold()[:2]] in text.casefold() for food in meant for text in told.staying.get(food, ())

@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable, Sequence
 
 from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.step_named_once import without_one
 
 _NOT_GOLDEN = re.compile(r" \[only until soft, not golden\]")
 _UNTIL_GOLDEN = re.compile(
@@ -33,7 +34,8 @@ _TWICE = re.compile(
 )
 _FROM_ITS_SKINS = re.compile(
     r"\b(?:squeeze|pop|slip|push|press) (?:out )?the (?:[\w-]+ )*garlic-infused oil(?: \[[^\]]*\])?,?"
-    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?skins?(?: into [^,.;]{2,30}?(?=,? (?:and )?(?:mash|stir)))?"
+    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?skins?"
+    r"(?P<into> into [^,.;]{2,30}?(?=,? (?:and )?(?:mash|stir)|[.;]))?"
     r"(?:,? (?:and )?(?:mash|stir|crush|whisk|mix|beat) (?:it|them) (?P<where>into [^,.;]+?))?"
     r"(?P<rest>,? and |, |[.;])",
     re.IGNORECASE,
@@ -60,10 +62,11 @@ _IN_HALVES = re.compile(
     re.IGNORECASE,
 )
 _FISHED_OUT = re.compile(
-    r"\b(?:fish|lift|take|scoop) out the garlic-infused oil(?: \[[^\]]*\])?(?P<and>,? and |, then | then |, |[.;])"
-    r"|\b(?:remove|discard) the garlic-infused oil(?: \[[^\]]*\])?(?P<too>,? and |, then | then |, |[.;])",
+    r"(?P<lead>(?:,? and then |,? and |,? then |, ))?\b(?:(?:fish|lift|take|scoop) out|remove|discard) "
+    r"the garlic-infused oil(?: \[[^\]]*\])?(?P<end>,? and then |,? and |,? then |, |[.;])",
     re.IGNORECASE,
 )
+_NOT_BROWNED_OIL = re.compile(r" \[nothing to brown, lift out or pound;[^\]]*\]")
 # Bashed and sizzled as a clove: an oil is warmed.
 _SIZZLED = re.compile(
     r"\b(?P<take>take) the garlic-infused oil(?: \[[^\]]*\])? and (?:gently )?"
@@ -130,6 +133,12 @@ _SOURED = re.compile(
     re.IGNORECASE,
 )
 _SO_MUCH_OF = re.compile(r"[\d./]+ ?(?:ml|cups?) of $")
+# Two of a list whose third goes in later.
+_TWO_LEFT = re.compile(
+    r"(?P<first>\b(?:tip|put|toss|add|place|spread|arrange|scatter) the [a-z-]+(?: [a-z-]+)?), "
+    r"(?=[a-z-]+(?: [a-z-]+)? (?:in|into|on|onto|to|over) (?:an?|the) )",
+    re.IGNORECASE,
+)
 _NOTHING_BETWEEN = re.compile(r", ,|,,")
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 
@@ -139,8 +148,17 @@ def oil_only_later(steps: Sequence[str]) -> list[str]:
     last = max((place for place, step in enumerate(steps) if "garlic-infused oil" in step), default=0)
     before = [_WHOLE_BULB.sub("", step) for step in steps[:last]]
     if any(_FROM_ITS_SKINS.search(step) for step in steps[last : last + 1]):
-        before = [_OIL_IN_A_ROW.sub("", step) for step in before]
+        before = [_without_oil(step) for step in before]
     return [*before, *steps[last:]]
+
+
+def _without_oil(step: str) -> str:
+    """A step without the oil of its list, which keeps its `and`."""
+    found = _OIL_IN_A_ROW.search(step)
+    if found is None:
+        return step
+    joined = re.match(r",? and |, ", found[0])
+    return without_one(step, (found.start() + len(joined[0]), found.end())) if joined else step
 
 
 def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
@@ -156,11 +174,18 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _HALVED_AGAIN.sub(r"\g<verb> the \g<name>s", step)
     if (fished := _FISHED_OUT.search(step)) is not None:
         rest = step[fished.end() :].lstrip()
-        step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
+        step = f"{_NOT_BROWNED_OIL.sub('', step[: fished.start()])}{step[fished.start() :]}"
+        fished = _FISHED_OUT.search(step) or fished
+        if fished["lead"]:  # `…until crisp, then discard the garlic.`
+            end = fished["end"] if fished["end"] in {".", ";"} else fished["lead"].rstrip()
+            step = f"{step[: fished.start()]}{end} {rest}".rstrip()
+        else:
+            step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
     step = _DRAINED_GREENS.sub("", step)
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(_without_skins, step)
-    return _NOTHING_BETWEEN.sub(",", _last_things_last(_one_late(_with_its_time(_without_bite(step)))))
+    step = _last_things_last(_one_late(_with_its_time(_without_bite(step))))
+    return _NOTHING_BETWEEN.sub(",", _TWO_LEFT.sub(r"\g<first> and ", step))
 
 
 def not_charred(step: str) -> str:
@@ -275,7 +300,7 @@ def _only_soft(step: str, others_between: Callable[[str], bool]) -> str:
 
 def _without_skins(found: re.Match[str]) -> str:
     """`Squeeze the garlic from its skins, mash it into the juices and serve` as `Stir … into the juices and serve`."""
-    where = found["where"] or "in"
+    where = found["where"] or (found["into"] or " in").strip()
     verb = "Stir" if found[0][0].isupper() else "stir"
     return f"{verb} the garlic-infused oil {where}{found['rest']}"
 

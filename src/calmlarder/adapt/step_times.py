@@ -22,7 +22,7 @@ _FRIES = re.compile(
 )
 _NOT_IN_A_PAN = re.compile(
     r"\b(?:oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|grill\w*|simmer\w*|boil\w*|slow cooker|deep[- ]fr\w+"
-    r"|batter)\b",
+    r"|batter|(?:to|into) the (?:casserole|stew|soup|sauce|curry|broth))\b",
     re.IGNORECASE,
 )
 _GOES_ON = re.compile(
@@ -62,6 +62,10 @@ _SAFELY_COOKED = re.compile(
 )
 # What goes in later, in the same sentence, has a time of its own.
 _THEN_ADD = re.compile(r",? (?:and )?then (?=(?:add|stir|tip|throw|put|toss|pour)\b)", re.IGNORECASE)
+_OF_THE_REST = re.compile(
+    r"\bthe (?:meat|beef|lamb|pork|chicken|fish|steak|sauce|rice|potatoes|pasta|gravy|stew|lentils|beans)\b",
+    re.IGNORECASE,
+)
 _TENDER = 5  # minutes of what is green tops and not a vegetable of its own: ours
 _FAR_LONGER = 7  # minutes more than they bear: ours
 _GOES_ALONG = frozenset({
@@ -186,7 +190,7 @@ def _timed(sentence: str, things: tuple[_Thing, ...], told: Told) -> str:
     ends = [one.start() for one in (sign, _TIME.search(sentence, first)) if one is not None]
     others = _others(sentence[: min(ends, default=len(sentence))], told)
     said = sentence
-    if sign is not None and _SAFELY_COOKED.search(sign["sign"]):
+    if sign is not None and (_SAFELY_COOKED.search(sign["sign"]) or _OF_THE_REST.search(sign["sign"])):
         return sentence
     if sign is not None and (
         _OF_THE_OLD.search(sign["sign"]) or (_is_too_long(sentence, first, slowest) and not others)
@@ -249,7 +253,8 @@ def _others(text: str, told: Told) -> bool:
     """Whether a text names what stays as it was and takes a time of its own."""
     meant_there = {food for _, _, meant in spans_in(text, told.names) for food in meant}
     named = {food for food in meant_there if food not in told.changed or _is_much_the_same(food, told)}
-    stand_ins = {one.food for change in told.changed.values() for one in change.to}
+    swaps = (told.changed[food] for food in told.changed if not _is_much_the_same(food, told))
+    stand_ins = {one.food for change in swaps for one in change.to}
     return any(told.tables.food_by_id[food].kind not in _GOES_ALONG for food in named - stand_ins)
 
 

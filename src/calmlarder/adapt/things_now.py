@@ -59,9 +59,11 @@ def of_one(food: str, meant: frozenset[str], before: str, told: Told) -> str:
 def of_its_line(food: str, before: str, told: Told) -> Change:
     """The change of the line that calls the food as the step does, where several lines hold it."""
     lines = told.each.get(food, ())
-    last = words_of(before)[-1:]
-    called = [one for one in lines if len(lines) > 1 and last and last[0] in words_of(one.ingredient)]
-    return called[0] if len(called) == 1 else told.changed[food]
+    for word in reversed(words_of(before)[-2:]):  # the name itself may be the last
+        called = [one for one in lines if len(lines) > 1 and word in words_of(one.ingredient)]
+        if len(called) == 1:
+            return called[0]
+    return told.changed[food]
 
 
 def all_replaced(meant: frozenset[str], told: Told) -> bool:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.adapt.names import Names, foods_in, names_as_cut, names_of, names_of_all, with_last_words
+from calmlarder.adapt.names import Names, foods_in, names_as_cut, names_by_cut, names_of, names_of_all, with_last_words
 from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.words import plain, words_of
@@ -134,7 +134,8 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         by_the_piece=bool(_BY_THE_PIECE.search(whole)),
         uses={**{food: "raw" for food in _in_raw_parts(reads) if food not in uses}, **uses},
         otherwise="cooked" if _HEAT.search(whole) or not whole.strip() else "raw",
-        to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text))),
+        to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text)))
+        | _raw_lines(recipe.title, sentences, reads, tables),
         stuffed=frozenset(stuffed),
         kept_dry=bool(_KEPT_DRY.search(called)) and not _WET.search(whole),
         slaw=bool(_SLAW.search(called)) and not _SWEET.search(called),
@@ -143,6 +144,20 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         roasted=_named_where(_ROASTS, sentences, last_words),
         blended=_named_where(_BLENDS, sentences, last_words),
     )
+
+
+def _raw_lines(title: str, sentences: Sequence[str], reads: Sequence[IngredientRead], tables: Tables) -> frozenset[str]:
+    """Lines of a food that several hold, which stay raw as they are cut: `the sliced onion`."""
+    texts: dict[str, set[str]] = {}
+    for read in reads:
+        if read.food in tables.food_by_id and read.food:
+            texts.setdefault(read.food, set()).add(read.text)
+    raw: set[str] = set()
+    for food, lines in texts.items():
+        if len(lines) > 1:
+            names = names_by_cut(food, sorted(lines), tables)
+            raw |= {text for text, use in _uses(title, sentences, names).items() if use == "raw"}
+    return frozenset(raw)
 
 
 def _named_where(done: re.Pattern[str], sentences: Sequence[str], names: Names) -> frozenset[str]:

@@ -39,6 +39,10 @@ _AGAINST_TUBES = Span(1.7, 2.0, 2.2)
 # A slice of a stick of bread against one of a loaf: 14 g for 36 (common practice, no source).
 _THIN_LOAF = re.compile(r"\b(?:baguettes?|french stick|ficelle)\b")
 _AGAINST_A_LOAF = Span(0.3, 0.4, 0.55)
+# A ciabatta is 270 g where a loaf is 800 g (common practice, no source).
+_LOAF = "loaf"
+_SMALL_LOAF = re.compile(r"\b(?:ciabattas?|focaccias?)\b")
+_OF_A_LARGE_LOAF = Span(0.27, 0.34, 0.5)
 # Of noodles weighed fresh, how much is left of them dry: 8 oz for 12 (common practice, no source).
 _FRESH_STRANDS = re.compile(r"\bfresh (?:\w+ ){0,3}noodles?\b|\bfresh (?:\w+ )?(?:ramen|udon|soba|rice sticks)\b")
 _DRY_OF_FRESH = Span(0.6, 0.67, 0.75)
@@ -187,6 +191,8 @@ class LineReader:
             found = found._replace(main=found.main._replace(number=found.main.number.times(_AGAINST_TUBES)))
         if found.main is not None and found.main.unit == "slice" and _THIN_LOAF.search(rest):
             found = found._replace(main=found.main._replace(number=found.main.number.times(_AGAINST_A_LOAF)))
+        if found.main is not None and _LOAF in {found.main.unit, part.unit_in_name} and _SMALL_LOAF.search(rest):
+            found = found._replace(main=found.main._replace(number=found.main.number.times(_OF_A_LARGE_LOAF)))
         if found.main is not None and found.main.unit == "g" and _is_dry_noodle(part) and _FRESH_STRANDS.search(rest):
             found = found._replace(main=found.main._replace(number=found.main.number.times(_DRY_OF_FRESH)), sizes=())
         known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))

@@ -34,7 +34,8 @@ _MORE_OF_IT = re.compile(
 )
 # `plus a little more for the polenta`: what the rest is for is no food of the line.
 _FOR_A_USE = re.compile(
-    r"(?<= )((?:plus|\+) (?:(?:(?:a (?:little|bit|touch|splash|few|knob|drizzle|glug|dash)|some) )?(?:more|extra)"
+    r"(?<= )((?:(?:plus|\+) |and (?=[^,;()]* (?:more|extra) ))(?:(?:(?:a (?:little|bit|touch|splash|few|knob|drizzle"
+    r"|glug|dash)|some) )?(?:more|extra)"
     r"|a (?:little|bit|touch|splash|knob|drizzle|glug|dash)|some)) (?:for|to) [^,;()]+"
 )
 _TWICE = re.compile(r"\b(habanero|jalapeno|serrano|poblano|ancho|chipotle|guajillo|cayenne) chillis?\b")

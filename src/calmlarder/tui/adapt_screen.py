@@ -55,7 +55,7 @@ class AdaptScreen(Screen[None]):
             yield Input(placeholder="serves", type="integer", id="serves")
         yield TextArea(id="recipe", placeholder="or here, as it stands on its page; F5 makes it fit")
         with VerticalScroll(id="adapted-scroll"):
-            yield Hanging(id="adapted", is_titled=True)
+            yield Hanging(id="adapted", is_titled=True, beside="The recipe, changed")
         yield KeysLine()
 
     def on_mount(self) -> None:

@@ -141,11 +141,17 @@ class LarderScreen(LarderEntry):
         if not items.has_focus:
             items.choose_first()
 
+    def refill(self) -> None:
+        """The list, and what stands beside it."""
+        super().refill()
+        self.tell_of_chosen()
+
     @on(OptionList.OptionHighlighted, "#items")
     def tell_of_chosen(self) -> None:
         """The bar stands on another item."""
         one = self._chosen()
-        self.query_one(LotAbout).tell(one.lot if one is not None else None, self._kitchen)
+        lot = one.lot if one is not None else None
+        self.query_one(LotAbout).tell(lot, self._chosen_question(), self._kitchen)
 
     def on_resize(self) -> None:
         """There may be room for it now."""

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from textual.app import ComposeResult
 
     from calmlarder.larder.lot import Lot
+    from calmlarder.larder.to_answer import ToAnswer
 
 _FROM_COLUMNS = 140  # of the screen: the list itself needs the half of them
 
@@ -27,11 +28,20 @@ class LotAbout(VerticalScroll, can_focus=False):
         """The words."""
         yield Hanging(is_titled=True)
 
-    def tell(self, lot: "Lot | None", kitchen: Household) -> None:
-        """Of this lot; of nothing where the bar is on none."""
+    def tell(self, lot: "Lot | None", asked: "ToAnswer | None", kitchen: Household) -> None:
+        """Of this lot, or of what a line is asked; of nothing where the bar is on none."""
         self.display = self.app.size.width >= _FROM_COLUMNS
-        if self.display:
-            self.query_one(Hanging).update(about_words(lot, kitchen) if lot is not None else "")
+        if not self.display:
+            return
+        words = about_words(lot, kitchen) if lot is not None else question_words(asked) if asked is not None else ""
+        self.query_one(Hanging).update(words)
+
+
+def question_words(asked: "ToAnswer") -> str:
+    """What is asked of a line, with all that may answer it."""
+    choices = [f"  {one}" for one in asked.choices]
+    how = "Enter in the list chooses, or takes the name of another food; F4 edits the line, Del takes it out."
+    return "\n".join([asked.text, "", asked.question.capitalize(), *choices, "", how])
 
 
 def about_words(lot: "Lot", kitchen: Household) -> str:
@@ -53,7 +63,8 @@ def about_words(lot: "Lot", kitchen: Household) -> str:
         f"  ways: {ways or 'none that is done tonight'}",
         f"  allergens: {', '.join(allergens) or 'none of the 14'}; gluten: {food.gluten}",
     ]
-    keeps = list(keeping_lines(food, tables))
+    here = (f"  {lot.place}", "  freezer")
+    keeps = [line for line in keeping_lines(food, tables) if line.startswith(here)]
     parts += ["", "How long it keeps", *keeps] if keeps else []
     to_freeze = for_the_freezer(lot, tables) if kitchen.to_freeze(lot) else None
     parts += ["", "How it is frozen", f"  {to_freeze.how}"] if to_freeze is not None else []

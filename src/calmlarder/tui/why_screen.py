@@ -57,7 +57,7 @@ class WhyScreen(Screen[None]):
         yield TopLine()
         yield Static("", id="title", markup=False)
         with VerticalScroll(id="why-scroll"):
-            yield Hanging(id="why")
+            yield Hanging(id="why", beside="What the answer rests on")
         yield KeysLine()
 
     def on_mount(self) -> None:

@@ -1,6 +1,8 @@
 """Text in lines: each wrapped to the width, what goes on hanging; headings strong, bars in the colour of bars."""
 
 import re
+from collections.abc import Sequence
+from itertools import zip_longest
 from textwrap import wrap
 
 from rich.text import Text
@@ -8,6 +10,7 @@ from rich.text import Text
 from calmlarder.tui.widgets.drawn import Drawn
 
 READABLE = 100  # columns of a line
+_TWO_COLUMNS, _BETWEEN = 150, 4
 _BARS = re.compile(r"[█▉▊▋▌▍▎▏]+")
 _AT = re.compile(r"[ ›]*\w* *\d+:\d\d  ")  # a time in front of what happens then
 _PALE = re.compile(r"[▒░]+")
@@ -17,11 +20,14 @@ class Hanging(Drawn):
     """What stands without an indent in front of lines with one is a heading."""
 
     def __init__(
-        self, text: str = "", id: str | None = None, *, headings: bool = True, is_titled: bool = False
+        self, text: str = "", id: str | None = None, *, headings: bool = True, is_titled: bool = False, beside: str = ""
     ) -> None:
-        """With `is_titled` the first line is the title of the page."""
+        """With `is_titled` the first line is the title of the page.
+
+        From the heading `beside` on the text stands in a second column where there is room for two.
+        """
         super().__init__(id=id)
-        self._headings, self._is_titled = headings, is_titled
+        self._headings, self._is_titled, self._beside = headings, is_titled, beside
         self._lines: tuple[str, ...] = tuple(text.splitlines())
 
     def update(self, text: str) -> None:
@@ -36,15 +42,31 @@ class Hanging(Drawn):
 
     def draw(self, width: int) -> Text:
         """Every line of the text."""
+        at = self._lines.index(self._beside) if self._beside and self._beside in self._lines else 0
+        if not at or width < _TWO_COLUMNS:
+            return self._drawn(self._lines, width)
+        half = (width - _BETWEEN) // 2
+        left, right = self._drawn(self._lines[:at], half), self._drawn(self._lines[at:], half, is_titled=False)
+        rows = zip_longest(*(part.split("\n", allow_blank=True) for part in (left, right)), fillvalue=Text())
         text = Text(no_wrap=True)
-        for number, line in enumerate(self._lines):
-            below = self._lines[number + 1] if number + 1 < len(self._lines) else ""
+        for number, (one, other) in enumerate(rows):
+            text.append("\n" if number else "")
+            text.append_text(one)
+            if other.plain:
+                text.append(" " * (half + _BETWEEN - len(one.plain)))
+                text.append_text(other)
+        return text
+
+    def _drawn(self, all_lines: Sequence[str], width: int, *, is_titled: bool = True) -> Text:
+        text = Text(no_wrap=True)
+        for number, line in enumerate(all_lines):
+            below = all_lines[number + 1] if number + 1 < len(all_lines) else ""
             heading = self._headings and bool(line) and not line.startswith(" ") and below.startswith(" ")
             at = _AT.match(line)
             indent = " " * (at.end() if at else len(line) - len(line.lstrip()) + 2)
             lines = wrap(line, min(width, READABLE), subsequent_indent=indent) or [""]
             text.append("\n" if number else "")
-            title = f"bold {self.tone('accent')}" if self._is_titled and not number else ""
+            title = f"bold {self.tone('accent')}" if self._is_titled and is_titled and not number else ""
             text.append("\n".join(lines), style=title or ("bold" if heading else ""))
         text.highlight_regex(_BARS, self.tone("accent"))
         text.highlight_regex(_PALE, self.tone("bar-pale"))
