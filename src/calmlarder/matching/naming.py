@@ -75,7 +75,7 @@ def name(words: Words) -> Named:
         for other in readings[1:12]:
             if other.weight < best.weight - WORD - 2:
                 break
-            if _cooked_unsaid(best, other, words):
+            if _cooked_unsaid(best, other, words) or _raw_alike(best, other, words):
                 continue
             if _same_words(best, other, words) and not left_over(other, words):
                 best, left, close = other, frozenset(), _close(readings, other)
@@ -104,6 +104,12 @@ def _cooked_unsaid(best: Reading, other: Reading, words: Words) -> bool:
         return False  # a tin of them is cooked: `black-eyed beans, 1 tin`
     is_cooked = food[other.food].state in cooked and food[best.food].state not in cooked
     return is_cooked and not is_said and food[other.food].kind == food[best.food].kind
+
+
+def _raw_alike(best: Reading, other: Reading, words: Words) -> bool:
+    """Whether another reading is but a less likely raw food of the same name: a tin of mango is none of green ones."""
+    food = words.lexicon.tables.food_by_id
+    return food[best.food].state == food[other.food].state == "raw" and other.weight < best.weight
 
 
 def _same_words(best: Reading, other: Reading, words: Words) -> bool:
