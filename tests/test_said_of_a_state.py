@@ -259,3 +259,12 @@ def test_what_came_from_a_shop_is_raw(line: str, food: str, days: int, tables: T
 def test_a_share_of_so_much(line: str, food: str, grams: float, tables: Tables) -> None:
     lot = lot_of(tables, line)
     assert (lot.food, lot.grams) == (food, grams)
+
+
+@pytest.mark.parametrize("line", ["tin of mango", "cooked mango"])
+def test_mango_is_never_green_mango_in_silence(line: str, tables: Tables) -> None:
+    """A ripe one holds fructose beyond its glucose, a green one little (fermentables.csv)."""
+    reading = LarderReader(tables, TODAY).read(line, "line 1")
+    assert reading is not None
+    assert not reading.lots
+    assert reading.candidates[0].food == "mango"

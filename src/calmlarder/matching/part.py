@@ -3,6 +3,7 @@
 import itertools
 import re
 from collections.abc import Iterable
+from functools import lru_cache
 from typing import NamedTuple
 
 from calmlarder.matching.amounts import MINIATURES, Amount, take_amount
@@ -60,6 +61,7 @@ class Part(NamedTuple):
     said: str = ""  # the words that name it, as a house remembers them
 
 
+@lru_cache(maxsize=256)  # of one line the same stretch is named several times
 def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool = False) -> Part:
     """One food: its name first, since a word of it says nothing else; what is left tells how much."""
     typed = [found for found in WORD.finditer(text) if found[0] not in _PASSED_OVER]
