@@ -192,3 +192,29 @@ def test_a_stew_keeps_its_time_beside_what_was_fried(adapt: Adapt) -> None:
         "Add the mushrooms to the casserole and cook for 30 minutes more until the beef is tender.",
     )  # fmt: skip
     assert "30 minutes more until the beef is tender" in _steps(found)
+
+
+def test_what_is_squeezed_or_pops_is_not_the_garlic(adapt: Adapt) -> None:
+    found = adapt(
+        "Dip", "1 cucumber, grated", "1 garlic clove, grated", "200g lactose-free yoghurt", "1 tsp mustard seeds",
+        "2 tbsp oil",
+        steps="1. Squeeze the water from the cucumber and stir into the yoghurt with the garlic.\n"
+        "2. Fry the seeds in the oil; when they pop, pour them over.",
+    )  # fmt: skip
+    assert "[" not in _steps(found)
+
+
+def test_a_short_time_is_told_once() -> None:
+    told = smoothed("Add the spring onion greens [only a minute] for 30 seconds.", bool)
+    assert told == "Add the spring onion greens for 30 seconds."
+
+
+def test_the_gravy_takes_the_flour_of_its_own_heading(adapt: Adapt) -> None:
+    found = adapt(
+        "Batter and gravy", "140g plain flour", "4 eggs", "200ml lactose-free milk", "For the gravy", "1 tbsp butter",
+        "1 tbsp plain flour", "400 ml water",
+        steps="1. Whisk the flour, eggs and milk and bake for 30 minutes.\n"
+        "2. For the gravy, melt the butter, stir in the flour and add the water.",
+    )  # fmt: skip
+    second = next(line for line in _steps(found).splitlines() if line.startswith("2."))
+    assert "stir in the flour" in second

@@ -135,7 +135,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     told = Told(
         names, several, changed, shared, own_amounts(adapted, shared, tables), tables,
         {food for step in within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
-        each, staying,
+        each, staying, _headings(parts),
     )  # fmt: skip
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
@@ -157,6 +157,15 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
+
+
+def _headings(parts: Sequence[Part]) -> dict[str, str]:
+    """The heading above each line, where there is one."""
+    last, found = "", {}
+    for part in parts:
+        last = part.read.text if part.read.outcome == "heading" else last
+        found[part.read.text] = last
+    return found
 
 
 def _no_florets_are_left(parts: Sequence[Part], told: Told) -> bool:

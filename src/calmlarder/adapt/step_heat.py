@@ -39,6 +39,8 @@ _BROWNS = re.compile(
 _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
 _IN_A_PAN = re.compile(r"\b(?:soften(?:ing)?|sweat\w*|fry|fried|frying|saut\w+)\b", re.IGNORECASE)
 _PEELS = re.compile(r"\b(?:squeez\w*|skins?(?![- ](?:side|up|down|on)\b)|peel\w*|pop\w*|stud\w*)\b", re.IGNORECASE)
+_OFF_ANOTHER = re.compile(r"\b(?:water|moisture|liquid|juices?) (?:from|out of)\b|\bwhen they pop\b", re.IGNORECASE)
+_SKINS = re.compile(r"[^,.;:]{0,40}\b(?:skins?|peels?|husks?)\b", re.IGNORECASE)
 _AS_A_PIECE = re.compile(
     r"\bcut[- ]side|\b(?:top|tip|end)s? off\b|\bwrap\w*\b[^.;]{0,30}\bfoil\b|\b(?:heads?|bulbs?|whole)\b|\bhalv\w*",
     re.IGNORECASE,
@@ -117,7 +119,11 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
             return told_of_oil
     if foods and all(one.kind in _STAYS_WHOLE or one.kind == "pulse" for one in foods) and _FALLS.match(step, end):
         return ": these keep their shape, so go by the time"
-    if _says(_PEELS, sentence) and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to):
+    if (
+        _says(_PEELS, sentence)
+        and _is_peeled(step, end)
+        and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to)
+    ):
         return ": just stir it in"
     oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
     if oven and _says(IN_THE_OVEN, step) and not _in_a_pan(step):
@@ -137,6 +143,12 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     ):
         return f": {change.not_browned}"
     return ""
+
+
+def _is_peeled(step: str, end: int) -> bool:
+    """Whether it is the food before `end` that is squeezed or peeled, and not the cucumber or the mustard seeds."""
+    clause = re.split(r"[,.;:]|\b(?:and|then) (?=(?:add|stir|mix|tip|put)\b)", step[:end])[-1]
+    return bool(_PEELS.search(clause) and not _OFF_ANOTHER.search(clause)) or bool(_SKINS.match(step, end))
 
 
 def _is_crushed(step: str, end: int, sentence: str) -> bool:

@@ -19,6 +19,7 @@ _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.I
 _SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
 _WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
 _MADE_SO = re.compile(r"pickled|fried|roasted|charred|caramelised|caramelized|marinated|crispy|softened|cooked", re.I)
+_FOR_A_PART = re.compile(r"(?:\d{1,2}[.)] )?(?:for|to make) the ([a-z ]{3,30}?)[,:]", re.IGNORECASE)
 _TELLING = 5  # letters of a word that tells one line from another
 _LONGEST_WORD = 60  # letters of a word before a name; no food has one as long
 # `the white parts of the spring onions` is one thing.
@@ -50,10 +51,21 @@ def of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:
     changing = {one for food in meant for change in told.each.get(food, ()) for one in words_of(change.ingredient)}
     if word and word[0] in staying - changing and len(word[0]) >= _TELLING:
         return True  # `the seasoned flour`, as its line has it
+    part = _FOR_A_PART.match(before)
+    if part is not None and any(_is_only_there(set(words_of(part[1])), food, told) for food in meant):
+        return True
     spoon = _SPOON_OF.search(before)
     return spoon is not None and any(
         _SPOONS[spoon[1].casefold()[:2]] in text.casefold() for food in meant for text in told.staying.get(food, ())
     )
+
+
+def _is_only_there(words: set[str], food: str, told: Told) -> bool:
+    """Whether of a food's lines one that stays stands under the heading of these words, and none that changes."""
+    stay = [told.headings.get(text, "") for text in told.staying.get(food, ())]
+    change = [told.headings.get(one.ingredient, "") for one in told.each.get(food, ())]
+    there, elsewhere = (any(words & set(words_of(one)) for one in those) for those in (stay, change))
+    return there and not elsewhere
 
 
 def is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tables: Tables) -> bool:

@@ -133,6 +133,10 @@ _SOURED = re.compile(
     re.IGNORECASE,
 )
 _SO_MUCH_OF = re.compile(r"[\d./]+ ?(?:ml|cups?) of $")
+# Where the step itself is as short, it need not be said.
+_ONLY_A_MINUTE = re.compile(
+    r" \[only a minute\](?=[^\[\]]{0,50}\b(?:\d\d seconds|(?:1|one|a) minute)\b)", re.IGNORECASE
+)
 # Two of a list whose third goes in later.
 _TWO_LEFT = re.compile(
     r"(?P<first>\b(?:tip|put|toss|add|place|spread|arrange|scatter) the [a-z-]+(?: [a-z-]+)?), "
@@ -184,6 +188,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _DRAINED_GREENS.sub("", step)
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(_without_skins, step)
+    step = _ONLY_A_MINUTE.sub("", step)
     step = _last_things_last(_one_late(_with_its_time(_without_bite(step))))
     return _NOTHING_BETWEEN.sub(",", _TWO_LEFT.sub(r"\g<first> and ", step))
 
