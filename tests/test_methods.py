@@ -310,3 +310,61 @@ def test_thawed_is_for_today_or_tomorrow_and_shells_are_not_eaten(
     assert (today.safety_days_left, tomorrow.safety_days_left) == (0, 1)
     assert 200 <= shells.grams <= 300
     assert count_in(whole.line) == 2
+
+
+def test_steak_in_strips_is_quick_and_what_has_two_sides_is_turned(cook: Cook) -> None:
+    steak = ["rice 1kg", "beef steak 300g", "oyster mushrooms 200g", "lactose-free sour cream 200g", "paprika", "oil"]
+    strips = said(cook(steak, "stroganoff"))
+    assert "and lift out. About 4 minutes" in strips
+    assert "turning" not in strips
+    whole = said(cook(["potatoes 1kg", "beef steak 300g", "green beans 200g", "mustard", "oil"], "supper-plate"))
+    assert "turning once, until browned. About 8 minutes" in whole
+
+
+def test_flour_binds_by_the_spoon_and_tinned_fish_is_laid_on(cook: Cook) -> None:
+    """Flour of a white sauce: a tenth of its milk and a little more (common practice, no source)."""
+    white = [
+        "potatoes 1kg",
+        "gluten-free flour 500g",
+        "cheddar 200g",
+        "lactose-free milk 1 litre",
+        "spinach 200g",
+        "oil",
+    ]
+    grams = {use.food: use.grams for use in cook(white, "gratin").uses}
+    assert grams["flour-gluten-free"] <= 0.13 * grams["milk-lactose-free"]
+    salad = said(
+        cook(["potatoes 1kg", "tinned tuna x2", "green beans 200g", "rocket", "mustard", "lemon", "oil"], "warm-salad")
+    )
+    assert "steaming hot, and lift out" not in salad
+
+
+def test_whole_cumin_sizzles_first_and_the_tikka_is_coated_before_it_roasts(cook: Cook) -> None:
+    fridge = ["potatoes 800g", "4 eggs", "frozen green beans", "cumin seeds", "turmeric", "lactose-free yoghurt", "oil"]
+    text = said(cook(fridge, "spiced-potatoes"))
+    assert text.index("cumin seed") < text.index("potatoes to the pan")
+    tikka = ["basmati rice 1kg", "chicken breast 300g", "2 courgettes", "lactose-free yoghurt 500g", "cumin", "lemon"]
+    text = said(cook(tikka, "tikka-tray"))
+    assert text.index("put half aside") < text.index("chicken breast in the rest") < text.index("Lay the coated pieces")
+
+
+def test_small_and_many_things_are_counted_whole(tables: Tables) -> None:
+    def told(food: str, grams: float) -> str | None:
+        return in_household_measure(tables.food_by_id[food], grams, tables, "nearest")
+
+    assert told("spring-onion-green", 31) == "about 4"
+    assert told("sausages-plain", 245) == "about 4"
+    assert told("potato", 250) == "about 1½"
+    assert told("turmeric", 1) == "about a quarter of a tsp"
+
+
+def test_everybody_gets_as_many_wraps_where_there_are_enough(cook: Cook) -> None:
+    fridge = ["gluten-free wraps x8", "chicken breast 500g", "lettuce", "tomatoes x4", "cheddar 200g", "lemon", "oil"]
+    wraps = next(use for use in cook(fridge, "wraps", people=4).uses if use.food == "wrap-gluten-free")
+    assert wraps.grams % (4 * 42) == 0
+
+
+def test_patties_for_four_lie_in_two_pans(cook: Cook) -> None:
+    fridge = ["potatoes 2kg", "tinned salmon x3", "cornflour", "kale 400g", "lactose-free yoghurt 500g", "dill", "oil"]
+    assert "in two wide pans" in said(cook(fridge, "patties", people=4))
+    assert "in a wide pan" in said(cook(fridge, "patties"))

@@ -19,6 +19,11 @@ _FRIED_SOFT = re.compile(r"\b((?:[Ff]ry|[Cc]ook)\b[^.;,]*? until (?:just )?tende
 _WET_ALREADY = re.compile(r"\b(?:water|simmer|cook down|cover|lid)\b")
 _BROWNS = frozenset({"fish", "meat", "poultry", "tempeh", "tofu"})
 _BROWNED = re.compile(r"\buntil (?:crumbly and )?(?:golden|browned)(?: at the edges| and crumbly| all round)?\b")
+_CHOPS = frozenset({"lamb-chops", "pork-chops"})
+_IN_ONE_PIECE = re.compile(r"\b(?:patted dry|in portions)\b")  # fillets, steaks and chops have two sides
+_TURNED = re.compile(
+    r"\b((?:[Ff]ry|[Bb]rown)\b(?:(?!turning)[^;.])*?)(?= until (?:golden|browned)\b(?! [^;.]*sides?\b))"
+)
 _MIRIN = "mirin"
 _LIFTED_OUT = ("lemongrass", "galangal", "bay-leaf", "star-anise", "lime-leaves", "pandan-leaves")  # nobody chews them
 # What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
@@ -46,6 +51,8 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = said.replace("until it shimmers", "until it foams")
     if place in {"pan", "pot"}:
         said = _until_pink(said, things)
+    if place == "pan" and any(_has_two_sides(one) for one in things):
+        said = _TURNED.sub(r"\1, turning once,", said, count=1)
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
     if place == "pan" and any(one.food.id in _DRINKS_OIL and one.minutes >= _LONG_FRIED for one in things):
@@ -84,6 +91,10 @@ def salted_before(one: Filling) -> bool:
 def lifted_out(fillings: Sequence[Filling]) -> list[str]:
     """What gave its taste and is taken out before the dish is served."""
     return [one.short for one in fillings if one.food.id in _LIFTED_OUT or one.prep == LEFT_WHOLE]
+
+
+def _has_two_sides(one: Filling) -> bool:
+    return one.food.id in _CHOPS or (one.food.kind in _BROWNS and _IN_ONE_PIECE.search(one.prep) is not None)
 
 
 def _is_thick(one: Filling) -> bool:

@@ -7,6 +7,7 @@ from calmlarder.kitchen.filling import Filling
 from calmlarder.patterns.pattern import Pattern
 
 _ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
+_ONE_LAYER_GRAMS = 1000  # patties and what is pressed flat lie in one layer: common practice, no source
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
 _ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
 # What sets in a pan of 28 cm: eight eggs, and so much else. Common practice, no source.
@@ -14,6 +15,7 @@ _ONE_FRITTATA_EGGS_G, _ONE_FRITTATA_REST_G = 440, 650
 # Three fish of a plate's length lie in no pan of 28 cm; sardines do (common practice, no source). Grams without bones.
 _FISH_IN_A_PAN, _SMALL_FISH_G = 2, 70
 _WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?$")
+_LAYER = re.compile(r"\bshape into\b[^;.]*\bpatties\b|\bpress \{|\bin one layer\b")
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
 
 
@@ -34,6 +36,7 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     folds = any(re.search(r"\bdraw it in\b", step.words) for step in steps)
     eggs = sum(one.grams for one in fried if one.food.kind == "egg")
     too_many = (folds and eggs > _ONE_OMELETTE_GRAMS) or any(_lie_crowded(one) for one in fried)
+    too_many = too_many or _in_a_layer(pattern, fillings) > _ONE_LAYER_GRAMS
     if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS and not too_many:
         return said
     said = re.sub(r"\bthe ((?:same )?)pan\b", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
@@ -50,6 +53,13 @@ def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     if re.match(r"[Tt]oss\b", said):
         said = re.sub(r"\broast until\b", "roast on two trays, swapped half-way, until", said, count=1)
     return said
+
+
+def _in_a_layer(pattern: Pattern, fillings: Sequence[Filling]) -> int:
+    """How many grams are shaped into patties, or pressed flat into a pan."""
+    steps = [step for step in pattern.steps if _LAYER.search(step.words)]
+    things = [one for one in fillings if pattern.slots[one.slot].role != "fat"]
+    return max((sum(one.grams for one in things if one.slot in step.slots) for step in steps), default=0)
 
 
 def _lie_crowded(one: Filling) -> bool:
