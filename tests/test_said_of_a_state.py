@@ -268,3 +268,15 @@ def test_mango_is_never_green_mango_in_silence(line: str, tables: Tables) -> Non
     assert reading is not None
     assert not reading.lots
     assert reading.candidates[0].food == "mango"
+
+
+@pytest.mark.parametrize("line", ["rice, dal with onion", "carrots, dal with onion"])
+def test_what_holds_onion_is_not_lost_behind_a_comma(line: str, tables: Tables) -> None:
+    reading = LarderReader(tables, TODAY).read(line, "line 1")
+    assert reading is not None
+    assert not reading.lots
+    assert "dal-cooked" in {candidate.food for candidate in reading.candidates}
+
+
+def test_pork_and_beans_are_no_raw_pork(tables: Tables) -> None:
+    assert lot_of(tables, "pork and beans tin").food == "chilli-con-carne"

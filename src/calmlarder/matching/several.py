@@ -185,8 +185,8 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
     inside = of_one_heading(heading, behind, hints, lexicon) or listed((*brackets, *behind), hints, text, lexicon)
     if inside:
         return inside
-    head, comma, _ = text.partition(",")
-    if comma:
+    head, comma, tail = text.partition(",")
+    if comma and not (_WITH_ALLIUM.search(tail) and _names_or_may(tail, hints, lexicon)):
         first = name_part(head, hints, lexicon)
         if first.named.outcome == "matched" and not whole.named.left:
             return [whole._replace(named=first.named, amount=whole.amount)]
@@ -194,6 +194,13 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
     if told is None and not brackets:
         return some_clear(text, hints, lexicon) or [whole]
     return [told or whole]
+
+
+def _names_or_may(text: str, hints: frozenset[str], lexicon: Lexicon) -> bool:
+    """Whether words before `with onion` name some food, of whichever kind: `rice, dal with onion` is not rice alone."""
+    found = _WITH_ALLIUM.search(text)
+    named = name_part(text[: found.start()] if found else text, hints, lexicon).named
+    return bool(named.takes or named.candidates)
 
 
 def _of_one_pot(parts: list[Part], text: str, lexicon: Lexicon) -> list[Part]:
