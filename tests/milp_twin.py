@@ -120,6 +120,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
         if o.sealed:
             p.cost[u] += weights.OPENING * _POINT
     _bread(p, problem, used)
+    _filled(p, problem, z, used)
     _reached_for(p, problem, z, used)
     _own(p, problem, used, weighed)
     lacking: dict[int, float] = {z: problem.wanted.lysine_mg * 100 * people}
@@ -195,6 +196,17 @@ def _bread(p: _Programme, problem: PatternProblem, used: list[int]) -> None:
             kind = food.kind in {"fish", "shellfish", "poultry", "meat"} and food.id not in cured
             if kind and place.role == "protein" and place.method != "raw":
                 p.at_most({u: 1, v: 1, on_toast: -1}, 1)
+
+
+def _filled(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+    """Nothing that fills costs, where the larder has a base and the dish may go without."""
+    slots = problem.pattern.slots
+    if problem.wanted.sitting != "dinner" or not problem.has_base:
+        return
+    if not any(slot.role == "base" and slot.items[0] for slot in slots.values()):
+        bare = p.variable(1, -weights.NO_BASE * _POINT)
+        there = {u: -1 for o, u in zip(problem.options, used, strict=True) if slots[o.slot].role == "base"}
+        p.at_most({z: 1, bare: -1, **there}, 0)
 
 
 def _reached_for(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:

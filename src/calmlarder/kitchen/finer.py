@@ -18,6 +18,7 @@ _LONG_FRIED = 10  # minutes
 _FRIED_SOFT = re.compile(r"\b((?:[Ff]ry|[Cc]ook)\b[^.;,]*? until (?:just )?tender)\b")
 _WET_ALREADY = re.compile(r"\b(?:water|simmer|cook down|cover|lid)\b")
 _BROWNS = frozenset({"fish", "meat", "poultry", "tempeh", "tofu"})
+_BROWN_IT = re.compile(r"\b[Bb]rown(?= )")
 _BROWNED = re.compile(r"\buntil (?:crumbly and )?(?:golden|browned)(?: at the edges| and crumbly| all round)?\b")
 _CHOPS = frozenset({"lamb-chops", "pork-chops"})
 _IN_ONE_PIECE = re.compile(r"\b(?:patted dry|in portions)\b")  # fillets, steaks and chops have two sides
@@ -122,7 +123,7 @@ def _until_pink(said: str, things: Sequence[Filling]) -> str:
     sea = next((one for one in things if one.food.kind == "shellfish" and one.done), None)
     if sea is None or any(one.food.kind in _BROWNS for one in things):
         return said
-    return _BROWNED.sub(f"until {sea.done}", said, count=1)
+    return _BROWN_IT.sub(lambda found: "Fry" if found[0] == "Brown" else "fry", _BROWNED.sub(f"until {sea.done}", said))
 
 
 def _under_a_lid(said: str) -> str:

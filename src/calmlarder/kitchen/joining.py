@@ -158,7 +158,7 @@ def _told(dish: Dish, progress: Progress, step: Step, group: Sequence[Filling], 
 
 def loose_egg(dish: Dish, one: Filling) -> bool:
     """An egg where the pattern's words are for tofu, fish or meat."""
-    return one.food.id == "egg" and set(dish.pattern.slots[one.slot].kinds) != {"egg"}
+    return one.food.kind == "egg" and one.food.state == "raw" and set(dish.pattern.slots[one.slot].kinds) != {"egg"}
 
 
 def _on(dish: Dish, step: Step, first: Filling | None) -> str:

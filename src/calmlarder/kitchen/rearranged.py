@@ -36,7 +36,7 @@ def _eggs_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     """Where eggs alone stand in for what is fried first and lifted out, they are fried when the rest is done."""
     at = next((n for n, step in enumerate(pattern.steps) if _fries_first(step)), None)
     main = [one for one in fillings if one.slot == "protein"]
-    if at is None or not main or any(one.food.id != "egg" for one in main):
+    if at is None or not main or any(one.food.kind != "egg" or one.food.state != "raw" for one in main):
         return pattern
     after = [n for n in _on_the_pan(pattern, fillings) if n > at]
     if not after or any("{protein" in pattern.steps[n].words for n in after):
@@ -104,7 +104,7 @@ def _left_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     if not told or not pattern.steps[told[-1]].words.endswith(_LIFT):
         return pattern
     last = pattern.steps[told[-1]]
-    if any(one.food.id == "egg" and one.slot in last.slots for one in fillings):
+    if any(one.food.kind == "egg" and one.slot in last.slots for one in fillings):
         return pattern
     stays = last.model_copy(update={"words": f"{last.words.removesuffix(_LIFT)}."})
     served = [_not_returned(step) for step in pattern.steps[told[-1] + 1 :]]

@@ -18,7 +18,7 @@ _SALTY_FOODS = frozenset(
     {"fish-sauce", "fish-sauce-vegan", "oyster-sauce", "feta", "halloumi", "bacon", "anchovies", "capers"}
 )
 _SALTS_ALL = frozenset({"soy-sauce", "paste", "stock"})  # what salts all that cooks with it
-_WANTS_SALT = frozenset({"tofu", "tempeh", "seitan", "soya", "poultry", "meat", "fish"})
+_WANTS_SALT = frozenset({"tofu", "tempeh", "seitan", "soya", "poultry", "meat", "fish", "shellfish"})
 _SOLD_SEASONED = re.compile(
     r"sausage|burger|smoked|salami|nugget|finger|cakes|pudding|frankfurter|prosciutto|crab|corned"
 )

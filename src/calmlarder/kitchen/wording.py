@@ -198,7 +198,7 @@ def warmed(name: str, said: str) -> str:
     said = re.sub(r"\b(?:Brown|Fry)(?= )", "Warm", said)
     said = re.sub(rf"\b(?:brown|fry)(?= (?:(?:\d+ g|all|the) |{re.escape(name)}\b))", "warm", said)
     return re.sub(
-        r"until (?:tender and (?:lightly )?)?(?:golden|browned(?: and crumbly)?)\b", "until steaming hot", said
+        r"until (tender and )?(?:lightly )?(?:golden|browned(?: and crumbly)?)\b", r"until \1steaming hot", said
     )
 
 

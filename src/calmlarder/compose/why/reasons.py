@@ -46,6 +46,8 @@ _WORDS: Mapping[str, str] = MappingProxyType(
         "OilBeforeButter": "butter where its kitchen fries in oil",
         "NotInWater": "plain water where there are tomatoes or stock",
         "FittingBase": "potatoes where rice or noodles fit",
+        "CookedBase": "bread under a cooked main thing where there is rice or potatoes",
+        "FilledBase": "nothing that fills where there is rice or potatoes",
         "NotTooMuch": "more energy or protein than fills a plate",
         "NotDry": "nothing moist beside what is fried or roast",
         "SaltedNuts": "a nut dressing with nothing salty",

@@ -5,7 +5,14 @@ from calmlarder.compose.wishes.again import NotAgainSoon
 from calmlarder.compose.wishes.day import WithinDay
 from calmlarder.compose.wishes.dislike import NotDisliked
 from calmlarder.compose.wishes.effort import FewOpenings, FewThawed, FewWeighings, LittleTime
-from calmlarder.compose.wishes.fitting import CookedBase, FittingBase, InfusedOil, NotInWater, OilBeforeButter
+from calmlarder.compose.wishes.fitting import (
+    CookedBase,
+    FilledBase,
+    FittingBase,
+    InfusedOil,
+    NotInWater,
+    OilBeforeButter,
+)
 from calmlarder.compose.wishes.flavour import AtHome, Tastes
 from calmlarder.compose.wishes.likeness import Near
 from calmlarder.compose.wishes.nourish import NotTooMuch, Nourishing
@@ -29,6 +36,6 @@ WISHES: tuple[Wish, ...] = (
     Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
     Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
     WithinDay(), NotAgainSoon(), Tolerated(), Steady(), InfusedOil(), OilBeforeButter(), NotInWater(), FittingBase(),
-    CookedBase(), FewThawed(),
+    CookedBase(), FilledBase(), FewThawed(),
     NotTooMuch(), NotDry(), SaltedNuts(), FlavoursAtHand(),
 )  # fmt: skip

@@ -10,6 +10,7 @@ from calmlarder.compose.weights import (
     BUTTER_ABROAD,
     FOREIGN_BASE,
     IN_WATER,
+    NO_BASE,
     PLAIN_OIL,
     POINT,
     rescue_points,
@@ -151,6 +152,26 @@ class CookedBase:
 
     def bound(self, problem: PatternProblem) -> int:
         """No bread costs nothing."""
+        return 0
+
+
+class FilledBase:
+    """A dish that may go without a base costs where it does, and rice, potatoes, noodles, pasta or a grain is there."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a dish."""
+        problem = draft.problem
+        bases = [name for name, slot in problem.pattern.slots.items() if slot.role == "base"]
+        must = any(problem.pattern.slots[name].items[0] for name in bases)
+        if problem.wanted.sitting != "dinner" or not problem.has_base or must:
+            return []
+        bare = draft.model.new_bool_var("")
+        there = [draft.used[number] for name in bases for number, _ in problem.in_slot(name)]
+        draft.model.add(bare + sum(there) >= draft.active)
+        return [(-NO_BASE * POINT, bare)]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """A base costs nothing."""
         return 0
 
 

@@ -1,0 +1,34 @@
+"""Roots on a tray are no dinner where rice is there. A tiny problem where it binds, and where it does not."""
+
+from collections.abc import Callable
+
+from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.weights import NO_BASE
+from calmlarder.compose.wishes.fitting import FilledBase
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+from tiny import PAN, Tiny
+
+
+def test_a_dish_without_a_base_costs_where_there_is_one(
+    lots_of: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest], tables: Tables
+) -> None:
+    slots = dict(PAN.slots)
+    slots["base"] = slots["base"].model_copy(update={"items": (0, 1)})
+    pattern: Pattern = PAN.model_copy(update={"slots": slots})
+
+    def points(pattern: Pattern, lines: list[str], units: dict[str, int]) -> float:
+        problem = pattern_problems(lots_of(lines), wanting(people=1), [pattern], tables)[0]
+        return Tiny(problem).points(FilledBase(), units)
+
+    with_rice = ["dry white rice 1kg", "salmon fillets 300g", "carrots 400g"]
+    rice = next(
+        option
+        for option in pattern_problems(lots_of(with_rice), wanting(people=1), [pattern], tables)[0].options
+        if option.slot == "base"
+    )
+    assert points(pattern, with_rice, {"salmon": 150}) == -NO_BASE
+    assert points(pattern, with_rice, {"salmon": 150, rice.offered.food.id: rice.unit * rice.least}) == 0
+    assert points(pattern, ["salmon fillets 300g", "carrots 400g"], {"salmon": 150}) == 0
