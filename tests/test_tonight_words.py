@@ -94,6 +94,29 @@ def test_a_dinner_for_the_same_eaters_stays_to_be_read_and_escape_goes_back_to_i
     play(act)
 
 
+def test_a_change_while_another_dinner_is_looked_for_keeps_the_last_to_be_read(
+    play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f3")
+        await solved(app, pilot)
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        assert screen._composed is not None
+        last = screen._composed.dinners[-1]
+        monkeypatch.setattr(TonightScreen, "_look", lambda self, search: None)  # it takes for ever
+        await pilot.press(*["n"] * len(screen._composed.dinners), "t")
+        await pilot.pause()
+        words = screen.query_one(DinnerView).content
+        assert words.startswith("Still the dinner from before the change")
+        assert last.title.upper() in " ".join(words.split())
+        await pilot.press("escape")
+        await pilot.pause()
+        assert screen._dinner == last
+
+    play(act)
+
+
 def test_a_long_search_tells_its_seconds_and_escape_leaves_the_best_so_far(
     play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch
 ) -> None:

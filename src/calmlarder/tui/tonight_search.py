@@ -199,7 +199,8 @@ class SearchesDinner(AsksOfDinner):
 
     def _start_again(self) -> None:
         if self._is_found and self._composed is not None and self._wanted is not None and self._dinner is not None:
-            self._former = Former(self._found_for, self._composed, self._wanted, self._place)
+            place = min(self._place, len(self._composed.dinners) - 1)  # beyond the last one, more is looked for
+            self._former = Former(self._found_for, self._composed, self._wanted, place)
         self._place = self._failed = 0
         self._again_words = ""
         self._is_found = self._is_all = False
