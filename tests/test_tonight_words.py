@@ -143,6 +143,7 @@ def test_a_long_search_tells_its_seconds_and_escape_leaves_the_best_so_far(
         assert isinstance(screen, TonightScreen)
         assert screen.query_one(TopLine).content.endswith("…")  # no seconds yet
         await until(pilot, lambda: screen._search is not None and screen._search.has_best)
+        await until(pilot, lambda: screen._search is not None and screen._search._reached == Reached(12, 61))
         clock[0] += 8
         screen._say_how_far()
         assert "looking for a better one, 8 s, Esc ends it" in screen.query_one(TopLine).content

@@ -106,9 +106,9 @@ class SearchesDinner(AsksOfDinner):
         if answer.composed.dinners and evening.request.count < ALSO and not worker.is_cancelled:
             # The first is on the screen: now the others of the evening.
             more = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
-            answer = tonight(more, None, search.stop)
-            if answer.composed.dinners and not worker.is_cancelled:
-                self.app.call_from_thread(self._show, answer)
+            others = tonight(more, None, search.stop)
+            if others.composed.dinners and not search.stop.asked and not worker.is_cancelled:
+                self.app.call_from_thread(self._show, others)
         if not answer.composed.dinners and not answer.faults and not worker.is_cancelled:
             from calmlarder.household.helpful_answers import helpful_answers, open_lines
 
