@@ -20,8 +20,8 @@ from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import shipped_patterns
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.dinner_json import dinner_object

@@ -18,8 +18,8 @@ from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.intake.own_profile import own_profile
 from calmlarder.intake.profile import Profile, profile_named
 from calmlarder.intake.table import Eater
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.dinner_json import dinner_object

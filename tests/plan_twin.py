@@ -8,7 +8,7 @@ from datetime import date
 from itertools import pairwise
 
 from calmlarder.compose import weights
-from calmlarder.plan.columns import PlanInstance
+from calmlarder.plan.dishes_for_sittings import PlanInstance
 from calmlarder.plan.weights import (
     APART_DAYS,
     EMPTY_SITTING,

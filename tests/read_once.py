@@ -11,10 +11,10 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any
 
-from calmlarder.larder import reading
-from calmlarder.matching import kept_names
+from calmlarder.larder import lines_to_lots as reading
 from calmlarder.matching.kept_needs import know_needs
-from calmlarder.matching.lexicon import Lexicon
+from calmlarder.matching.names import kept_names
+from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.problems import Problem
 from calmlarder.tables import load
 from calmlarder.tables.book import Tables
@@ -88,7 +88,7 @@ def share_readers() -> None:
     """What finds foods by name is made once of the shipped tables: it takes half a second, and each command does."""
     from calmlarder.cookbook import names
     from calmlarder.household import adapting
-    from calmlarder.matching import foods
+    from calmlarder.matching.names import foods
 
     matcher, reader = foods.FoodMatcher, adapting.LineReader
     matcher_once, reader_once = cache(lambda: matcher(_tables())), cache(lambda: reader(_tables()))

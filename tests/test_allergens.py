@@ -19,7 +19,7 @@ from calmlarder.cli import main
 from calmlarder.compose.compose import compose
 from calmlarder.intake.diet_and_allergens import allergens_met
 from calmlarder.larder.lot import Lot
-from calmlarder.matching.foods import FoodMatcher
+from calmlarder.matching.names.foods import FoodMatcher
 from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.allergens import said
 from calmlarder.tables.book import Tables

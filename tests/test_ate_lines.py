@@ -9,7 +9,7 @@ from datetime import datetime
 import pytest
 
 from calmlarder.history.log_entry import Meal, eaten_of
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.tables.book import Tables
 from conftest import TODAY
 

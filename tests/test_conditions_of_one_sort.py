@@ -5,8 +5,8 @@ That what is slimy, mouldy or smells goes in the bin: UK Food Standards Agency, 
 
 import pytest
 
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 
 
 def the_lot(reader: LarderReader, line: str) -> Lot:

@@ -31,7 +31,7 @@ from calmlarder.household.kept_lots import KeptLot, kept
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import Box
 from calmlarder.larder.freezing import frozen, thawed
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.store.logs import ended, log
 from calmlarder.store.store import Store
 from calmlarder.tables.load import load_tables

@@ -14,7 +14,7 @@ from calmlarder.cookbook.scale import grams_shown
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.cook_screen import CookScreen
-from calmlarder.tui.keys_line import keys_of
+from calmlarder.tui.key_bar import keys_of
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.moments import BEGINS
 from calmlarder.tui.stove import HERE, Weights

@@ -8,8 +8,8 @@ from datetime import date
 
 import pytest
 
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 
 TODAY = date(2026, 3, 11)  # a Wednesday
 

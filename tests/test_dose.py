@@ -207,7 +207,7 @@ def test_each_step_of_a_challenge_is_one_action_to_undo(home: Home, capsys: pyte
 def test_the_scale_knows_the_dose(home: Home) -> None:
     """As planned nothing is too much; twice the dose is."""
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.compose.weighed import passed_caps
+    from calmlarder.compose.scale_readings import passed_caps
     from calmlarder.household.cooking import proposed
     from calmlarder.household.household import Household
     from calmlarder.household.table import limits_of_dinner

@@ -15,8 +15,8 @@ from calmlarder.checks.tables import rows
 from calmlarder.cli import main
 from calmlarder.compose.compose import compose
 from calmlarder.larder.freezing import freeze_today, why_not_frozen, why_not_thawed
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot, why_unfit
-from calmlarder.larder.reading import LarderReader
 from calmlarder.plan.shelf import shelves_of
 from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables

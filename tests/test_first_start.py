@@ -14,7 +14,7 @@ from calmlarder.tables.vocabulary import ALLERGENS
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.help_screen import Parts
-from calmlarder.tui.keys_line import keys_of
+from calmlarder.tui.key_bar import keys_of
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.pick import Pick

@@ -9,8 +9,8 @@ import pytest
 
 from calmlarder.cli import main
 from calmlarder.larder.freezing import freeze_today
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 from calmlarder.tables.book import Tables
 
 TODAY = date(2026, 3, 11)

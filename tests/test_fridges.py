@@ -15,8 +15,8 @@ from answers import check
 from calmlarder.compose.compose import Composed, compose
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.dinner_json import dinner_object

@@ -2,7 +2,7 @@
 
 import pytest
 
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 
 Lots = list[tuple[str, float]]
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 
 
 def problem_of(line: str, reader: LarderReader) -> str:

@@ -8,8 +8,8 @@ from pathlib import Path
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import lot_line
-from calmlarder.larder.reading import LarderReader
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp

@@ -27,9 +27,9 @@ from calmlarder.matching import (
 )
 from calmlarder.matching.kept_needs import know_needs
 from calmlarder.matching.late_patterns import NOTHING, LatePattern
+from calmlarder.matching.names.words import plain
 from calmlarder.matching.needs import needs_of
-from calmlarder.matching.words import plain
-from calmlarder.reintroduction import red_flags
+from calmlarder.reintroduction import red_flags_in_notes as red_flags
 
 _HERE = Path(__file__).parent
 _LINES = sorted(

@@ -4,8 +4,8 @@ from datetime import date
 
 import pytest
 
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 
 
 def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:

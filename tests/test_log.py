@@ -25,7 +25,7 @@ from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
 from calmlarder.compose.compose import compose
 from calmlarder.compose.cooked import share_eaten
-from calmlarder.compose.weighed import passed_caps
+from calmlarder.compose.scale_readings import passed_caps
 from calmlarder.intake.eaten import EVERYONE, Eaten, Load
 from calmlarder.intake.profile import profile_named
 from calmlarder.intake.stacking import Stacking, held_ug, rooms, still_counted

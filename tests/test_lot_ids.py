@@ -10,7 +10,7 @@ import pytest
 from textual.pilot import Pilot
 
 from calmlarder.household.kept_lots import KeptLot, kept, lots_on_day
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.store.documents import packed
 from calmlarder.store.home import FILE_NAME
 from calmlarder.store.schema import STEPS, statements

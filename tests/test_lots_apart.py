@@ -16,7 +16,7 @@ from calmlarder.cli import main
 from calmlarder.compose.compose import compose
 from calmlarder.compose.cooked import share_eaten
 from calmlarder.compose.dinner import Dinner, PlateUse, weigh_list
-from calmlarder.compose.weighed import passed_caps
+from calmlarder.compose.scale_readings import passed_caps
 from calmlarder.household.cooking_session import AtStove
 from calmlarder.render.dinner_json import dinner_object
 from calmlarder.store.documents import PROPOSED

@@ -13,7 +13,7 @@ import pytest
 
 from calmlarder.compose.stop import Stop
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.columns import PlanInstance, house_of
+from calmlarder.plan.dishes_for_sittings import PlanInstance, house_of
 from calmlarder.plan.joint import NEVER, Joint
 from calmlarder.plan.lot_prices import PriceSearch
 from calmlarder.plan.lots_in_plan import lots_in_plan

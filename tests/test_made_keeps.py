@@ -12,7 +12,7 @@ import pytest
 from calmlarder.checks.lots import last_safe_day
 from calmlarder.checks.tables import foods_of, mixtures, rows
 from calmlarder.cli import main
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.tables.book import Tables
 from calmlarder.tables.doubts import doubts
 from calmlarder.tables.load import load_tables

@@ -4,8 +4,8 @@ from datetime import date
 
 import pytest
 
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.meaning import Reading
-from calmlarder.larder.reading import LarderReader
 from how_much import some
 
 TODAY = date(2026, 3, 11)  # a Wednesday

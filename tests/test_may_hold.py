@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.tables.book import Tables
 from calmlarder.tables.check import check_tables
 from calmlarder.tables.places import shipped

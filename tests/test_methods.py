@@ -10,8 +10,8 @@ import pytest
 from calmlarder.checks.at_the_stove import stove_faults
 from calmlarder.checks.dinner_read import Read
 from calmlarder.compose.dinner import Dinner
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 from calmlarder.larder.with_bones import count_in, eatable_share, is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure

@@ -21,7 +21,7 @@ from calmlarder.compose.compose import compose
 from calmlarder.intake.amounts import Tolerance
 from calmlarder.intake.groups import food_figures
 from calmlarder.intake.load import load_of_group, load_profile_of
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.problems import CannotGoOn
 from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables

@@ -8,8 +8,8 @@ import csv
 
 import pytest
 
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from random_larders import TODAY, diet, held

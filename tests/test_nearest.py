@@ -21,10 +21,10 @@ from calmlarder.compose.market import Market
 from calmlarder.compose.near_search import tightened
 from calmlarder.compose.nearest import giving_rules, near_search
 from calmlarder.compose.problem import pattern_problem
-from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import upper_bound
 from calmlarder.compose.stop import Stop
+from calmlarder.compose.what_gives import Nearest
 from calmlarder.intake.limit import limit_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern

@@ -2,8 +2,8 @@
 
 import pytest
 
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.meaning import Reading
-from calmlarder.larder.reading import LarderReader
 
 
 def read(line: str, reader: LarderReader) -> Reading:

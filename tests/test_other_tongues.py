@@ -4,10 +4,10 @@ from datetime import date
 
 import pytest
 
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
-from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.other_tongues import in_english
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.retold.other_tongues import in_english
 from calmlarder.tables.book import Tables
 
 

@@ -26,7 +26,7 @@ from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.stacking import Stacking
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.columns import house_of
+from calmlarder.plan.dishes_for_sittings import house_of
 from calmlarder.plan.joint import Joint
 from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.plan.planned import Planned

@@ -25,7 +25,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.help_screen import HelpScreen
-from calmlarder.tui.keys_line import keys_of
+from calmlarder.tui.key_bar import keys_of
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.page import Page
 from calmlarder.tui.plan_screen import PlanScreen

@@ -11,8 +11,8 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.intake.profile import Profile
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables

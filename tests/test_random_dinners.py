@@ -9,7 +9,7 @@ from itertools import islice
 import pytest
 
 from answers import answers, check, dinners_of, lots_read
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables

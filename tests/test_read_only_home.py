@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from calmlarder.store import opening
+from calmlarder.store import open_file as opening
 from calmlarder.store.store import Store
 from harm import ask, lots_of, stocked
 

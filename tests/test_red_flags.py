@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calmlarder.cli import main
-from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.reintroduction.red_flags_in_notes import red_flags
 from calmlarder.render.signs_text import see_a_doctor
 
 TOLD = {

@@ -11,8 +11,8 @@ import pytest
 from calmlarder.cli import main
 from calmlarder.household.household import Household
 from calmlarder.household.larder import keep_lines
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 from calmlarder.matching.lacks import NotThere, refuse_lacks
 from calmlarder.tables.book import Tables
 

@@ -6,8 +6,8 @@ US Food and Drug Administration on botulism in home-made infused oils.
 
 import pytest
 
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 
 
 def only(reader: LarderReader, line: str) -> Lot:

@@ -13,7 +13,7 @@ from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.work import work_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.columns import house_of
+from calmlarder.plan.dishes_for_sittings import house_of
 from calmlarder.plan.sittings_typed import read_sittings
 from calmlarder.render.manner import PLAIN
 from calmlarder.tables.book import Tables

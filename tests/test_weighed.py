@@ -1,7 +1,7 @@
 """What the scale really showed is computed again, and the way back under the cap is told."""
 
 from calmlarder.compose.compose import compose
-from calmlarder.compose.weighed import passed_caps
+from calmlarder.compose.scale_readings import passed_caps
 
 LINES = [
     "firm tofu 250g",

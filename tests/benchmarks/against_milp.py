@@ -16,7 +16,7 @@ from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.intake.profile import profile_named
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped

@@ -11,10 +11,10 @@ import sys
 import time
 from pathlib import Path
 
+from calmlarder.cookbook.line_amount import Quantity, measure_word
 from calmlarder.cookbook.lines import LineReader
-from calmlarder.cookbook.quantity import Quantity, measure_word
-from calmlarder.matching.measures import UNIT_GRAMS
-from calmlarder.matching.numbers import NUMBER, number
+from calmlarder.matching.amounts.measures import UNIT_GRAMS
+from calmlarder.matching.amounts.numbers_and_fractions import NUMBER, number
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 

@@ -16,7 +16,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.stop import Stop
 from calmlarder.intake.profile import profile_named
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.plan.plan_days import Asked, How, plan_days
 from calmlarder.plan.sittings_typed import read_sittings

@@ -4,7 +4,7 @@ from datetime import timedelta
 
 from calmlarder.larder.lot import Lot, LotDate, why_unfit
 from calmlarder.larder.urgency import Kept, urgency_of
-from calmlarder.matching.day_labels import Dated
+from calmlarder.matching.dates.date_words import Dated
 from calmlarder.plan.shelf import shelves_of
 from calmlarder.tables.book import Tables
 from households.world import Bought, date_of, place_of

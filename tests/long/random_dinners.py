@@ -19,7 +19,7 @@ from calmlarder.compose.nearest import nearest
 from calmlarder.compose.stop import Stop
 from calmlarder.household.checked import faults_of
 from calmlarder.household.request import Evening
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.patterns.load import load_patterns
 from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.load import load_tables

@@ -12,7 +12,7 @@ import time
 from collections import Counter
 from datetime import date
 
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 

@@ -20,8 +20,8 @@ from calmlarder.compose.nearest import giving_rules, near_search
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import search
 from calmlarder.compose.stop import Stop
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.reading import LarderReader
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from milp_twin import Giving, best_score

@@ -12,9 +12,9 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 from answers import lots_read
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.weights import POINT
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.patterns.pattern import Pattern
-from calmlarder.plan.columns import house_of
+from calmlarder.plan.dishes_for_sittings import house_of
 from calmlarder.plan.joint import Joint
 from calmlarder.tables.book import Tables
 from plan_twin import least_cost

@@ -5,9 +5,9 @@ from collections.abc import Sequence
 
 from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.names import Names
-from calmlarder.cookbook.quantity import take_quantity
+from calmlarder.cookbook.line_amount import take_quantity
 from calmlarder.cookbook.wording import without_prep, without_tail
-from calmlarder.matching.words import plain, words_of
+from calmlarder.matching.names.words import plain, words_of
 
 _LAST_WORD = re.compile(r"[^\W\d_]+(?=[ -]$)")
 _BRACKETS = re.compile(r"\([^()]*\)")

@@ -12,7 +12,7 @@ from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.written import cut_of, own_words, tail_of, written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 

@@ -64,7 +64,7 @@ from calmlarder.adapt.things_now import (
     things_now,
 )
 from calmlarder.and_list import and_list
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 
 # A sentence that does nothing but put in what is left out: `Add the snow peas.`

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 
 from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.names import Names
-from calmlarder.matching.words import plain, words_of
+from calmlarder.matching.names.words import plain, words_of
 from calmlarder.tables.book import Tables
 
 _VEGETABLES = frozenset({

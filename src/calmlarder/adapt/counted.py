@@ -13,7 +13,7 @@ from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.intake.plate import Item, exact_grams, rows_of
 from calmlarder.intake.profile import Profile
-from calmlarder.matching.words import plain
+from calmlarder.matching.names.words import plain
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 

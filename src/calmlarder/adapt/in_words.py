@@ -7,7 +7,7 @@ make another thing of it (`onion soup`, `2 onions`) nothing is written in: there
 import re
 from typing import NamedTuple
 
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.words import words_of
 
 # Words that may stand before a name, besides participles (`remaining`, `sliced`) and the first word of a sentence.
 _MAY_PRECEDE = re.compile(

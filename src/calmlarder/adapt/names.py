@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from functools import lru_cache
 
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 
 Names = Mapping[tuple[str, ...], frozenset[str]]

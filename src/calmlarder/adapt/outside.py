@@ -9,7 +9,7 @@ from calmlarder.adapt.names import foods_in, names_of_all, spans_in
 from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.words import words_of
 from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 

@@ -9,7 +9,7 @@ from calmlarder.adapt.told import Told
 from calmlarder.and_list import and_list
 from calmlarder.cookbook.in_company import TAKEN
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.words import words_of
 from calmlarder.patterns.load import shipped_patterns
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables

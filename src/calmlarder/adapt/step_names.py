@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from calmlarder.adapt.names import names_of_all, spans_in
 from calmlarder.adapt.step_heat import sentence_at
 from calmlarder.adapt.things_now import Told
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.words import words_of
 from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 

@@ -10,7 +10,7 @@ from calmlarder.adapt.step_notes import amount_of, bare
 from calmlarder.adapt.step_shares import shared_out
 from calmlarder.adapt.written import BAKING_POWDER
 from calmlarder.and_list import and_list
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 
 _AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")

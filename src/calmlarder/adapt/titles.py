@@ -9,7 +9,7 @@ from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import spans_in, with_last_words
 from calmlarder.adapt.told import Told
 from calmlarder.cookbook.recipe import IngredientRead
-from calmlarder.matching.words import singular, words_of
+from calmlarder.matching.names.words import singular, words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 

@@ -7,7 +7,7 @@ from typing import Literal, NamedTuple
 from calmlarder.adapt.names import Names, foods_in, names_as_cut, names_by_cut, names_of, names_of_all, with_last_words
 from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
-from calmlarder.matching.words import plain, words_of
+from calmlarder.matching.names.words import plain, words_of
 from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 

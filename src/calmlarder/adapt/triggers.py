@@ -9,7 +9,7 @@ from calmlarder.adapt.model import Amount, Eaters, Unread
 from calmlarder.adapt.names import ending_in, foods_in, names_of_all, with_last_words
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.load import load_profile_of
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 
 _PORTIONS_OF_ALLIUM = 4  # a clove is the usual portion, and a serving may get several: ours

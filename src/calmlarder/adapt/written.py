@@ -7,12 +7,12 @@ from typing import NamedTuple
 
 from calmlarder.adapt.model import Amount
 from calmlarder.cookbook.in_company import TAKEN
-from calmlarder.cookbook.quantity import measure_word, take_quantity
+from calmlarder.cookbook.line_amount import measure_word, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.cookbook.weight import weight_of
 from calmlarder.cookbook.wording import names_nothing
 from calmlarder.intake.amounts import USUAL, Tolerance
-from calmlarder.matching.words import plain
+from calmlarder.matching.names.words import plain
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import BY_SPOON
 from calmlarder.tables.rows import Food

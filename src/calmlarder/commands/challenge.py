@@ -19,7 +19,7 @@ from calmlarder.reintroduction.entry_questions import KEYS, QUESTIONS, SEEN, Que
 from calmlarder.reintroduction.events import LeftOut
 from calmlarder.reintroduction.ladders import CHALLENGES, GROUPS, Challenge, ChallengeGroup
 from calmlarder.reintroduction.posterior import ChallengeDay, DayResult, reckon
-from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.reintroduction.red_flags_in_notes import red_flags
 from calmlarder.render import course_history, course_text
 from calmlarder.render.challenge_day import lowered_words, passed_words, today_text
 from calmlarder.render.challenge_names import CARE, name_of

@@ -16,7 +16,7 @@ from calmlarder.household.found_limits import reconsider
 from calmlarder.household.going_on import scores
 from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
-from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.reintroduction.red_flags_in_notes import red_flags
 from calmlarder.render.challenge_day import lowered_words
 from calmlarder.render.challenge_text import felt_line
 from calmlarder.render.days_text import days_object, days_text

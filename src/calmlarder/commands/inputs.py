@@ -72,7 +72,7 @@ def day_of(options: Place) -> date:
     """The day given, or today. Raises CannotGoOn for a day that cannot be."""
     if options.today is None:
         return date.today()
-    from calmlarder.matching.day_names import parse_day
+    from calmlarder.matching.dates.day_names import parse_day
 
     try:
         return parse_day(options.today, date.today())
@@ -84,7 +84,7 @@ def food_named(text: str, option: str, tables: Tables) -> Food:
     """The one food that `text` means. Raises CannotGoOn when it means none or several."""
     if text in tables.food_by_id:
         return tables.food_by_id[text]
-    from calmlarder.matching.foods import FoodMatcher
+    from calmlarder.matching.names.foods import FoodMatcher
 
     match = FoodMatcher(tables).match(text)
     if match.food is not None:

@@ -7,10 +7,10 @@ from calmlarder.commands.given.foods import Words
 from calmlarder.commands.inputs import day_of, folders_of, lines_typed, tables_of
 from calmlarder.household.signs_in_lines import heard
 from calmlarder.larder.files import read_lines
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.meaning import Reading
-from calmlarder.larder.reading import LarderReader
-from calmlarder.matching.kept_names import lexicon_of
+from calmlarder.matching.names.kept_names import lexicon_of
 from calmlarder.problems import CannotGoOn
 from calmlarder.render.about import about_span
 from calmlarder.render.match_json import match_object

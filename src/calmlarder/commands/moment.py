@@ -6,7 +6,7 @@ from datetime import datetime, time, timedelta
 from calmlarder.commands.given.common import Past, Place
 from calmlarder.commands.inputs import day_of
 from calmlarder.intake.zone import EVENING, this_minute
-from calmlarder.matching.day_labels import YEARS
+from calmlarder.matching.dates.date_words import YEARS
 from calmlarder.problems import CannotGoOn, Problem
 
 SOON_MIN = 30  # what is eaten in a moment may be logged already; ours, no source

@@ -14,7 +14,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.person import Person
 from calmlarder.household.warning_signs import is_light
 from calmlarder.intake.own_limit import OWN_COMPONENTS, OwnComponent, OwnLimit, component_named, far_over, own_limit_of
-from calmlarder.matching.day_names import parse_day
+from calmlarder.matching.dates.day_names import parse_day
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.challenge_text import light_words, weight_words
 from calmlarder.render.people_text import people_text, person_object

@@ -8,7 +8,7 @@ from calmlarder.commands.given.common import Place
 from calmlarder.commands.given.foods import Made, ShowFood
 from calmlarder.commands.inputs import folders_of, food_named, own_tables_of, tables_of
 from calmlarder.labels.words import read_label_words, source_faults
-from calmlarder.larder.reading import LarderReader
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.patterns.load import check_patterns, read_patterns, unused_foods
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.food_text import food_text

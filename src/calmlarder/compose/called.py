@@ -8,7 +8,7 @@ from rapidfuzz import fuzz
 
 from calmlarder.compose.solve import Use
 from calmlarder.larder.with_bones import is_whole_fish
-from calmlarder.matching.words import singular
+from calmlarder.matching.names.words import singular
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 

@@ -13,13 +13,13 @@ from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.over_by_itself import over_by_itself
 from calmlarder.compose.problem import PatternProblem, problems_for
-from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import UNWATCHED, Found, How, Reached, Watch, search
 from calmlarder.compose.shortlist import cookable, not_cookable
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
+from calmlarder.compose.what_gives import Nearest
 from calmlarder.intake.eaten import ME, Eaten
 from calmlarder.kitchen.shortest_schedule import NoOrder
 from calmlarder.larder.lot import Lot

@@ -6,7 +6,7 @@ Its name says so, or its note: that most hold it (vegan nuggets), or that only s
 import re
 
 from calmlarder.larder.lot import Lot
-from calmlarder.matching.notes import LACKING
+from calmlarder.matching.names.notes import LACKING
 from calmlarder.tables.most_hold import most_hold
 from calmlarder.tables.rows import Food
 

@@ -11,7 +11,6 @@ from calmlarder.compose.goes_off import goes_off
 from calmlarder.compose.market import Market
 from calmlarder.compose.near_search import NearSearch
 from calmlarder.compose.offer import Offered, keeping_days, offer
-from calmlarder.compose.relaxations import Nearest, gives_of, price_of
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
 from calmlarder.compose.rules.all_rules import RULES
@@ -25,6 +24,7 @@ from calmlarder.compose.rules.slots import Slots
 from calmlarder.compose.solve import Plan
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
+from calmlarder.compose.what_gives import Nearest, gives_of, price_of
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables

@@ -3,8 +3,8 @@
 import re
 from typing import NamedTuple
 
-from calmlarder.cookbook.quantity import take_quantity
-from calmlarder.matching.numbers import WHOLE_WORDS
+from calmlarder.cookbook.line_amount import take_quantity
+from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 
 _COUNT = rf"(?:[\d½¼¾⅓⅔⅛][\d./]*|{'|'.join(word for word in WHOLE_WORDS if len(word) > 2)})"
 _WHO = (

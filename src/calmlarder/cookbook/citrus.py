@@ -2,12 +2,12 @@
 
 import re
 
-from calmlarder.cookbook.quantity import Found, Quantity, take_quantity
+from calmlarder.cookbook.line_amount import Found, Quantity, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.cookbook.weight import Weight, weight_of, with_weight
 from calmlarder.cookbook.wording import without_prep, without_tail
-from calmlarder.matching.numbers import Span
-from calmlarder.matching.words import words_of
+from calmlarder.matching.amounts.numbers_and_fractions import Span
+from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 
 _HOW = r"(?:(?:freshly|fresh|finely|grated|squeezed|strained) )*"

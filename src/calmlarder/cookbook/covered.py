@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable
 
 from calmlarder.cookbook.recipe import IngredientRead
-from calmlarder.matching.words import plain, words_of
+from calmlarder.matching.names.words import plain, words_of
 from calmlarder.tables.book import Tables
 
 # Examples and where it is used name foods that are not added: `such as …`, `for frying in butter` stays a question.

@@ -2,10 +2,10 @@
 
 import re
 
+from calmlarder.cookbook.line_amount import take_quantity
 from calmlarder.cookbook.names import IngredientNames, Part
-from calmlarder.cookbook.quantity import take_quantity
 from calmlarder.cookbook.wording import without_prep, without_tail
-from calmlarder.matching.foods import Match
+from calmlarder.matching.names.foods import Match
 from calmlarder.tables.book import Tables
 
 OR = re.compile(r"\s*,?\s+(?:or(?: else| even)?|and/or)\s+|\s*(?<!\d)/(?!\d)\s*")

@@ -5,10 +5,10 @@ So does the animal: chicken thighs and drumsticks.
 
 import re
 
+from calmlarder.cookbook.line_amount import Found
 from calmlarder.cookbook.names import IngredientNames, Part
-from calmlarder.cookbook.quantity import Found
 from calmlarder.cookbook.wording import without_prep
-from calmlarder.matching.foods import Match
+from calmlarder.matching.names.foods import Match
 
 _WHOLE = 100.0  # the score of a name in full
 _FORM = re.compile(r"(?:ground|dried|chicken|turkey|duck|goose|lamb|pork|beef|veal) ")

@@ -11,7 +11,7 @@ from calmlarder.cookbook.bounds import LONGEST_TITLE, MOST_INGREDIENTS, MOST_STE
 from calmlarder.cookbook.serves import pieces_in, served_in_dishes, serves_above, serves_in
 from calmlarder.cookbook.wording import HEADING
 from calmlarder.cookbook.words import like_ingredient, section_of
-from calmlarder.matching.words import plain, words_of
+from calmlarder.matching.names.words import plain, words_of
 
 _LONGEST_LINE = 300
 _LONGEST_HEADING = 70

@@ -2,9 +2,9 @@
 
 import re
 
-from calmlarder.cookbook.quantity import Found, Quantity, size_in, take_quantity
+from calmlarder.cookbook.line_amount import Found, Quantity, size_in, take_quantity
 from calmlarder.cookbook.wording import names_nothing
-from calmlarder.matching.numbers import Span
+from calmlarder.matching.amounts.numbers_and_fractions import Span
 
 # `, about 350 g in total`: behind a comma the weight of all of them, or of each.
 _BEHIND = re.compile(

@@ -8,18 +8,18 @@ from calmlarder.cookbook.citrus import citrus_of
 from calmlarder.cookbook.covered import Coverage
 from calmlarder.cookbook.either import OR, either_of
 from calmlarder.cookbook.forms import in_one_form, powders
+from calmlarder.cookbook.line_amount import Found, Quantity, added, take_quantity
 from calmlarder.cookbook.line_amounts import amounts_of, no_inches, without_likeness
 from calmlarder.cookbook.names import IngredientNames, Part
 from calmlarder.cookbook.notation import both_parts, freed, in_plain_words, spoons_told
-from calmlarder.cookbook.quantity import Found, Quantity, added, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead, Outcome, shared_out, together
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
 from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed, with_more
 from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail
-from calmlarder.matching.foods import UNKNOWN
-from calmlarder.matching.numbers import Span
-from calmlarder.matching.words import plain, words_of
+from calmlarder.matching.amounts.numbers_and_fractions import Span
+from calmlarder.matching.names.foods import UNKNOWN
+from calmlarder.matching.names.words import plain, words_of
 from calmlarder.tables.book import Tables
 
 _LONGEST = 400

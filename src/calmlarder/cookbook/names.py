@@ -3,17 +3,17 @@
 import re
 from typing import NamedTuple
 
-from calmlarder.cookbook.quantity import measure_word
+from calmlarder.cookbook.line_amount import measure_word
 from calmlarder.cookbook.states import in_recipe, toasted
 from calmlarder.cookbook.wording import names_nothing, without_prep
-from calmlarder.matching.foods import UNKNOWN, Candidate, FoodMatcher, Match
-from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.naming import Named, name
-from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, PRODUCTS
+from calmlarder.matching.conditions.states import FITS
+from calmlarder.matching.names.foods import UNKNOWN, Candidate, FoodMatcher, Match
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.notes import DISHES, GENERIC, HARMLESS, PRODUCTS
+from calmlarder.matching.names.tokens import tokens_of, words_of_food
+from calmlarder.matching.names.which_food import Named, name
+from calmlarder.matching.names.words import plain, raw_words, singular, words_of
 from calmlarder.matching.part import SOFT
-from calmlarder.matching.states import FITS
-from calmlarder.matching.tokens import tokens_of, words_of_food
-from calmlarder.matching.words import plain, raw_words, singular, words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 

@@ -2,9 +2,9 @@
 
 import re
 
-from calmlarder.cookbook.quantity import take_quantity
+from calmlarder.cookbook.line_amount import take_quantity
 from calmlarder.cookbook.wording import names_nothing
-from calmlarder.matching.words import plain
+from calmlarder.matching.names.words import plain
 
 _NUMBER = r"[\d½¼¾⅓⅔⅛]"
 _BIG_SPOON = re.compile(rf"(?<={_NUMBER}) ?(?:T|EL|SS)\b\.? ?(?=[^\W\d])")  # `2 T`, `1 EL`: a capital tells the spoon

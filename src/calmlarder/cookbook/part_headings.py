@@ -5,8 +5,8 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from calmlarder.cookbook.recipe import IngredientRead
-from calmlarder.matching.notes import DISHES
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.notes import DISHES
+from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 
 _MOST_IN_A_HEADING = 3  # words: ours

@@ -4,9 +4,9 @@ import re
 from collections.abc import Callable, Iterator
 
 from calmlarder.cookbook.notation import other_spelling, spoons_told
-from calmlarder.matching.notes import COLOURS, DECIDING, DISHES, GENERIC
-from calmlarder.matching.numbers import WHOLE_WORDS
-from calmlarder.matching.words import plain, singular
+from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
+from calmlarder.matching.names.notes import COLOURS, DECIDING, DISHES, GENERIC
+from calmlarder.matching.names.words import plain, singular
 
 _COUNT = rf"(?:\d[\d./]*|{'|'.join(word for word in WHOLE_WORDS if len(word) > 2)}|an?)"
 _APART = re.compile(

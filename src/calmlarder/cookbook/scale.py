@@ -2,9 +2,9 @@
 
 import math
 
-from calmlarder.cookbook.quantity import VOLUMES, take_quantity
+from calmlarder.cookbook.line_amount import VOLUMES, take_quantity
 from calmlarder.cookbook.weight import LIQUIDS, weight_of
-from calmlarder.matching.words import plain
+from calmlarder.matching.names.words import plain
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 

@@ -2,7 +2,7 @@
 
 import re
 
-from calmlarder.matching.numbers import WHOLE_WORDS
+from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 
 _COUNT = r"(\d{1,3}|" + "|".join(word for word in WHOLE_WORDS if word not in {"few", "several", "couple"}) + r")"
 _RANGE = r"(?:\s?(?:-|–|to|or)\s?\d{1,3})?"

@@ -1,6 +1,6 @@
 """Which state of a food a recipe means, where its name stands for several or leaves it open."""
 
-from calmlarder.matching.foods import Candidate, Match
+from calmlarder.matching.names.foods import Candidate, Match
 from calmlarder.tables.book import Tables
 
 # What takes up water in the pot: its weight in a recipe is of the packet unless `cooked` stands before its name.

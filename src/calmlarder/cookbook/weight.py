@@ -2,12 +2,12 @@
 
 from typing import NamedTuple
 
-from calmlarder.cookbook.quantity import VOLUMES, Found, Quantity
+from calmlarder.cookbook.line_amount import VOLUMES, Found, Quantity
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.larder.grams import grams_of, grams_of_volume, told_by_piece
-from calmlarder.matching.amounts import Amount
-from calmlarder.matching.measures import CONTAINERS
-from calmlarder.matching.numbers import ONE, Span
+from calmlarder.matching.amounts.amount_of_line import Amount
+from calmlarder.matching.amounts.measures import CONTAINERS
+from calmlarder.matching.amounts.numbers_and_fractions import ONE, Span
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES

@@ -6,8 +6,8 @@ from typing import NamedTuple
 from calmlarder.cookbook.bounds import LONGEST_STEP, LONGEST_TITLE, MOST_LINES, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Form, Recipe
 from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
-from calmlarder.matching.numbers import NUMBER_ALONE
-from calmlarder.matching.words import plain
+from calmlarder.matching.amounts.numbers_and_fractions import NUMBER_ALONE
+from calmlarder.matching.names.words import plain
 
 _LONGEST_INGREDIENT = 400
 _LONGEST_HEADING = 60

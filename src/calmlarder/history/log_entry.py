@@ -7,12 +7,12 @@ from calmlarder.intake.amounts import USUAL, Tolerance
 from calmlarder.intake.eaten import Eaten, Portion, loads_of
 from calmlarder.intake.nourished import nourished_of
 from calmlarder.larder.lot import Lot
-from calmlarder.matching.measures import CONTAINERS
+from calmlarder.matching.amounts.measures import CONTAINERS
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 if TYPE_CHECKING:
-    from calmlarder.matching.amounts import Amount
+    from calmlarder.matching.amounts.amount_of_line import Amount
 
 _PIECES = ("piece", "medium", "fillet", "ball")
 _SMALL_PACK_G = 350  # a can or a bottle that one person empties: common practice, no source

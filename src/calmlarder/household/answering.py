@@ -6,12 +6,12 @@ from typing import NamedTuple
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, Parked, parked_lines
 from calmlarder.household.larder import contents_of
+from calmlarder.larder.lines_to_lots import RIGHT
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.meaning import Reading
-from calmlarder.larder.reading import RIGHT
 from calmlarder.larder.to_answer import Answers, ToAnswer
+from calmlarder.matching.names.words import plain, singular
 from calmlarder.matching.part import AS_LAST_TIME, names_something
-from calmlarder.matching.words import plain, singular
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.store import no_lot
 

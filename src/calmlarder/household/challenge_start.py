@@ -19,7 +19,7 @@ from calmlarder.reintroduction.entry_questions import DIETITIAN_FIRST, Bar, bars
 from calmlarder.reintroduction.events import Course, Event
 from calmlarder.reintroduction.foods import ChallengeFood, challenge_food, foods_for, grams_for
 from calmlarder.reintroduction.ladders import Challenge, group_of, ladder_of, order
-from calmlarder.reintroduction.red_flags import RED_FLAG
+from calmlarder.reintroduction.red_flags_in_notes import RED_FLAG
 from calmlarder.reintroduction.retest import retest_from
 from calmlarder.store.logs import keep_events
 from calmlarder.tables.book import Tables

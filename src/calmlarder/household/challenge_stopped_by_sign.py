@@ -9,7 +9,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.people import person_of
 from calmlarder.household.warning_signs import Lost, weight_lost
 from calmlarder.reintroduction.events import Course, Event
-from calmlarder.reintroduction.red_flags import RED_FLAG, RedFlag
+from calmlarder.reintroduction.red_flags_in_notes import RED_FLAG, RedFlag
 
 
 def stopped_by_sign(household: Household, course: Course) -> Event:

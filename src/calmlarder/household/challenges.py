@@ -21,7 +21,7 @@ from calmlarder.reintroduction.course import Standing, days_ahead, standing
 from calmlarder.reintroduction.entry_questions import SAID_LATER
 from calmlarder.reintroduction.events import Course, Event, LeftOut
 from calmlarder.reintroduction.foods import ChallengeFood, foods_for, grams_for
-from calmlarder.reintroduction.red_flags import RED_FLAG, RedFlag, red_flags
+from calmlarder.reintroduction.red_flags_in_notes import RED_FLAG, RedFlag, red_flags
 from calmlarder.reintroduction.scores import BASELINE_DAYS, MOST_BASELINE, mean_of_last
 from calmlarder.tables.rows import Food
 

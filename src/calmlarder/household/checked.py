@@ -10,7 +10,7 @@ from calmlarder.tables.places import shipped
 
 if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
-    from calmlarder.compose.relaxations import Give
+    from calmlarder.compose.what_gives import Give
     from calmlarder.plan.planned import Planned, PlanSoFar
     from calmlarder.plan.sittings import PlannedSitting
 

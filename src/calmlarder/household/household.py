@@ -30,8 +30,8 @@ from calmlarder.tables.places import home_folder
 from calmlarder.tables.vocabulary import Allergen, Diet
 
 if TYPE_CHECKING:
+    from calmlarder.larder.lines_to_lots import LarderReader
     from calmlarder.larder.meaning import Reading
-    from calmlarder.larder.reading import LarderReader
     from calmlarder.plan.sittings import Key
     from calmlarder.tables.rows import Food
 
@@ -65,8 +65,8 @@ class Household:
     @cached_property
     def _reader(self) -> "LarderReader":
         """Made when the first line is read: taking every name of every food apart is a good part of a start."""
-        from calmlarder.larder.reading import LarderReader
-        from calmlarder.matching.kept_names import lexicon_of
+        from calmlarder.larder.lines_to_lots import LarderReader
+        from calmlarder.matching.names.kept_names import lexicon_of
 
         return LarderReader(self.plain_tables, self.today, lexicon_of(self.plain_tables, self.folders))
 

@@ -12,7 +12,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.order import goes_first
 from calmlarder.larder.to_answer import Answers, ToAnswer
 from calmlarder.larder.urgency import Kept, Urgency, urgency_of
-from calmlarder.matching.day_labels import Dated
+from calmlarder.matching.dates.date_words import Dated
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
 from calmlarder.store.store import Store, Stored, no_lot

@@ -7,7 +7,7 @@ from calmlarder.compose.apart import with_apart
 from calmlarder.compose.parts_offered import is_served_raw
 from calmlarder.household.request import Evening
 from calmlarder.larder.lot import Lot
-from calmlarder.plan.columns import wanted_at
+from calmlarder.plan.dishes_for_sittings import wanted_at
 from calmlarder.plan.planned import Planned, SittingPlanned, Wasted
 from calmlarder.plan.shelf import StockItem, shelves_of
 from calmlarder.plan.sittings import PlannedSitting

@@ -1,10 +1,10 @@
 """Warning signs that somebody writes where a food is asked for: they are answered, and never read as a food."""
 
 from calmlarder.larder.meaning import Reading
-from calmlarder.matching.foods import Match
+from calmlarder.matching.names.foods import Match
 from calmlarder.problems import Problem
-from calmlarder.reintroduction.red_flags import RedFlag, red_flags
-from calmlarder.reintroduction.signs import Flag
+from calmlarder.reintroduction.red_flag_words import Flag
+from calmlarder.reintroduction.red_flags_in_notes import RedFlag, red_flags
 from calmlarder.render.signs_text import see_a_doctor
 
 # What a food may be kept for tells of no sign: `bread (my son is coeliac)`, `new potatoes 50 g`.

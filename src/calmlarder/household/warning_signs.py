@@ -6,7 +6,7 @@ from typing import NamedTuple
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person, Weighed
 from calmlarder.reintroduction.entry_questions import ADULT_YEARS, Told
-from calmlarder.reintroduction.red_flags import RED_FLAG, red_flags
+from calmlarder.reintroduction.red_flags_in_notes import RED_FLAG, red_flags
 from calmlarder.store.logs import events, felt_since
 
 # Without meaning to: ours, after the AGA clinical practice update 2022 (recalled).

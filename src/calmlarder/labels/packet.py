@@ -4,7 +4,7 @@ import re
 from typing import NamedTuple
 
 from calmlarder.clean import clean_line
-from calmlarder.matching.numbers import number
+from calmlarder.matching.amounts.numbers_and_fractions import number
 from calmlarder.problems import CannotGoOn, Problem
 
 LONGEST = 20_000  # characters; the longest lists of packets have some thousand

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from calmlarder.labels.packet import Listed, Packet
 from calmlarder.labels.words import LabelWord, Words
-from calmlarder.matching.words import plain, words_of
+from calmlarder.matching.names.words import plain, words_of
 from calmlarder.tables.allergens import Held, said
 from calmlarder.tables.vocabulary import ALLERGENS
 

@@ -6,7 +6,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from calmlarder.matching.words import words_of
+from calmlarder.matching.names.words import words_of
 from calmlarder.problems import Problem
 from calmlarder.tables.cells import Row
 from calmlarder.tables.csvfile import read_csv

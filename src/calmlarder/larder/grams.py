@@ -1,10 +1,10 @@
 """From an amount in a cook's words to grams of a food."""
 
-from calmlarder.matching.amounts import Amount, spread
-from calmlarder.matching.measures import CONTAINERS
-from calmlarder.matching.numbers import Span
-from calmlarder.matching.states import COOKED_AS_THEY_ARE, COOKED_WORDS
-from calmlarder.matching.words import words_of
+from calmlarder.matching.amounts.amount_of_line import Amount, spread
+from calmlarder.matching.amounts.measures import CONTAINERS
+from calmlarder.matching.amounts.numbers_and_fractions import Span
+from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE, COOKED_WORDS
+from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Measure
 from calmlarder.tables.vocabulary import CANNED_STATES

@@ -4,7 +4,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.to_answer import About, ToAnswer
-from calmlarder.matching.foods import Candidate, Match
+from calmlarder.matching.names.foods import Candidate, Match
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food

@@ -3,8 +3,8 @@
 import re
 
 from calmlarder.larder.lot import Lot
-from calmlarder.matching.measures import UNIT_GRAMS
-from calmlarder.matching.numbers import NUMBER, number
+from calmlarder.matching.amounts.measures import UNIT_GRAMS
+from calmlarder.matching.amounts.numbers_and_fractions import NUMBER, number
 
 _UNIT = "|".join(sorted(UNIT_GRAMS, key=len, reverse=True))
 _PART = re.compile(rf"({NUMBER})\s?({_UNIT}|%|percent|box|boxes)?(?: of (?:it|them))?")

@@ -6,12 +6,12 @@ from datetime import date, timedelta
 
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import Kept, Urgency
-from calmlarder.matching.amounts import Amount
-from calmlarder.matching.day_labels import Dated
+from calmlarder.matching.amounts.amount_of_line import Amount
+from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE, COOKED_WORDS
+from calmlarder.matching.dates.date_words import Dated
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.line import LineRead, Place
 from calmlarder.matching.part import Part
-from calmlarder.matching.states import COOKED_AS_THEY_ARE, COOKED_WORDS
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES, COOKED_STATES
 

@@ -3,9 +3,9 @@
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from calmlarder.matching.conditions_of_one_sort import RIPE_NOW
-from calmlarder.matching.day_labels import Dated
-from calmlarder.matching.states import COOKED_AS_THEY_ARE
+from calmlarder.matching.conditions.conditions_of_one_sort import RIPE_NOW
+from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE
+from calmlarder.matching.dates.date_words import Dated
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Keeping
 from calmlarder.tables.vocabulary import COOKED_STATES

@@ -7,8 +7,8 @@ Paper 309, Yield and nutritional value of the commercially more important fish s
 
 import re
 
+from calmlarder.matching.amounts.numbers_and_fractions import Span
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.numbers import Span
 
 _EATABLE = 0.55
 _OF_A_LARGE_HEAD = 0.45

@@ -3,9 +3,9 @@
 import re
 
 from calmlarder.larder.whole_fish import SOLD_WHOLE, eatable_of_a_fish, whole_fish_g
-from calmlarder.matching.amounts import Amount
+from calmlarder.matching.amounts.amount_of_line import Amount
+from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS, Span
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.numbers import WHOLE_WORDS, Span
 from calmlarder.tables.rows import Food
 
 # What can be eaten of what is weighed raw with its bones (US Department of Agriculture, Standard Reference, refuse:

@@ -4,34 +4,34 @@ import re
 from datetime import date
 from typing import Literal, NamedTuple
 
-from calmlarder.matching.amounts import Amount, take_amount
-from calmlarder.matching.asides import without_asides
-from calmlarder.matching.bought_or_made import as_bought, as_made, bought_then
-from calmlarder.matching.conditions import Phrase, marks_in, take_phrases, take_words, without_marks
-from calmlarder.matching.dates_in_line import UnreadDay, take_dates
-from calmlarder.matching.day_labels import Dated
-from calmlarder.matching.days_rewritten import days_plainly
-from calmlarder.matching.foods import Candidate
-from calmlarder.matching.half_kilos import half_kilos
-from calmlarder.matching.in_the_pot import parts_cooked, without_cooker
-from calmlarder.matching.kinds import beside_its_food, of_that_kind
+from calmlarder.matching.amounts.amount_of_line import Amount, take_amount
+from calmlarder.matching.amounts.half_kilos import half_kilos
+from calmlarder.matching.amounts.measures import MEASURE_WORDS
+from calmlarder.matching.amounts.shares import shares_plainly
+from calmlarder.matching.amounts.some_of_them import counted_apart_by_state
+from calmlarder.matching.amounts.taken_off import counted_inside, without_the_bad
+from calmlarder.matching.conditions.condition_words import Phrase, marks_in, take_phrases, take_words, without_marks
+from calmlarder.matching.dates.bought_or_made import as_bought, as_made, bought_then
+from calmlarder.matching.dates.date_words import Dated
+from calmlarder.matching.dates.dates_in_line import UnreadDay, take_dates
+from calmlarder.matching.dates.days_rewritten import days_plainly
 from calmlarder.matching.lacks import refuse_lacks, what_there_is
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line_text import line_of, without_bullet
-from calmlarder.matching.measures import MEASURE_WORDS
-from calmlarder.matching.name_index import as_one
-from calmlarder.matching.other_tongues import in_english, told_by_accents
-from calmlarder.matching.owners import take_owner
+from calmlarder.matching.names.foods import Candidate
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.name_index import as_one
+from calmlarder.matching.names.words import plain, singular, words_of
+from calmlarder.matching.owners.owner_phrases import take_owner
 from calmlarder.matching.part import Part
-from calmlarder.matching.phrasing import plainly_put
 from calmlarder.matching.remarks import refuse_remarks
-from calmlarder.matching.several import parts_of
-from calmlarder.matching.shares import shares_plainly
-from calmlarder.matching.some_of_them import counted_apart_by_state
-from calmlarder.matching.taken_off import counted_inside, without_the_bad
-from calmlarder.matching.told_aside import told_aside
-from calmlarder.matching.words import plain, singular, words_of
+from calmlarder.matching.retold.asides import without_asides
+from calmlarder.matching.retold.in_the_pot import parts_cooked, without_cooker
+from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
+from calmlarder.matching.retold.phrasing import plainly_put
+from calmlarder.matching.retold.told_aside import told_aside
+from calmlarder.matching.several_foods.kinds import beside_its_food, of_that_kind
+from calmlarder.matching.several_foods.several import parts_of
 from calmlarder.tables.rows import Food
 
 Place = Literal["fridge", "freezer", "cupboard"]

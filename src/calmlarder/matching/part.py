@@ -6,17 +6,17 @@ from collections.abc import Iterable
 from functools import lru_cache
 from typing import NamedTuple
 
-from calmlarder.matching.amounts import MINIATURES, Amount, take_amount
-from calmlarder.matching.conditions import condition_words, is_condition, without_marks
-from calmlarder.matching.foods import Candidate
+from calmlarder.matching.amounts.amount_of_line import MINIATURES, Amount, take_amount
+from calmlarder.matching.amounts.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
+from calmlarder.matching.amounts.numbers_and_fractions import PART_WORDS, WHOLE_WORDS, Span
+from calmlarder.matching.conditions.condition_words import condition_words, is_condition, without_marks
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
-from calmlarder.matching.naming import NOTHING, Named, name
-from calmlarder.matching.notes import COLOURS, HARMLESS, LACKING, WITH, WITHOUT
-from calmlarder.matching.numbers import PART_WORDS, WHOLE_WORDS, Span
-from calmlarder.matching.tokens import Token, tokens_of, words_of_food
-from calmlarder.matching.words import SMALL, singular, words_of
+from calmlarder.matching.names.foods import Candidate
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.notes import COLOURS, HARMLESS, LACKING, WITH, WITHOUT
+from calmlarder.matching.names.tokens import Token, tokens_of, words_of_food
+from calmlarder.matching.names.which_food import NOTHING, Named, name
+from calmlarder.matching.names.words import SMALL, singular, words_of
 from calmlarder.tables.most_hold import most_hold
 
 AS_LAST_TIME = "as last time"  # the assumption of a word that meant a food in this house before

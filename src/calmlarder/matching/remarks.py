@@ -4,12 +4,12 @@ import re
 
 from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.lexicon import Lexicon
-from calmlarder.matching.notes import DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, is_note
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.notes import DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, is_note
+from calmlarder.matching.names.plain_words import PLAIN_WORDS
+from calmlarder.matching.names.words import SMALL, plain, singular
 from calmlarder.matching.part import WORD
-from calmlarder.matching.pieces import says_amount
-from calmlarder.matching.plain_words import PLAIN_WORDS
-from calmlarder.matching.words import SMALL, plain, singular
+from calmlarder.matching.several_foods.pieces import says_amount
 
 _LEAD = (
     r"(?:(?:and|so|ok|okay|right|righto|well|now|sorry|anyway|oh|um|erm|hmm|hi|hello|hey|hiya|please|pls|ps|nb|note"

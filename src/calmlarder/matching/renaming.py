@@ -3,12 +3,12 @@
 import re
 from datetime import date
 
-from calmlarder.matching.lexicon import Lexicon
 from calmlarder.matching.line import read_line
 from calmlarder.matching.line_text import line_of
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.tokens import tokens_of
+from calmlarder.matching.names.words import plain, singular
 from calmlarder.matching.part import SOFT
-from calmlarder.matching.tokens import tokens_of
-from calmlarder.matching.words import plain, singular
 
 
 def with_name(text: str, name: str, today: date, lexicon: Lexicon) -> str:

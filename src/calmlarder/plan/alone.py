@@ -9,7 +9,7 @@ from typing import Any, NamedTuple
 from calmlarder.compose.stop import Stop
 from calmlarder.cp_sat import cp_model
 from calmlarder.plan.amounts_taken import Prices
-from calmlarder.plan.columns import Column, PlanInstance
+from calmlarder.plan.dishes_for_sittings import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint
 from calmlarder.plan.shares import Share, Taken
 from calmlarder.solver import known_bound, tight_solver

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from calmlarder.compose.variables import DishVariables
-from calmlarder.plan.columns import Column
+from calmlarder.plan.dishes_for_sittings import Column
 from calmlarder.plan.shares import Again, Opens, Share, Steps
 from calmlarder.plan.shelf import StockItem
 

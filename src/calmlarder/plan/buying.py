@@ -8,7 +8,7 @@ from calmlarder.compose.offer import keeping_days
 from calmlarder.compose.problem import pattern_problem, with_more
 from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
-from calmlarder.plan.columns import Column, Dish, PlanInstance, plain, suits, wanted_at
+from calmlarder.plan.dishes_for_sittings import Column, Dish, PlanInstance, plain, suits, wanted_at
 from calmlarder.plan.improve import minutes_of
 from calmlarder.plan.joint import Joint
 from calmlarder.plan.planned import ToBuy

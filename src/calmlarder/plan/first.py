@@ -6,7 +6,7 @@ from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.search import How, Watch, search
 from calmlarder.compose.solve import upper_bound
 from calmlarder.compose.stop import Stop
-from calmlarder.plan.columns import Column, Dish, PlanInstance, opened_on, too_near
+from calmlarder.plan.dishes_for_sittings import Column, Dish, PlanInstance, opened_on, too_near
 from calmlarder.plan.weights import APART_DAYS
 
 _FEW = 6  # patterns looked at before the others: ours

@@ -14,7 +14,7 @@ from calmlarder.compose.stop import Stop
 from calmlarder.compose.telling import dinner_of
 from calmlarder.compose.weights import POINT
 from calmlarder.kitchen.shortest_schedule import NoOrder
-from calmlarder.plan.columns import Dish, PlanInstance
+from calmlarder.plan.dishes_for_sittings import Dish, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint, Priced, Solved
 from calmlarder.plan.lot_prices import PriceSearch
 from calmlarder.plan.promising import promising

@@ -14,7 +14,7 @@ from calmlarder.compose.weights import POINT
 from calmlarder.compose.wishes.all_wishes import WISHES
 from calmlarder.cp_sat import cp_model
 from calmlarder.plan.amounts_taken import AmountsTaken, Prices
-from calmlarder.plan.columns import Column, Dish, PlanInstance
+from calmlarder.plan.dishes_for_sittings import Column, Dish, PlanInstance
 from calmlarder.plan.stacked import post_stacking
 from calmlarder.plan.stock import Stock
 from calmlarder.plan.weights import (

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.solve import Plan, Use
-from calmlarder.plan.columns import Column, Dish, PlanInstance
+from calmlarder.plan.dishes_for_sittings import Column, Dish, PlanInstance
 from calmlarder.plan.joint import NEVER, Joint
 
 _SECONDS = 10.0  # to see whether dishes without a choice in them go together: far more than it takes

@@ -11,7 +11,7 @@ from collections.abc import Callable, Mapping, Sequence
 from calmlarder.compose.stop import Stop
 from calmlarder.plan.alone import Cheapest, DishAlone
 from calmlarder.plan.amounts_taken import Prices
-from calmlarder.plan.columns import Column, PlanInstance
+from calmlarder.plan.dishes_for_sittings import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, Priced
 from calmlarder.plan.lots_in_plan import lots_in_plan
 from calmlarder.plan.master import Mixture, Setting, good_columns, mixture_of

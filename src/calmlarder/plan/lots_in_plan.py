@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from datetime import timedelta
 from typing import NamedTuple
 
-from calmlarder.plan.columns import PlanInstance
+from calmlarder.plan.dishes_for_sittings import PlanInstance
 from calmlarder.plan.shares import Opens, Share, Steps
 from calmlarder.plan.shelf import StockItem
 from calmlarder.plan.weights import WASTED_PORTION

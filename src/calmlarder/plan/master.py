@@ -7,7 +7,7 @@ from ortools.linear_solver import pywraplp
 
 from calmlarder.compose.weights import POINT
 from calmlarder.plan.alone import Cheapest
-from calmlarder.plan.columns import Column, PlanInstance
+from calmlarder.plan.dishes_for_sittings import Column, PlanInstance
 from calmlarder.plan.joint import empty_cost, patterns_apart
 from calmlarder.plan.lots_in_plan import LotInPlan
 from calmlarder.plan.shares import Again, Opens, Share, Steps

@@ -18,17 +18,17 @@ from calmlarder.compose.weights import POINT
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.buying import worth_buying
-from calmlarder.plan.columns import Dish, PlanInstance, comes_thawed, house_of, is_warmed, wanted_at
+from calmlarder.plan.dishes_for_sittings import Dish, PlanInstance, comes_thawed, house_of, is_warmed, wanted_at
 from calmlarder.plan.first import day_after_day
 from calmlarder.plan.improve import Improver
 from calmlarder.plan.joint import NEVER
 from calmlarder.plan.kept_dishes import KeptMeal, kept_dishes
-from calmlarder.plan.left_over import MoreOf
 from calmlarder.plan.planned import Planned, PlanSoFar, SittingPlanned, gap_percent
 from calmlarder.plan.protein_left import More, protein_left
 from calmlarder.plan.sittings import PlannedSitting
 from calmlarder.plan.unreached import grams_left, grams_worth, to_freeze, unreached
 from calmlarder.plan.weights import MOST_TO_BUY
+from calmlarder.plan.why_wasted import MoreOf
 from calmlarder.tables.book import Tables
 
 _FIRST_SHARE = 0.05  # of the time, for each dish of the first plan: seldom reached but on a busy machine

@@ -9,7 +9,7 @@ from heapq import nlargest
 
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.solve import upper_bound
-from calmlarder.plan.columns import Column, Dish, PlanInstance
+from calmlarder.plan.dishes_for_sittings import Column, Dish, PlanInstance
 from calmlarder.plan.weights import WASTED_PORTION
 
 # Of each sitting; of each two that share a dish; of a dinner and the next day's lunch from its box: ours.

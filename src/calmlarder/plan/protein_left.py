@@ -7,7 +7,7 @@ from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.telling import dinner_of
 from calmlarder.larder.lot import CRUMB_GRAMS
-from calmlarder.plan.columns import Dish, PlanInstance
+from calmlarder.plan.dishes_for_sittings import Dish, PlanInstance
 from calmlarder.plan.stacked import earlier_shares
 from calmlarder.plan.unreached import grams_left
 from calmlarder.tables.book import Tables

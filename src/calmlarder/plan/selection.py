@@ -6,7 +6,7 @@ from typing import Any, NamedTuple
 
 from calmlarder.compose.stop import Stop
 from calmlarder.cp_sat import cp_model
-from calmlarder.plan.columns import Column, PlanInstance
+from calmlarder.plan.dishes_for_sittings import Column, PlanInstance
 from calmlarder.plan.joint import NEVER, empty_cost, patterns_apart
 from calmlarder.solver import plain_solver
 

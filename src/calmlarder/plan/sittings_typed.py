@@ -4,7 +4,7 @@ import re
 from datetime import date, datetime, time, timedelta
 from itertools import pairwise
 
-from calmlarder.matching.day_names import parse_day
+from calmlarder.matching.dates.day_names import parse_day
 from calmlarder.plan.sittings import MOST_SITTINGS, USUAL_TIME, PlannedSitting
 from calmlarder.plan.sittings_ahead import Usual, sitting_of
 from calmlarder.problems import CannotGoOn, Problem

@@ -12,7 +12,7 @@ from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.load import UseLoad, load_under
 from calmlarder.intake.stacking import Counted, Room, still_counted
 from calmlarder.intake.stacking import room_of as person_room
-from calmlarder.plan.columns import Column, PlanInstance
+from calmlarder.plan.dishes_for_sittings import Column, PlanInstance
 from calmlarder.tables.cap_rows import Cap
 
 _ROUNDING = PER_MG  # the log rounds each load up to a microgram: a mg of room is left for it

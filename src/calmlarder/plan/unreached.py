@@ -7,7 +7,7 @@ from calmlarder.compose.offer import offer
 from calmlarder.compose.problem import PORTION
 from calmlarder.larder.freezing import ToFreeze, for_the_freezer, freeze_today
 from calmlarder.larder.lot import CRUMB_GRAMS
-from calmlarder.plan.columns import Dish, PlanInstance, comes_thawed, opened_on, wanted_at
+from calmlarder.plan.dishes_for_sittings import Dish, PlanInstance, comes_thawed, opened_on, wanted_at
 from calmlarder.plan.planned import Wasted
 from calmlarder.plan.shelf import StockItem
 from calmlarder.plan.weights import WASTED_PORTION

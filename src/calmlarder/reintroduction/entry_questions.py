@@ -8,7 +8,7 @@ from collections.abc import Collection, Sequence
 from datetime import date
 from typing import Literal, NamedTuple
 
-from calmlarder.reintroduction.signs import Flag
+from calmlarder.reintroduction.red_flag_words import Flag
 
 Whom = Literal["doctor", "dietitian"]
 SCOFF_YES = 2  # so many yes or more (Morgan, Reid & Lacey 1999)

@@ -8,7 +8,7 @@ from calmlarder.reintroduction.course import Standing, is_unsettled
 from calmlarder.reintroduction.entry_questions import SAID_LATER
 from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import group_of, is_dose, ladder_of
-from calmlarder.reintroduction.red_flags import RED_FLAG
+from calmlarder.reintroduction.red_flags_in_notes import RED_FLAG
 from calmlarder.reintroduction.scores import BASELINE_DAYS, MOST_BASELINE
 from calmlarder.render.challenge_names import CARE, SETTLE, concluded_words, name_of, stopped_words, upper
 

@@ -9,8 +9,8 @@ from calmlarder.reintroduction.clock import why_early
 from calmlarder.reintroduction.course import Tried
 from calmlarder.reintroduction.entry_questions import ADULT_YEARS
 from calmlarder.reintroduction.ladders import group_of
+from calmlarder.reintroduction.red_flag_words import URGENCY
 from calmlarder.reintroduction.retest import RETEST_MONTHS
-from calmlarder.reintroduction.signs import URGENCY
 from calmlarder.render.challenge_day import why_today
 from calmlarder.render.challenge_names import CARE, limit_line, name_of, stopped_words, upper
 from calmlarder.render.clock_text import clock_object, clock_text

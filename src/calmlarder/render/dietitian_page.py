@@ -16,7 +16,7 @@ from calmlarder.reintroduction.clock import Clock
 from calmlarder.reintroduction.course import Standing, Tried
 from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import group_of, is_dose, ladder_of
-from calmlarder.reintroduction.red_flags import RED_FLAG
+from calmlarder.reintroduction.red_flags_in_notes import RED_FLAG
 from calmlarder.render.challenge_names import limit_line, name_of
 from calmlarder.render.clock_text import clock_text
 from calmlarder.tables.vocabulary import GROUPS

@@ -5,8 +5,8 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.portions import Apart
-from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.what_gives import Nearest
 from calmlarder.render.stacked import day_object, stacked_object
 
 if TYPE_CHECKING:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.reintroduction.clock import OFFER_WEEK, Early
 from calmlarder.reintroduction.entry_questions import QUESTIONS, SCOFF, Bar
-from calmlarder.reintroduction.signs import ACUTE, URGENCY
+from calmlarder.reintroduction.red_flag_words import ACUTE, URGENCY
 from calmlarder.render.challenge_names import name_of
 from calmlarder.render.challenge_text import light_words
 from calmlarder.render.signs_text import COELIAC, EMERGENCY, STILL_SO

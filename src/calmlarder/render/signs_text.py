@@ -7,9 +7,9 @@ test needs wheat in what one eats. Numbers of services differ from place to plac
 from collections.abc import Sequence
 
 from calmlarder.history.felt import Felt
-from calmlarder.reintroduction.red_flags import RedFlag, red_flags
+from calmlarder.reintroduction.red_flag_words import ACUTE, Flag
+from calmlarder.reintroduction.red_flags_in_notes import RedFlag, red_flags
 from calmlarder.reintroduction.scores import SEVERE_PAIN
-from calmlarder.reintroduction.signs import ACUTE, Flag
 
 EMERGENCY = "Heavy bleeding, black stool, sudden severe pain or faintness: get emergency help now."
 STILL_SO = "If that is still so, get emergency help now and do not wait for an appointment."

@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.relaxations import Nearest
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.compose.what_gives import Nearest
 from calmlarder.intake.cap_words import in_words
 from calmlarder.render.caution import CAUTION
 from calmlarder.render.dinner_text import dinner_lines, figures_text, from_memory, load_lines, rescued_lines

@@ -10,7 +10,7 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store.copies import damaged, keep_copy
 from calmlarder.store.documents import Log, Place, Unreadable, packed, unpacked
 from calmlarder.store.home import ready_home
-from calmlarder.store.opening import cannot_go_on
+from calmlarder.store.open_file import cannot_go_on
 
 _MOST_ACTIONS = 500  # that undo reaches back to: ours
 

@@ -12,7 +12,7 @@ from calmlarder.store.actions import Actions
 from calmlarder.store.copies import damaged, keep_copy
 from calmlarder.store.documents import NOTES, Log, Place, Unreadable, packed, unpacked
 from calmlarder.store.home import ready_home, unusable
-from calmlarder.store.opening import opened
+from calmlarder.store.open_file import opened
 from calmlarder.store.read_only import give_back
 
 

@@ -30,9 +30,9 @@ from calmlarder.tui.asked_for_tonight import TonightOnly
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.day_turns import LOOK_S, Clock
 from calmlarder.tui.errors import tell
-from calmlarder.tui.keys_line import KeysByWords, commands_of
+from calmlarder.tui.key_bar import KeysByWords, commands_of
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.left_open import SEEN_S, LeftOpen
+from calmlarder.tui.left_running import SEEN_S, LeftOpen
 from calmlarder.tui.plain_terminal import AsciiSigns, NoColour
 from calmlarder.tui.runtime import (
     end_with_signals,

@@ -16,7 +16,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
 from calmlarder.household.settings import people_of
 from calmlarder.intake.eaten import ME
-from calmlarder.matching.day_names import parse_day
+from calmlarder.matching.dates.day_names import parse_day
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.entry_questions import QUESTIONS, SEEN, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
@@ -27,7 +27,7 @@ from calmlarder.render.signs_text import felt_answer, see_a_doctor
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.page import Page
 from calmlarder.tui.score_form import Score, ScoreForm
 from calmlarder.tui.widgets.modal import Modal

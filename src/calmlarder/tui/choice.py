@@ -11,7 +11,7 @@ from textual.containers import Vertical
 from textual.message import Message
 from textual.widgets import Input, OptionList, Static
 
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.modal import Modal
 
 _LONG = 6  # names, from which on it is said that they can be found by typing

@@ -16,7 +16,7 @@ from calmlarder.render.portions_text import placed_steps, steps_of
 from calmlarder.tui.boxes_asked import MINE, ways_to_box
 from calmlarder.tui.errors import told
 from calmlarder.tui.food_names import names_in
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.moments import Moments
 from calmlarder.tui.sources import ask_sources
@@ -203,7 +203,7 @@ class CookScreen(Screen[bool]):
         return ToWeigh(use.lot, manner.name(name), grams, manner.beside(grams) or f"{grams} g", read)
 
     def _say_passed(self) -> None:
-        from calmlarder.compose.weighed import passed_caps
+        from calmlarder.compose.scale_readings import passed_caps
         from calmlarder.household.table import limits_of_dinner
         from calmlarder.intake.cap_words import CAP_WORDS
 

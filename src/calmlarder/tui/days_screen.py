@@ -24,7 +24,7 @@ from calmlarder.render.waste_text import advice_words
 from calmlarder.tables.vocabulary import GROUPS, Group
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets import chart
 from calmlarder.tui.widgets.amounts import FigureRow, FigureRows
 from calmlarder.tui.widgets.chart import Bar, Bars, DayChart

@@ -18,7 +18,7 @@ from calmlarder.household.settings import NUMBERS
 from calmlarder.intake.eaten import ME
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.errors import told
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.field import Field, a_day, first_day, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.pick import Pick

@@ -12,7 +12,7 @@ from textual.screen import Screen
 from textual.widgets import Static
 
 from calmlarder.render.caution import CAUTION
-from calmlarder.tui.keys_line import KeysLine, keys_of
+from calmlarder.tui.key_bar import KeysLine, keys_of
 from calmlarder.tui.widgets.drawn import Drawn, cut
 from calmlarder.tui.widgets.modal import Modal
 

@@ -16,7 +16,7 @@ from calmlarder.household.larder import Seen, as_seen, keep_lines, write_anew
 from calmlarder.household.signs_in_lines import signs_in
 from calmlarder.intake.eaten import ME
 from calmlarder.larder.meaning import Reading
-from calmlarder.matching.under_headings import under_headings
+from calmlarder.matching.several_foods.under_headings import under_headings
 from calmlarder.tui.errors import told
 from calmlarder.tui.larder_actions import LarderKeys
 from calmlarder.tui.larder_log import (

@@ -18,7 +18,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.plate import Plate, PlateAsked, counts_before, over_after, over_of, plate, plate_eaten
 from calmlarder.intake.eaten import ME, Eaten, Portion
 from calmlarder.larder.meaning import Reading
-from calmlarder.reintroduction.red_flags import red_flags
+from calmlarder.reintroduction.red_flags_in_notes import red_flags
 from calmlarder.render.plate_text import plate_glance, plate_text
 from calmlarder.render.signs_text import felt_answer
 from calmlarder.render.style import Style

@@ -13,7 +13,7 @@ from textual.widgets import Input, OptionList, Static
 
 from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.larder_entry import FILTER, LarderEntry
 from calmlarder.tui.larder_log import log_line, meant
 from calmlarder.tui.larder_view import meaning_of_typed

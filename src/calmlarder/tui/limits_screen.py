@@ -21,7 +21,7 @@ from calmlarder.render.manner import MEASURES, NAMINGS
 from calmlarder.tables.vocabulary import ALLERGENS, DIETS
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.first_start import SETS
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.pick import Pick

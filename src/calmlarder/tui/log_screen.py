@@ -15,7 +15,7 @@ from calmlarder.larder.part import part_of
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
 from calmlarder.tui.widgets.top_line import TopLine

@@ -9,7 +9,7 @@ from textual.binding import Binding, BindingType
 from calmlarder.household.household import Household
 from calmlarder.household.planning import Outcome, Which, plan_asked
 from calmlarder.plan.sittings import Key
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.page import Page
 from calmlarder.tui.plan_changes import FREED, Change, by_key, left_empty, words_of
 from calmlarder.tui.plan_rounds import PlanRounds
@@ -266,7 +266,7 @@ class PlanScreen(PlanRounds):
         if chosen is None or chosen[1].dinner is None or self._outcome is None:
             self.notify("no dish is planned there yet")
             return
-        from calmlarder.plan.columns import wanted_at
+        from calmlarder.plan.dishes_for_sittings import wanted_at
         from calmlarder.tui.planned_dinner import InPlan, PlannedDinner
 
         number, one = chosen

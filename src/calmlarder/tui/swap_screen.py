@@ -14,7 +14,7 @@ from textual.widgets import OptionList, Static
 from calmlarder.household.swapping import Swaps
 from calmlarder.render.caution import at_fault
 from calmlarder.swaps.model import told_grams
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.hanging import READABLE, Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 

@@ -13,7 +13,7 @@ from textual.widgets import Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.request import Evening
-from calmlarder.tui.keys_line import KeysLine
+from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
 

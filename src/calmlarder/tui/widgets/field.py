@@ -7,7 +7,7 @@ from textual.containers import Horizontal, Vertical
 from textual.widget import Widget
 from textual.widgets import Input, Static
 
-from calmlarder.matching.day_names import parse_day
+from calmlarder.matching.dates.day_names import parse_day
 
 
 class Field(Horizontal):

@@ -1,0 +1,294 @@
+"""From a cook's lines to lots: what each line means, what must be asked, what is not known."""
+
+import re
+from collections.abc import Callable, Iterable, Mapping
+from datetime import date
+
+from rapidfuzz import fuzz, process
+
+from calmlarder.larder.grams import as_a_serving, fits_measure, grams_of, out_of_proportion, share_of
+from calmlarder.larder.jarred_herbs import among_spices
+from calmlarder.larder.lot import Lot, LotDate
+from calmlarder.larder.meaning import NOT_KNOWN, Reading, match_of
+from calmlarder.larder.standing import (
+    cut_when_bought,
+    is_brown_and_old,
+    is_opened,
+    noted,
+    place_of,
+    thawed_by,
+    was_open,
+)
+from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, Answers
+from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge, is_cracked_egg
+from calmlarder.larder.urgency import Kept, urgency_of
+from calmlarder.larder.with_bones import eatable_grams
+from calmlarder.matching.amounts.amount_of_line import Amount
+from calmlarder.matching.amounts.numbers_and_fractions import ONE, Span
+from calmlarder.matching.conditions.condition_words import presses
+from calmlarder.matching.lacks import NotThere
+from calmlarder.matching.line import LineRead, read_line
+from calmlarder.matching.names.foods import Candidate
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.notes import NO_SLIPS
+from calmlarder.matching.names.of_one_sort import of_one_sort
+from calmlarder.matching.part import Part
+from calmlarder.matching.remarks import says_no_food
+from calmlarder.matching.renaming import with_name
+from calmlarder.matching.several_foods.under_headings import under_headings
+from calmlarder.problems import Problem
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+_NO_AMOUNT = Amount(ONE, None, None, "none")
+USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an amount
+NO_LONGER = "no longer always there"
+_MOST_NEAREST, _NEAR = 4, 75.0  # names that are shown, and from which likeness of spelling, 0 to 100: ours
+_OPENED_YESTERDAY = "opened yesterday"
+_NOT_ASKED = "kind not asked, as it is somebody else's"
+_BAD = "kind not asked, as it goes in the bin"
+_TOO_OLD = "kind not asked, as it is too old to eat"
+_LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
+
+
+_AS_USUAL = Answers(amount="usual")
+
+
+class LarderReader:
+    """Reads lines against the tables for a given day."""
+
+    def __init__(self, tables: Tables, today: date, lexicon: Lexicon | None = None) -> None:
+        self._tables = tables
+        self._today = today
+        self._lexicon = Lexicon(tables) if lexicon is None else lexicon
+        self._offered_last: Callable[[Food], bool] = lambda food: False
+
+    def on_day(self, day: date) -> "LarderReader":
+        """A reader of the same names for another day."""
+        reader = LarderReader(self._tables, day, self._lexicon)
+        reader.offer_last(self._offered_last)
+        return reader
+
+    def offer_last(self, is_last: Callable[[Food], bool]) -> None:
+        """Of what a line may be, offer some foods behind the others: those that are not eaten here."""
+        self._offered_last = is_last
+
+    def remember(self, meant: Mapping[str, tuple[str, ...]]) -> None:
+        """What words meant in this house, by the words."""
+        self._lexicon = self._lexicon.knowing(meant)
+
+    def read(self, text: str, where: str, number: int = 1, answers: Answers = UNANSWERED) -> Reading | None:
+        """One line; None for a comment or an empty line. `number` is its place in its file, for the ids of its lots.
+
+        `answers` are what the cook said to the questions of this line.
+        """
+        lexicon = self._lexicon
+        if answers.foods:
+            lexicon = lexicon.knowing({**lexicon.meant, **answers.foods})
+        try:
+            line = read_line(text, self._today, lexicon)
+        except ValueError as error:
+            return self._problem(text, where, error)
+        if line is None:
+            return None
+        line = _what_is_open(line, answers)
+        line = line._replace(parts=among_spices(line.parts, line.text, self._tables.food_by_id))
+        unclear = [part for part in line.parts if part.named.outcome != "matched"]
+        if line.question and not answers.no_day:
+            match = match_of((), "ask", self._tables, line.candidates)
+            return Reading(
+                text=line.text, where=where, match=match, lots=(), problem=None, question=line.question, about="day",
+                choices=(NO_DAY,),
+            )  # fmt: skip
+        if unclear and all(map(_is_bad, unclear)):
+            parts = tuple(_of_any_kind(part, _BAD) for part in line.parts)
+            return self._clear(line._replace(parts=parts), where, (number, _AS_USUAL))
+        if unclear and line.owner and not line.owner_agrees and all(map(_only_its_kind_is_open, unclear)):
+            # What is somebody else's is set aside: nobody needs to know which kind it is, or just how much.
+            aside = line._replace(parts=tuple(map(_of_any_kind, line.parts)))
+            read = self._clear(aside, where, (number, answers))
+            return read if read.lots else self._clear(aside, where, (number, _AS_USUAL))
+        names_nothing = len(unclear) == len(line.parts) and not any(part.named.takes for part in unclear)
+        if names_nothing and says_no_food(line.text, self._lexicon):
+            return self._problem(text, where, NotThere("it names no food", "nothing was added"))
+        if unclear:
+            past = self._past_whatever_it_is(line, where, (number, answers))
+            return past or self._unclear(line, where, unclear, (number, answers))
+        return self._clear(line, where, (number, answers))
+
+    def _problem(self, text: str, where: str, error: ValueError) -> Reading:
+        """A line that gives nothing, with the reason and what to do."""
+        remedy = error.remedy if isinstance(error, NotThere) else "write the line again"
+        problem = Problem(where=where, what=str(error), remedy=remedy)
+        match = match_of((), "unknown", self._tables)
+        return Reading(text=text[:200], where=where, match=match, lots=(), problem=problem)
+
+    def _past_whatever_it_is(self, line: LineRead, where: str, which: tuple[int, Answers]) -> Reading | None:
+        """A line of leftovers that are too old to be eaten, whatever is in them: nobody need say what it was."""
+        made = [one.on for one in line.dates if one.kind == "made" and one.on is not None]
+        if not made or not all(part.named.candidates for part in line.parts if part.named.outcome != "matched"):
+            return None
+        parts = tuple(_of_any_kind(part, _TOO_OLD) for part in line.parts)
+        read = self._clear(line._replace(parts=parts), where, which)
+        days = [lot.safety_days_left for lot in read.lots]
+        return read if days and all(left is not None and left < 0 for left in days) else None
+
+    def _unclear(self, line: LineRead, where: str, unclear: list[Part], which: tuple[int, Answers]) -> Reading:
+        """A line of which some food is not clear; the others stand, if their amounts are clear as well."""
+        said = unclear[0].said
+        rest = line._replace(parts=tuple(part for part in line.parts if part not in unclear))
+        clear = self._clear(rest, where, which) if rest.parts and said else None
+        stands = clear is not None and bool(clear.lots)
+        first = unclear[:1] if stands else unclear
+        outcome = "unknown" if all(part.named.outcome == "unknown" for part in first) else "ask"
+        candidates = unclear[0].named.candidates if stands else line.candidates
+        foods = self._tables.food_by_id
+        candidates = of_one_sort(candidates, line.text, self._lexicon)
+        candidates = tuple(sorted(candidates, key=lambda one: self._offered_last(foods[one.food])))
+        question = f"what is `{said}`?" if outcome == "ask" else f"`{said}` is {NOT_KNOWN}"
+        if "marinated" in unclear[0].named.left:
+            question = f"is there onion or garlic in the marinade of `{said}`? name the food only where there is none"
+            candidates = candidates[:1]
+        asked = Reading(
+            text=line.text, where=where, match=match_of((), outcome, self._tables, candidates), lots=(), problem=None,
+            said=said, choices=self._nearest(said) if outcome == "unknown" else (),
+            question=question if "marinated" in unclear[0].named.left else "",
+        )  # fmt: skip
+        if clear is None or not stands:
+            return asked
+        stand = {"standing": clear.lots, "names": clear.names, "assumed": clear.assumed}
+        return asked.model_copy(update={**stand, "question": question, "only": tuple(part.said for part in unclear)})
+
+    def _nearest(self, said: str) -> tuple[str, ...]:
+        """Names that are spelt most like words that are none."""
+        bare = re.sub(r" ?\([^)]*\)", "", said)
+        if bare in NO_SLIPS:
+            return ()  # another food than any here, however near the spelling
+        names = self._lexicon.spelt
+        found = process.extract(bare, names.keys(), scorer=fuzz.ratio, limit=_MOST_NEAREST, score_cutoff=_NEAR)
+        return tuple(dict.fromkeys(self._tables.food_by_id[names[name]].name for name, _, _ in found))
+
+    def _clear(self, line: LineRead, where: str, which: tuple[int, Answers]) -> Reading:
+        """A line whose foods are known; its amounts may still need a question."""
+        number, answers = which
+        if line.no_longer:
+            return self._no_longer(line, where)
+        foods = [(part, self._tables.food_by_id[food]) for part in line.parts for food in part.named.foods]
+        lots: list[Lot] = []
+        for part, food in foods:
+            span, question, choices = self._grams(part, food, answers)
+            if span is None:
+                match = match_of((), "ask", self._tables, (Candidate(food.id, food.name, 100.0),))
+                return Reading(
+                    text=line.text, where=where, match=match, lots=(), problem=None, question=question, about="amount",
+                    choices=choices,
+                )  # fmt: skip
+            lots.append(self._lot(line, part, food, span, f"{number}.{len(lots) + 1}"))
+        assumed = tuple(dict.fromkeys(word for part in line.parts for word in part.named.assumed))
+        if any(one.on is None for one in line.dates) or any(was_open(lot, self._today) for lot in lots):
+            assumed += (_OPENED_YESTERDAY,)
+        match = match_of(tuple(food for _, food in foods), "matched", self._tables, line.candidates)
+        return Reading(
+            text=line.text, where=where, match=match, lots=tuple(lots), problem=None, assumed=assumed,
+            names=tuple(food.name for _, food in foods), how=line.parts[0].amount.how,
+        )  # fmt: skip
+
+    def _no_longer(self, line: LineRead, where: str) -> Reading:
+        """A line that takes back what was said to be always there."""
+        foods = tuple(self._tables.food_by_id[food] for part in line.parts for food in part.named.foods)
+        names = tuple(food.name for food in foods)
+        return Reading(
+            text=line.text, where=where, match=match_of(foods, "matched", self._tables), lots=(), problem=None,
+            assumed=(NO_LONGER,), names=names, gone=tuple(food.id for food in foods),
+        )  # fmt: skip
+
+    def renamed(self, text: str, name: str) -> str:
+        """A line with the chosen name for its food. Raises ValueError for a line that cannot be read."""
+        return with_name(text, name, self._today, self._lexicon)
+
+    def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
+        """Every line that says something, with what its heading says of it."""
+        told = enumerate(under_headings(lines), start=1)
+        readings = (self.read(line, f"{source}:{number}", number) for number, line in told)
+        return tuple(reading for reading in readings if reading is not None)
+
+    def _grams(self, part: Part, food: Food, answers: Answers) -> tuple[Span | None, str, tuple[str, ...]]:
+        """Grams of a food of the line, or what must be asked about them and what would answer."""
+        amount = part.amount if answers.amount != "usual" else _NO_AMOUNT
+        if amount.measure is not None and not fits_measure(amount, food, self._tables):
+            return None, f"`{amount.measure}` says nothing about {food.name}", self._usual(food)
+        span = grams_of(amount, food, self._tables)
+        if span is None:
+            return None, f"how much {food.name} is there?", self._usual(food)
+        span = as_a_serving(span, amount, food, part.words)
+        if amount.grams is not None and len(part.named.foods) > 1:
+            shares = [share_of(self._tables.food_by_id[one], self._tables) for one in part.named.foods]
+            part_of_it = share_of(food, self._tables) / sum(shares)
+            span = span.times(Span(part_of_it, part_of_it, part_of_it))
+        if answers.amount != "as told" and out_of_proportion(amount, span, food):
+            return (
+                None,
+                f"{span.typical:g} g of {food.name}: is that right?",
+                (f"{span.typical:g} g {RIGHT}", *self._usual(food)),
+            )
+        return span, "", ()
+
+    def _usual(self, food: Food) -> tuple[str, ...]:
+        usual = grams_of(_NO_AMOUNT, food, self._tables)
+        return (f"{USUAL}, {usual.typical:g} g",) if usual is not None else ()
+
+    def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
+        kept = Kept(food, place_of(food, line, part.amount), self._today, self._tables)
+        condition = ", ".join(part.conditions) or None
+        trimmed = part.to_bin and bad_at_the_edge(food, line.text)
+        dates = tuple(one.since(self._today) for one in line.dates)
+        dates = (*dates, *thawed_by(dates, kept, line.text)) or noted(kept, line, part)
+        dates = cut_when_bought(dates, food, line.text)
+        span = eatable_grams(span, part.amount, food, line.text)
+        urgency = urgency_of(dates, ", ".join(filter(presses, part.conditions)) or None, kept)
+        return Lot(
+            id=lot_id,
+            line=line.text,
+            food=food.id,
+            grams_low=max(_LEAST_GRAMS, round(span.low, 1)),
+            grams=max(_LEAST_GRAMS, round(span.typical, 1)),
+            grams_high=max(_LEAST_GRAMS, round(span.high, 1)),
+            place=kept.place,
+            opened=is_opened(line, part.amount),
+            dates=tuple(LotDate(kind=dated.kind, on=dated.on, assumed=dated.assumed) for dated in dates),
+            **urgency._asdict(),
+            condition=MOULDY_CORNER if trimmed else condition,
+            assumed=part.named.assumed if len(part.named.foods) == 1 else (),
+            always=line.always,
+            to_bin=(part.to_bin and not trimmed)
+            or is_cracked_egg(food, part.conditions)
+            or is_brown_and_old(food, part.conditions, urgency),
+            owner=line.owner,
+            owner_agrees=line.owner_agrees,
+            kept_for=line.kept_for,
+        )
+
+
+def _what_is_open(line: LineRead, answers: Answers) -> LineRead:
+    """The line without the foods that stand already."""
+    parts = tuple(part for part in line.parts if part.said in answers.only)
+    return line._replace(parts=parts) if parts else line
+
+
+def _only_its_kind_is_open(part: Part) -> bool:
+    """Whether a part names a food that comes in several kinds, and no word of it is strange; or can be but one."""
+    named = part.named
+    return bool(named.takes and named.candidates) and (not named.left or len(named.candidates) == 1)
+
+
+def _is_bad(part: Part) -> bool:
+    """Whether a part goes in the bin, whichever of a few things it is."""
+    return part.to_bin and bool(part.named.candidates)
+
+
+def _of_any_kind(part: Part, why: str = _NOT_ASKED) -> Part:
+    """The part as the likeliest of what it may be, which is said to be so."""
+    if part.named.outcome == "matched":
+        return part
+    likeliest = part.named.candidates[0].food
+    return part._replace(named=part.named._replace(outcome="matched", foods=(likeliest,), assumed=(why,)))

@@ -1,0 +1,59 @@
+"""So many of a food of which some differ: two of the eggs are boiled, one of the potatoes is huge."""
+
+from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
+from calmlarder.matching.late_patterns import LatePattern
+
+_NUMBER = rf"(?:\d{{1,2}}|{'|'.join(sorted(WHOLE_WORDS, key=len, reverse=True))})"
+_HEAD = r"(?P<food>[a-z][a-z ]*?[a-z])"
+_BOILED_APART = LatePattern(r"\b(?:eggs?|potato(?:es)?|spuds|tatties|beetroots?|beets|sweetcorn|corn cobs?)$")
+_SOME = (
+    rf"(?:[ ,;:-]*\(|[ ]*[,;:-]+)[ ]*(?:of which |incl(?:uding)? |but )?(?P<some>{_NUMBER})"
+    r"(?: (?:of (?:them|which)|is|are|already|been|have been))*"
+    r" (?P<state>(?:(?:hard|soft)[ -]?)?boiled|cooked|pickled)(?: ones)?\s*\)?\s*$"
+)
+# `6 eggs (2 boiled)`, `potatoes 8, 3 cooked`.
+_SOME_COOKED = LatePattern(
+    rf"^(?:about |like |maybe )?(?P<all>{_NUMBER}) ?x? {_HEAD}{_SOME}",
+    needs=("boiled", "cooked", "pickled"),
+)
+_COOKED_BEHIND = LatePattern(
+    rf"^{_HEAD}[ ,-]+(?:x ?)?(?P<all>{_NUMBER}){_SOME}",
+    needs=("boiled", "cooked", "pickled"),
+)
+# `plantain 3, one still green, two gone black`: ripeness makes two foods of them.
+_RIPENESS = r"(?:(?:is|are|still|gone|very|v|a bit|really) )*(green|unripe|ripe|yellow|black|brown|spotty)"
+_BY_RIPENESS = LatePattern(
+    rf"^(?P<food>plantains?|bananas?)[ ,:-]+(?:x ?)?{_NUMBER}[ ,(:-]+(?P<one>{_NUMBER}) {_RIPENESS}"
+    rf"(?: ?[,;&+] ?| and )(?:and )?(?P<other>{_NUMBER}) {_RIPENESS}\)?\s*$",
+    needs=("plantain", "banana"),
+)
+_SIZE = (
+    r"(?:(?:really|very|quite) )?(?:massive|huge|big|large|giant|enormous|gigantic|whopping|small|titchy|tiny|wee"
+    r"|little|mini|medium|med|normal|ok|decent|good)(?:[ -]sized?)?(?: ones?)?"
+)
+# `sweet potatoes: 1 massive, 2 titchy` are three.
+_BY_SIZE = LatePattern(
+    rf"^{_HEAD}[ :(,-]+(?P<one>{_NUMBER}) {_SIZE}(?: ?[,;&+] ?| and )(?:and )?(?P<other>{_NUMBER}) {_SIZE}\)?\s*$",
+    needs=(" ",),
+)
+
+
+def counted_apart_by_state(text: str) -> str:
+    """A plain line with some of a food that are cooked as another food, and those of several sizes counted together."""
+    found = _SOME_COOKED.search(text) or _COOKED_BEHIND.search(text)
+    if found:
+        rest = _value(found["all"]) - _value(found["some"])
+        state = "boiled" if "boiled" in found["state"] else found["state"]
+        if rest > 0 and state not in found["food"] and _BOILED_APART.search(found["food"]):
+            return f"{rest} {found['food']}, {_value(found['some'])} {state} {found['food']}"
+    if found := _BY_RIPENESS.search(text):
+        kinds = ["green" if found[at] in {"green", "unripe"} else "ripe" for at in (3, 5)]
+        head = found["food"]
+        return f"{_value(found['one'])} {kinds[0]} {head}, {_value(found['other'])} {kinds[1]} {head}"
+    found = _BY_SIZE.search(text)
+    return f"{_value(found['one']) + _value(found['other'])} {found['food']}" if found else text
+
+
+def _value(word: str) -> int:
+    """A whole number in digits or words."""
+    return int(word) if word.isdigit() else int(WHOLE_WORDS[word])

@@ -1,0 +1,96 @@
+"""What a line takes off what it told before: a few that are bad, used or eaten, and what is really in the box."""
+
+import re
+
+from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
+from calmlarder.matching.late_patterns import LatePattern
+
+_NUMBERS = "|".join(sorted(WHOLE_WORDS, key=len, reverse=True))
+_SOME_BAD = LatePattern(
+    rf"[,;]?\s*\b(\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few|some|a bit)(?: of (?:them|it))?"
+    r" (?:are |is |was |were |has |have"
+    r" |gone |looks? |already |a bit |been )*(?:mouldy|moldy|exploded|rotten|off|slimy|mush|mushy|brown inside|squashed"
+    r"|bad|used|eaten|split|broken|cracked|gone|smashed)\b(?! (?:of|bag|pack|by))"
+    r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?",
+    needs=(
+        " mo",
+        " exploded",
+        " rotten",
+        " off",
+        " slimy",
+        " mush",
+        " brown",
+        " squash",
+        " bad",
+        " used",
+        " eaten",
+        " split",
+        " squishy",
+        " broken",
+        " cracked",
+        " gone",
+        " smashed",
+    ),
+)
+_FEW = LatePattern(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
+_MINUS = LatePattern(
+    rf"[,;]?\s*\b(?:minus|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))",
+    needs=("minus ", "less ", "bar ", "apart from ", "except "),
+)
+_COUNT = LatePattern(rf"(?:(?<![\w./,-])|(?<=\bx))(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
+_INSIDE = LatePattern(
+    r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b"
+    r"|[,;]\s*(\d{1,2}) of (?:them|'?em|those)(?=\s*(?:$|[,;)]))",
+    needs=(" inside", " in it", " in the", " remain", " of the", " of em", " of 'em", " of those"),
+)
+_OF_SO_MANY = LatePattern(
+    r"(?<![\w/.])(\d{1,2}) (?:out )?of (\d{1,2})(?![\w/.%])(?! ?(?:k?g|ml|l|oz|lbs?)\b)(?: (?:left|remain(?:ing)?))?"
+)
+_BOX = r"(?:carton|tray|box|pack|packet|crate|case|flat)s?"
+_SIZE_OF_BOX = LatePattern(rf"\b(?:{_BOX} of )?\d{{1,3}}(?:[ -]?(?:{_BOX}))?\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
+
+# `packet of tortillas (opened, maybe 14 left)`: so many of them, and no packets.
+_LEFT_IN_BOX = LatePattern(
+    rf"^(?:an? |the )?(?:pkg|pkt|bag|{_BOX}) (?:of )?([a-z][a-z' -]*s\b[^\d]*?)"
+    r"(?:\b(?:maybe|about|only|around|with|like|has) |~ ?)*(?<![\d/.])(\d{1,2}) left\b",
+    needs=(" left",),
+)
+_BOX_ALONE = LatePattern(rf"\b{_BOX}\b(?: of\b)?")
+
+
+def without_the_bad(text: str) -> str:
+    """The text without a few of several that are bad or gone, their number taken off: `toms 6, 2 gone mouldy`."""
+    found = _SOME_BAD.search(text) or _MINUS.search(text)
+    if not found:
+        return text
+    rest = f"{text[: found.start()]} {text[found.end() :]}"
+    there = _COUNT.search(rest)
+    bad = _value(found[1])
+    before = re.search(r"[a-z]{3}", text[: found.start()])
+    if before and not there and _FEW.fullmatch(found[1]) and re.search(r"[a-z]{2}s\b", rest):
+        return f"{rest} check it over"  # one of so many: the rest stays
+    if not bad and there:
+        return f"{rest} check it over"  # nobody knows of how many
+    if bad and there and _value(there[1]) > bad and "ok" not in rest and "good" not in rest:
+        rest = f"{rest[: there.start()]}{_value(there[1]) - bad}{rest[there.end() :]}"
+    return rest if there or re.search(r"\b(?:rest|others|but)\b", text) else text
+
+
+def counted_inside(text: str) -> str:
+    """The text with what is really in a box for what the box is made for: `18 carton, 15 inside` are 15."""
+    found = _OF_SO_MANY.search(text)
+    if found and int(found[1]) < int(found[2]):
+        return f"{text[: found.start()]}{found[1]}{text[found.end() :]}"
+    found = _LEFT_IN_BOX.search(text)
+    if found:
+        return f"{found[2]} {found[1]}{text[found.end() :]}"
+    found = _INSIDE.search(text)
+    if not found or (found[2] and not _BOX_ALONE.search(text)):
+        return text
+    rest = f"{text[: found.start()]} {text[found.end() :]}"
+    return f"{found[1] or found[2]} {_BOX_ALONE.sub(' ', _SIZE_OF_BOX.sub(' ', rest))}"
+
+
+def _value(word: str) -> int:
+    """A whole number in digits or words; 0 for `some`."""
+    return int(word) if word.isdigit() else WHOLE_WORDS.get(word, 0)

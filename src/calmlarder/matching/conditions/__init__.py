@@ -1,0 +1,1 @@
+"""What state a thing is in: soft, mouldy, cooked, dry."""

@@ -1,0 +1,1 @@
+"""Dates and days in a typed line."""

@@ -1,0 +1,1 @@
+"""From words to foods: every name weighed, slips of spelling mended."""

@@ -1,0 +1,1 @@
+"""Whose a thing on a line is."""

@@ -1,0 +1,50 @@
+"""What stands in a cooker, a pot or on a plate is cooked, where it comes dry: rice, pasta, pulses, grains."""
+
+from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.part import Part
+from calmlarder.matching.several_foods.several import parts_of
+
+_COOKER = LatePattern(
+    r"\b(?:still |left |sitting )*(?:in|on) (?:the |a |my |our |its )?(?:small |big |large )?"
+    r"(?:rice cooker|slow cooker|pressure cooker|instant pot|crock ?pot|cooker|sauce ?pan|frying pan|pan|wok|steamer"
+    r"|casserole|stove|hob)\b(?: on (?:the )?(?:stove|hob|cooker|top))?"
+)
+_POT = LatePattern(r"\b(?:still |left |sitting )*in (?:the |a |my |our |its )?(?:small |big |large )?pot\b")
+_SERVED = LatePattern(
+    r"\b(?:bowls?|bowlfuls?|plates?|platefuls?) (?:of )?|\bin (?:a|the) bowl\b"
+    r"|\b(?:bowls?|bowlfuls?|plates?|platefuls?)$"
+)
+_NOT_COOKED = LatePattern(r"\b(?:dry|dried|raw|uncooked|soak(?:ed|ing)?|flour|flakes?|frozen|tin|can|jar|bag|packet)\b")
+_STATES = frozenset({"dry", "canned drained"})  # chickpeas are from a tin unless something is said
+_COMES_DRY = frozenset({"rice", "pasta", "noodle", "pulse", "grain"})
+
+
+def without_cooker(text: str) -> tuple[str, bool]:
+    """The text without the cooker or pan that things stand in, and whether it tells that they were cooked or served.
+
+    A pot of something is a tub as well, so that it stays in the text.
+    """
+    told = bool(_COOKER.search(text) or _POT.search(text) or _SERVED.search(text)) and not _NOT_COOKED.search(text)
+    return " ".join(_COOKER.sub(" ", text).split()) or text, told
+
+
+def parts_cooked(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line in a pot or on a plate, as `parts_of`; those that come dry are read as cooked."""
+    parts = parts_of(text, hints, brackets, lexicon)
+    bare = " ".join(_POT.sub(" ", text).split())
+    if "cooked" in hints or not _all_dry(parts_of(bare, hints, brackets, lexicon), lexicon):
+        return parts
+    cooked = [_assumed(part) for part in parts_of(bare, hints | {"cooked"}, brackets, lexicon)]
+    return cooked if all(part.named.outcome == "matched" for part in cooked) else parts
+
+
+def _assumed(part: Part) -> Part:
+    named = part.named
+    return part._replace(named=named._replace(assumed=tuple(dict.fromkeys((*named.assumed, "cooked")))))
+
+
+def _all_dry(parts: list[Part], lexicon: Lexicon) -> bool:
+    foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
+    named = all(part.named.outcome == "matched" for part in parts)
+    return named and all(food.state in _STATES and food.kind in _COMES_DRY for food in foods)

@@ -1,0 +1,206 @@
+"""Names of foods in other tongues, and the words beside them, put in English before a line is read.
+
+An English reading of a word wins. What may mean something else counts only beside other words of its tongue.
+"""
+
+import re
+import unicodedata
+from collections.abc import Mapping
+from typing import NamedTuple
+
+from calmlarder.matching.conditions.states import FITS
+from calmlarder.matching.dates.date_words import KINDS, SURE
+from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.names.food_abbreviations import ABBREVIATIONS
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.notes import DECIDING, DISHES, HARMLESS, NO_SLIPS, NOTES, is_note
+from calmlarder.matching.names.plain_words import PLAIN_WORDS
+from calmlarder.matching.names.words import SMALL, singular, words_of
+from calmlarder.matching.owners.given_names import GIVEN_NAMES
+from calmlarder.matching.owners.owner_words import MEMBERS, NOBODY, PEOPLE
+from calmlarder.matching.part import SOFT
+from calmlarder.matching.retold.tongues import Rows, meanings
+
+_WORD = LatePattern(r"[^\W\d_]+(?:'[^\W\d_]+)?")
+_LONGEST = 5  # words of a name: ours
+_SHORTEST_SLIP = 6  # shorter names are never taken for misspelt: they lie near to English words
+_SURE_SLIP = 8  # a misspelt name is read by itself from this length, below it beside others of its tongue: ours
+_SHORT_DAY = 3  # `mar`, `sab`: a day behind a label; or beside its tongue, before a number or at an end
+_ENGLISH = frozenset().union(
+    ABBREVIATIONS, GIVEN_NAMES, DECIDING, DISHES, HARMLESS, NO_SLIPS, NOTES, SOFT, MEMBERS, NOBODY, PEOPLE,
+    PLAIN_WORDS, FITS, SMALL, *map(str.split, KINDS),
+)  # fmt: skip
+_GAP = LatePattern(r"[ -]+")
+_DAY_BEHIND = LatePattern(r"\.?\s*(?:$|[,;)]|(?:[12]?\d|3[01])(?![\w/.-])(?! ?[a-z]))")
+_LABELS = SURE | {"until", "till", "by", "use", "eat", "cook", "finish"}
+_LABEL_BEFORE = LatePattern(
+    rf"(?<![\w-])(?:{'|'.join(sorted(map(re.escape, _LABELS), key=len, reverse=True))})[:.]?"
+    r"(?: the| on)? $"
+)
+_LAST_WORD = LatePattern(r"([^\W\d_]+)[\s\d]*$")
+_BRACKET_BEHIND = LatePattern(r"[^,;()]*\(([^()]*)\)")
+
+
+class _Found(NamedTuple):
+    """Words of a line that a table tells, what each of its rows says of them, and how sure their tongue is.
+
+    `strange` ones are no English word. `foreign` ones are known to names.csv, and no food's own name; they only tell a
+    tongue. All others count beside words of their tongue alone.
+    """
+
+    start: int
+    end: int
+    rows: Rows
+    is_name: bool
+    strange: bool
+    foreign: bool = False
+
+    @property
+    def tongues(self) -> frozenset[str]:
+        return frozenset(row[-1] for row in self.rows)
+
+
+_Told = tuple[_Found | None, int]  # what was found, and how many words it takes
+
+
+def told_by_accents(line: str, lexicon: Lexicon) -> str:
+    """A line as typed, with the names in English that only their accents tell from other words."""
+    if line.isascii():
+        return line
+    accented = lexicon.tongues.accented
+    return _WORD.sub(lambda found: accented.get(found[0].casefold(), found[0]), unicodedata.normalize("NFC", line))
+
+
+def in_english(text: str, lexicon: Lexicon) -> str:
+    """A plain line with what the tables know of other tongues put in English, and the rest as it stands."""
+    words = [one for one in _WORD.finditer(text) if not one[0].endswith("'s")]
+    spans: list[_Found] = []
+    at = 0
+    while at < len(words):
+        found, size = _found_at(words[at : at + _LONGEST], text, lexicon)
+        spans += [found] if found else []
+        at += size
+    told: list[tuple[int, int, str]] = []
+    for before, one in zip([None, *spans], spans, strict=False):
+        others = frozenset().union(*(two.tongues for two in spans if two is not one and (two.strange or two.foreign)))
+        if one.is_name:
+            english = _food(one, others, text, lexicon)
+        else:
+            is_label = before is not None and before.rows[0][2] == "label"
+            labelled = text[before.end : one.start].strip() == "" if before and is_label else False
+            english = _word(one, others, text, lexicon, labelled)
+        if english is not None:
+            told.append((one.start, one.end, english))
+    for start, end, english in reversed(told):
+        text = f"{text[:start]}{english}{text[end:]}"
+    return text
+
+
+def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
+    """What the tables tell of the words that begin here, the longest first, and how many words that are."""
+    tongues = lexicon.tongues
+    first = words[0]
+    begins = first[0] in lexicon.tongue_starts
+    if not begins and singular(first[0]) not in lexicon.words:
+        slip = _slip(first[0], lexicon)
+        is_long = len(first[0]) >= _SURE_SLIP
+        return (_Found(first.start(), first.end(), tongues.names[slip], True, is_long), 1) if slip else (None, 1)
+    size = next(
+        (n for n in range(1, len(words)) if not _GAP.fullmatch(text[words[n - 1].end() : words[n].start()])), len(words)
+    )
+    for count in range(size, 0, -1):
+        said = [one[0] for one in words[:count]]
+        phrase = " ".join(said)
+        place = first.start(), words[count - 1].end()
+        if begins and phrase in tongues.names:
+            found = _name(said, place, tongues.names[phrase], lexicon)
+            if found:
+                return found, count
+        bare = frozenset(words_of(phrase))
+        if len(bare) > 1 and lexicon.is_name(bare):
+            return None, count  # `cavolo nero` is no cavolo
+        if begins and phrase in tongues.words:
+            rows = tongues.words[phrase]
+            is_english = all(row[1] for row in rows) or not any(_is_foreign(word, lexicon) for word in said)
+            found = _Found(*place, rows, False, not is_english)
+            return _with_person(found, count, words[count:size], tongues.words)
+    return None, 1
+
+
+def _with_person(found: _Found, count: int, behind: list[re.Match[str]], words: Mapping[str, Rows]) -> _Told:
+    """A word for `my` together with the person behind it: `min kone` is `my wife's`; else what was found."""
+    if found.rows[0][2] != "my" or not behind:
+        return found, count
+    persons = [row for row in words.get(behind[0][0], ()) if row[2] == "person"]
+    if not persons:
+        return None, 1
+    owner = [(f"my {persons[0][0]}'s", "", "owner", persons[0][-1])]
+    return _Found(found.start, behind[0].end(), owner, False, True), count + 1
+
+
+def _name(said: list[str], place: tuple[int, int], rows: Rows, lexicon: Lexicon) -> _Found | None:
+    """A name of a food in another tongue; None where the words read as an English name."""
+    only_beside = all(row[1] for row in rows)
+    bare = frozenset(singular(word) for word in said if word not in SMALL)
+    if not all(_is_english(word, lexicon) for word in said):
+        return _Found(*place, rows, True, not only_beside)
+    if lexicon.is_name(bare) and not only_beside:
+        return _Found(*place, rows, True, False, True) if len(said) == 1 else None
+    # Words of some longer name, and of no food's own: nothing that they mean by themselves is known in English.
+    strange = any(word in lexicon.elsewhere and word not in _ENGLISH for word in bare)
+    return _Found(*place, rows, True, strange and not only_beside)
+
+
+def _is_foreign(word: str, lexicon: Lexicon) -> bool:
+    """Whether a word is none of English, though it may stand in a name of another tongue in names.csv."""
+    bare = singular(word)
+    if word in _ENGLISH or bare in _ENGLISH or bare in lexicon.at_home:
+        return False
+    return bare not in lexicon.words or not lexicon.is_name(frozenset({bare}))
+
+
+def _is_english(word: str, lexicon: Lexicon) -> bool:
+    """Whether the reader knows a word without the tables of other tongues."""
+    bare = singular(word)
+    return word in _ENGLISH or bare in _ENGLISH or bare in lexicon.words
+
+
+def _slip(word: str, lexicon: Lexicon) -> str | None:
+    """The name in another tongue that a strange word can only be a slip of, or None."""
+    if len(word) < _SHORTEST_SLIP or _is_english(word, lexicon) or is_note(word):
+        return None
+    return lexicon.tongue_slip(word)
+
+
+def _food(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon) -> str | None:
+    """The English name for a name, or None where it stays: another tongue's, or doubtful, or told in a bracket."""
+    behind = _BRACKET_BEHIND.match(text, one.end)
+    if behind:
+        explained = frozenset(words_of(behind[1]))
+        agreeing = [row for row in one.rows if explained == frozenset(words_of(row[0]))]
+        if agreeing or not (explained - _ENGLISH).isdisjoint(lexicon.at_home):
+            return agreeing[0][0] if agreeing and not one.foreign else None  # `ale (ginger)` is no beer
+    rows = [row for row in one.rows if row[-1] in others]
+    if one.foreign:
+        # Known to names.csv: only where its tongue decides between several foods.
+        return rows[0][0] if len(meanings(one.rows)) > 1 == len(meanings(rows)) else None
+    if not rows and one.strange:
+        rows = [row for row in one.rows if not row[1]]
+    return rows[0][0] if len(meanings(rows)) == 1 else None
+
+
+def _word(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon, is_labelled: bool) -> str | None:
+    """The English for a word beside a food, or None where it stays."""
+    rows = [row for row in one.rows if row[-1] in others] or ([*one.rows] if one.strange else [])
+    english, _, says, _ = rows[0] if rows else one.rows[0]
+    before, behind = text[: one.start], text[one.end :]
+    if says == "day" and (one.end - one.start <= _SHORT_DAY or not one.strange):
+        is_day = is_labelled or _LABEL_BEFORE.search(before) or (rows and _DAY_BEHIND.match(behind))
+        return english if is_day else None
+    if says == "person":
+        return english if before.rstrip().endswith("(") and behind.lstrip().startswith(")") else None
+    if says == "and":
+        word = _LAST_WORD.search(before)
+        foreign = one.strange and word is not None and singular(word[1]) in lexicon.elsewhere
+        return english if word and behind.strip() and (foreign or one.rows[0][-1] in others) else None
+    return english if rows else None

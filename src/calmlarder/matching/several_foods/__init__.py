@@ -1,0 +1,1 @@
+"""Lines that name several foods, and what stands between them."""

@@ -1,0 +1,65 @@
+"""Foods of a line that are one dish together, and a food that a line names twice."""
+
+from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.part import Part
+from calmlarder.matching.several_foods.headings import bare_words
+
+_TWO_FLAVOURS = LatePattern(
+    r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+) (pies?|pasty|pasties|quiches?|soup|tarts?|slices?|bakes?|crisps|ravioli"
+    r"|tortellini|sandwich(?:es)?|pate|turnovers?|sausages?|burgers?|kievs?|pizzas?|stuffing|stew|casserole)\b"
+)
+# `sausage and bean stew` is one pot, whatever else its name is; `rice and bean stew` may be two things.
+_ONE_POT = LatePattern(
+    r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) [a-z]+(?: [a-z]+)? (?:stew|casserole|curry|chill?i|tagine|hot ?pot|soup)\b"
+)
+_COOKED_IN_IT = frozenset(
+    {
+        "meat",
+        "poultry",
+        "pulse",
+        "mushroom",
+        "root",
+        "leaf",
+        "squash",
+        "allium",
+        "brassica",
+        "tomato",
+        "pepper",
+        "sweetcorn",
+    }
+)
+
+
+def by_two_flavours(parts: list[Part], text: str, lexicon: Lexicon) -> Part | None:
+    """The dish alone that two foods before it only tell the filling of: `mince & onion pie`; else None.
+
+    The second is none by itself then: `peas and fish pie` are two things.
+    """
+    found = _TWO_FLAVOURS.search(text)
+    if len(parts) != 2 or not found or " ".join(bare_words(f"{found[1]} {found[2]}")) in lexicon.spelt:
+        return None
+    if parts[0].amount.how not in {"none", "guessed"} and parts[1].amount.how != "none":
+        return None
+    amount = parts[1].amount if parts[1].amount.how != "none" else parts[0].amount
+    return parts[1]._replace(amount=amount, words=f"{parts[0].words} {parts[1].words}")
+
+
+def in_one_pot(parts: list[Part], text: str, lexicon: Lexicon) -> bool:
+    """Whether two foods without an amount between them make one dish, which no food of the tables is."""
+    if len(parts) != 2 or parts[0].amount.how not in {"none", "guessed"} or not _ONE_POT.search(text):
+        return False
+    foods = lexicon.tables.food_by_id
+    return all(foods[one].kind in _COOKED_IN_IT and foods[one].state != "cooked" for one in parts[0].named.foods)
+
+
+def told_twice(parts: list[Part]) -> list[Part]:
+    """The parts without one that only says of another how it is: `curry leaves, coriander (coriander drooping)`."""
+    once: list[Part] = []
+    for part in parts:
+        at = next((n for n, one in enumerate(once) if one.named.foods == part.named.foods), None)
+        if at is None or part.amount.how != "none":
+            once.append(part)
+        else:
+            once[at] = once[at]._replace(words=f"{once[at].words} {part.words}")
+    return once

@@ -1,0 +1,289 @@
+"""Which foods a line names: one, or several, whatever stands between them."""
+
+import re
+from functools import partial
+
+from calmlarder.matching.amounts.measures import MEASURE, UNIT
+from calmlarder.matching.conditions.states import FITS
+from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.notes import HARMLESS, NOTES
+from calmlarder.matching.names.words import SMALL, singular, words_of
+from calmlarder.matching.part import SOFT, WORD, Part, name_part
+from calmlarder.matching.several_foods.between_signs import foods_between_signs
+from calmlarder.matching.several_foods.either_side import each_a_food, turned_back
+from calmlarder.matching.several_foods.headings import (
+    bare_words,
+    dishes_left_over,
+    listed,
+    names_both,
+    of_one_heading,
+)
+from calmlarder.matching.several_foods.in_brackets import (
+    before_bracket,
+    explained,
+    in_english,
+    named_in_bracket,
+    names_but_the_bracket,
+    without_bracket,
+)
+from calmlarder.matching.several_foods.kinds import KIND, kinds_of_one
+from calmlarder.matching.several_foods.one_dish import by_two_flavours, in_one_pot, told_twice
+from calmlarder.matching.several_foods.pieces import COLON, ENDS, MOST_PARTS, SPLIT
+from calmlarder.matching.several_foods.side_by_side import names_food
+from calmlarder.matching.several_foods.unclear_piece import counted_apart, joined_to_strange, some_clear
+
+_SAYS_MORE = LatePattern(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
+_TWO_NUMBERED = LatePattern(r"(\d{1,2} [a-z][a-z ]*?) (\d{1,2} [a-z][a-z ]*)")
+_NAME_AND_NUMBER = rf"[a-z][a-z ]*? \d{{1,3}}(?: ?(?:{UNIT}|{MEASURE})\b)?"
+_NUMBERED_BEHIND = LatePattern(rf"({_NAME_AND_NUMBER}) ({_NAME_AND_NUMBER})")
+_SORTS_OF = LatePattern(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\s*")
+# `something orange, soup?`: who typed it does not know what it is.
+_RIDDLE = LatePattern(
+    r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b"
+    r"|[a-z] ?\?+[ ,/]+(?:or )?[a-z ]+\?"
+)
+_HOLDS = LatePattern(r"\bwith (?:onions?|garlic)\b")
+_HOLDS_TWO = LatePattern(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-z]+\b")
+_ALLIUM = LatePattern(r"\b(?:onions?|garlic|shallots?|leeks?)\b")
+_WITH_ALLIUM = LatePattern(r",? ?\bwith (onions?|garlic)\b(?: (?:and|or|&) (onions?|garlic)\b)?(?=\s*(?:$|[,;.]))")
+_TOLD = frozenset({"onion", "garlic"})
+_ALLIUMS_ONLY = LatePattern(r"(?:onions?|garlic)(?:(?:,| and| &| \+) ?(?:onions?|garlic))?")
+_NOT_IN_IT = LatePattern(
+    r"\d|\b(?:no|non|not|without|minus|zero|free|for|smells?|beside|near|behind|next|from|spring|green|salad|leaves)\b"
+)
+_SAYS_MORE_OF_IT = LatePattern(r"\d|\b(?:half|also|plus)\b")
+_COOKED_WITH = LatePattern(r"\b(?:boiled|cooked|stewed|simmered|braised|done|made) (?:up )?with\b")
+
+
+def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line: one where the whole line names one, else one for each of its pieces.
+
+    `brackets` are what stood in brackets; they are at the end of the text as well, behind commas. Where the line is
+    not clear, a bracket is read as said of the last food before it: `cumin, chilli powder (has garlic)`.
+    """
+    found = _parts_of(text, hints, brackets, lexicon)
+    found = _with_alliums(found, text, brackets, lexicon)
+    if len(brackets) > 1 or all(part.named.outcome == "matched" for part in found):
+        return found
+    if not brackets:
+        return _held_by_one(text, hints, lexicon) or found
+    before = before_bracket(text, brackets[0])
+    pieces = dishes_left_over([piece for piece in SPLIT.split(before) if piece.strip(ENDS)]) if before else []
+    if not 2 <= len(pieces) <= MOST_PARTS:
+        return found
+    last = _parts_of(f"{pieces[-1]} , {brackets[0]}", hints, brackets, lexicon)
+    apart = [*_parts_of(", ".join(pieces[:-1]), hints, (), lexicon), *last]
+    clear = len(last) == 1 and all(part.named.outcome == "matched" for part in apart)
+    return apart if clear else found
+
+
+def _with_alliums(found: list[Part], whole: str, brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line whose bracket tells onion or garlic: those that hold it, or a question where none does.
+
+    As in `kebab meat (onion, garlic)`; `cheese (garlic)`.
+    """
+    if len(brackets) != 1 or not _ALLIUM.search(brackets[0]) or _NOT_IN_IT.search(brackets[0]):
+        return found
+    told = {singular(word) for word in WORD.findall(brackets[0])} & {"onion", "garlic"}
+    only_told = bool(told) and bool(_ALLIUMS_ONLY.fullmatch(brackets[0].strip(ENDS)))
+    parts = [part for part in found if only_told and not part.named.takes <= told] or found
+    foods = {food for part in parts for food in part.named.foods}
+    names = lexicon.tables.food_by_id
+    if not only_told and any(names[food].kind == "allium" for food in foods):
+        return found  # `small onions (sambar onion)` tells but which
+    held = all(
+        any(word in words_of(names[food].name) or lexicon.is_made_with(food, word) for food in foods) for word in told
+    )
+    return parts if held or not foods else [_asked(name_part(whole, frozenset(), lexicon))]
+
+
+def _held_by_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The foods of a list by commas, of which one holds anyway what is said to be in it; or nothing."""
+    pieces = [piece for piece in text.split(",") if piece.strip(ENDS)]
+    holding = [piece for piece in pieces if _WITH_ALLIUM.search(piece)]
+    if len(holding) != 1 or not 2 <= len(pieces) <= MOST_PARTS:
+        return []
+    held = _held_anyway(holding[0], hints, (), lexicon)
+    others = _parts_of(", ".join(piece for piece in pieces if piece is not holding[0]), hints, (), lexicon)
+    if held is None or any(part.named.outcome != "matched" or part.named.takes <= _TOLD for part in others):
+        return []  # in `kebab with onion, garlic` both are in it
+    return [*others, held]
+
+
+def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line, whose bracket is said of all of them."""
+    text = _numbered_apart(text, lexicon)
+    text = text if brackets else turned_back(text, lexicon)
+    kinds = kinds_of_one(text, hints, lexicon)
+    if kinds:
+        return kinds
+    if (headed := _SORTS_OF.match(text)) and (sorts := _of_one_sort(text, headed, hints, lexicon)):
+        return sorts
+    whole = name_part(text, hints, lexicon)
+    if _RIDDLE.search(text):
+        return [_asked(whole)]
+    if held := _held_anyway(text, hints, brackets, lexicon):
+        return [held]
+    if len(brackets) == 1 and _ALLIUMS_ONLY.fullmatch(brackets[0].strip(ENDS)):
+        before = before_bracket(text, brackets[0])
+        one = bool(before) and not SPLIT.search(before)  # `rice & peas (onion)` may be either
+        if one and (held := _held_anyway(f"{before} with {brackets[0].strip(ENDS)}", hints, (), lexicon)):
+            return [held]
+        if before and names_but_the_bracket(whole, before, brackets[0], lexicon):
+            return [_asked(whole)]
+    if filled := _made_of_what_is_told(text, hints, brackets, lexicon):
+        return [filled]
+    if not brackets and (apart := counted_apart(text, hints, lexicon) or joined_to_strange(text, hints, lexicon)):
+        return apart
+    if glossed := in_english(whole, text, brackets, (hints, lexicon)):
+        return [glossed]
+    if brackets and whole.named.outcome == "matched":
+        whole = named_in_bracket(whole, text, brackets, (hints, lexicon))
+    if whole.named.outcome == "matched" and not (
+        SPLIT.search(text)
+        and (
+            _passes_over(whole, text, lexicon)
+            or (not brackets and (names_both(text, lexicon) or each_a_food(whole, text, lexicon)))
+        )
+    ):
+        return [whole]
+    if whole.named.outcome == "ask" and not SPLIT.search(text) and " ".join(bare_words(text)) in lexicon.spelt:
+        return [whole]  # `garlic chives` are one thing, whichever
+    several = foods_between_signs(text, hints, lexicon)
+    if pulses := _of_one_pot(several, text, lexicon):
+        return pulses
+    if flavoured := by_two_flavours(several, text, lexicon):
+        return [flavoured]
+    if in_one_pot(several, text, lexicon):
+        return [_asked(whole)]
+    if len(several) > 1 and (_HOLDS.search(text) or _HOLDS_TWO.search(text)):
+        return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
+    if "/" in text and len(several) == 2 and several[0].named.foods == several[1].named.foods:
+        several = [max(several, key=lambda part: part.amount.how != "none")]  # one thing by two names
+    several = told_twice(several) if brackets else several
+    if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
+        several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
+    if whole.named.partly and several:
+        return several  # `tomatoes and basil` are no sauce of them
+    if whole.named.outcome == "matched":
+        foods = {food for part in several for food in part.named.foods}
+        return several if len(foods) > len(whole.named.foods) and len(foods) >= len(several) else [whole]
+    if several:
+        if (
+            len(brackets) == 1
+            and len(several) == 2
+            and not _SAYS_MORE.search(brackets[0])
+            and (text.rstrip(ENDS).endswith(brackets[0].strip(ENDS)))
+        ):
+            # Of `ham (opened), chocolate spread` the bracket names neither.
+            before = text.rpartition(", ")[0]
+            if len(foods_between_signs(before, hints, lexicon)) <= 1:
+                return without_bracket(several, before, hints, lexicon)
+        return several
+    heading, *behind = COLON.split(text, 1)
+    inside = of_one_heading(heading, behind, hints, lexicon) or listed((*brackets, *behind), hints, text, lexicon)
+    if inside:
+        return inside
+    head, comma, tail = text.partition(",")
+    if comma and not (_WITH_ALLIUM.search(tail) and _names_or_may(tail, hints, lexicon)):
+        first = name_part(head, hints, lexicon)
+        if first.named.outcome == "matched" and not whole.named.left:
+            return [whole._replace(named=first.named, amount=whole.amount)]
+    told = explained(text, brackets, hints, lexicon)
+    if told is None and not brackets:
+        return some_clear(text, hints, lexicon) or [whole]
+    return [told or whole]
+
+
+def _names_or_may(text: str, hints: frozenset[str], lexicon: Lexicon) -> bool:
+    """Whether words before `with onion` name some food, of whichever kind: `rice, dal with onion` is not rice alone."""
+    found = _WITH_ALLIUM.search(text)
+    named = name_part(text[: found.start()] if found else text, hints, lexicon).named
+    return bool(named.takes or named.candidates)
+
+
+def _of_one_pot(parts: list[Part], text: str, lexicon: Lexicon) -> list[Part]:
+    """The pulses alone where others were cooked with them: what lay in their water counts as they do, and not as less.
+
+    As in `black eyed beans, boiled with chard`.
+    """
+    if len(parts) < 2 or not _COOKED_WITH.search(text) or _ALLIUM.search(text):
+        return []
+    food = lexicon.tables.food_by_id
+    cooked = foods_between_signs(text, frozenset({"cooked"}), lexicon)
+    return [part for part in cooked if any(food[one].kind == "pulse" for one in part.named.foods)]
+
+
+def _held_anyway(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> Part | None:
+    """The one food of a line that holds anyway what is said to be in it: `shepherds pie, has onion in it`."""
+    found = _WITH_ALLIUM.search(text)
+    if not found:
+        return None
+    parts = _parts_of(f"{text[: found.start()]} {text[found.end() :]}", hints, brackets, lexicon)
+    told = [singular(word) for word in found.groups() if word]
+    if len(parts) != 1 or parts[0].named.outcome != "matched" or len(parts[0].named.foods) != 1:
+        return None
+    return parts[0] if all(lexicon.is_made_with(parts[0].named.foods[0], word) for word in told) else None
+
+
+def _made_of_what_is_told(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> Part | None:
+    """The made food before a bracket that tells but what is in it: `sausage rolls 6 (pork & onion)`."""
+    before = (
+        before_bracket(text, brackets[0]) if len(brackets) == 1 and not _SAYS_MORE_OF_IT.search(brackets[0]) else ""
+    )
+    told = [singular(word) for word in WORD.findall(brackets[0]) if word not in SMALL] if before else []
+    if not told or SPLIT.search(before):
+        return None
+    part = name_part(before, hints, lexicon)
+    if part.named.outcome != "matched" or len(part.named.foods) != 1:
+        return None
+    return part if all(lexicon.is_made_with(part.named.foods[0], word) for word in told) else None
+
+
+def _numbered_apart(text: str, lexicon: Lexicon) -> str:
+    """The text with a comma between two names that each have a number before or behind them.
+
+    As in `6 eggs 8 garden eggs`; `garlic 2 bulbs ginger 1`.
+    """
+    found = _TWO_NUMBERED.fullmatch(text) or _NUMBERED_BEHIND.fullmatch(text)
+    if not found or not all(" ".join(bare_words(piece)) in lexicon.spelt for piece in found.groups()):
+        return text
+    return f"{found[1]}, {found[2]}"
+
+
+def _of_one_sort(text: str, headed: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """Sorts of what a heading names: the sesame of `oils: olive, sesame` is no seed."""
+    return of_one_heading(headed[1], [text[headed.end() :]], hints, lexicon)
+
+
+def _asked(whole: Part) -> Part:
+    """The whole line as a question, with what it may be; unknown where nothing comes near."""
+    named = whole.named
+    return whole._replace(named=named._replace(outcome="ask" if named.candidates else "unknown", foods=()))
+
+
+def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
+    """Whether a reading of the whole line leaves a kind, or a food that is a measure as well.
+
+    As in `half red onion, half white onion`; `cinnamon, cloves`.
+    """
+    takes = whole.named.takes
+    alone = (singular(piece.strip(ENDS)) for piece in SPLIT.split(text))
+    if whole.named.partly or any(map(partial(_is_name_beside, whole, lexicon), SPLIT.split(text))):
+        return True
+    kinds = {word for word in WORD.findall(text) if KIND.fullmatch(word)}
+    if len(kinds & FITS.keys()) == 1:
+        kinds -= FITS.keys()  # the one state that is told is that of the food
+    return not kinds <= takes or any(
+        word in SOFT and names_food(word, lexicon) and word not in takes for word in alone if word
+    )
+
+
+def _is_name_beside(whole: Part, lexicon: Lexicon, piece: str) -> bool:
+    """Whether a piece is another food's name, word for word, which the whole line takes for a note."""
+    words = bare_words(piece)
+    food = lexicon.spelt.get(" ".join(words))
+    if food is None or food in whole.named.foods or set(words) <= NOTES | HARMLESS | SOFT | FITS.keys():
+        return False
+    return whole.named.takes.isdisjoint(words) and food not in lexicon.kin(whole.named.foods[0])
