@@ -11,24 +11,18 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calmlarder.matching import (
-    amount_phrases,
-    amounts,
-    asides,
-    conditions,
-    dates_in_line,
-    day_names,
-    days_rewritten,
-    lacks,
-    needs,
-    numbers,
-    owners,
-    taken_off,
-)
+from calmlarder.matching import lacks, needs
+from calmlarder.matching.amounts import amount_of_line as amounts
+from calmlarder.matching.amounts import amount_phrases, taken_off
+from calmlarder.matching.amounts import numbers_and_fractions as numbers
+from calmlarder.matching.conditions import condition_words as conditions
+from calmlarder.matching.dates import dates_in_line, day_names, days_rewritten
 from calmlarder.matching.kept_needs import know_needs
 from calmlarder.matching.late_patterns import NOTHING, LatePattern
 from calmlarder.matching.names.words import plain
 from calmlarder.matching.needs import needs_of
+from calmlarder.matching.owners import owner_phrases as owners
+from calmlarder.matching.retold import asides
 from calmlarder.reintroduction import red_flags_in_notes as red_flags
 
 _HERE = Path(__file__).parent
