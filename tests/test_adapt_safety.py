@@ -210,5 +210,8 @@ def test_a_dish_that_the_title_names_and_the_steps_make_is_no_food_left_out(
     assert main(["adapt", str(path), "--json"]) == 0
     answer = json.loads(capsys.readouterr().out)
     assert answer["lines"] == {"counted": 4, "all": 4}
+    path.write_text(path.read_text() + "Leftovers? Coat in breadcrumbs and fry.\n")
+    assert main(["adapt", str(path), "--json"]) == 0
+    capsys.readouterr()
     path.write_text(path.read_text().replace("2. Serve", "2. Fry the mushrooms in. Serve"))
     assert main(["adapt", str(path), "--json"]) == 3

@@ -48,6 +48,7 @@ def test_each_is_read_by_itself(line: str, food: str, others: tuple[str, ...], l
         ("12 oz fresh wheat noodles (or 8 oz dried)", "noodles-wheat-dry", 228),
         ("1 tablespoon chili oil with its sediment, plus more for drizzling", "chilli-crisp", 15),
         ("1 small clove of garlic, finely grated, with a pinch of salt", "garlic", 3),
+        ("2 packed cups baby spinach", "spinach", 60),  # a cup of 30 g: USDA SR28, 11457
     ],
 )
 def test_a_remark_hides_no_trigger(line: str, food: str, grams: float, lines: LineReader) -> None:

@@ -119,3 +119,8 @@ def test_a_yield_of_pieces_is_no_number_of_people(words: str) -> None:
 )
 def test_people_are_still_read(words: str, people: int) -> None:
     assert serves_in(words) == people
+
+
+def test_what_each_gets_stands_in_brackets() -> None:
+    assert serves_in("4 (2 tacos each)") == 4
+    assert serves_in("4 (8 pieces)") is None

@@ -48,6 +48,8 @@ _VESSEL = re.compile(
     r"|\b(?:baking|pie|ceramic) (?:beans|weights)\b|(?<=remove the )beans\b|(?<=lift out the )beans\b",
     re.IGNORECASE,
 )
+# What becomes of the rest another day is no part of the dish: `Leftovers? Roll in breadcrumbs and fry.`
+_ANOTHER_DAY = re.compile(r"\bleft[ -]?overs?\s?[?:][^\n]*", re.IGNORECASE)
 _WITH = re.compile(r"\bserv(?:e[ds]?|ing)\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
 _BRACKETS = re.compile(r"\[[^\[\]]{1,400}\]")
 _FOR_WHAT = re.compile(r" for [^,\]]+")
@@ -144,7 +146,7 @@ def _is_something_else_now(behind: str, covered: set[str]) -> bool:
 def _plain_step(step: str) -> str:
     """A step without what it is served with, likened to and cooked in, and without verbs that are foods too."""
     step = _BRACKETS.sub(lambda found: _FOR_WHAT.sub("", found[0]), step)  # `[maple syrup for honey]`
-    for told in (_WITH, _LIKE, _VESSEL, _AS_VERB):
+    for told in (_ANOTHER_DAY, _WITH, _LIKE, _VESSEL, _AS_VERB):
         step = told.sub(" . ", step)
     return step
 

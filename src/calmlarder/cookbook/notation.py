@@ -86,8 +86,11 @@ _WITHOUT_THREE = re.compile(r"\bwithout wheat, (onions?|garlic) or (onions?|garl
 # The large kind, thrice a common date: usda_sr28_portions 09421, `date, pitted`.
 _MEDJOOL = re.compile(r"^(\d{1,3})(?: large| whole| pitted| soft)* medjool dates?\b")
 _G_OF_A_MEDJOOL = 24
-# `packed 1/2 cup`: how a cup is filled, told before it.
-_PACKED = re.compile(r"^(?:(?:firmly|lightly|loosely|tightly|well)[ -])?packed (?=\d|half|an? )")
+# `packed 1/2 cup`, `2 packed cups`: how a cup is filled, told before it.
+_PACKED = re.compile(
+    r"^(?:(?:firmly|lightly|loosely|tightly|well)[ -])?packed (?=\d|half|an? )"
+    r"|(?<=[\d½¼¾⅓⅔] )(?:(?:firmly|lightly|loosely|tightly|well)[ -])?packed (?=cups?\b)"
+)
 # `in small lumps`, `sliced into rounds`: shapes of which some are names of cuts of meat.
 _SHAPES = re.compile(
     r",? \b(?:in|into) (?:(?:small|large|thin|thick|fine|bite-sized?|\d+(?:\.\d+)? ?[cm]m(?: thick)?) )*"

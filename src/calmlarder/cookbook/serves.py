@@ -35,13 +35,15 @@ _PIECES = re.compile(
     re.IGNORECASE,
 )
 _COUNTED = re.compile(rf"\s*((?:about )?{_COUNT}\b[^\n]{{0,40}})", re.IGNORECASE)
+# `4 (2 tacos each)`: what each of them gets stands in brackets.
+_ALONE = re.compile(r"\s*(\d{1,3})(?:\s?(?:-|–|to)\s?\d{1,3})?\s*(?:\([^()]{1,40}\b(?:each|apiece|a head)\)\s*)?")
 _FILLED = re.compile(rf"\s*(?:about )?{_COUNT}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}\b", re.IGNORECASE)
 _MOST_FOR = 50  # beyond it a title counts something else
 
 
 def serves_in(text: str) -> int | None:
     """The number of people, of which a range's lower end, so that nobody's share is taken for smaller than it is."""
-    alone = re.fullmatch(r"\s*(\d{1,3})(?:\s?(?:-|–|to)\s?\d{1,3})?\s*", text)
+    alone = _ALONE.fullmatch(text)
     found = SERVES.search(text)
     count = _count(next((group for group in found.groups() if group), "") if found else alone[1] if alone else "")
     said = bool(found and not _MAKES_ALONE.fullmatch(found[0].strip()))
