@@ -19,6 +19,7 @@ from calmlarder.tables.rows import Food
 _IN_PIECES = frozenset({"fish", "poultry", "meat"})
 _LEAST_PIECE_G = 50  # what is smaller (wings, nuggets) is counted on the plate; ours
 _MOST_OF_A_PORTION = 1.4  # a piece that is larger is cut: ours
+_NOT_VEGETARIAN = frozenset({"fish", "crustaceans", "molluscs"})
 _CUT_WITH_WHEAT = "asafoetida"
 _WHEAT = re.compile(r"\b(?:wheat|atta|maida)\b(?![ -]*free)", re.IGNORECASE)
 BEYOND = ""  # in place of a lot's id: many of them
@@ -122,6 +123,9 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     if not suits_diet(food, wanted.diet):
         whose = f", and it belongs to {lot.owner}" if lot.owner and not lot.owner_agrees else ""
         return f"not {wanted.diet}: {food.name}{whose}"  # nobody asks a flatmate for what they do not eat
+    fish = [one for one in lot.label_allergens if one in _NOT_VEGETARIAN]
+    if fish and wanted.diet in {"vegan", "vegetarian"}:
+        return f"not {wanted.diet}: its label or line names {', '.join(fish)}"
     if unfit:
         return unfit
     if is_far_past_opened(lot, wanted.today, tables):
@@ -131,7 +135,7 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
         return f"it holds or may hold {', '.join(allergens)}, among the allergens to avoid"
     named = [one for one in lot.label_allergens if one in wanted.avoid]
     if named:
-        return f"its label names {', '.join(named)}"
+        return f"its label or line names {', '.join(named)}"
     if lot.label_triggers and wanted.profile.limits_foods:
         return f"its label names {', '.join(lot.label_triggers)}, and how much nobody can tell"
     if wanted.profile.bars_hidden and is_guesswork(food, lot):

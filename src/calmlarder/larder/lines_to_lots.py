@@ -10,6 +10,7 @@ from calmlarder.larder.grams import as_a_serving, fits_measure, grams_of, out_of
 from calmlarder.larder.jarred_herbs import among_spices
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.meaning import NOT_KNOWN, Reading, match_of
+from calmlarder.larder.said_to_hold import said_to_hold
 from calmlarder.larder.standing import (
     cut_when_bought,
     is_brown_and_old,
@@ -266,6 +267,7 @@ class LarderReader:
             owner=line.owner,
             owner_agrees=line.owner_agrees,
             kept_for=line.kept_for,
+            label_allergens=said_to_hold(line.text, food),
         )
 
 
