@@ -3,8 +3,11 @@
 That what is slimy, mouldy or smells goes in the bin: UK Food Standards Agency, advice on food past its best.
 """
 
+from collections.abc import Callable
+
 import pytest
 
+from calmlarder.compose.dinner import Dinner
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
 
@@ -65,3 +68,9 @@ def test_a_kind_is_no_state(line: str, food: str, reader: LarderReader) -> None:
 )
 def test_half_of_what_is_measured(line: str, grams: float, reader: LarderReader) -> None:
     assert the_lot(reader, line).grams == pytest.approx(grams)
+
+
+def test_a_dinner_of_what_is_ripe_now_passes_its_own_check(cook: Callable[..., Dinner]) -> None:
+    """Two days for what is ripe, as the larder says: the check reads them from the line's state by itself."""
+    dinner = cook(["2 ripe avocados", "4 eggs", "potatoes 1kg", "tomatoes 4", "oil"], "omelette")
+    assert {use.food: use.days_left for use in dinner.uses}.get("avocado", 2) == 2

@@ -24,6 +24,7 @@ _BOX_ROUNDED = {
     "protein_g": Fraction("0.05"), "fibre_g": Fraction("0.5"), "lysine_mg": Fraction(10), "energy_kcal": Fraction(1),
 }  # fmt: skip
 _AT_LEAST = ("protein_g", "energy_kcal")  # said to be at least so much where a figure is unknown
+_RIPE_DAYS = 2  # a ripe avocado or mango; common practice, no source
 _OF_SOME = re.compile(r"(?:(?:only|just) )?(?:one|two|three|[123]|a couple|couple|a few|few|some) ")  # `one bendy`
 _URGENT_DAYS = 7
 
@@ -68,10 +69,14 @@ def _days(read: Read) -> Iterator[str]:
         days = [on for on, _ in days_of(lot, read.foods, keeping, read.today)]
         # What is bendy today is not fresher tomorrow: a plan says on which day the line was read.
         read_on = date.fromisoformat(lot["read_on"]) if "read_on" in lot else read.today
-        days += [read_on + timedelta(days=1)] if is_all_poorly(lot) else []
+        days += [read_on + timedelta(days=_RIPE_DAYS if _is_only_ripe(lot) else 1)] if is_all_poorly(lot) else []
         left = (min(days) - read.today).days if days else None
         if use["days_left"] != left:
             yield f"`{use['line']}` is shown with {use['days_left']} days left, it has {left}"
+
+
+def _is_only_ripe(lot: Lot) -> bool:
+    return [one for one in (lot.get("condition") or "").split(", ") if not _OF_SOME.match(one)] == ["ripe now"]
 
 
 def is_all_poorly(lot: Lot) -> bool:
