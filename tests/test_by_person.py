@@ -109,6 +109,7 @@ def test_a_plan_serves_apart_what_only_one_tolerates(home: Home) -> None:
               "boiled chickpeas 300g")  # fmt: skip
     for line in larder:
         home.run("larder", "add", line)
+    home.run("people", "set", "me", "--protein", "30")
     home.run("people", "set", "kit", "--protein", "5", "--appetite", "1")
     told = home.run("plan", "--for", "me,kit", "--sittings", "today dinner", "--work", "1", "--buy", "0")
     (dinner,) = [one["dinner"] for one in told["sittings"]]

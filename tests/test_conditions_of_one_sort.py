@@ -72,5 +72,5 @@ def test_half_of_what_is_measured(line: str, grams: float, reader: LarderReader)
 
 def test_a_dinner_of_what_is_ripe_now_passes_its_own_check(cook: Callable[..., Dinner]) -> None:
     """Two days for what is ripe, as the larder says: the check reads them from the line's state by itself."""
-    dinner = cook(["2 ripe avocados", "4 eggs", "potatoes 1kg", "tomatoes 4", "oil"], "omelette")
+    dinner = cook(["2 ripe avocados", "4 eggs", "potatoes 1kg", "tomatoes 4", "oil"], "omelette-supper")
     assert {use.food: use.days_left for use in dinner.uses}.get("avocado", 2) == 2

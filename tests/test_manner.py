@@ -101,7 +101,7 @@ def test_what_goes_in_by_the_spoon_is_told_in_spoons_in_the_steps(
     assert main(["tonight", "--use", "cumin", *home]) == 0
     steps = " ".join(capsys.readouterr().out.split("Steps")[1].split())
     assert "½ tsp ground cumin" in steps
-    assert "⅓ cup dry quinoa" in steps
+    assert "½ cup dry quinoa" in steps  # 75 g; a cup of 170 g: USDA SR28, 20035
     assert "oz firm tofu" in steps
 
 

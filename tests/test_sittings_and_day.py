@@ -121,7 +121,7 @@ def test_milk_in_the_fridge_is_looked_at_before_the_shop(
 ) -> None:  # fmt: skip
     lines = [line for line in LARDER if "egg" not in line]
     few = [one for one in patterns if one.id in DISHES]
-    dinner = compose(lots_of([*lines, milk]), wanting(protein_g=20), few, tables).dinners[0]
+    dinner = compose(lots_of([*lines, milk]), wanting(protein_g=26), few, tables).dinners[0]
     assert dinner.protein_short_g
     assert dinner.more_protein
     if names is not None:
