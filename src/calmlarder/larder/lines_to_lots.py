@@ -33,7 +33,7 @@ from calmlarder.matching.names.foods import Candidate
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import NO_SLIPS
 from calmlarder.matching.names.of_one_sort import of_one_sort
-from calmlarder.matching.part import Part
+from calmlarder.matching.part import Part, names_something
 from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
 from calmlarder.matching.several_foods.under_headings import under_headings
@@ -75,8 +75,9 @@ class LarderReader:
         self._offered_last = is_last
 
     def remember(self, meant: Mapping[str, tuple[str, ...]]) -> None:
-        """What words meant in this house, by the words."""
-        self._lexicon = self._lexicon.knowing(meant)
+        """What words meant in this house, by the words; what an unnamed box once held tells nothing of another."""
+        told = {said: foods for said, foods in meant.items() if names_something(said)}
+        self._lexicon = self._lexicon.knowing(told)
 
     def read(self, text: str, where: str, number: int = 1, answers: Answers = UNANSWERED) -> Reading | None:
         """One line; None for a comment or an empty line. `number` is its place in its file, for the ids of its lots.

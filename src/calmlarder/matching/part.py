@@ -254,7 +254,7 @@ def names_something(said: str) -> bool:
 def _as_last_time(named: Named, said: str, spoken: list[tuple[Token, int]], lexicon: Lexicon) -> Named:
     """What exactly these words meant in this house before, where nothing in the line decides."""
     foods = lexicon.meant.get(said)
-    if not foods or not names_something(said):
+    if not foods:
         return named
     takes = frozenset(word for token, _ in spoken for word in token.words if token.typed not in SOFT)
     return Named("matched", foods, takes, (AS_LAST_TIME,), named.candidates)

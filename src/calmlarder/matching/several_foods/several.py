@@ -9,7 +9,7 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import HARMLESS, NOTES
 from calmlarder.matching.names.words import SMALL, singular, words_of
-from calmlarder.matching.part import SOFT, WORD, Part, name_part
+from calmlarder.matching.part import AS_LAST_TIME, SOFT, WORD, Part, name_part
 from calmlarder.matching.several_foods.between_signs import foods_between_signs
 from calmlarder.matching.several_foods.either_side import each_a_food, turned_back
 from calmlarder.matching.several_foods.headings import (
@@ -122,7 +122,7 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
         return sorts
     whole = name_part(text, hints, lexicon)
     if _RIDDLE.search(text):
-        return [_asked(whole)]
+        return [whole if AS_LAST_TIME in whole.named.assumed else _asked(whole)]
     if held := _held_anyway(text, hints, brackets, lexicon):
         return [held]
     if len(brackets) == 1 and _ALLIUMS_ONLY.fullmatch(brackets[0].strip(ENDS)):
