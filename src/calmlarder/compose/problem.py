@@ -214,14 +214,15 @@ def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
     return wanted.minutes is None or minutes_of(slot, thing.food, thing.lot.line, 0) + SERVING_MINUTES <= wanted.minutes
 
 
-def _even_unit(thing: Offered, people: int) -> int:
+def _even_unit(thing: Offered, wanted: DinnerRequest) -> int:
     """The step in which a lot is dealt out; of wraps everybody gets as many, where there are enough."""
-    round_g = thing.unit_grams * people
-    return round_g if thing.food.kind == "wrap" and thing.lot.grams >= _WRAPS_EACH * round_g else thing.unit_grams
+    round_g = thing.unit_grams * wanted.people
+    evenly = wanted.as_many_each and thing.food.kind == "wrap" and thing.lot.grams >= _WRAPS_EACH * round_g
+    return round_g if evenly else thing.unit_grams
 
 
 def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps: int | None) -> Option | None:
-    food, lot, unit = thing.food, thing.lot, _even_unit(thing, wanted.people)
+    food, lot, unit = thing.food, thing.lot, _even_unit(thing, wanted)
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit
     dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)

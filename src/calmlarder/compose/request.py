@@ -114,6 +114,7 @@ class DinnerRequest(BaseModel):
     declined: tuple[Declined, ...] = ()
     table: tuple[Eater, ...] = ()
     doses: tuple[Dose, ...] = ()  # of challenges, eaten with it
+    as_many_each: bool = True  # of wraps; a plan shares lots between sittings, and deals them by the piece
 
     @property
     def limits(self) -> Profile:

@@ -167,6 +167,7 @@ def wanted_at(one: PlannedSitting, wanted: DinnerRequest, stacking: Stacking, fi
             "without": tuple(dict.fromkeys((*wanted.without, *one.without))),
             "use": wanted.use if first else (),
             "count": 1,
+            "as_many_each": False,
             "stacking": stacking.model_copy(update={"at": one.at}),
         }
     )
