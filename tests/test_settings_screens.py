@@ -267,3 +267,18 @@ def test_page_down_takes_the_focus_along_and_what_is_always_there_is_listed(play
         assert app.screen.focused.id == "diet"
 
     play(act, (80, 24))
+
+
+@pytest.mark.parametrize("size", [(60, 20), (80, 24)])
+def test_who_walks_down_the_page_of_limits_changes_nothing(size: tuple[int, int], play: Play) -> None:
+    """On a narrow screen the limits stand in two rows: Down leads past them, and not to none."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f8", "f2")
+        await pilot.pause()
+        before = app._kitchen.settled()
+        await pilot.press(*["down"] * 20, *["up"] * 20)
+        await pilot.pause()
+        assert app._kitchen.settled() == before
+
+    play(act, size)

@@ -16,8 +16,8 @@ _GAP = 2
 class Pick(Drawn, can_focus=True):
     """Arrows move, a click chooses. What is chosen stands in brackets, so that no colour is needed to see it.
 
-    With `several`, Space, Enter or a click ticks a word and takes its tick away; else the arrows themselves choose. At
-    its ends nothing goes round: Down leads on to the next question, Up to the one before.
+    With `several`, Space, Enter or a click ticks a word and takes its tick away; else left and right themselves choose,
+    and Down and Up lead on and back: who walks down a page changes nothing. At its ends nothing goes round.
     """
 
     DEFAULT_CSS = "Pick { height: auto; padding: 0 1; } Pick:focus { background: $panel; }"
@@ -81,11 +81,11 @@ class Pick(Drawn, can_focus=True):
             self._go(self._at + by)
 
     def action_line(self, by: int) -> None:
-        """To the word above or below; where there is none, to the question above or below."""
+        """Of several to the word above or below; where there is none, to the question above or below."""
         places = self._places(max(1, self.content_size.width))
         row, column = places[self._at][:2] if places else (0, 0)
         there = [n for n, (other, _, _) in enumerate(places) if other == row + by]
-        if there:
+        if there and self._several:
             self._go(min(there, key=lambda n: abs(places[n][1] - column)))
         elif by > 0:
             self.screen.focus_next()
