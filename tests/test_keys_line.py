@@ -117,7 +117,7 @@ def test_what_has_no_room_below_is_in_the_list_of_all_keys(play: Callable[..., L
 def test_all_keys_are_found_by_their_words_and_not_by_letters_that_stand_apart(
     play: Callable[..., LarderApp],
 ) -> None:
-    """`redo` offered "A recipe that somebody else wrote"."""
+    """`redo` offered "Adapt a recipe that somebody else wrote"."""
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("ctrl+p")
@@ -182,5 +182,16 @@ def test_keys_that_were_looked_for_stand_below_what_they_are_for(play: Callable[
         listed = app.screen.query_one(OptionList)
         await until(pilot, lambda: listed.option_count == 1)
         assert "out of the list" in listed.options[0].hit.text  # type: ignore[attr-defined]
+
+    play(act, (80, 24))
+
+
+def test_what_the_readme_calls_adapt_is_found_by_that_word(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+p")
+        await pilot.pause()
+        app.screen.query_one(Input).value = "adapt"
+        listed = app.screen.query_one(OptionList)
+        await until(pilot, lambda: listed.option_count == 1)
 
     play(act, (80, 24))

@@ -10,6 +10,7 @@ from textual.pilot import Pilot
 from textual.widgets import Input, Static, TextArea
 
 from calmlarder.compose.portions import Apart
+from calmlarder.household.larder import remove_mistakes
 from calmlarder.kitchen.timeline import Moment
 from calmlarder.render.manner import PLAIN
 from calmlarder.render.style import Style
@@ -563,5 +564,19 @@ def test_keys_while_another_dinner_is_looked_for(play: Callable[..., None]) -> N
         await pilot.press("enter")
         await pilot.pause()
         assert isinstance(app.screen, CookScreen)
+
+    play(act)
+
+
+def test_what_is_removed_of_a_line_of_two_is_named_alone(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "450 g cheddar, 2 limes")
+        await pilot.pause()
+        await pilot.press("escape")
+        await pilot.pause()
+        (lime,) = [one for one in app._kitchen.lots() if one.lot.food == "lime"]
+        remove_mistakes(app._kitchen, [lime])
+        assert isinstance(app.screen, LarderScreen)
+        assert app.screen._called(lime) == "lime"
 
     play(act)

@@ -76,7 +76,7 @@ class LarderApp(LeftOpen):
         Binding("f2", "limits", "People and limits", show=False),
         Binding("f3", "tonight", "Tonight's dinner", show=False),
         Binding("ctrl+n", "plan", "Plan the next meals", show=False),
-        Binding("ctrl+r", "adapt", "A recipe that somebody else wrote", show=False),
+        Binding("ctrl+r", "adapt", "Adapt a recipe that somebody else wrote", show=False),
         Binding("ctrl+p", "command_palette", "Keys", priority=True),
         Binding("f9", "sources", "Where figures come from", show=False),
         Binding("f1", "help", "Help"),

@@ -36,7 +36,7 @@ class LarderKeys(LarderList):
 
     def _called(self, one: "KeptLot") -> str:
         """By its own line; where several things stand in one line, by the name of the food."""
-        shared = sum(other.lot.line == one.lot.line for other in self._kitchen.lots()) > 1
+        shared = any(other.id != one.id and other.lot.line == one.lot.line for other in self._kitchen.lots())
         return self._kitchen.name_of(one.lot.food) if shared else one.lot.line
 
     def _much(self, one: "KeptLot", grams: float | None) -> str:
@@ -47,7 +47,7 @@ class LarderKeys(LarderList):
         one = self._chosen()
         if one is not None:
             remove_mistakes(self._kitchen, [one])
-            self.notify(f"removed: {one.lot.line} (Ctrl+Z brings it back)", markup=False)
+            self.notify(f"removed: {self._called(one)} (Ctrl+Z brings it back)", markup=False)
             self.refill()
             return
         asked = self._chosen_question()
