@@ -18,7 +18,7 @@ from calmlarder.tables.vocabulary import COOKED_STATES
 
 _SOON_DAYS = 2  # what has so many days left is told, too: ours
 _SPOILS_SOON_DAYS = 3  # of raw fish, meat and sprouts: they wait for no second dinner. Ours
-_MOST_TOLD = 4  # of what goes off soon: more is a list that nobody reads; ours
+_MOST_TOLD = 4  # of what goes off soon, and of what is past its day: more is a list that nobody reads; ours
 _WORTH_A_WORD_G = 40  # less, or a herb, is no meal; what holds onion or garlic is none either. Ours
 # Of these an estimate counts as well: nobody waits for the smell. Ours.
 _SPOILS = frozenset({"fish", "shellfish", "poultry", "meat", "shoot"})
@@ -41,7 +41,7 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
                 why, then = "a usual amount passes the limits", "for somebody else's plate, or throw it away tonight"
             name = name_said(thing.food, thing.lot.line, tables).capitalize()
             told.append(f"{name}: today is its last day, and {why}: {then}.")
-    told.extend(_past(thing, tables) for thing in passed if (thing.lot.days_left or 0) < 0)
+    told.extend([_past(thing, tables) for thing in passed if (thing.lot.days_left or 0) < 0][:_MOST_TOLD])
     rests = _rests(plan)
     for thing in (one for one in rests if is_last_day(one.lot)):
         name = name_said(thing.food, thing.lot.line, tables)
