@@ -51,6 +51,15 @@ def test_eggs_that_stand_in_are_not_returned(patterns: tuple[Pattern, ...], tabl
     assert stove.starts("crack in eggs") > stove.starts("add okra")
 
 
+def test_eggs_are_poured_over_what_went_back(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """Strips of steak wait while broccoli simmers, and go back before the eggs: these are not stirred again."""
+    stove = cooked(
+        patterns, tables, "donburi", base="rice-white-dry", protein="beef-steak", egg="egg", vegetable="broccoli",
+        sauce="soy-sauce",
+    )  # fmt: skip
+    assert stove.starts("add broccoli") < stove.starts("return the beef steak") < stove.starts("pour over")
+
+
 def test_leaves_wait_for_the_last_minutes(patterns: tuple[Pattern, ...], tables: Tables) -> None:
     """Tomatoes thicken for eight minutes; spinach is done in two."""
     stove = cooked(

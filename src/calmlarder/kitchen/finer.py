@@ -52,7 +52,7 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = said.replace("until it shimmers", "until it foams")
     if place in {"pan", "pot"}:
         said = _until_pink(said, things)
-    if place == "pan" and any(_has_two_sides(one) for one in things):
+    if place == "pan" and any(has_two_sides(one) for one in things):
         said = _TURNED.sub(r"\1, turning once,", said, count=1)
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
@@ -89,13 +89,14 @@ def salted_before(one: Filling) -> bool:
     return one.salted or one.food.id in _SALTED
 
 
+def has_two_sides(one: Filling) -> bool:
+    """Whether it is a chop, a steak or a fillet, turned once as it fries."""
+    return one.food.id in _CHOPS or (one.food.kind in _BROWNS and _IN_ONE_PIECE.search(one.prep) is not None)
+
+
 def lifted_out(fillings: Sequence[Filling]) -> list[str]:
     """What gave its taste and is taken out before the dish is served."""
     return [one.short for one in fillings if one.food.id in _LIFTED_OUT or one.prep == LEFT_WHOLE]
-
-
-def _has_two_sides(one: Filling) -> bool:
-    return one.food.id in _CHOPS or (one.food.kind in _BROWNS and _IN_ONE_PIECE.search(one.prep) is not None)
 
 
 def _is_thick(one: Filling) -> bool:

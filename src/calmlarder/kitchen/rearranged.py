@@ -4,14 +4,19 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.finer import has_two_sides
+from calmlarder.kitchen.last_in import last_in
 from calmlarder.kitchen.late import falls_away, lasts
 from calmlarder.patterns.pattern import Pattern, Step
 
 _LIFT = ", and lift out."
+_RESTS = ", and lift out onto a warm plate under foil."
 _FRIED = re.compile(r"\b(?:[Bb]rown|[Ff]ry)\b")
 _LIFTED = re.compile(r"\b(?:lift out|keep warm|drain)\b")
 _EGGS_OVER = re.compile(r"\bpour(?: the eggs)? over\b|\bPour the eggs over\b")
 _LONG_FOR_FISH = 4  # minutes: ours
+_QUICK_MEAT = 5  # minutes: strips of what fries no longer are tough once they simmer. Ours
+_RESTS_MINUTES = 8  # so long a steak or a fillet stays hot under foil, and is the better for it. Ours
 _MANY_LEAVES_G = 100  # ours
 _EGGS_FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
 _EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
@@ -23,10 +28,12 @@ _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no
 def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     """The pattern as it is cooked with these fillings."""
     pattern = _eggs_last(pattern, fillings)
+    pattern = last_in(pattern, fillings, _on_the_pan(pattern, fillings))
     pattern = _mince_stays(pattern, fillings)
     pattern = _fish_lifted(pattern, fillings)
     pattern = _greens_drained(pattern, fillings)
     pattern = _left_in(pattern, fillings)
+    pattern = _rested(pattern, fillings)
     pattern = _back_in_hot(pattern, fillings)
     pattern = _in_one_pan(pattern, fillings)
     return _salted_once(pattern)
@@ -66,11 +73,14 @@ def _mince_stays(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
 
 
 def _fish_lifted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
-    """Fish that is fried waits beside the pan while others cook there for long: it would be dry, and break."""
+    """Fish and strips of steak that are fried wait beside the pan while others cook there for long.
+
+    The one would be dry, and break; the other is tough once it simmers.
+    """
     told = _on_the_pan(pattern, fillings)
     at = next((n for n in told if "{protein}" in pattern.steps[n].words), None)
     main = [one for one in fillings if one.slot == "protein"]
-    if at is None or not main or any(one.food.kind not in {"fish", "shellfish"} for one in main):
+    if at is None or not main or not all(_spoils_in_the_pan(one) for one in main):
         return pattern
     step, after = pattern.steps[at], [pattern.steps[n] for n in told if n > at]
     fried = _FRIED.search(step.words) is not None and pattern.slots["protein"].method == "stir-fry"
@@ -125,13 +135,34 @@ def _back_in_hot(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
         or any("{protein" in pattern.steps[n].words for n in told if n > lifted)
     ):
         return pattern
+    if pattern.steps[lifted].words.endswith(_RESTS):
+        return pattern
     back = Step(
         place="pan",
         minutes=_BACK_MINUTES,
         words=f"Return {{protein}} to the pan, and heat through for {_BACK_MINUTES} minutes.",
     )
-    served = [_not_returned(step) for step in pattern.steps[told[-1] + 1 :]]
-    return _with_steps(pattern, [*pattern.steps[: told[-1] + 1], back, *served])
+    eggs = _EGGS_OVER.search(pattern.steps[told[-1]].words) is not None and len(told) > 1
+    at = told[-1] if eggs else told[-1] + 1  # eggs that are poured over are not stirred again
+    served = [_not_returned(step) for step in pattern.steps[at:]]
+    return _with_steps(pattern, [*pattern.steps[:at], back, *served])
+
+
+def _rested(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """A steak, a chop or a fillet that was lifted out rests for the few minutes that others need the pan."""
+    told = _on_the_pan(pattern, fillings)
+    at = next((n for n in told if pattern.steps[n].words.endswith(_LIFT) and "protein" in pattern.steps[n].slots), None)
+    main = [one for one in fillings if one.slot == "protein"]
+    if at is None or not main or any(one.food.state != "raw" or not has_two_sides(one) for one in main):
+        return pattern
+    after = [pattern.steps[n] for n in told if n > at]
+    if any("protein" in one.slots for one in after):
+        return pattern
+    if sum(lasts(one, pattern, fillings) for one in after) > _RESTS_MINUTES:
+        return pattern
+    step = pattern.steps[at]
+    rests = step.model_copy(update={"words": f"{step.words.removesuffix(_LIFT)}{_RESTS}"})
+    return _with_steps(pattern, [*pattern.steps[:at], rests, *pattern.steps[at + 1 :]])
 
 
 def _in_one_pan(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
@@ -163,6 +194,11 @@ def _on_the_pan(pattern: Pattern, fillings: Sequence[Filling]) -> list[int]:
     filled = {one.slot for one in fillings}
     told = [n for n, step in enumerate(pattern.steps) if step.place == "pan" and step.happens(filled)]
     return [n for n in told if not falls_away(pattern.steps[n], filled, pattern)]
+
+
+def _spoils_in_the_pan(one: Filling) -> bool:
+    quick = one.food.kind == "meat" and one.food.state == "raw" and 0 < one.minutes <= _QUICK_MEAT
+    return one.food.kind in {"fish", "shellfish"} or quick
 
 
 def _fries_first(step: Step) -> bool:

@@ -51,7 +51,8 @@ _WARMED = 2  # fat and what sizzles in it for no longer: then what fries in it g
 _NOTHING_TO_DO = frozenset({"Serve.", "Ladle into bowls."})  # which tasting it before it is served says, too
 _EMPTIED = re.compile(r"\b(?:lift(?: all)? out|drain|[Bb]ring|keep warm|off the heat|Slide)\b", re.IGNORECASE)
 _TAKEN_OFF = re.compile(
-    r"(?:,? and|;) (drain|lift out|keep warm|leave to cool|tip out the water|(?:mash|crush) (?:half|some|a few)[^;.]*)"
+    r"(?:,? and|;) (drain|lift out(?: onto a warm plate under foil)?|"
+    r"keep warm|leave to cool|tip out the water|(?:mash|crush) (?:half|some|a few)[^;.]*)"
     r"\b(?=[.,;]?$|\.)"
 )
 
@@ -294,7 +295,7 @@ def _without_end(told: Told) -> tuple[Told, str]:
     if found is None or _TAKEN_OFF.search(told.line) is None:
         return told, ""
     without = Told(*(_TAKEN_OFF.sub("", words) for words in told))
-    return without, "lift all out" if found[1] == "lift out" else found[1]
+    return without, re.sub("^lift out", "lift all out", found[1])
 
 
 def _as_line(said: str) -> str:
