@@ -1,7 +1,7 @@
-"""The dinner problem once more, as one mixed-integer linear programme for SciPy's HiGHS.
+"""The dinner problem once more, as a mixed-integer linear programme a pattern for SciPy's HiGHS.
 
-Written from the rules in DEVELOPERS.md and not from the CP-SAT model: rows of a matrix, one block a pattern,
-and a choice among the blocks. It reads the same whole numbers (options, slots, caps) as the model.
+Written from the rules in DEVELOPERS.md and not from the CP-SAT model: rows of a matrix. It reads
+the same whole numbers (options, slots, caps) as the model.
 """
 
 import re
@@ -51,7 +51,8 @@ class _Programme:
         self.rows.append({column: value / scale for column, value in row.items()})
         self.row_upper.append(upper / scale)
 
-    def solve(self) -> Answer:
+    def solve(self, whole: bool = True) -> Answer:
+        """The best there is; of fractions, too, where it need not be whole."""
         at = [(r, c, v) for r, row in enumerate(self.rows) for c, v in row.items()]
         matrix = csr_matrix(
             ([v for _, _, v in at], ([r for r, _, _ in at], [c for _, c, _ in at])),
@@ -59,7 +60,7 @@ class _Programme:
         )
         result = milp(
             np.array(self.cost) / _POINT,
-            integrality=np.array(self.whole),
+            integrality=np.array(self.whole) * whole,
             bounds=Bounds(0, np.array(self.upper)),
             constraints=LinearConstraint(matrix, -np.inf, np.array(self.row_upper)),
             options={"mip_rel_gap": 0.0},
@@ -83,12 +84,24 @@ class Giving(NamedTuple):
 def best_score(
     problems: Sequence[PatternProblem], giving: Giving | None = None, earlier: Sequence[Plan] = ()
 ) -> Answer:
-    """The best score over all patterns in one programme, of dinners that are other ones than those before."""
-    programme = _Programme()
-    chosen = [_block(programme, problem, giving, earlier) for problem in problems]
-    programme.at_most(dict.fromkeys(chosen, 1.0), 1)
-    programme.at_most(dict.fromkeys(chosen, -1.0), -1)
-    return programme.solve()
+    """The best score over all patterns, of dinners that are other ones than those before.
+
+    What fractions may reach is an upper bound: a pattern whose bound is no better than a dinner found is not solved.
+    """
+    bounds: list[tuple[float, int, _Programme]] = []
+    for number, problem in enumerate(problems):
+        programme = _Programme()
+        programme.at_most({_block(programme, problem, giving, earlier): -1.0}, -1)
+        bound = programme.solve(whole=False).score
+        if bound is not None:
+            bounds.append((-bound, number, programme))
+    best: float | None = None
+    for bound, _, programme in sorted(bounds):
+        if best is not None and -bound <= best:
+            break
+        found = programme.solve().score
+        best = found if best is None or found is None else max(best, found)
+    return Answer(best)
 
 
 def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlier: Sequence[Plan] = ()) -> int:
