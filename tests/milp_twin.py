@@ -4,6 +4,7 @@ Written from the rules in DEVELOPERS.md and not from the CP-SAT model: rows of a
 the same whole numbers (options, slots, caps) as the model.
 """
 
+import math
 import re
 from collections.abc import Sequence
 from dataclasses import replace
@@ -174,6 +175,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     _butter_abroad(p, problem, family, used)
     _slots(p, problem, z, used, units, giving if giving is not None and giving.buys == 1 else None)
     _held(p, problem, used, units)
+    _own_fat(p, problem, used, units)
     _limits(p, problem, z, (units, weighed, weighed_units))
     _targets(p, problem, z, units)
     floor = round(problem.wanted.protein_floor_g * 1000) * people
@@ -290,6 +292,29 @@ def _held(p: _Programme, problem: PatternProblem, used: list[int], units: list[i
                     p.at_most({used[n]: 1, there: -1}, 0)
                 row[there] = upper
             p.at_most(row, upper)
+
+
+def _own_fat(p: _Programme, problem: PatternProblem, used: list[int], units: list[int]) -> None:
+    """Three grams of fat a person, or the least of its place, beside mince, bacon, sausages and the like."""
+    slots, people = problem.pattern.slots, problem.wanted.people
+    own = {"bacon", "black-pudding", "chorizo", "duck", "lap-cheong", "pork-belly", "sausages",
+           "sausages-gluten-free", "sausages-plain"}  # fmt: skip
+    starts = [
+        used[n]
+        for n, o in enumerate(problem.options)
+        if (slots[o.slot].role, slots[o.slot].method) == ("protein", "stir-fry")
+        and (o.offered.food.id in own or o.offered.food.id.endswith("-mince"))
+    ]
+    for name, slot in slots.items():
+        fats = [(n, o) for n, o in enumerate(problem.options) if o.slot == name]
+        if (slot.role, slot.method) != ("fat", "stir-fry") or not fats:
+            continue
+        most = float(sum(o.unit * o.most for _, o in fats))
+        place = math.ceil(slot.portions[0] * max(float(o.offered.food.portion_g) for _, o in fats) * people)
+        little = max([3 * people, place, *(o.unit * o.least for _, o in fats)])
+        for start in starts:
+            if little < most:
+                p.at_most({**{units[n]: float(o.unit) for n, o in fats}, start: most - little}, most)
 
 
 def _own(p: _Programme, problem: PatternProblem, used: list[int], weighed: list[int]) -> None:
@@ -698,7 +723,7 @@ def _targets(p: _Programme, problem: PatternProblem, z: int, units: list[int]) -
             short = p.variable(target * people, -price)
             p.at_most({z: target * people, short: -1, **{n: -each for n, each in brings.items()}}, 0)
     for enough, brings, price in (
-        ({"dinner": 700, "packed": 650}.get(wanted.sitting, 0) * 100, energy, weights.ENERGY_OVER),
+        ({"dinner": 800, "packed": 650}.get(wanted.sitting, 0) * 100, energy, weights.ENERGY_OVER),
         (45_000 if main else 0, {**protein, **others}, weights.PROTEIN_OVER),
     ):
         if enough:

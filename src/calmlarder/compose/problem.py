@@ -8,6 +8,7 @@ from functools import cached_property
 from typing import Any, NamedTuple
 
 from calmlarder.compose import weights
+from calmlarder.compose.most_of import MOST_OF_KIND, most_portions
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.unfit_for_slot import is_unfit
@@ -24,16 +25,11 @@ MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 _LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45, "liquid": 0.15, "thickener": 0.15}
 _LEAST_SHARE_SMALL = 0.4
 _WRAPS_EACH = 2  # with fewer a wrap is shared
-# The most of one thing on one plate, in portions: common practice, no source.
-_MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.0}
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
 _MOST_OF_A_LAST_PACK, _LAST_DAYS = 2.1, 2
 _FROM_THE_SEA = frozenset({"fish", "shellfish"})
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
-# About a tablespoon of soy sauce a person, which has as much salt as half a day's (2.3 g): USDA SR 28 16123, recalled.
-_MOST_OF_KIND = {"soy-sauce": 1.6}
 _PLAIN_SOY = frozenset({"soy-sauce", "tamari"})
-_MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side. Common practice, no source
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
 _COOKED_BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain"})
@@ -159,7 +155,7 @@ def _one_bottle(offered: Sequence[Offered]) -> tuple[Offered, ...]:
     """Of two bottles of soy sauce (light and dark, or tamari) one, a plain one first: of both a dish is too salty."""
     first: dict[str, Offered] = {}
     for thing in sorted(offered, key=lambda one: one.food.id not in _PLAIN_SOY):
-        if thing.food.kind in _MOST_OF_KIND:
+        if thing.food.kind in MOST_OF_KIND:
             first.setdefault(thing.food.kind, thing)
     return tuple(thing for thing in offered if first.get(thing.food.kind, thing) is thing)
 
@@ -226,10 +222,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit
     dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)
-    portions = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
-    portions = min(portions, _MOST_OF_KIND.get(food.kind, portions))
-    if slot.method == "raw" and wanted.sitting == "dinner":
-        portions = min(portions, _MOST_RAW.get(food.kind, portions))
+    portions = most_portions(slot, food, wanted)
     if _is_last_pack(slot, thing, wanted) and there * unit <= _MOST_OF_A_LAST_PACK * portion:
         portions = max(portions, _MOST_OF_A_LAST_PACK)
     most = min(there, max(int(portions * portion / unit), int(_by_the_gram(food))))

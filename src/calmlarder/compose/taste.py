@@ -6,6 +6,7 @@ By kind of food, as cooks reckon: common practice, no source.
 from typing import Final
 
 from calmlarder.compose.garlic_named import says_garlic
+from calmlarder.compose.most_of import SWEET_SPICES
 from calmlarder.compose.problem import Option, PatternProblem
 
 SEASONED_SITTINGS: Final = frozenset({"dinner", "packed"})
@@ -32,10 +33,6 @@ _TASTE_OF_LITTLE = frozenset({
     "salt", "pepper-black", "baking-powder", "bicarbonate", "cream-of-tartar", "yeast-dried", "gelatine", "agar",
     "pectin", "xanthan-gum", "custard-powder", "food-colouring", "yeast-fresh", "sourdough-starter",
 })  # fmt: skip
-# Spices of sweet dishes: with another spice they round a dish, alone they rule it.
-_SWEET_SPICES = frozenset(
-    {"cinnamon", "allspice", "nutmeg", "mace", "cardamom", "mixed-spice", "pumpkin-spice", "cloves"}
-)
 # What tastes of little by itself, and what gives it a taste all through: herbs and lemon on top do not.
 _PLAIN_KINDS = frozenset({"tofu", "tempeh", "seitan", "soya", "pulse", "poultry", "egg"})
 _TASTES_BY_ITSELF = frozenset({"tofu-marinated", "tofu-smoked"})
@@ -78,7 +75,7 @@ _INFUSED = frozenset({"oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-m
 def seasons(problem: PatternProblem, option: Option) -> bool:
     """Whether a food gives the dish a taste: a herb, a spice, a sauce, something sour, an infused oil."""
     food = option.offered.food
-    if food.id in _TASTE_OF_LITTLE or food.id in _SWEET_SPICES or says_garlic(food):
+    if food.id in _TASTE_OF_LITTLE or food.id in SWEET_SPICES or says_garlic(food):
         return False
     tomato_sauce = food.kind == "tomato" and problem.pattern.slots[option.slot].role == "sauce"
     return food.kind in _SEASONING_KINDS or food.id in _SEASONING_FOODS or tomato_sauce
@@ -92,7 +89,7 @@ def is_at_hand(problem: PatternProblem, option: Option) -> bool:
 
 def is_sweet_spice(option: Option) -> bool:
     """Whether a spice goes into a savoury dish only beside another."""
-    return option.offered.food.id in _SWEET_SPICES
+    return option.offered.food.id in SWEET_SPICES
 
 
 def is_plain(problem: PatternProblem, option: Option) -> bool:

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable, Sequence
+from typing import Final
 
 from calmlarder.and_list import and_list
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
@@ -27,7 +28,7 @@ _STIRRED_IN = frozenset({"herb", "spice", "paste"})
 _NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread", "grain"})
 
 # What fries in its own fat once a teaspoon of oil has started it: common practice, no source.
-_OWN_FAT = frozenset({
+OWN_FAT: Final = frozenset({
     "bacon", "beef-mince", "black-pudding", "chorizo", "duck", "lamb-mince", "lap-cheong", "pork-belly", "pork-mince",
     "sausages", "sausages-gluten-free", "sausages-plain",
 })  # fmt: skip
@@ -64,7 +65,7 @@ def fries_in_its_own(pattern: Pattern, fillings: Sequence[Filling]) -> bool:
     for step in pattern.steps[at:]:
         here = [one for one in fillings if one.slot in step.slots and pattern.slots[one.slot].role in TIMED_ROLES]
         if here:
-            return step.place == pattern.steps[at].place and all(one.food.id in _OWN_FAT for one in here)
+            return step.place == pattern.steps[at].place and all(one.food.id in OWN_FAT for one in here)
     return False
 
 

@@ -19,11 +19,12 @@ from calmlarder.compose.rules.lysine import LysineFloor
 from calmlarder.compose.rules.minutes import SlowestFood
 from calmlarder.compose.rules.not_again import NotAgain
 from calmlarder.compose.rules.one_slot_filled import OneOf
+from calmlarder.compose.rules.own_fat import OwnFat
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
 
 RULES: tuple[Rule, ...] = (
-    Amounts(), Slots(), Holding(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(), LysineFloor(),
-    SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(), NotBeside(),
+    Amounts(), Slots(), Holding(), OwnFat(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(),
+    LysineFloor(), SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(), NotBeside(),
     FewProteins(), Asked(), DoseWeighed(), NotAgain(),
 )  # fmt: skip

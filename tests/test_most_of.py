@@ -1,0 +1,42 @@
+"""The most of one thing on a plate: fat by the pan, cinnamon by the pinch. Common practice, no source."""
+
+from collections.abc import Callable
+
+import pytest
+
+from calmlarder.compose.most_of import most_portions
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+
+
+@pytest.mark.parametrize(("people", "grams"), [(1, 12), (2, 18), (4, 28), (6, 38)])
+def test_a_pan_for_four_takes_two_spoons_of_oil(
+    people: int,
+    grams: int,
+    tables: Tables,
+    patterns: tuple[Pattern, ...],
+    wanting: Callable[..., DinnerRequest],
+) -> None:
+    slot = next(one for one in patterns if one.id == "stir-fry").slots["fat"]
+    for fat in ("oil-olive", "butter"):
+        food = tables.food_by_id[fat]
+        most = most_portions(slot, food, wanting(people=people)) * float(food.portion_g) * people
+        assert most <= max(grams, slot.portions[2] * float(food.portion_g)) + 0.01
+
+
+def test_a_tray_takes_a_little_more_and_a_dressing_what_its_dish_allows(
+    tables: Tables, patterns: tuple[Pattern, ...], wanting: Callable[..., DinnerRequest]
+) -> None:
+    tray, salad = (next(one for one in patterns if one.id == name).slots["fat"] for name in ("tray-bake", "main-salad"))
+    oil = tables.food_by_id["oil-olive"]
+    assert most_portions(tray, oil, wanting(people=4)) * float(oil.portion_g) * 4 == pytest.approx(32)
+    assert most_portions(salad, oil, wanting(people=4)) == salad.portions[2]
+
+
+def test_cinnamon_rules_no_kofta(
+    tables: Tables, patterns: tuple[Pattern, ...], wanting: Callable[..., DinnerRequest]
+) -> None:
+    slot = next(one for one in patterns if one.id == "kofta").slots["spice"]
+    cumin, cinnamon = (most_portions(slot, tables.food_by_id[name], wanting()) for name in ("cumin", "cinnamon"))
+    assert cinnamon == cumin / 2
