@@ -107,6 +107,7 @@ _TO_SERVE = re.compile(
 )
 # A heading over what is put on each plate.
 _ON_TOP = re.compile(r"\b(?:to serve|(?:for|on) (?:the )?top|toppings?|garnish|to finish)\b")
+_HEADED = re.compile(r"\W*(?:optional )?(?:toppings?|garnish(?:es)?|(?:to|for) (?:serve|serving|top)|serve with)\s?:")
 _A_SPRINKLE = Decimal("0.3")  # g a serving of a spice, a pinch: common practice, no source
 _GARNISH = re.compile(r"\b(?:garnish\w*|decorate)\b")
 _A_GARNISH = Decimal(3)  # g a serving: common practice, no source
@@ -145,7 +146,8 @@ def _usual(read: IngredientRead, serves: int, limits: Profile, tables: Tables, o
     portion *= _OF_A_FEW if _A_FEW.match(read.text.casefold()) else 1
     profile = load_profile_of(food, tables)
     rows = rows_of([Item(food.id, profile, Fraction(2 * portion), False)], limits)
-    served = on_top or read.optional or food.kind in _BESIDE or bool(_TO_SERVE.search(read.text.casefold()))
+    text = read.text.casefold()
+    served = on_top or read.optional or food.kind in _BESIDE or bool(_TO_SERVE.search(text) or _HEADED.match(text))
     much = any(_OF_A_LIMIT * exact_grams(row.sum.likely) > row.cap.typical_g for row in rows)
     seasons = food.kind in _KINDS
     if not profile.anything or (not served and (much or (not seasons and not _comes_cooked(food)))):

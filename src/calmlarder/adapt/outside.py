@@ -41,6 +41,7 @@ _LIKE = re.compile(
     re.IGNORECASE,
 )
 # What dishes are cooked in and eaten from: a muffin tin is no muffin.
+_OWNERS = re.compile(r"[’']s\b(?= (?:cheese|milk|curd|yog))", re.IGNORECASE)  # goat's cheese is of no meat
 _VESSEL = re.compile(
     r"\b(?:muffin|cupcake|bun|pie|cake|loaf|flan|tart|quiche|pizza|rice|egg|bread|cheese|salad|soup|pasta|potato|butter"
     r"|sauce|casserole|lasagne|gratin|pudding|curry|fish|garlic|lemon)[- ](?:tins?|trays?|cases?|dish(?:es)?|pans?"
@@ -48,8 +49,23 @@ _VESSEL = re.compile(
     r"|\b(?:baking|pie|ceramic) (?:beans|weights)\b|(?<=remove the )beans\b|(?<=lift out the )beans\b",
     re.IGNORECASE,
 )
-# What becomes of the rest another day is no part of the dish: `Leftovers? Roll in breadcrumbs and fry.`
-_ANOTHER_DAY = re.compile(r"\bleft[ -]?overs?\s?[?:][^\n]*", re.IGNORECASE)
+# What becomes of the rest another day, what else could be done, and what would be nice beside it are no part of the
+# dish: `Leftovers? Roll in breadcrumbs and fry.`, `A dollop of yoghurt is nice.`
+_ANOTHER_DAY = re.compile(
+    r"\bleft[ -]?overs?\s?[?:][^\n]*|\b(?:(?:recipe|cook[’']?s|chef[’']?s|top|handy|serving) )?"
+    r"(?:tips?|variations?|swaps?|n\.?b\.?)\s?:[^\n]*",
+    re.IGNORECASE,
+)
+_BY_THE_WAY = re.compile(
+    r"(?<![^.!?\n])(?![^.!?\n]*\buntil\b)[^.!?\n]*?\b(?:left[ -]?overs"
+    r"|(?:is|are|would be|'s) (?:(?:also|very|really|always|especially|even|just) )?"
+    r"(?:nice|lovely|good|great|delicious|welcome|excellent|wonderful|tasty|perfect|optional)\b(?! and)"
+    r"|(?:goes|go|works?|pairs?) (?:(?:very|really|so) )?(?:well|great|nicely|beautifully) with"
+    r"|if you (?:like|wish|fancy|want)|if liked|if you(?:'d| would) (?:like|rather)"
+    r"|you (?:can|could|may|might) (?:also|swap|replace|substitute|try)|swap (?:the|out)|for a change|next time"
+    r"|(?:good|nice|lovely|even better) (?:hot|cold|the next day|with)\b)[^.!?\n]*",
+    re.IGNORECASE,
+)
 _WITH = re.compile(r"\bserv(?:e[ds]?|ing)\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
 _BRACKETS = re.compile(r"\[[^\[\]]{1,400}\]")
 _FOR_WHAT = re.compile(r" for [^,\]]+")
@@ -97,34 +113,59 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     """
     ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
     covered = {word for line in recipe.ingredients for word in words_of(line)}
-    names = names_of_all(tables)
     made = _made_of(ids, recipe.title, tables)
     covered |= words_for_several(ids, tables)  # `the cheese`, where parmesan is in the list
     if any(tables.food_by_id[food].kind == "bread" for food in ids if food in tables.food_by_id):
         covered.add("toast")  # it is toasted from the bread of the list
-    found: dict[str, frozenset[str]] = {}
+    known = covered, ids | made
+    remarks: list[str] = []
+    beside: dict[str, frozenset[str]] = {}
     for step in within(recipe.steps):
         for told in _WITH.finditer(step):
-            for start, end, meant in spans_in(told[1], names):
-                words = words_of(told[1][start:end])
-                strange = covered.isdisjoint(words) and not meant & (ids | made) and not set(words) <= _NEVER
-                strange = strange and not _is_something_else_now(told[1][end:], covered)
-                if strange and any(_matters(one, eaters, tables) for one in meant):
-                    found[" ".join(words)] = meant
-    if not found:
-        return ()
-    said = f"The steps serve it with {', '.join(found)}, which is not in the list: that is not counted."
+            beside |= _strange_in(told[1], known, eaters, tables)
+    if beside:
+        said = f"The steps serve it with {', '.join(beside)}, which is not in the list: that is not counted."
+        remarks.append(said + _which_pass(beside, eaters, tables))
+    passing: dict[str, frozenset[str]] = {}
+    for step in within(recipe.steps):
+        for way in (_ANOTHER_DAY, _BY_THE_WAY):
+            for told in way.finditer(_WITH.sub(" . ", step)):
+                passing |= _strange_in(_without_verbs(told[0]), known, eaters, tables)
+    passing = {one: meant for one, meant in passing.items() if one not in beside and not set(words_of(one)) <= _ELSE}
+    if passing:
+        said = f"Named in passing, or as you like, and not counted: {', '.join(passing)}."
+        remarks.append(said + _which_pass(passing, eaters, tables))
+    return tuple(remarks)
+
+
+def _strange_in(
+    told: str, known: tuple[set[str], set[str]], eaters: Eaters, tables: Tables
+) -> dict[str, frozenset[str]]:
+    """What a text names that could matter, by its words there; `known` are the words and foods of the list."""
+    covered, ids = known
+    found: dict[str, frozenset[str]] = {}
+    for start, end, meant in spans_in(told, names_of_all(tables)):
+        words = words_of(told[start:end])
+        strange = covered.isdisjoint(words) and not meant & ids and not set(words) <= _NEVER
+        strange = strange and not _is_a_dish(meant, tables)
+        strange = strange and not _is_something_else_now(told[end:], covered)
+        if strange and any(_matters(one, eaters, tables) for one in meant):
+            found[" ".join(told[start:end].lower().split())] = meant
+    return found
+
+
+def _which_pass(found: dict[str, frozenset[str]], eaters: Eaters, tables: Tables) -> str:
+    """Which of what was named passes a limit at a usual portion, and what of it does not."""
     over = [words for words, meant in found.items() if any(passes_alone(one, eaters, tables) for one in meant)]
-    if over:
-        wheat = {words for words in over if any(tables.food_by_id[one].gluten == "yes" for one in found[words])}
-        named = ", ".join(
-            f"{words} ({'wheat or the like' if words in wheat else 'much of what is limited'})" for words in over
-        )
-        rest = [words for words in found if words not in over]
-        said += f" A usual portion passes a limit: {named}; " + (
-            f"choose {' or '.join(rest)} instead." if rest else "choose something else."
-        )
-    return (said,)
+    if not over:
+        return ""
+    wheat = {words for words in over if any(tables.food_by_id[one].gluten == "yes" for one in found[words])}
+    named = ", ".join(
+        f"{words} ({'wheat or the like' if words in wheat else 'much of what is limited'})" for words in over
+    )
+    rest = [words for words in found if words not in over]
+    instead = f"choose {' or '.join(rest)} instead." if rest else "choose something else."
+    return f" A usual portion passes a limit: {named}; {instead}"
 
 
 def _is_a_dish(meant: Iterable[str], tables: Tables) -> bool:
@@ -146,9 +187,15 @@ def _is_something_else_now(behind: str, covered: set[str]) -> bool:
 def _plain_step(step: str) -> str:
     """A step without what it is served with, likened to and cooked in, and without verbs that are foods too."""
     step = _BRACKETS.sub(lambda found: _FOR_WHAT.sub("", found[0]), step)  # `[maple syrup for honey]`
-    for told in (_ANOTHER_DAY, _WITH, _LIKE, _VESSEL, _AS_VERB):
+    for told in (_ANOTHER_DAY, _BY_THE_WAY, _WITH):
         step = told.sub(" . ", step)
-    return step
+    return _without_verbs(step)
+
+
+def _without_verbs(step: str) -> str:
+    for told in (_LIKE, _VESSEL, _AS_VERB):
+        step = told.sub(" . ", step)
+    return _OWNERS.sub("", step)
 
 
 def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:

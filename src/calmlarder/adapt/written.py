@@ -12,7 +12,7 @@ from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.cookbook.weight import weight_of
 from calmlarder.cookbook.wording import names_nothing
 from calmlarder.intake.amounts import USUAL, Tolerance
-from calmlarder.matching.names.words import plain
+from calmlarder.matching.names.words import plain, words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import BY_SPOON
 from calmlarder.tables.rows import Food
@@ -173,6 +173,8 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
     """
     if read.assumed == TAKEN:
         return f"{food.name}, drained"
+    if _is_one_of_several(read, food):
+        return f"{food.name}{cut_of(read.text) if not read.also else ''}{for_what(read.text)}"
     found = _OWN_WORDS.fullmatch(read.text)
     several = _SEVERAL.search(read.text.partition(",")[0]) or read.also or read.alternatives
     if found is not None and not several and measure_word(found["words"].split()[0].casefold()) is None:
@@ -180,6 +182,14 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
         if told is not None and abs(told.grams - grams) <= _SAME * grams:
             return _HELD_IN.sub("", found["words"].strip())
     return f"{_named_so(read.text, food, tables)}{tail_of(read.text)}"
+
+
+def _is_one_of_several(read: IngredientRead, food: Food) -> bool:
+    """Whether a line lists several foods with commas, of which this is one: the others are none of its words."""
+    first, comma, rest = read.text.partition(",")
+    name = set(words_of(food.name)[-1:])
+    behind = name <= set(words_of(rest)) and not name & set(words_of(first))
+    return bool(comma) and (bool(read.also) or behind)
 
 
 def _named_so(text: str, food: Food, tables: Tables) -> str:

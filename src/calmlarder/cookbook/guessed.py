@@ -8,7 +8,7 @@ from typing import Any
 
 from calmlarder.cookbook.blocks import Block, blocks_of
 from calmlarder.cookbook.bounds import LONGEST_TITLE, MOST_INGREDIENTS, MOST_STEPS
-from calmlarder.cookbook.serves import pieces_in, served_in_dishes, serves_above, serves_in
+from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in
 from calmlarder.cookbook.wording import HEADING
 from calmlarder.cookbook.words import like_ingredient, section_of
 from calmlarder.matching.names.words import plain, words_of
@@ -85,7 +85,9 @@ def _title(page: str, above: Sequence[Block]) -> str:
 
 
 def _serves(texts: Sequence[str]) -> int | None:
-    short = [text for text in texts if len(text) <= _LONGEST_HEADING]
+    short = [
+        text for text in texts if len(text) <= _LONGEST_HEADING or (len(text) <= _LONGEST_LINE and SERVES.match(text))
+    ]
     return next(
         (count for text in short if (count := serves_in(text) if re.search(r"[a-z]", text) else None)), None
     ) or (

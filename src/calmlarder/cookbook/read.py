@@ -11,8 +11,9 @@ from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, 
 from calmlarder.cookbook.microdata import hrecipe, microdata_recipe
 from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
 from calmlarder.cookbook.recipe import Recipe
-from calmlarder.cookbook.words import recipe_in_words
+from calmlarder.cookbook.words import recipe_in_words, section_of
 
+_LONGEST_HEADING = 40  # signs: `Method`, `What to do`: ours
 # A number that a page sets before each step: `1`, `Step 2`.
 _LABEL = re.compile(r"(?:(?:step|stage|part)\s*)?\d{1,2}\s*[.):]?", re.IGNORECASE)
 
@@ -25,6 +26,19 @@ _FAREWELL = re.compile(
 )
 
 
+# Nor what a page has round its recipe: questions, ways to other pages, figures of nutrition, marks that readers gave.
+_ROUND_IT = re.compile(
+    r"did you (?:make|try|cook) (?:this|it)\b.*|(?:please )?(?:leave|write) (?:us |me )?a (?:comment|review|rating)\b.*"
+    r"|nutrition(?:al)?(?: (?:info(?:rmation)?|facts|values?))?(?: \(?per .{1,20})?:.*"
+    r"|(?:calories|kcal|energy)\b:? ?\d.*"
+    r"|.{0,40}\b\d(?:[.,]\d)? (?:out of|/) ?5\b.*|(?:share|print|save|pin|rate) (?:this|it)\b.{0,60}"
+    r"|(?:next|previous|related|see also|more like this)\s?:[^.]*|back to (?:the )?(?:index|top|recipes|home)\b.*"
+    r"|[^|.!]{1,60}(?:\|[^|.!]{1,60}){2,}|(?:©|copyright\b|all rights reserved).*"
+    # what becomes of the rest, and what else could be done
+    r"|left[ -]?overs?\s?[?:].*|(?:(?:recipe|serving) )?(?:swaps?|variations?)\s?:.*"
+    r"|recipe tips?:? (?:swap|replace|use .{1,40} instead)\b.*",
+    re.IGNORECASE | re.DOTALL,
+)
 _ASIDE = re.compile(r"\[(?!No |In place )[^\[\]]{1,400}\]|\((?!No )[^()]{1,400}\)")
 
 
@@ -44,7 +58,10 @@ def read_recipe(text: str) -> Recipe:
 
 def _is_no_step(step: str) -> bool:
     # A writer's own remark in brackets is none either; what the program left out of a recipe stands in brackets, too.
-    return bool(_LABEL.fullmatch(step) or _FAREWELL.fullmatch(step.strip()) or _ASIDE.fullmatch(step.strip()))
+    bare = step.strip()
+    told = (_LABEL, _FAREWELL, _ASIDE, _ROUND_IT)
+    heads = section_of(_NUMBERED.sub("", bare)) is not None and len(bare) <= _LONGEST_HEADING
+    return heads or any(pattern.fullmatch(bare) for pattern in told)
 
 
 def _read(text: str) -> Recipe:

@@ -39,10 +39,19 @@ _BEHIND = re.compile(
     r"(?:other |more )?(?:users|readers|people|cooks) (?:who|also)\b|"
     r"you (?:may|might) (?:also )?like|related (?:recipes?|posts?|articles?)|more recipes?\b|share (?:this|on)\b|"
     r"print (?:this|recipe)\b|leave a (?:comment|reply|review)|rate this|filed under|posted in|tags?:|\d+ comments?\b|"
+    r"(?:> ?)?on .{3,60}\bwrote:|sent from my\b|-+ ?(?:original|forwarded) message\b|"
     r"did you make this|(?:join|sign up (?:to|for)|subscribe to) (?:our|my)\b|notes?:?$)"
 )
 
 
+# A mail's own lines and its greeting stand above what it brings; its subject is the title.
+_OF_A_MAIL = re.compile(
+    r"\W*(?:from|to|cc|bcc|date|sent|reply-to)\s?:\s?\S.*"
+    r"|(?:hi|hiya|hello|hey|dear)\b(?: [^\s.,!]{1,20}){0,3}\s?[,!.]*",
+    re.IGNORECASE,
+)
+_SENTENCES = re.compile(r"[a-z]\. |[.!]$")
+_SUBJECT = re.compile(r"subject\s?:\s?(?:(?:re|fwd?)\s?:\s?)*(?=\S)", re.IGNORECASE)
 # A line of at least so many signs that ends within a sentence, and what begins one that is not its end.
 _RUNS_ON = re.compile(r"^.{30,}[^.!?:;)\]]$|^.{60,}[^:]$")
 _STARTS_ANEW = re.compile(r"\s*(?:[-*+•·▢☐□–‣◦#]|\d{1,2}[.):]|step \d|\*\*|[A-Z][A-Z ]{3,}$)", re.IGNORECASE)
@@ -103,10 +112,12 @@ def layout(text: str) -> Layout:
     if not filled:
         return Layout("", (), (), "", "")
     top = next((index for index in filled if not _is_round_it(lines[index].text)), filled[0])
-    first = lines[top].text
+    first = _SUBJECT.sub("", lines[top].text.strip())
     has_heads = any(section_of(line.text) == "in" for line in lines)
     # Above the heading of its ingredients even `Three-bean chilli` is a title.
     titled = section_of(first) is None and (has_heads or not like_ingredient(first))
+    mailed = top > filled[0] and _OF_A_MAIL.fullmatch(_bare(lines[filled[0]].text)) is not None
+    title = "" if not titled or (mailed and _SENTENCES.search(first)) else _bare(first)
     chosen, rest = _told(lines) if has_heads else _guessed(lines, top)
     start = top + 1 if titled else top
     items = tuple(item for index in chosen for item in _items(lines[index]))
@@ -120,7 +131,7 @@ def layout(text: str) -> Layout:
     about = "\n".join(line.text[:LONGEST_STEP] for index, line in enumerate(lines) if index not in taken)[:100_000]
     above = lines[: min(chosen, default=len(lines))]
     head = "\n".join(_bare(line.text) for line in above)[:10_000]
-    return Layout(_bare(first) if titled else "", items, steps, about, head)
+    return Layout(title, items, steps, about, head)
 
 
 def _unwrapped(lines: list[_Line], rest: list[int]) -> list[str]:
@@ -164,7 +175,8 @@ def _bare(line: str) -> str:
 def _is_round_it(line: str) -> bool:
     bare = _bare(line[:LONGEST_STEP])
     words = plain(bare).split()
-    return bool(_CRUMBS.search(bare)) or (bool(words) and set(words) <= _BUTTONS)
+    mail = _OF_A_MAIL.fullmatch(bare) is not None
+    return mail or bool(_CRUMBS.search(bare)) or (bool(words) and set(words) <= _BUTTONS)
 
 
 def section_of(line: str) -> str | None:
