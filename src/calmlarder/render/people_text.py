@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.reintroduction.entry_questions import ADULT_YEARS
 from calmlarder.render.challenge_names import limit_line
+from calmlarder.tables.vocabulary import allergen_words
 
 _CHILD = "Under 18: limits like these only with a dietitian, who sees to it that growing goes on well."
 
@@ -33,7 +34,7 @@ def what_holds(one: "Person") -> list[str]:
     since = f" since {one.since}" if one.since else ""
     is_in_phase = one.phase == one.profile
     limits = "no limits" if one.profile == "none" else f"limits: {one.profile}{since if is_in_phase else ''}"
-    said = [one.diet, *([f"no {', '.join(one.avoid)}"] if one.avoid else []), limits]
+    said = [one.diet, *([f"no {', '.join(map(allergen_words, one.avoid))}"] if one.avoid else []), limits]
     said += [f"phase: {one.phase}{since}"] if one.phase and not is_in_phase else []
     said += [f"protein aimed at: {one.protein_g:g} g a dinner"]
     said += [f"appetite {round(100 * one.appetite)} % of a usual share"] if one.appetite != 1 else []

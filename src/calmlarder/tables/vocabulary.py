@@ -57,6 +57,13 @@ ALL_GROUPS: tuple[Group, ...] = get_args(Group)
 GROUPS: tuple[Group, ...] = ALL_GROUPS[:7]
 ALLERGENS: tuple[Allergen, ...] = get_args(Allergen)
 DIETS: tuple[Diet, ...] = get_args(Diet)
+
+
+def allergen_words(one: Allergen) -> str:
+    """An allergen as it is shown: nuts are those of trees in the law's list, where peanuts stand by themselves."""
+    return "tree nuts" if one == "nuts" else one
+
+
 FAMILIES: tuple[Family, ...] = get_args(Family)
 SITTINGS: tuple[Sitting, ...] = get_args(Sitting)
 # What people write for them: a lunch is one to carry.

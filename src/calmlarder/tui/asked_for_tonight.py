@@ -8,7 +8,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.person import NO_LIMITS
 from calmlarder.household.settings import people_of
 from calmlarder.intake.eaten import ME
-from calmlarder.tables.vocabulary import ALLERGENS, DIETS, SITTINGS, Allergen, Diet, Sitting
+from calmlarder.tables.vocabulary import ALLERGENS, DIETS, SITTINGS, Allergen, Diet, Sitting, allergen_words
 
 if TYPE_CHECKING:
     from calmlarder.compose.request import Liked
@@ -238,7 +238,7 @@ def _asked_of(plain: dict[str, Any]) -> Asked:
 
 
 def _no(avoid: tuple[Allergen, ...]) -> list[str]:
-    return [f"no {', '.join(dict.fromkeys(avoid))}"] if avoid else []
+    return [f"no {', '.join(map(allergen_words, dict.fromkeys(avoid)))}"] if avoid else []
 
 
 def _guests(count: int) -> list[str]:

@@ -12,6 +12,7 @@ from textual.message import Message
 from textual.widgets import Input, OptionList, Static
 
 from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.widgets.marked_list import MarkedList
 from calmlarder.tui.widgets.modal import Modal
 
 _LONG = 6  # names, from which on it is said that they can be found by typing
@@ -77,7 +78,7 @@ class _Entered(Message):
     """Enter, on the way that the keys before it took."""
 
 
-class _Names(OptionList):
+class _Names(MarkedList):
     """Hands each key on at once: where it bubbled to the screen, letters of the line beside could overtake it."""
 
     def __init__(self, names: Sequence[str], typed: Callable[[events.Key], None]) -> None:

@@ -16,9 +16,10 @@ from calmlarder.household.larder import keep_lines
 from calmlarder.household.people import change
 from calmlarder.household.settings import NUMBERS
 from calmlarder.intake.eaten import ME
-from calmlarder.tables.vocabulary import ALLERGENS, DIETS
+from calmlarder.tables.vocabulary import DIETS
 from calmlarder.tui.errors import told
 from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.widgets.allergen_pick import TREE_NUTS, AllergenPick
 from calmlarder.tui.widgets.field import Field, a_day, first_day, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.pick import Pick
@@ -79,8 +80,8 @@ class FirstStart(Screen[None]):
         with FormScroll(id="form"):
             yield Static(_WELCOME, id="welcome", markup=False)
             yield Field("Diet", Pick(DIETS, [held.diet], id="diet"), "", quiet=True)
-            avoid = Pick(ALLERGENS, held.avoid, several=True, id="avoid")
-            yield Field("Leave out\n(Space or Enter ticks)", avoid, "", quiet=True)
+            avoid = AllergenPick(held.avoid, id="avoid")
+            yield Field("Leave out\n(Space or Enter ticks)", avoid, TREE_NUTS, quiet=True)
             yield Field(_LABELS["people"], number_input(held.people, "people"), _TAKES["people"])
             profile = Pick(kitchen.tables.profiles, [held.profile], id="profile")
             yield Field("Limits", profile, SETS.get(held.profile, held.profile))
@@ -109,7 +110,8 @@ class FirstStart(Screen[None]):
     def picked(self, event: Pick.Changed) -> None:
         """Keep the choice."""
         name = str(event.pick.id)
-        self._kitchen.set(name, ",".join(event.chosen))
+        chosen = event.pick.avoided if isinstance(event.pick, AllergenPick) else event.chosen
+        self._kitchen.set(name, ",".join(chosen))
         if name == "profile":
             self._field(name).explain(SETS.get(event.chosen[0], event.chosen[0]))
 

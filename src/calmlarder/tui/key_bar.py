@@ -1,6 +1,6 @@
 """The line of keys below a screen: as many as fit, in the order in which they matter; and all in one list (Ctrl+P)."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from functools import partial
 from typing import Any, Protocol, cast, runtime_checkable
 
@@ -8,9 +8,11 @@ from textual import events
 from textual.app import ComposeResult, SystemCommand
 from textual.command import DiscoveryHit, Hit, Hits, Provider
 from textual.content import Content
-from textual.screen import Screen
+from textual.screen import ModalScreen, Screen
 from textual.widget import Widget
 from textual.widgets import Footer
+
+from calmlarder.tui.widgets.modal import Modal
 
 _KEY_COLUMNS = 13  # of a key's name in the list of all keys
 _PADDING = 3  # columns around a key and its word
@@ -80,6 +82,7 @@ def _columns(key: _Key) -> int:
 
 # What Textual gives to every screen.
 _EVERYWHERE = {"command_palette", "help_quit", "focus_previous", "screen.copy_text"}
+_LEAVES = " (leaves this question)"
 _ON = "focus_next"  # of every screen, too, and a key to be told where the screen itself names it
 
 
@@ -125,7 +128,29 @@ def _named(key: str) -> str:
 
 
 def commands_of(screen: Screen[Any]) -> Iterator[SystemCommand]:
-    """A command for each thing that a key does here, with the key beside it."""
+    """A command for each thing that a key does here, with the key beside it.
+
+    Over a question those of the screen below it follow: it is left for them, as by Esc.
+    """
+    yield from _commands_here(screen)
+    stack = screen.app.screen_stack
+    if isinstance(screen, ModalScreen) and screen in stack[1:]:
+        for one in commands_of(stack[stack.index(screen) - 1]):
+            run = partial(_leave_for, screen, one.callback)
+            yield SystemCommand(f"{one.title}{'' if one.title.endswith(_LEAVES) else _LEAVES}", one.help, run)
+
+
+async def _leave_for(screen: Screen[Any], run: Callable[[], Any]) -> None:
+    """What a question does at Esc, and then this; not where it asks once more before it goes."""
+    if isinstance(screen, Modal):
+        screen.action_leave()
+    else:
+        screen.dismiss(None)
+    if screen not in screen.app.screen_stack:
+        await run()
+
+
+def _commands_here(screen: Screen[Any]) -> Iterator[SystemCommand]:
     app = screen.app
     seen = {*_EVERYWHERE, _ON}
     for node, binding, enabled, _ in screen.active_bindings.values():

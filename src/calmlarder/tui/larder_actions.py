@@ -10,6 +10,7 @@ from calmlarder.tui.errors import told
 from calmlarder.tui.larder_list import LarderList
 from calmlarder.tui.page import UNWRAPPED, Page
 from calmlarder.tui.sources import show_limit_sources
+from calmlarder.tui.widgets.item_list import ItemList
 
 if TYPE_CHECKING:
     from calmlarder.history.eaten_up import Eaters
@@ -100,12 +101,12 @@ class LarderKeys(LarderList):
         done, place = ("thawed", "fridge") if one.lot.place == "freezer" else ("frozen", "freezer")
         try:
             move_to(self._kitchen, cast(Place, place), [one], grams)
+            if grams is None:  # it stands elsewhere from now on, and who walks the list stays where they are
+                self.query_one(ItemList).leave(str(one.id))
             self.notify(f"{done}: {self._much(one, grams)} (Ctrl+Z undoes it)", markup=False)
         except CannotGoOn as stop:
             self.notify(f"not {done}: {stop.problems[0].what}", severity="warning", timeout=8, markup=False)
         self.refill()
-        # It stands elsewhere now: the next key is meant for it, not for what came into its row.
-        self._choose(one.id)
 
     def action_thrown(self) -> None:
         """The chosen lot is thrown away; one key says why, or that it was given."""

@@ -15,6 +15,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.part import part_grams
 from calmlarder.tables.vocabulary import WHYS, How, Why
 from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.widgets.marked_list import MarkedList
 from calmlarder.tui.widgets.modal import Modal
 
 Becomes = Literal["eaten", "thrown", "given", "moved"]
@@ -46,7 +47,7 @@ class PartialUse(Modal[Parted]):
             yield Static(f"How much of it? {self._lot.line}", markup=False)
             yield Input("half", placeholder="100 g, half, a third", id="part")
             yield Static("", id="part-means", markup=False)
-            yield OptionList(*(moved if becomes == "moved" else words for becomes, words in _PART_WORDS.items()))
+            yield MarkedList(*(moved if becomes == "moved" else words for becomes, words in _PART_WORDS.items()))
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -116,7 +117,7 @@ class WhyThrown(Modal[End]):
         """A line for each key."""
         with Vertical(id="choice"):
             yield Static(f"Thrown away: {self._what}. Why?", markup=False)
-            yield OptionList(*(Text(f"{_SHOWN.get(key, key):<5}  {_WORDS[end]}") for key, end in _KEYS.items()))
+            yield MarkedList(*(Text(f"{_SHOWN.get(key, key):<5}  {_WORDS[end]}") for key, end in _KEYS.items()))
         yield KeysLine()
 
     def on_mount(self) -> None:

@@ -7,7 +7,7 @@ from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal
-from textual.screen import Screen
+from textual.screen import ModalScreen, Screen
 from textual.timer import Timer
 from textual.widgets import Input, OptionList, Static
 
@@ -70,6 +70,7 @@ class LarderScreen(LarderEntry):
     def __init__(self, kitchen: Household) -> None:
         super().__init__(kitchen)
         self._seen = 0
+        self._is_asking = False  # a question stands over it
         self._rest: Timer | None = None  # until a plate that is being typed is added up
 
     def compose(self) -> ComposeResult:
@@ -133,12 +134,19 @@ class LarderScreen(LarderEntry):
             self._seen = seen
             self.refill()
 
+    def on_screen_suspend(self) -> None:
+        """Another screen is opened, or a question over this one."""
+        self._is_asking = isinstance(self.app.screen, ModalScreen)
+
     def on_screen_resume(self) -> None:
-        """Something may have been cooked meanwhile; where the list is not walked it begins with what goes first."""
+        """Something may have been cooked meanwhile; where the list is not walked it begins with what goes first.
+
+        Behind a question the bar stays where it was.
+        """
         super().on_screen_resume()
         self.refill()
         items = self.query_one(ItemList)
-        if not items.has_focus:
+        if not items.has_focus and not self._is_asking:
             items.choose_first()
 
     def refill(self) -> None:

@@ -13,7 +13,7 @@ from calmlarder.larder.order import GROUPS, days_words, group_of
 from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.render.about import about_span
 from calmlarder.tables.household import in_household_measure
-from calmlarder.tables.vocabulary import Allergen
+from calmlarder.tables.vocabulary import Allergen, allergen_words
 from calmlarder.tui.widgets.item_list import Item, ItemGroup
 
 if TYPE_CHECKING:
@@ -122,7 +122,7 @@ def _left_out(lot: Lot, kitchen: Household, avoid: Sequence[Allergen]) -> str:
     """What it holds, or may hold, of what is left out at home; empty where it holds nothing of it."""
     held = dict.fromkeys(allergens_met(kitchen.tables.food_by_id[lot.food], avoid))
     held |= dict.fromkeys(one for one in avoid if one in lot.label_allergens)
-    return f"has {' and '.join(held)}: left out" if held else ""
+    return f"has {' and '.join(map(allergen_words, held))}: left out" if held else ""
 
 
 def _left(lot: Lot) -> str:

@@ -18,10 +18,11 @@ from calmlarder.household.settings import NUMBERS
 from calmlarder.intake.own import kept_owns, own_of
 from calmlarder.kitchen.equipment import THINGS
 from calmlarder.render.manner import MEASURES, NAMINGS
-from calmlarder.tables.vocabulary import ALLERGENS, DIETS
+from calmlarder.tables.vocabulary import DIETS
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.first_start import SETS
 from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.widgets.allergen_pick import TREE_NUTS, AllergenPick
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.pick import Pick
@@ -45,8 +46,8 @@ class _Question(NamedTuple):
 
 _QUESTIONS: Mapping[str, tuple[_Question, ...]] = MappingProxyType({
     "Who eats, and what": (
-        _Question("diet", "Diet", "arrows or a click choose; Tab goes on"),
-        _Question("avoid", "Leave out", _TICKS),
+        _Question("diet", "Diet", "left and right, or a click, choose; Tab goes on"),
+        _Question("avoid", "Leave out", f"{_TICKS}; {TREE_NUTS}"),
         _Question("people", "How many eat", "1 to 12"),
         _Question("profile", "Limits", ""),
         _Question("protein_g", "Protein each, g", "at dinner, to aim at; 0 to 100"),
@@ -109,7 +110,7 @@ class LimitsScreen(Screen[None]):
         if name == "body_kg":
             return Input(compact=True, classes="-number", id=name)
         if name == "avoid":
-            return Pick(ALLERGENS, held.avoid, several=True, id=name)
+            return AllergenPick(held.avoid, id=name)
         if name == "missing":
             return Pick(THINGS, held.equipment.missing, several=True, id=name)
         if name == "diet":
@@ -175,7 +176,10 @@ class LimitsScreen(Screen[None]):
         if name in _LISTS:
             self._keep_list(name, [self._held[name][words] for words in event.chosen])
             return
-        self._keep(name, ",".join(sorted(event.chosen)) if name in {"avoid", "missing"} else event.chosen[0])
+        if isinstance(event.pick, AllergenPick):
+            self._keep(name, ",".join(sorted(event.pick.avoided)))
+            return
+        self._keep(name, ",".join(sorted(event.chosen)) if name == "missing" else event.chosen[0])
         if name == "profile":
             self._explain(event.chosen[0])
 

@@ -25,6 +25,7 @@ from calmlarder.tui.errors import told
 from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.page import Page
 from calmlarder.tui.person_form import PersonForm
+from calmlarder.tui.widgets.marked_list import MarkedList
 from calmlarder.tui.widgets.top_line import TopLine
 
 _ABOUT = (
@@ -53,7 +54,7 @@ class PeopleScreen(Screen[None]):
         """What it is for, and everybody."""
         yield TopLine()
         yield Static(_ABOUT, id="about-people", markup=False)
-        yield OptionList(id="people-list")
+        yield MarkedList(id="people-list")
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -67,7 +68,7 @@ class PeopleScreen(Screen[None]):
         shown = self.query_one(OptionList)
         at = shown.highlighted or 0
         shown.clear_options()
-        shown.add_options(_row(one, self.size.width - 6) for one in self._people)
+        shown.add_options(_row(one, self.size.width - 8) for one in self._people)
         shown.highlighted = min(at, len(self._people) - 1)
 
     def on_resize(self) -> None:

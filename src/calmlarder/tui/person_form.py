@@ -14,8 +14,9 @@ from calmlarder.household.person import APPETITE, NO_LIMITS, WEIGHT_KG, Person
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OWN_COMPONENTS, far_over, own_limit_of
 from calmlarder.intake.profile import OWN
-from calmlarder.tables.vocabulary import ALLERGENS, DIETS
+from calmlarder.tables.vocabulary import DIETS
 from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.widgets.allergen_pick import TAKES, AllergenPick
 from calmlarder.tui.widgets.field import Field, a_day, first_day, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.modal import Form
@@ -45,9 +46,9 @@ class PersonForm(Form[dict[str, Any]]):
         with FormScroll(id="page"):
             yield Static("You" if is_me else one.name.capitalize(), classes="heading", markup=False)
             yield Static(_CARE.format(whose=whose), classes="about", markup=False)
-            yield Field("Diet", Pick(DIETS, [one.diet], id="diet"), "arrows choose; Tab goes on", quiet=True)
-            avoid = Pick(ALLERGENS, one.avoid, several=True, id="avoid")
-            yield Field("Allergens", avoid, "arrows move, Space or Enter ticks; Tab goes on", quiet=True)
+            yield Field("Diet", Pick(DIETS, [one.diet], id="diet"), "left and right choose; Tab goes on", quiet=True)
+            avoid = AllergenPick(one.avoid, id="avoid")
+            yield Field("Allergens", avoid, TAKES, quiet=True)
             yield Field("Limits", Pick(profiles, [one.profile], id="profile"), _LIMITS.format(whom=whom))
             phase = Pick(_PHASES, [one.phase or _PHASES[0]], id="phase")
             yield Field("Phase", phase, _PHASE.format(who=who))
@@ -93,7 +94,7 @@ class PersonForm(Form[dict[str, Any]]):
             return None
         values: dict[str, Any] = {
             "diet": self._picked("diet")[0],
-            "avoid": self._picked("avoid"),
+            "avoid": self.query_one(AllergenPick).avoided,
             "profile": self._picked("profile")[0],
             "phase": None if phase == _PHASES[0] else phase,
             "appetite": numbers["appetite"] / 100,

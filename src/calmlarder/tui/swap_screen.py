@@ -16,6 +16,7 @@ from calmlarder.render.caution import at_fault
 from calmlarder.swaps.model import told_grams
 from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.hanging import READABLE, Hanging
+from calmlarder.tui.widgets.marked_list import MarkedList
 from calmlarder.tui.widgets.top_line import TopLine
 
 _NARROWEST = 40
@@ -46,7 +47,7 @@ class SwapScreen(Screen[Swapped | None]):
         """Why, the list, and what is marked."""
         yield TopLine()
         yield Static("", id="title", markup=False)
-        yield OptionList(*map(Text, self._names()), id="swaps")
+        yield MarkedList(*map(Text, self._names()), id="swaps")
         with VerticalScroll(id="swap-scroll"):
             yield Hanging(id="swap")
         yield KeysLine()

@@ -9,8 +9,9 @@ from textual.binding import Binding, BindingType
 from textual.widgets import Button, Input, Static
 
 from calmlarder.intake.eaten import ME
-from calmlarder.tables.vocabulary import ALLERGENS, DIETS, Allergen, Diet
+from calmlarder.tables.vocabulary import DIETS, Allergen, Diet
 from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.widgets.allergen_pick import TAKES, AllergenPick
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
 from calmlarder.tui.widgets.modal import Modal
@@ -64,8 +65,8 @@ class WhoEats(Modal[Seated]):
             yield Field("Guests", number_input(self._seated.guests, "guests"), f"0 to {_MOST_GUESTS}")
             diet = Pick((_THEIRS, *DIETS[:-1]), [self._seated.diet or _THEIRS], id="diet")
             yield Field("Diet, tonight", diet, _TAKES_DIET, quiet=True)
-            avoid = Pick(ALLERGENS, self._seated.avoid, several=True, id="avoid")
-            yield Field("Without, tonight", avoid, "arrows move, Space or Enter ticks; Tab goes on", quiet=True)
+            avoid = AllergenPick(self._seated.avoid, id="avoid")
+            yield Field("Without, tonight", avoid, TAKES, quiet=True)
             yield Button("Done", compact=True, id="keep")
         yield KeysLine()
 
@@ -87,6 +88,5 @@ class WhoEats(Modal[Seated]):
             self.query_one("#guests").query_ancestor(Field).wrong(problem)
             self.query_one("#guests").focus()
             return
-        avoided, diet = self.query_one("#avoid", Pick).chosen, self.query_one("#diet", Pick).chosen
-        avoid = tuple(one for one in ALLERGENS if one in avoided)
+        avoid, diet = self.query_one(AllergenPick).avoided, self.query_one("#diet", Pick).chosen
         self.dismiss(Seated(names, int(typed), avoid, next((one for one in DIETS if one in diet), None)))

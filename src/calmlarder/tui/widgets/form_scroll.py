@@ -4,7 +4,7 @@ from textual import events
 from textual.containers import VerticalScroll
 from textual.widget import Widget
 
-_NO_LINE = "Nothing is typed here: the arrows choose, Tab goes to the next question."
+_NO_LINE = "Nothing is typed here: Left and Right choose a word, Tab goes to the next question."
 
 
 class FormScroll(VerticalScroll, can_focus=False):

@@ -8,10 +8,10 @@ from typing import NamedTuple
 from rich.text import Text
 from textual import events
 from textual.message import Message
-from textual.widgets import OptionList
 from textual.widgets.option_list import Option
 
 from calmlarder.tui.widgets.drawn import cut, fitting
+from calmlarder.tui.widgets.marked_list import MarkedList
 
 _GRAMS, _DAYS = 6, 10
 _LEAST_NAME, _USUAL_NAME, _MOST_NAME, _LEAST_NOTES = 12, 26, 44, 14
@@ -39,7 +39,7 @@ class ItemGroup(NamedTuple):
     items: tuple[Item, ...]
 
 
-class ItemList(OptionList):
+class ItemList(MarkedList):
     """Up and down walk the items, headings are passed over; a letter typed here goes to the entry line."""
 
     class Typed(Message):
@@ -53,6 +53,7 @@ class ItemList(OptionList):
         super().__init__(id="items")
         self._groups: tuple[ItemGroup, ...] = ()
         self._drawn_for = 0
+        self._goes_to: str | None = None  # the item that has the bar after the next filling
         self._is_typing = False  # a letter was handed on, and the entry line has not the focus yet
 
     @property
@@ -81,11 +82,26 @@ class ItemList(OptionList):
         if self.items:
             self.choose(self.items[0].id)
 
+    @property
+    def beside(self) -> str | None:
+        """The id of the item below the one under the bar; of the last one that above it."""
+        ids = [item.id for item in self.items]
+        if self.chosen not in ids or len(ids) < 2:
+            return None
+        at = ids.index(self.chosen)
+        return ids[at + 1] if at + 1 < len(ids) else ids[at - 1]
+
+    def leave(self, item_id: str) -> None:
+        """An item is going elsewhere: when the list is filled the bar, if it is there, goes to its neighbour."""
+        self._goes_to = self.beside if self.chosen == item_id else None
+
     def fill(self, groups: Sequence[ItemGroup]) -> None:
-        """Show these; the bar stays on its item, or in its place where that is gone."""
-        was, at = self.chosen, self.highlighted
+        """Show these; the bar stays on its item, or in its place where that is gone, and what is in sight stays so."""
+        was, at, top = self._goes_to or self.chosen, self.highlighted, self.scroll_offset.y
+        self._goes_to = None
         self._groups = tuple(group for group in groups if group.items)
         self._draw()
+        self.scroll_to(y=top, animate=False, force=True, immediate=True)
         if was is not None and any(item.id == was for item in self.items):
             self.choose(was)
         elif self.option_count:
@@ -98,8 +114,9 @@ class ItemList(OptionList):
         self.app.theme_changed_signal.subscribe(self, lambda _: self._redraw())
 
     def _redraw(self) -> None:
-        was = self.chosen
+        was, top = self.chosen, self.scroll_offset.y
         self._draw()
+        self.scroll_to(y=top, animate=False, force=True, immediate=True)
         if was is not None:
             self.choose(was)
 

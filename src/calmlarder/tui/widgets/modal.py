@@ -39,7 +39,7 @@ class Form(Modal[ScreenResultType]):
         Binding("tab", "app.focus_next", "Next field", key_display="tab", tooltip="To the next question"),
         Binding("ctrl+s", "keep", "Keep"),
     ]
-    ABOUT = "Tab and Enter go to the next question, Shift+Tab back; arrows choose, Space ticks. Ctrl+S keeps it all."
+    ABOUT = "Tab and Enter go to the next question, Shift+Tab back; Left and Right choose, Space ticks. Ctrl+S keeps."
 
     def __init__(self) -> None:
         super().__init__()
