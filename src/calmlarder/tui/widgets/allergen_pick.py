@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from calmlarder.tables.vocabulary import ALLERGENS, Allergen, allergen_words
 from calmlarder.tui.widgets.pick import Pick
 
-TREE_NUTS = "tree nuts are almonds, walnuts, cashews and their like; peanuts are ticked by themselves"
+TREE_NUTS = "tree nuts: almonds, walnuts and others; not peanuts"
 TAKES = f"arrows move, Space or Enter ticks, Tab goes on; {TREE_NUTS}"
 
 
