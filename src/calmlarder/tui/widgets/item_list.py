@@ -92,16 +92,18 @@ class ItemList(MarkedList):
         return ids[at + 1] if at + 1 < len(ids) else ids[at - 1]
 
     def leave(self, item_id: str) -> None:
-        """An item is going elsewhere: when the list is filled the bar, if it is there, goes to its neighbour."""
+        """An item is going elsewhere: the bar goes with it where it stays in sight, and to its neighbour where not."""
         self._goes_to = self.beside if self.chosen == item_id else None
 
     def fill(self, groups: Sequence[ItemGroup]) -> None:
         """Show these; the bar stays on its item, or in its place where that is gone, and what is in sight stays so."""
-        was, at, top = self._goes_to or self.chosen, self.highlighted, self.scroll_offset.y
-        self._goes_to = None
+        was, at, top = self.chosen, self.highlighted, self.scroll_offset.y
+        neighbour, self._goes_to = self._goes_to, None
         self._groups = tuple(group for group in groups if group.items)
         self._draw()
         self.scroll_to(y=top, animate=False, force=True, immediate=True)
+        if neighbour is not None and was is not None and not self._is_in_sight(was):
+            was = neighbour
         if was is not None and any(item.id == was for item in self.items):
             self.choose(was)
         elif self.option_count:
@@ -142,9 +144,18 @@ class ItemList(MarkedList):
         super().scroll_to_highlight(top)
         at = self.highlighted
         if at and self.get_option_at_index(at - 1).disabled:
-            height = sum(str(self.get_option_at_index(n).prompt).count("\n") + 1 for n in range(at - 1))
+            height = self._row_of(at - 1)
             if height < self.scroll_offset.y:
                 self.scroll_to(y=height, animate=False, force=True)
+
+    def _row_of(self, index: int) -> int:
+        return sum(str(self.get_option_at_index(n).prompt).count("\n") + 1 for n in range(index))
+
+    def _is_in_sight(self, item_id: str) -> bool:
+        if item_id not in {item.id for item in self.items}:
+            return False
+        index, top = self.get_option_index(item_id), self.scroll_offset.y
+        return top <= self._row_of(index) and self._row_of(index + 1) <= top + self.scrollable_content_region.height
 
     def _draw(self) -> None:
         self._drawn_for = self.size.width
