@@ -64,7 +64,7 @@ def test_amounts_are_those_of_a_plate(any_dinners: list[Dinner], tables: Tables,
     assert len(any_dinners) >= 10
     for dinner in any_dinners:
         for name, slot in slots[dinner.pattern].items():
-            uses = [use for use in dinner.uses if use.slot == name and use.household != "a pinch"]
+            uses = [use for use in dinner.uses if use.slot == name and use.household not in {"a pinch", "a coat"}]
             portions = sum(use.grams / float(tables.food_by_id[use.food].portion_g) for use in uses)
             assert len(uses) <= slot.items[1]
             last = slot.role == "protein" and any(use.days_left in {0, 1, 2} for use in uses)
@@ -97,7 +97,8 @@ def test_steps_name_every_food_and_leave_no_braces(any_dinners: list[Dinner]) ->
         text = " ".join(dinner.steps)
         assert "{" not in text + dinner.title
         for use in dinner.uses:
-            amount = "a pinch of" if use.household == "a pinch" else f"{use.grams} g"
+            no_grams = use.household in {"a pinch", "a coat"}
+            amount = f"{use.household} of" if no_grams else f"{use.grams} g"
             name = re.escape(use.name)
             counted = rf"{amount} {name}|[\d½] {name.removesuffix('s')}s? \({amount}\)"  # 2 eggs (110 g), 1 egg
             counted += rf"|tb?sp {name} \({amount}\)"  # half of 1½ tsp chilli oil (6 g)

@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 import pytest
 
+from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.most_of import most_portions
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.patterns.pattern import Pattern
@@ -40,3 +41,19 @@ def test_cinnamon_rules_no_kofta(
     slot = next(one for one in patterns if one.id == "kofta").slots["spice"]
     cumin, cinnamon = (most_portions(slot, tables.food_by_id[name], wanting()) for name in ("cumin", "cinnamon"))
     assert cinnamon == cumin / 2
+
+
+def test_a_spray_coats_a_pan_and_fills_no_spoon(cook: Callable[..., Dinner]) -> None:
+    fridge = ["potatoes 1kg", "6 eggs", "spinach 200g", "tomatoes x4", "feta 200g", "chives"]
+    dinner = cook([*fridge, "olive oil spray"], "omelette-supper")
+    text = " ".join(dinner.steps)
+    assert "a coat of oil spray" in text
+    assert next(use.grams for use in dinner.uses if use.food == "oil-spray") <= 6
+    assert "a coat" not in " ".join(cook([*fridge, "olive oil"], "omelette-supper").steps)
+
+
+def test_extra_virgin_is_no_name_of_an_oil(cook: Callable[..., Dinner]) -> None:
+    fridge = ["potatoes 1kg", "courgette x2", "lemon", "dried oregano", "beef steak 300g"]
+    for line, name in (("extra virgin oil", "olive oil"), ("sunflower oil", "sunflower oil")):
+        dinner = cook([*fridge, line], "supper-plate")
+        assert next(use.name for use in dinner.uses if use.slot == "fat") == name

@@ -9,10 +9,13 @@ from datetime import date
 from pathlib import Path
 
 from calmlarder.cli import main
+from calmlarder.compose.compose import compose
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.household.booking import Ending, end
 from calmlarder.household.household import Household
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.opening import opened_by_use
+from calmlarder.larder.opening import left_in_open_pack, opened_by_use
+from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 
 TODAY = date(2026, 3, 11)
@@ -73,3 +76,33 @@ def test_what_was_cooked_of_a_tin_leaves_it_open_in_the_larder(tmp_path: Path, t
     assert (left.lot.grams, left.lot.place) == (130, "fridge")
     assert left.lot.days_left is not None
     assert 0 < left.lot.days_left <= MOST_DAYS
+
+
+def test_potatoes_of_the_shelf_are_no_open_pack(lots_of: Callable[[Sequence[str]], list[Lot]], tables: Tables) -> None:
+    (bag,) = lots_of(["potatoes 500g"])
+    assert opened_by_use(bag, 130, TODAY, tables) == bag
+    assert left_in_open_pack(bag, 130, tables) == 0
+
+
+def test_of_two_tins_one_is_open(lots_of: Callable[[Sequence[str]], list[Lot]], tables: Tables) -> None:
+    """A tin of tomatoes is 400 g (measures.csv)."""
+    (tins,) = lots_of(["chopped tomatoes tin x2"])
+    assert left_in_open_pack(tins, 800 - 135, tables) == 265
+    assert left_in_open_pack(tins, 400, tables) == 0
+    (jar,) = lots_of(["chopped tomatoes tin opened monday"])
+    assert left_in_open_pack(jar, 200, tables) == 0
+
+
+def test_a_dinner_says_what_it_leaves_in_a_tin(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    pasta = [one for one in patterns if one.id == "pasta"]
+
+    def told(tomatoes: str) -> list[str]:
+        lines = ["gluten-free pasta 500g", "chicken breast 300g", "courgette x2", "olive oil", tomatoes]
+        (dinner,) = compose(lots_of(lines), wanting(people=2, seconds=60), pasta, tables).dinners
+        return [one for one in dinner.cautions if one.startswith("Left in what you open: ")]
+
+    assert ["canned tomatoes (" in one and "g, 3 days)" in one for one in told("tinned tomatoes")] == [True]
+    assert told("tomatoes x6") == []

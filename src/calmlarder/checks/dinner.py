@@ -233,9 +233,9 @@ def told_faults(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str
         grams[use["food"]] += use["grams"]
     places: dict[str, tuple[int, int]] = {}
     names = {use["food"]: use["name"] for use in dinner["uses"]}
-    pinches = {use["food"] for use in dinner["uses"] if use["household"] == "a pinch"}
+    no_grams = {use["food"]: use["household"] for use in dinner["uses"] if use["household"] in {"a pinch", "a coat"}}
     for food in (food for food, times in used.items() if times == 1 and food in foods):
-        words = f"a pinch of {names[food]}" if food in pinches else f"{grams[food]} g {names[food]}"
+        words = f"{no_grams[food]} of {names[food]}" if food in no_grams else f"{grams[food]} g {names[food]}"
         one = re.escape(names[food].removesuffix("s"))  # 2 eggs (110 g), 1 egg (55 g)
         spoons = rf"\d*½? ?t(?:sp|bsp) {re.escape(names[food])}"  # 4 tsp olive oil (16 g)
         counted = rf"|(?<!\d)(?:\d+ {re.escape(names[food])}|1 {one}|{spoons}) \({grams[food]} g\)"

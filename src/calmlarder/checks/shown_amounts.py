@@ -24,6 +24,7 @@ _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; th
 _KINDS_NEVER_HALVED = {"poultry"}
 _NEVER_HALVED, _NEAREST_WHOLE = {"floret"}, Decimal("0.51")  # told in whole ones
 _COUNTED, _SMALL_PIECE_G, _SEVERAL = {"piece", "medium", "stalk"}, 20, 3  # of small or many things no half is told
+_SPRAYS = {"oil-spray"}  # told as a coat of it
 _PINCH_G = Decimal("0.5")  # a food of which a person gets less goes in by the pinch
 _SMALL_PORTION_G = 40  # below it amounts are told to a gram, else to five: ours
 _REST = r"\(with the rest, unweighed, that is"  # so much of a food is no whole pack, and goes on the scale
@@ -103,7 +104,7 @@ def step_faults(read: Read) -> Iterator[str]:
         yield f"the steps say {oil} tsp of oil beyond the larder's, {granted} tsp are taken for granted"
     for name, slots in sums.items():
         for grams in slots.values():
-            if (name, grams) not in told and f"a pinch of {name}" not in text:
+            if (name, grams) not in told and not any(f"{some} of {name}" in text for some in ("a pinch", "a coat")):
                 yield f"no step says {grams} g {name}"
 
 
@@ -113,6 +114,8 @@ def measure_faults(read: Read) -> Iterator[str]:
         if use["household"] is None:
             continue
         if use["household"] == "a pinch" and Decimal(read.foods[use["food"]]["portion_g"]) < _PINCH_G:
+            continue
+        if use["household"] == "a coat" and use["food"] in _SPRAYS:
             continue
         by_line = _OF_THE_LINE.fullmatch(use["household"])
         if by_line is not None:

@@ -23,6 +23,7 @@ _VESSEL = re.compile(
     r"\b(?:tin|can|jar|pack|bag|box)(?:e?s)?$|^(?:tin|can|jar|pack|bag|box) "
 )  # `tuna tin` is what it came in
 _FILLET = " fillet"  # no word for a fish that is whole
+_OIL = "oil"
 _THIN = "vermicelli"  # of rice noodles told apart, since they are soaked and not boiled
 
 
@@ -66,6 +67,8 @@ def _name_in(food: Food, line: str, tables: Tables) -> str | None:
         return fish
     own = _words(food.name)
     names = [name for name in tables.names_of(food.id) if _says(line, name) and not _VESSEL.search(name)]
+    if food.kind == "oil":  # `extra virgin` is no word for it
+        names = [name for name in names if _OIL in _words(name)]
     if not _is_group(food):
         # `spin` is no other name than spinach, and fillet is part of the fish that is there.
         names = [name for name in names if any(not _like(word, own) for word in _words(name))]

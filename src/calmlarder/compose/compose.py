@@ -9,6 +9,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.goes_off import goes_off
+from calmlarder.compose.left_open import left_open
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.over_by_itself import over_by_itself
@@ -114,7 +115,7 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
         dinner.model_copy(
             update={
                 "more_protein": more_protein(plan, dinner, offered, tables),
-                "cautions": (*goes_off(plan, offered, tables), *dinner.cautions),
+                "cautions": (*goes_off(plan, offered, tables), *left_open(plan, tables), *dinner.cautions),
             }
         )
         for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long

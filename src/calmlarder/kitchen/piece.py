@@ -13,7 +13,7 @@ from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.water import with_water
 from calmlarder.kitchen.wording import Mention, granted_fats, oil_teaspoons
 from calmlarder.patterns.pattern import HEATED, TIMED_ROLES, Pattern, Place, Step
-from calmlarder.tables.household import PINCH
+from calmlarder.tables.household import COAT, PINCH
 from calmlarder.tables.vocabulary import Role
 
 COOK, RING, OVEN, MICROWAVE, PAN = "cook", "ring", "oven", "microwave", "pan"
@@ -121,8 +121,8 @@ class Progress:
         def tell(one: Filling) -> str:
             if one not in fresh:
                 return f"the {one.short}"
-            if one.household == PINCH:
-                return f"{PINCH} of {one.food.name}"
+            if one.household in {PINCH, COAT}:
+                return f"{one.household} of {one.food.name}"
             if one.weighed:
                 return f"the {one.short}"
             if one.counted:

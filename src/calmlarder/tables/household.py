@@ -41,6 +41,8 @@ _SEVERAL = 3  # of so many, half of one more or less is told by nobody. Ours
 _MOST_COUNT = 12
 _PINCH_G = 0.5  # a spice of which a person gets less goes in by the pinch: common practice, no source
 PINCH = "a pinch"
+COAT = "a coat"  # what a spray gives a pan: nobody measures it by the spoon
+_SPRAYS = frozenset({"oil-spray"})
 _MOST_SPOONS = {"tbsp": 6, "tsp": 4, "cup": 4}
 
 
@@ -60,6 +62,8 @@ def in_household_measure(
         return None
     if is_pinch(food):
         return PINCH
+    if food.id in _SPRAYS:
+        return COAT
     counts = [(name, grams / one) for name, one in _measures(food, tables)]
     counts = [(name, count) for name, count in counts if counted or name not in _NO_COUNT]
     for name, count in counts:
