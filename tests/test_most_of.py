@@ -57,3 +57,25 @@ def test_extra_virgin_is_no_name_of_an_oil(cook: Callable[..., Dinner]) -> None:
     for line, name in (("extra virgin oil", "olive oil"), ("sunflower oil", "sunflower oil")):
         dinner = cook([*fridge, line], "supper-plate")
         assert next(use.name for use in dinner.uses if use.slot == "fat") == name
+
+
+@pytest.mark.parametrize(("people", "spoons"), [(1, 2), (2, 4), (4, 6)])
+def test_oil_that_nobody_wrote_down_goes_by_the_pan_too(people: int, spoons: int, cook: Callable[..., Dinner]) -> None:
+    fridge = ["rice 2kg", "firm tofu 800g", "carrots 1kg", "spinach 500g", "lemon", "paprika"]
+    assert cook(fridge, "skillet", people=people).taken_for_granted == (f"{spoons} tsp oil",)
+
+
+def test_mince_starts_in_a_spoon_with_cooked_chicken_beside_it(cook: Callable[..., Dinner]) -> None:
+    fridge = ["rice 1kg", "carrots 500g", "beef mince 250g", "cucumber", "soy sauce"]
+    assert cook([*fridge, "cooked chicken 150g"], "rice-bowl").taken_for_granted == ("1 tsp oil",)
+
+
+def test_thighs_say_that_they_are_taken_as_boneless(cook: Callable[..., Dinner]) -> None:
+    fridge = ["potatoes 1kg", "carrots 500g", "lemon", "thyme", "olive oil"]
+
+    def told(line: str) -> list[str]:
+        return [one for one in cook([*fridge, line], "tray-bake").cautions if "taken as boneless" in one]
+
+    assert len(told("chicken thighs 500g")) == 1
+    assert told("boneless chicken thighs 500g") == []
+    assert told("chicken breast 400g") == []

@@ -25,6 +25,8 @@ _GREEN = re.compile(r"\bgreen", re.IGNORECASE)
 _GREEN_POTATO = "leave out any that is green; peel the rest, and cut away green, eyes and sprouts deeply"
 # A shell that broke at home today (US Department of Agriculture on shell eggs: recalled).
 _CRACKED = "take the sound ones; a cracked one goes in the bin, unless it cracked today: then cook it firm tonight"
+_EITHER_WAY = "chicken-thigh"
+_SAYS_BONES = re.compile(r"bone|fillet|strips|diced|mini", re.IGNORECASE)
 _WORTH_COOKING_G = 15  # less is not worth a pan: ours
 
 
@@ -39,6 +41,7 @@ def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[
         cautions += [f"{row.caution}." for row in rows if row.caution]
         said_by += [row.source for row in rows if row.source != _COMMON_PRACTICE]
         tired += _tired(lot, food)
+        cautions += _taken_as_boneless(lot, food)
         cautions += _lot_cautions(lot, food, says_garlic(use.option.offered.food))
         rest = rest_of(use, food, plan)
         if rest:
@@ -79,6 +82,13 @@ def rest_of(use: Use, food: Food, plan: Plan) -> str:
         f"{food.name.capitalize()}: {rest} g is left, and {day}: cook it with the rest today, chill it within two "
         "hours, and eat it within two days."
     )
+
+
+def _taken_as_boneless(lot: Lot, food: Food) -> list[str]:
+    """Thighs are cooked as those without bones are, unless the line says how they are (common practice, no source)."""
+    if food.id != _EITHER_WAY or _SAYS_BONES.search(lot.line):
+        return []
+    return [f"{food.name.capitalize()}: taken as boneless; on the bone they take about 15 minutes more."]
 
 
 def _tired(lot: Lot, food: Food) -> list[str]:

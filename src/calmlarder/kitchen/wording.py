@@ -52,12 +52,18 @@ def granted_fats(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ..
 
 
 def oil_teaspoons(pattern: Pattern, fillings: Sequence[Filling], people: int) -> int:
-    """How much oil is taken for granted in each of `granted_fats`, in teaspoons for the whole dish."""
-    return 1 if fries_in_its_own(pattern, fillings) else OIL_TEASPOONS * people
+    """How much oil is taken for granted in each of `granted_fats`, in teaspoons for the whole dish.
+
+    It goes by the pan more than by the plate: one more for each person beyond two.
+    """
+    return 1 if fries_in_its_own(pattern, fillings) else min(OIL_TEASPOONS * people, OIL_TEASPOONS + people)
 
 
 def fries_in_its_own(pattern: Pattern, fillings: Sequence[Filling]) -> bool:
-    """Whether all that fries first in a fat that is taken for granted gives off enough of its own, bacon or mince."""
+    """Whether what fries first in a fat that is taken for granted gives off enough of its own, bacon or mince.
+
+    What was cooked before and joins it is warmed in that.
+    """
     granted = granted_fats(pattern, fillings)
     at = next((n for n, step in enumerate(pattern.steps) if any(name in granted for name in step.slots)), None)
     if at is None:
@@ -65,7 +71,8 @@ def fries_in_its_own(pattern: Pattern, fillings: Sequence[Filling]) -> bool:
     for step in pattern.steps[at:]:
         here = [one for one in fillings if one.slot in step.slots and pattern.slots[one.slot].role in TIMED_ROLES]
         if here:
-            return step.place == pattern.steps[at].place and all(one.food.id in OWN_FAT for one in here)
+            raw = [one for one in here if one.food.state not in ALREADY_COOKED]
+            return step.place == pattern.steps[at].place and bool(raw) and all(one.food.id in OWN_FAT for one in raw)
     return False
 
 
