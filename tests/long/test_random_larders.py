@@ -1,7 +1,7 @@
 """10,000 random larders: no dinner passes a limit by the recount in decimals, and nothing crashes.
 
 Every fifth under `roomy`, every seventh under `very-careful`, others under `elimination`; one to three people; each
-larder with six of the patterns.
+larder with ten of the patterns.
 """
 
 import sys
@@ -38,7 +38,7 @@ def test_no_dinner_passes_a_limit(
         lots = lots_of(larder_lines(tables, 12 + seed % 14, 100_000 + seed))
         profile = "roomy" if seed % 5 == 4 else "very-careful" if seed % 7 == 6 else "elimination"
         wanted = wanting(profile, people=1 + seed % 3)
-        chosen = [patterns[(seed + step * 7) % len(patterns)] for step in range(6)]
+        chosen = [patterns[(seed + step * 7) % len(patterns)] for step in range(10)]
         _, dinners = best_dinners(lots, wanted, chosen, tables)
         cooked += len(dinners)
         evening = Evening(wanted, lots, tables, [shipped("ingredient_tables")])
