@@ -116,20 +116,27 @@ def _once(adapted: Adapted, parts: Sequence[Part], tables: Tables) -> Adapted:
         for one in change.to:
             grams.setdefault(one.food, []).append(one.grams)
     several = {food: sum(each, Decimal(0)) for food, each in grams.items() if len(each) > 1}
-    if not several or any(part.read.outcome == "heading" for part in parts):
+    under = list(accumulate(part.read.outcome == "heading" for part in parts))
+    headings: dict[str, set[int]] = {}
+    for change in swaps:
+        for one in change.to:
+            headings.setdefault(one.food, set()).add(under[change.place or 0])
+    several = {food: grams for food, grams in several.items() if len(headings[food]) == 1}
+    if not several:
         return adapted
     changes = []
+    told: set[str] = set()
     for change in adapted.changes:
         if change in swaps and change.to:
             pairs = []
             for one, line in zip(change.to, change.lines, strict=True):
-                if one.food not in grams:
+                if one.food in told:
                     continue  # it stands in an earlier line
                 if one.food in several:
                     food, tail = tables.food_by_id[one.food], tail_of(line)
                     new = written(food, several[one.food], tables, f"{food.name}{tail}")
                     pairs.append((new.amount, new.line))
-                    del grams[one.food]
+                    told.add(one.food)
                 else:
                     pairs.append((one, line))
             change = change.model_copy(update={"to": tuple(a for a, _ in pairs), "lines": tuple(b for _, b in pairs)})

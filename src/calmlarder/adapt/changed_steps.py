@@ -32,6 +32,7 @@ from calmlarder.adapt.step_named_once import LIST_ITEM, named_once, oil_shared_o
 from calmlarder.adapt.step_names import (
     alone_in,
     boiled_in,
+    introduced_parts,
     is_longer_name,
     late_among,
     of_the_other_line,
@@ -84,6 +85,7 @@ _FLORET = re.compile(r"\bfloret(s)?\b")
 _FRUIT, _STOCKS = words_of("fruit"), (words_of("stock"), words_of("broth"))
 _WHOSE_STOCK = re.compile(r"^(?:vegetable|chicken|beef|lamb|veal|turkey|fish|bone|meat) ")
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
+_ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
 _BOILED_FOR = re.compile(
     r"cook .* for about \d+ minutes, in as much|.*, about \d+ minutes: begin earlier$", re.IGNORECASE
@@ -135,7 +137,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     told = Told(
         names, several, changed, shared, own_amounts(adapted, shared, tables), tables,
         {food for step in within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
-        each, staying, _headings(parts),
+        each, staying, _headings(parts), introduced=introduced_parts(steps),
     )  # fmt: skip
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
@@ -242,6 +244,8 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         if is_longer_name(step, (start, end), meant, told.tables):
             continue
         several = words_of(step[start:end]) in told.several and len(meant) > 1
+        if several and _ALL_BUT.match(step, end):
+            continue  # `everything but the paprika`, whatever is in the list now
         if several:
             now, foods = of_several(meant - told.direct, meant, told)
             last = words_of(step[start:end])[-1]

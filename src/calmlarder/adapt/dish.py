@@ -77,6 +77,8 @@ def suits_use(other: Food, food: Food, cooked: bool, told: Told) -> bool:
     """Whether a stand-in does in this use: nothing moist where a mix is kept dry, something crisp in a raw slaw."""
     if food.kind == "dried-fruit":
         return other.kind not in _MOIST if told.kept_dry else other.kind != "seed"
+    if food.kind == "pulse" and other.kind in {"potato", "grain"} and food.id in told.blended and not told.brothy:
+        return False  # under blades a potato turns to glue, and grains stay rough: common practice, no source
     vegetable = other.kind in _VEGETABLES and other.roles[0] != "sweet"  # rhubarb is a pudding's
     if food.id.startswith(_CRISP) and not cooked and told.slaw:
         return vegetable

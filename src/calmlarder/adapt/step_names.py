@@ -54,6 +54,8 @@ def of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:
     part = _FOR_A_PART.match(before)
     if part is not None and any(_is_only_there(set(words_of(part[1])), food, told) for food in meant):
         return True
+    if part is None and any(_is_of_a_later_part(set(words_of(before)), food, told) for food in meant):
+        return True
     spoon = _SPOON_OF.search(before)
     return spoon is not None and any(
         _SPOONS[spoon[1].casefold()[:2]] in text.casefold() for food in meant for text in told.staying.get(food, ())
@@ -66,6 +68,20 @@ def _is_only_there(words: set[str], food: str, told: Told) -> bool:
     change = [told.headings.get(one.ingredient, "") for one in told.each.get(food, ())]
     there, elsewhere = (any(words & set(words_of(one)) for one in those) for those in (stay, change))
     return there and not elsewhere
+
+
+def _is_of_a_later_part(words: set[str], food: str, told: Told) -> bool:
+    """Whether a food's changed lines are all of parts that a step of their own begins with, which these are not of."""
+    change = [set(words_of(told.headings.get(one.ingredient, ""))) for one in told.each.get(food, ())]
+    stay = [set(words_of(told.headings.get(text, ""))) for text in told.staying.get(food, ())]
+    apart = all(there & told.introduced and not there & words & told.introduced for there in change)
+    return bool(change and stay) and apart and not any(there & told.introduced for there in stay)
+
+
+def introduced_parts(steps: Iterable[str]) -> frozenset[str]:
+    """The words of the parts that steps begin with: `For the dumplings, mix the flour and suet.`"""
+    found = (_FOR_A_PART.match(step) for step in steps)
+    return frozenset(word for part in found if part is not None for word in words_of(part[1]))
 
 
 def is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tables: Tables) -> bool:

@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable, Sequence
 
 from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.step_left_over import without_what_is_left_over
 from calmlarder.adapt.step_named_once import without_one
 
 _NOT_GOLDEN = re.compile(r" \[only until soft, not golden\]")
@@ -34,7 +35,7 @@ _TWICE = re.compile(
 )
 _FROM_ITS_SKINS = re.compile(
     r"\b(?:squeeze|pop|slip|push|press) (?:out )?the (?:[\w-]+ )*garlic-infused oil(?: \[[^\]]*\])?,?"
-    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?skins?"
+    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?skins?(?P<over> over [^,.;]{2,40}?(?=,? and\b|[,.;]))?"
     r"(?P<into> into [^,.;]{2,30}?(?=,? (?:and )?(?:mash|stir)|[.;]))?"
     r"(?:,? (?:and )?(?:mash|stir|crush|whisk|mix|beat) (?:it|them) (?P<where>into [^,.;]+?))?"
     r"(?P<rest>,? and |, |[.;])",
@@ -83,8 +84,11 @@ _CHARRED_GREENS = re.compile(
     re.IGNORECASE,
 )
 _OIL_IN_A_ROW = re.compile(
-    r"(?:,| and|, and) (?:the )?garlic-infused oil(?= (?:in|into|to|on|onto)\b|,| and\b)", re.IGNORECASE
+    r"(?:,| and|, and) (?:some of )?(?:the )?garlic-infused oil(?: \[no piece to cut[^\]]*\])?"
+    r"(?= (?:in|into|to|on|onto)\b|,| and\b)",
+    re.IGNORECASE,
 )
+_SO_LONG = re.compile(r"(?:about )?\b\d+(?: ?(?:[-–]|to) ?\d+)? ?(?:minutes?|mins?)\b", re.IGNORECASE)
 # What goes in last, named in a row of things that go in now.
 _ONE_NAME = r"(?P<name>(?:(?!and\b|the\b)[a-z][\w-]*\b ){1,4})"
 _SAID = r"\[(?P<said>(?:[\w -]+ )?only (?:for the last \d+ minutes|at the end))\]"
@@ -167,6 +171,7 @@ def _without_oil(step: str) -> str:
 
 def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     """A changed step as one reads it; `others_between` says whether a text names what does turn golden."""
+    step = without_what_is_left_over(step)
     step = _TWICE.sub(_once, _MASHED_NOT.sub(lambda one: _mashed(one, step), step))
     step = _soured(_A_KIND_OF_IT.sub(r"the \g<long>", _RUBBED.sub(_brushed, step)))
     step = _CRUSHED_WITH.sub(
@@ -254,11 +259,13 @@ def _one_late(step: str) -> str:
     if found is None:
         return step
     before, late = step[: found.start()], []
-    for part in found["said"].split("; "):
+    parts = found["said"].split("; ")
+    longest = max(map(_minutes_of, parts)) if not any(part.endswith("from the start") for part in parts) else 0
+    for part in parts:
         one = _LATE_ONE.fullmatch(part)
         if one is None and not part.endswith("from the start"):
             return step
-        if one is None:
+        if one is None or (longest and _minutes_of(part) == longest):
             continue
         short = _SOLD_AS.sub("", one["name"])
         listed = (
@@ -273,11 +280,17 @@ def _one_late(step: str) -> str:
             (-minutes, f"Put in the {short} {one['when']} of it." if minutes else f"At the end stir in the {short}.")
         )
     behind = step[found.end() :].rstrip()
+    if longest:  # nothing starts with the old one's time
+        behind = _SO_LONG.sub(f"{longest} minutes", behind, count=1)
     if before.endswith(("the ", "in ", "add ", "Add ")):
         if not behind.startswith((",", " and")):
             return step  # nothing would be left to go in
         behind = re.sub(r"^(?:,| and) ", "", behind)
     return " ".join((f"{before}{behind}", *(text for _, text in sorted(late))))
+
+
+def _minutes_of(part: str) -> int:
+    return int("".join(re.findall(r"\d+(?= minutes)", part)[-1:]) or 0)
 
 
 def _once(found: re.Match[str]) -> str:
@@ -305,7 +318,7 @@ def _only_soft(step: str, others_between: Callable[[str], bool]) -> str:
 
 def _without_skins(found: re.Match[str]) -> str:
     """`Squeeze the garlic from its skins, mash it into the juices and serve` as `Stir … into the juices and serve`."""
-    where = found["where"] or (found["into"] or " in").strip()
+    where = found["where"] or (found["over"] or found["into"] or " in").strip()
     verb = "Stir" if found[0][0].isupper() else "stir"
     return f"{verb} the garlic-infused oil {where}{found['rest']}"
 

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Mapping
 from functools import partial
 from typing import NamedTuple
 
-from calmlarder.adapt.in_words import short_name
+from calmlarder.adapt.in_words import VERBS_NEXT, short_name
 from calmlarder.adapt.names import spans_in
 from calmlarder.adapt.step_heat import SENTENCE_ENDS
 from calmlarder.adapt.step_notes import bare
@@ -47,6 +47,7 @@ _TIME = re.compile(
     r"[ -]?(?P<unit>minutes?|mins?)\b(?P<more> more)?",
     re.IGNORECASE,
 )
+_LEADS_A_TIME = re.compile(r"\b(?:for|an?|a good|another|a further|the (?:last|first|next)) $", re.IGNORECASE)
 _NO_BROWNING = re.compile(r" \[only (?:until soft, not golden|a minute|a minute, off the heat)\]")
 _ONCE_GOLDEN = re.compile(
     r"^(?P<when>\s*(?:once|when|as soon as)(?: they are| it is)?) (?:soft and |lightly |nicely |just )*"
@@ -180,15 +181,18 @@ def _in_turn(sentence: str) -> Iterator[str]:
 def _timed(sentence: str, things: tuple[_Thing, ...], told: Told) -> str:
     """A sentence in the time of the slowest stand-in that it fries."""
     found = [(one, there) for one in things if (there := one.name.search(sentence))]
-    if not found or not _FRIES.search(sentence) or _NOT_IN_A_PAN.search(sentence):
+    if not found or "ahead of the rest" in sentence or not _FRIES.search(sentence) or _NOT_IN_A_PAN.search(sentence):
         return sentence
     slowest = max((one for one, _ in found), key=lambda one: one.row.minutes or 0)
     first = min(there.start() for _, there in found)
     signs = (one for one in _SIGN.finditer(sentence) if not _is_in_brackets(sentence, one.start()))
     sign = next((one for one in signs if one.start() > first or _names(one["sign"], found)), None)
     # What stands behind the time or the sign goes in later.
-    ends = [one.start() for one in (sign, _TIME.search(sentence, first)) if one is not None]
-    others = _others(sentence[: min(ends, default=len(sentence))], told)
+    ends = [one.start() for one in (sign, _time(sentence, first)) if one is not None]
+    ahead = sentence[: min(ends, default=len(sentence))]
+    for one in things:
+        ahead = one.name.sub(" . ", ahead)  # of leek greens no word is the greens of another line
+    others = _others(ahead, told)
     said = sentence
     if sign is not None and (_SAFELY_COOKED.search(sign["sign"]) or _OF_THE_REST.search(sign["sign"])):
         return sentence
@@ -202,24 +206,24 @@ def _timed(sentence: str, things: tuple[_Thing, ...], told: Told) -> str:
     if others:
         told_by_sign = sign is not None and _names(sign["sign"], found)
         return _NO_BROWNING.sub("", said) if told_by_sign else _greens_later(said, first, found)
-    time = _TIME.search(said, first)
+    time = _time(said, first)
     if time is not None and _is_too_long(said, first, slowest):
         unit = "minute" if slowest.row.minutes == 1 else "minutes"
-        about = "" if re.search(r"\bfor $", said[: time.start()]) else "about "
+        about = "" if _LEADS_A_TIME.search(said[: time.start()]) else "about "
         said = f"{said[: time.start()]}{about}{slowest.row.minutes} {unit}{time['more'] or ''}{said[time.end() :]}"
     return _NO_BROWNING.sub("", said) if said != sentence else said
 
 
 def _greens_later(sentence: str, first: int, found: list[tuple[_Thing, re.Match[str]]]) -> str:
     """Green tops out of what is fried far longer than they bear, and with it for its last minutes."""
-    time = _TIME.search(sentence, first)
+    time = _time(sentence, first)
     thing = found[0][0]
     minutes = thing.row.minutes or 0
     if len(found) > 1 or time is None or minutes > _TENDER or int(time["low"]) < minutes + _FAR_LONGER:
         return sentence
     name = rf"(?:the )?{thing.name.pattern}(?: \[[^\]]*\])?"
     for pattern, instead in (
-        (rf"\bthe {name.removeprefix('(?:the )?')}(?:, (?:and )?| and )(?:the )?(?=[\w ]+)", "the "),
+        (rf"\bthe {name.removeprefix('(?:the )?')}(?:, (?:and )?| and )(?:the )?(?!{VERBS_NEXT})(?=[\w ]+)", "the "),
         (rf", {name}(?=, | and )", ""),
         (rf",? and {name}(?= (?:and|in|to|with|until|for|over|on)\b|[,.;])", ""),
     ):
@@ -237,8 +241,13 @@ def _greens_later(sentence: str, first: int, found: list[tuple[_Thing, re.Match[
 
 
 def _is_too_long(sentence: str, first: int, slowest: _Thing) -> bool:
-    time = _TIME.search(sentence, first)
+    time = _time(sentence, first)
     return time is not None and int(time["low"]) > (slowest.row.minutes or 0)
+
+
+def _time(sentence: str, first: int) -> re.Match[str] | None:
+    """The minutes that a sentence gives behind a place; what stands in brackets is said of something else."""
+    return next((one for one in _TIME.finditer(sentence, first) if not _is_in_brackets(sentence, one.start())), None)
 
 
 def _is_in_brackets(text: str, place: int) -> bool:

@@ -35,6 +35,7 @@ class Told:
     each: Mapping[str, Sequence[Change]]  # of a food that stands in several lines
     staying: Mapping[str, Sequence[str]]  # the lines of a changed food that stay
     headings: Mapping[str, str] = field(default_factory=dict)  # under which of the list a line stands
+    introduced: frozenset[str] = frozenset()  # words of the parts that steps begin with: `For the dumplings, …`
     timed: set[str] = field(default_factory=set)
     measured: set[str] = field(default_factory=set)
     marked: set[str] = field(default_factory=set)

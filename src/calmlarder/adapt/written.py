@@ -223,6 +223,8 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
         return f"{called}, {soaked[0].lower()}"
     if stand_in.kind == "meat" and (sliced := _CUT.search(read.text)) is not None:
         return f"{called}, {sliced[1].lower()}"
+    if stand_in.kind == "pulse" and stand_in.name.startswith("canned"):
+        return f"{called}, drained and rinsed"
     if stand_in.kind not in _IS_CUT:
         return called
     if whole:

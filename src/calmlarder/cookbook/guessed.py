@@ -124,7 +124,7 @@ def _under_a_heading(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]]
         listed, end = _until(blocks, place + 1, block.level, steps_end=True)
         in_lists = {one.listed for one in listed if one.listed}
         if in_lists:
-            listed = [one for one in listed if one.listed or one.level or one.text.endswith(":")]
+            listed = [one for one in listed if one.listed or one.level or _parts_the_list(one)]
         listed = [one for one in listed if len(one.text) <= _LONGEST_LINE]
         while listed and listed[-1].level:
             listed.pop()
@@ -133,6 +133,10 @@ def _under_a_heading(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]]
         if best is None or len(listed) > len(best[0]):
             best = listed, _method(blocks, end)
     return best
+
+
+def _parts_the_list(block: Block) -> bool:
+    return block.text.endswith(":") or HEADING.fullmatch(plain(block.text)) is not None
 
 
 def _is_step(block: Block) -> bool:

@@ -1,0 +1,43 @@
+"""What a changed step still says of the old food, word by word, and no longer holds of the new one."""
+
+import re
+
+# Nothing is left to do to a clove that is oil now: `Take the garlic-infused oil with the flat of a knife and crush.`
+_NOTHING_TO_CUT = re.compile(
+    r"(?:(?<=[.;] )|(?<=^)|(?<=^\d[.)] )|(?<=^\d\d[.)] ))take the garlic-infused oil(?: \[[^\]]*\])?"
+    r"(?: (?:with|using|under|on|in|to|finely|roughly|thinly|very|well"
+    r"|and (?:crush|chop|mince|slice|peel|mash|smash|set))\b[^.;,]*)?[.;] +(?=[A-Z])",
+    re.IGNORECASE,
+)
+# One thing of a list named again in it: `cumin, asafoetida, asafoetida, paprika`.
+_AGAIN_IN_A_LIST = re.compile(
+    r"\b(?P<name>[a-z]{4,}(?: [a-z]{4,}){0,2}), (?=(?:and )?(?:the )?(?P=name)\b)", re.IGNORECASE
+)
+_SO_MUCH_AND_MORE = re.compile(
+    r"\b\d[\d ./]*(?:tsp|tbsp|g|ml) of the (?P<name>[a-z-]+(?: [a-z-]+){0,2}?)(?P<between>(?:,| and) [^.;\[\]]*?)"
+    r",? (?:and )?(?:the )?(?P=name)(?=,| and\b)",
+    re.IGNORECASE,
+)
+# `until the greens [not yet, …] are sweet and the edges are charred`: they are not there yet.
+_NOT_THERE_YET = re.compile(
+    r"\b(?P<until>until|till) the [a-z ]*greens \[not yet[^\]]*\] (?:are|is) [\w ]{3,20}?"
+    r"(?: and (?=the\b)|(?P<end>[,.;]|$))",
+    re.IGNORECASE,
+)
+# `the honey [maple syrup] mustard glaze`
+_IN_A_GLAZE = re.compile(
+    r"\b[a-z]+ \[(?P<now>[a-z][a-z -]{2,25})\](?= (?:[a-z]+ )?(?:glaze|dressing|sauce|marinade|vinaigrette|drizzle)\b)"
+)
+_CATCHES = re.compile(
+    r",?(?: stirring)?,? so (?:that )?the garlic \[garlic-infused oil[^\]]*\] (?:does not|doesn[’']t) "
+    r"(?:catch|burn|brown)",
+    re.IGNORECASE,
+)
+
+
+def without_what_is_left_over(step: str) -> str:
+    """A changed step without what is done to a clove, said twice in a list, or called by the old name."""
+    step = _SO_MUCH_AND_MORE.sub(r"\g<name>\g<between>", step)
+    step = _AGAIN_IN_A_LIST.sub("", step)
+    step = _NOT_THERE_YET.sub(lambda one: f"{one['until']} {'all is tender' + one['end'] if one['end'] else ''}", step)
+    return _CATCHES.sub("", _IN_A_GLAZE.sub(r"\g<now>", _NOTHING_TO_CUT.sub("", step)))
