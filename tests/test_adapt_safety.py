@@ -21,6 +21,19 @@ def test_pieces_ask_for_people_in_words(tmp_path: Path, capsys: pytest.CaptureFi
     assert "pieces" in said
 
 
+def test_what_is_eaten_one_each_is_shown_so_beside_the_question(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = recipe(tmp_path, "300 g plain flour", "200 g sugar", "4 eggs", head="Makes 12 slices")
+    assert main(["adapt", path]) == 2
+    said = capsys.readouterr()
+    assert "--serves: 12 for one of them each" in said.err
+    assert said.out.startswith("If 12 slices are for 12, one each; whoever eats two has twice the load:")
+    assert "gluten-free" in said.out or "It fits as it is" in said.out
+    assert main(["adapt", recipe(tmp_path, "300 g beef", head="Makes 24 meatballs")]) == 2
+    assert capsys.readouterr().out == ""
+
+
 def test_not_known_while_a_line_is_not_read(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     path = recipe(tmp_path, "300 g carrots", "a knob of zorbulous")
     assert main(["adapt", path]) == 3

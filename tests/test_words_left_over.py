@@ -21,9 +21,7 @@ def changed(folder: Path, capsys: pytest.CaptureFixture[str], foods: str, *steps
 
 def test_no_knife_is_taken_to_an_oil(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     foods = "2 anchovies\n4 garlic cloves\n5 tbsp mayonnaise\n1 lettuce"
-    step = (
-        "Bash the garlic cloves with the flat of a knife and crush. Mash the anchovies and mix with the garlic and mayonnaise."
-    )
+    step = "Bash the garlic cloves with the flat of a knife and crush. Mash the anchovies and mix with the garlic and mayonnaise."
     told = changed(tmp_path, capsys, foods, step)
     assert "knife" not in told
     assert "1. Mash the anchovies and mix with the garlic-infused oil and mayonnaise." in told

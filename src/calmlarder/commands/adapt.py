@@ -1,8 +1,11 @@
 """`calmlarder adapt FILE`: the smallest change that brings a recipe under the caps."""
 
+from __future__ import annotations
+
 import json
 import re
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from calmlarder.commands.given.foods import Adapt
 from calmlarder.commands.inputs import allergens_of, at_fault, household_of, seats_of, tolerance_of
@@ -11,7 +14,18 @@ from calmlarder.cookbook.recipe import Recipe
 from calmlarder.larder.files import read_text, where_of
 from calmlarder.problems import CannotGoOn, Problem
 
+if TYPE_CHECKING:
+    from calmlarder.household.adapting import Answer
+    from calmlarder.tables.book import Tables
+
 MOST_BYTES = 5_000_000
+# What one eats one of, so that a yield of it says what a serving may be; of meatballs nobody does.
+_EATEN_ONE_EACH = re.compile(
+    r"(?:about )?(\d{1,2}) (?:(?:large|big|generous|thick|good|medium|regular) )?"
+    r"(?:slices?|muffins?|cupcakes?|scones?|buns?|bars?|squares?|brownies|blondies|flapjacks?|wraps?|burgers?|tartlets"
+    r"|pasties|traybake squares)\b",
+    re.IGNORECASE,
+)
 
 
 def adapt(options: Adapt) -> int:
@@ -45,6 +59,9 @@ def adapt(options: Adapt) -> int:
             eaters = eaters_named(household, seats, eaters)
             options = replace(options, people=len(seats.names) + seats.guests)
         recipe = read_recipe(read_text(file, MOST_BYTES, "give the recipe alone"))
+        if (each := _one_each(options, recipe)) is not None:
+            told = adapted_recipe(household, recipe, each, eaters)
+            _show_one_each(told, recipe, each, tables)
         answer = adapted_recipe(household, recipe, _serves(options, recipe, where_of(file)), eaters, options.format)
         if answer.faults:
             return at_fault("an adapted recipe", answer.faults)
@@ -86,6 +103,26 @@ def _of_kept(options: Adapt) -> int:
         rows = [f"{number:>3}  {one.title}, for {one.serves}" for number, one in enumerate(recipes, start=1)]
         print("\n".join(rows) or "No recipe is kept: `calmlarder adapt FILE --keep` keeps one.")
     return 0
+
+
+def _one_each(options: Adapt, recipe: Recipe) -> int | None:
+    """How many people eat, if one piece each: of what is eaten so, where nobody says how many people there are."""
+    from calmlarder.household.adapting import MOST_SERVES
+
+    asked = options.people or options.serves or recipe.serves or options.json or options.keep
+    found = None if asked else _EATEN_ONE_EACH.match(recipe.pieces)
+    return int(found[1]) if found is not None and 1 < int(found[1]) <= MOST_SERVES else None
+
+
+def _show_one_each(answer: Answer, recipe: Recipe, each: int, tables: Tables) -> None:
+    """What it would be at one piece each, before the question for how many; nothing where its check finds fault."""
+    from calmlarder.render.adapt_text import adapt_text
+    from calmlarder.render.style import style_of_output
+
+    if not answer.faults:
+        said = f"If {recipe.pieces} are for {each}, one each; whoever eats two has twice the load:"
+        text = adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style_of_output())
+        print(f"{said}\n\n{text}", flush=True)
 
 
 def _serves(options: Adapt, recipe: Recipe, source: str) -> int:
