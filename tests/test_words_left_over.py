@@ -21,7 +21,9 @@ def changed(folder: Path, capsys: pytest.CaptureFixture[str], foods: str, *steps
 
 def test_no_knife_is_taken_to_an_oil(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     foods = "2 anchovies\n4 garlic cloves\n5 tbsp mayonnaise\n1 lettuce"
-    step = "Bash the garlic cloves with the flat of a knife and crush. Mash the anchovies and mix with the garlic and mayonnaise."
+    step = (
+        "Bash the garlic with the flat of a knife and crush. Mash the anchovies and mix with the garlic and mayonnaise."
+    )
     told = changed(tmp_path, capsys, foods, step)
     assert "knife" not in told
     assert "1. Mash the anchovies and mix with the garlic-infused oil and mayonnaise." in told
@@ -57,6 +59,16 @@ def test_a_clove_in_its_skin_is_stirred_in_as_oil(tmp_path: Path, capsys: pytest
     )  # fmt: skip
     assert "skins" not in told
     assert "tir the garlic-infused oil over the potatoes" in told
+
+
+def test_a_clove_that_flavoured_the_fat_is_not_taken_out_as_oil(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    foods = "400g gluten-free spaghetti\n100g pancetta\n4 garlic cloves, bashed\n4 eggs"
+    told = changed(
+        tmp_path, capsys, foods, "Fry the pancetta with the garlic, then take the garlic out.", "Add the eggs."
+    )
+    assert "Fry the pancetta with the garlic-infused oil." in told
 
 
 def test_flour_for_a_coat_is_not_that_of_the_dumplings(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

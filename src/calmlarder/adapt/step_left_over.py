@@ -33,11 +33,18 @@ _CATCHES = re.compile(
     r"(?:catch|burn|brown)",
     re.IGNORECASE,
 )
+# `Squeeze out the rest of the garlic-infused oil [just stir it in], blend …`
+_SQUEEZED = re.compile(
+    r"\b(?P<first>[sp])(?:queeze|op|lip|ush|ress)(?: out)? (?P<what>the (?:rest of the )?garlic-infused oil)"
+    r" \[just stir it in\](?: out)?(?=,|;|\.| and\b)",
+    re.IGNORECASE,
+)
 
 
 def without_what_is_left_over(step: str) -> str:
     """A changed step without what is done to a clove, said twice in a list, or called by the old name."""
     step = _SO_MUCH_AND_MORE.sub(r"\g<name>\g<between>", step)
+    step = _SQUEEZED.sub(lambda one: f"{'Stir' if one['first'].isupper() else 'stir'} in {one['what']}", step)
     step = _AGAIN_IN_A_LIST.sub("", step)
     step = _NOT_THERE_YET.sub(lambda one: f"{one['until']} {'all is tender' + one['end'] if one['end'] else ''}", step)
     return _CATCHES.sub("", _IN_A_GLAZE.sub(r"\g<now>", _NOTHING_TO_CUT.sub("", step)))

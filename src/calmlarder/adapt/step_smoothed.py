@@ -63,8 +63,9 @@ _IN_HALVES = re.compile(
     re.IGNORECASE,
 )
 _FISHED_OUT = re.compile(
-    r"(?P<lead>(?:,? and then |,? and |,? then |, ))?\b(?:(?:fish|lift|take|scoop) out|remove|discard) "
-    r"the garlic-infused oil(?: \[[^\]]*\])?(?P<end>,? and then |,? and |,? then |, |[.;])",
+    r"(?P<lead>(?:,? and then |,? and |,? then |, ))?\b(?:(?:fish|lift|take|scoop) out"
+    r"|(?:fish|lift|take|scoop)(?= the garlic-infused oil(?: \[[^\]]*\])? out\b)|remove|discard) "
+    r"the garlic-infused oil(?: \[[^\]]*\])?(?: out(?: again)?)?(?P<end>,? and then |,? and |,? then |, |[.;])",
     re.IGNORECASE,
 )
 _NOT_BROWNED_OIL = re.compile(r" \[nothing to brown, lift out or pound;[^\]]*\]")
