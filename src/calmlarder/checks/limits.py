@@ -5,6 +5,7 @@ Nothing of calmlarder is imported here but the second reading of the tables, whi
 
 from collections.abc import Sequence
 from fractions import Fraction
+from functools import lru_cache
 from itertools import zip_longest
 from pathlib import Path
 from typing import NamedTuple
@@ -31,21 +32,25 @@ class Limit(NamedTuple):
 
 def limits_of(folders: Sequence[Path], profile: str, sitting: str) -> list[Limit]:
     """What holds of a profile at a kind of sitting; later folders go before earlier ones."""
+    paths = [folder / "caps.csv" for folder in folders]
+    return [*_limits_in(tuple(path.read_bytes() for path in paths if path.exists()), profile, sitting)]
+
+
+@lru_cache(maxsize=256)
+def _limits_in(contents: tuple[bytes, ...], profile: str, sitting: str) -> tuple[Limit, ...]:
+    """The same of what the files hold: each dinner of an evening is checked by the same bytes."""
     found: dict[tuple[str, ...], Row] = {}
-    for folder in folders:
-        path = folder / "caps.csv"
-        if not path.exists():
-            continue
-        header, lines = cells_of(path.read_bytes())
+    for content in contents:
+        header, lines = cells_of(content)
         here = [dict(zip_longest(header, (cell.strip() for cell in cells), fillvalue="")) for cells in lines]
         keyed = {tuple(row.get(name, "") for name in _LIMIT_KEY): row for row in here}
         for_all = {key[:4] for key in keyed if not key[4]}
         found = {key: row for key, row in found.items() if key[:4] not in for_all} | keyed
-    return [
+    return tuple(
         _limit(row)
         for row in found.values()
         if row["profile"] == profile and (not row.get("sittings") or sitting in row["sittings"].split(";"))
-    ]
+    )
 
 
 def _limit(row: Row) -> Limit:

@@ -5,7 +5,6 @@ down. Nothing of calmlarder is imported here but the other checks.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
-from decimal import Decimal
 from fractions import Fraction
 from functools import lru_cache
 from math import ceil, isqrt
@@ -30,21 +29,38 @@ _PARTS = {
     "gos": ("gos",),
 }
 GROUPS = tuple(_PARTS)
+# The components that each of them is worked out from.
+_COMPONENTS = {
+    group: tuple(name for part in parts for name in (("fructose", "glucose") if part == "excess" else (part,)))
+    for group, parts in _PARTS.items()
+}
+_COLUMNS = ("g_per_100g", "high", "basis")
 Figures = Mapping[tuple[str, ...], Row]
+Cells = tuple[tuple[str, str, str], ...]
 
 
 def typical_of(figures: Figures, food: str, group: str) -> Fraction:
     """G per 100 g of a group in a food."""
-    return sum((_component(figures, food, part)[0] for part in _PARTS[group]), _ZERO)
+    return _of_group(group, _cells(figures, food, group))[0]
 
 
 def error_of(figures: Figures, food: str, group: str) -> Fraction:
     """G per 100 g by which composition may be more: components are measured apart."""
-    return _root(_squares_of(figures, food, group))
+    return _root(_of_group(group, _cells(figures, food, group))[1])
 
 
-def _squares_of(figures: Figures, food: str, group: str) -> Fraction:
-    return sum((_component(figures, food, part)[1] ** 2 for part in _PARTS[group]), _ZERO)
+def _cells(figures: Figures, food: str, group: str) -> Cells:
+    """All of the rows of a food that its figure of a group is worked out from."""
+    rows = [figures[food, name] for name in _COMPONENTS[group]]
+    return tuple((row["g_per_100g"], row.get("high") or "", row["basis"]) for row in rows)
+
+
+@lru_cache(maxsize=8192)
+def _of_group(group: str, cells: Cells) -> tuple[Fraction, Fraction]:
+    """G per 100 g, and the square of what may be more: of each food for dozens of limits, dinner after dinner."""
+    rows = {name: dict(zip(_COLUMNS, row, strict=True)) for name, row in zip(_COMPONENTS[group], cells, strict=True)}
+    found = [_component(rows, part) for part in _PARTS[group]]
+    return sum((value for value, _ in found), _ZERO), sum((off**2 for _, off in found), _ZERO)
 
 
 def _root(square: Fraction) -> Fraction:
@@ -53,20 +69,14 @@ def _root(square: Fraction) -> Fraction:
     return Fraction(whole, square.denominator * 10**20)
 
 
-@lru_cache(maxsize=4096)
-def _number(cell: str | Decimal) -> Fraction:
-    """A cell of the tables: the same few stand in every sum."""
-    return Fraction(cell)
-
-
-def _component(figures: Figures, food: str, part: str) -> tuple[Fraction, Fraction]:
+def _component(rows: Mapping[str, Row], part: str) -> tuple[Fraction, Fraction]:
     if part != "excess":
-        return _number(figures[food, part]["g_per_100g"]), _number(error(figures[food, part]))
-    fructose, glucose = figures[food, "fructose"], _number(figures[food, "glucose"]["g_per_100g"])
-    value = _number(fructose["g_per_100g"])
+        return Fraction(rows[part]["g_per_100g"]), Fraction(error(rows[part]))
+    fructose, glucose = rows["fructose"], Fraction(rows["glucose"]["g_per_100g"])
+    value = Fraction(fructose["g_per_100g"])
     excess = max(_ZERO, value - glucose)
-    if fructose.get("high"):
-        return excess, max(_ZERO, _number(fructose["high"]) - glucose - excess)
+    if fructose["high"]:
+        return excess, max(_ZERO, Fraction(fructose["high"]) - glucose - excess)
     return excess, value * _EXCESS_SHARE
 
 
@@ -139,7 +149,12 @@ def sure_of(tolerance: Mapping[str, Any]) -> Sure:
 
 def deviation(part: Part, group: str, figures: Figures, sure: Sure) -> Fraction:
     """G by which a part of the whole dish may bring more of a group."""
-    typical, squares = typical_of(figures, part.food, group) / 100, _squares_of(figures, part.food, group) / 10_000
+    return _deviation(part, group, _cells(figures, part.food, group), sure)
+
+
+@lru_cache(maxsize=8192)
+def _deviation(part: Part, group: str, cells: Cells, sure: Sure) -> Fraction:
+    typical, squares = (figure / scale for figure, scale in zip(_of_group(group, cells), (100, 10_000), strict=True))
     if part.grams == 0 or (typical == 0 and squares == 0):
         return _ZERO
     if part.off is None and part.weighed:
@@ -175,11 +190,30 @@ def sum_of(
     foods, figures = read
     likely, off, by_eye = _ZERO, dict[str, Fraction](), dict[str, Fraction]()
     for part in plate:
-        if limit.classes and foods[part.food]["cutoff_class"] not in limit.classes:
+        if not _counts(part, limit, foods):
             continue
-        load = typical_of(figures, part.food, limit.group) * part.grams / 100 / people
+        load, more = _load_of(part, limit, figures, people), deviation(part, limit.group, figures, sure)
+        if not load and not more:
+            continue  # as most foods of most groups
         likely += load
-        off[part.item] = off.get(part.item, _ZERO) + deviation(part, limit.group, figures, sure) / people
+        off[part.item] = off.get(part.item, _ZERO) + more / people
         if not part.weighed and part.off is None:
             by_eye[part.item] = by_eye.get(part.item, _ZERO) + load * _eye(part, sure)
     return Sum(likely, off, by_eye)
+
+
+def likely_of(
+    plate: Iterable[Part], limit: Limit, read: tuple[Mapping[str, Row], Figures], people: int | Fraction
+) -> Fraction:
+    """The same, of what is likely alone."""
+    foods, figures = read
+    return sum((_load_of(part, limit, figures, people) for part in plate if _counts(part, limit, foods)), _ZERO)
+
+
+def _counts(part: Part, limit: Limit, foods: Mapping[str, Row]) -> bool:
+    return not limit.classes or foods[part.food]["cutoff_class"] in limit.classes
+
+
+def _load_of(part: Part, limit: Limit, figures: Figures, people: int | Fraction) -> Fraction:
+    figure = typical_of(figures, part.food, limit.group)
+    return figure * part.grams / (100 * people) if figure else _ZERO

@@ -1,6 +1,8 @@
 """A dish pattern as its file says it, read without the package's own models."""
 
 import tomllib
+from collections.abc import Mapping
+from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -13,5 +15,11 @@ def pattern_of(recipes: Path, name: str) -> dict[str, Any]:
     return {**pattern, "slots": {**pattern["slots"], **{place: shared[place] for place in named}}}
 
 
-def _read(path: Path) -> dict[str, Any]:
-    return tomllib.loads(path.read_text(encoding="utf-8"))
+def _read(path: Path) -> Mapping[str, Any]:
+    return _taken_apart(path.read_text(encoding="utf-8"))
+
+
+@lru_cache(maxsize=512)
+def _taken_apart(text: str) -> Mapping[str, Any]:
+    """What a file holds: a dinner is checked when it is found and again when it is shown."""
+    return tomllib.loads(text)

@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 from calmlarder.checks.limits import Limit
-from calmlarder.checks.loads import Figures, Part, sum_of, sure_of, whole_grams
+from calmlarder.checks.loads import Figures, Part, likely_of, sum_of, sure_of, whole_grams
 from calmlarder.checks.tables import Row
 from calmlarder.checks.within_limits import told_grams
 
@@ -44,7 +44,7 @@ def shown_faults(
                 faults.append(f"the limit of {limit.key} is shown as {shown['limits_g'][limit.key]}")
     if "foods_near" in shown:
         faults += _near_faults(
-            shown["foods_near"], plate, limits, lambda part, limit: sum_of(part, limit, read, people, sure).likely
+            shown["foods_near"], plate, limits, lambda part, limit: likely_of(part, limit, read, people)
         )
     return faults
 

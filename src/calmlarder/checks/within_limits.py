@@ -104,8 +104,8 @@ def limit_faults(
             for food in dict.fromkeys(part.food for part in plate):
                 mine = [part for part in plate if part.food == food]
                 brought = sum_of(mine, limit, read, people, sure)
-                told = {passes(brought, limit, past) for past in pasts_of(request, limit, food)}
-                if brought.likely or brought.at_most():
+                if brought.likely or brought.off:
+                    told = {passes(brought, limit, past) for past in pasts_of(request, limit, food)}
                     faults += [f"{food} alone, {limit.key}: {one}" for one in sorted(told - {""})]
     return faults
 
