@@ -57,26 +57,34 @@ def _by_eye(typical: Decimal, error: Decimal, percent: int) -> int:
     return math.ceil((off * off + error * error).sqrt()) if off and error else math.ceil(off or error)
 
 
+def typical_mg(components: Mapping[Component, Fermentable], group: Group) -> Decimal:
+    """Mg per 100 g of one group, as `food_figures` has it unrounded: where the others are not asked for."""
+    if group == "excess_fructose":
+        return _excess(components["fructose"], components["glucose"])[0] * _MG_PER_G
+    typical = sum((components[name].g_per_100g for name in _MEASURED_APART[group]), Decimal(0)) * _MG_PER_G
+    return typical + typical_mg(components, "excess_fructose") if group == "total" else typical
+
+
 def food_figures(components: Mapping[Component, Fermentable]) -> FoodFigures:
     """The groups of a food whose seven components are all known. Raises KeyError when one is unknown.
 
     The components of a group are measured apart: its error is the root of the sum of their squares.
     """
     fructose, glucose = components["fructose"], components["glucose"]
-    excess, excess_error = _excess(fructose, glucose)
+    _, excess_error = _excess(fructose, glucose)
     errors = {name: row.error_g for name, row in components.items()}
     exact: dict[Group, tuple[Decimal, Decimal]] = {}
     for group in ALL_GROUPS:
+        typical = typical_mg(components, group)
         if group == "excess_fructose":
-            exact[group] = (excess * _MG_PER_G, excess_error * _MG_PER_G)
+            exact[group] = (typical, excess_error * _MG_PER_G)
             continue
         names = _MEASURED_APART[group]
-        typical = sum((components[name].g_per_100g for name in names), Decimal(0))
         squares = sum((errors[name] ** 2 for name in names), Decimal(0))
         if group == "total":
-            typical, squares = typical + excess, squares + excess_error**2
+            squares += excess_error**2
         error = errors[names[0]] if len(names) == 1 else squares.sqrt() if squares else Decimal(0)
-        exact[group] = (typical * _MG_PER_G, error * _MG_PER_G)
+        exact[group] = (typical, error * _MG_PER_G)
     return FoodFigures(
         MappingProxyType({group: math.ceil(typical) for group, (typical, _) in exact.items()}),
         MappingProxyType({group: math.ceil(error) for group, (_, error) in exact.items()}),

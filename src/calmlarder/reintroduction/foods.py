@@ -9,7 +9,7 @@ from decimal import ROUND_DOWN, Decimal
 from typing import NamedTuple
 
 from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
-from calmlarder.intake.groups import food_figures
+from calmlarder.intake.groups import typical_mg
 from calmlarder.intake.profile import profile_named, typical_room
 from calmlarder.reintroduction.ladders import Challenge, group_of, ladder_of
 from calmlarder.tables.book import Tables
@@ -61,8 +61,7 @@ def grams_for(food: Food, challenge: Challenge, dose_g: float, tables: Tables) -
     """
     if tables.unknown_of(food.id):
         return None
-    figure, _ = food_figures(tables.fermentables_of(food.id)).exact[group_of(challenge)]
-    return _grams(dose_g, figure)
+    return _grams(dose_g, typical_mg(tables.fermentables_of(food.id), group_of(challenge)))
 
 
 def _grams(dose_g: float, figure: Decimal) -> float | None:
@@ -82,22 +81,22 @@ def challenge_food(food: Food, challenge: Challenge, tables: Tables) -> Challeng
     if not _is_source(food, challenge) or tables.unknown_of(food.id):
         return None
     is_usual = food.id in _FIRST[challenge]
-    if not is_usual and any(row.caution for row in tables.cautions_of(food)):
-        return None
     own: Group = group_of(challenge)
     components = tables.fermentables_of(food.id)
     if not components[_COMPONENT[own]].g_per_100g:  # as of most foods
         return None
-    figures = food_figures(components)
-    low, middle, top = (_grams(dose, figures.exact[own][0]) for dose in ladder_of(challenge).doses_g)
+    held = typical_mg(components, own)
+    low, middle, top = (_grams(dose, held) for dose in ladder_of(challenge).doses_g)
     if not low or not middle or not top:
         return None
     if top > (MOST_GRAMS if is_usual else min(MOST_GRAMS, _MOST_PORTIONS * float(food.portion_g))):
         return None
+    if not is_usual and any(row.caution for row in tables.cautions_of(food)):
+        return None
     for cap in profile_named("elimination", tables).food_caps:
         if not cap.covers(food.cutoff_class) or cap.group == own:
             continue
-        typical = figures.exact[cap.group][0] - (figures.exact[own][0] if cap.group in SUMS[own] else 0)
+        typical = typical_mg(components, cap.group) - (held if cap.group in SUMS[own] else 0)
         if typical * Decimal(str(top)) > typical_room(cap):
             return None
     return ChallengeFood(food, (low, middle, top))
