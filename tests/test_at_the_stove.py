@@ -60,6 +60,15 @@ def test_eggs_are_poured_over_what_went_back(patterns: tuple[Pattern, ...], tabl
     assert stove.starts("add broccoli") < stove.starts("return the beef steak") < stove.starts("pour over")
 
 
+def test_beans_are_warmed_when_the_vegetables_are_done(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    stove = cooked(
+        patterns, tables, "grain-bowl", base="rice-white-dry", protein="chickpeas-canned", vegetable="courgette",
+        sauce="tahini",
+    )  # fmt: skip
+    assert stove.starts("add courgette") < stove.starts("add canned chickpeas to the pan, and warm")
+    assert "Return" not in " ".join(stove.steps)
+
+
 def test_leaves_wait_for_the_last_minutes(patterns: tuple[Pattern, ...], tables: Tables) -> None:
     """Tomatoes thicken for eight minutes; spinach is done in two."""
     stove = cooked(

@@ -199,6 +199,31 @@ def test_one_thing_to_buy_makes_a_dinner(
     assert faults(near, wanted, lots) == ()
 
 
+def test_a_plate_of_salt_and_pepper_says_what_would_season_it(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Wanting
+) -> None:
+    def told(wanted: DinnerRequest, *beside: str) -> list[str]:
+        near = found(compose(lots_of(["rice 1kg", "carrots 500g", "oil", *beside]), wanted, patterns, tables))
+        return [one for one in near.dinner.cautions if one.startswith("So far it tastes of salt and pepper alone")]
+
+    (bare,) = told(wanting())
+    assert "if you have or buy them" in bare
+    assert "soy" not in " ".join(told(wanting(avoid=("soya", "gluten"))))
+    assert told(wanting(), "soy sauce", "fresh ginger", "lemon", "chives", "mustard", "cumin", "oregano") == []
+
+
+def test_a_vegetable_to_buy_is_one_that_shops_have(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Wanting
+) -> None:
+    """Common practice, no source."""
+    frittata = next(one for one in patterns if one.id == "frittata")
+    wanted = wanting(diet="vegetarian")
+    listed = {thing.food.id for thing in Market(wanted, tables, 0).shortlist(pattern_problem(frittata, [], wanted, {}))}
+    greens = {food for food in listed if "vegetable" in tables.food_by_id[food].roles}
+    assert greens
+    assert not {food for food in greens if tables.food_by_id[food].kind in {"squash", "shoot", "mushroom"}}
+
+
 def test_what_is_somebodys_is_asked_for_before_buying(
     tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Wanting
 ) -> None:
