@@ -192,10 +192,20 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         assert isinstance(app.screen, EntryForm)
         await go_on(app, pilot)
         await pilot.pause()
-        assert isinstance(app.screen, Choice)  # whether a day to compare comes first
+        assert isinstance(app.screen, Choice)  # whether it begins before elimination has had its weeks
         asked = str(app.screen.query_one("#choice Static", Static).content)
         assert "No elimination is noted here" in asked  # before anything has begun
-        assert "this one can wait. Nothing has begun yet: Esc" in asked
+        assert "this one can wait. Nothing has begun yet." in asked
+        await pilot.press("enter")  # Enter alone begins nothing
+        await pilot.pause()
+        assert isinstance(app.screen, ChallengeScreen)
+        assert not courses(app._kitchen, ME)
+        await pilot.press("n", "enter")
+        await pilot.pause()
+        await go_on(app, pilot)
+        await pilot.press("down", "enter")  # in words: all the same
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)  # whether a day to compare comes first
         assert not courses(app._kitchen, ME)
         await pilot.press("enter")
         await pilot.pause()
@@ -245,6 +255,8 @@ def test_a_challenge_of_another_person_is_chosen_by_a_key(
         await pilot.pause()
         assert "of Kit, who is asked" in str(app.screen.query(".heading").first(Static).content)
         await go_on(app, pilot)
+        await pilot.press("down", "enter")
+        await pilot.pause()
         await pilot.press("enter")
         await pilot.pause()
         await pilot.press("escape", "s")
@@ -337,6 +349,8 @@ def test_four_numbers_in_the_line_are_four_scores(play: Callable[..., None], hom
         assert isinstance(app.screen, EntryForm)
         await go_on(app, pilot)
         await pilot.pause()
+        await pilot.press("down", "enter")  # though no elimination is noted
+        await pilot.pause()
         await pilot.press("enter")  # no day to compare
         await pilot.pause()
         await pilot.press("escape")  # that no elimination is noted
@@ -360,6 +374,8 @@ def test_a_day_is_put_off_and_a_page_written(
         await pilot.pause()
         assert isinstance(app.screen, EntryForm)
         await go_on(app, pilot)
+        await pilot.pause()
+        await pilot.press("down", "enter")  # though no elimination is noted
         await pilot.pause()
         await pilot.press("enter")  # no day to compare
         await pilot.pause()

@@ -130,7 +130,7 @@ def test_another_dinner_says_which_and_start_over_resets_everything(play: Callab
         await settled(app, pilot)
         assert "2 of " in top.content
         first = shown(app, "#asked")
-        await pilot.press("plus", "t", "d", "up", "enter", "s", "down", "enter")
+        await pilot.press("plus", "t", "enter", "d", "up", "enter", "s", "down", "enter")
         await settled(app, pilot)
         assert "tonight only" in shown(app, "#asked")
         await pilot.press("r")
@@ -500,7 +500,7 @@ def test_what_is_for_tonight_only_outlives_the_screen_and_not_the_day(play: Call
         await pilot.press("r", "escape", "f3")
         await settled(app, pilot)
         assert shown(app, "#asked") == usual
-        await pilot.press("t")
+        await pilot.press("t", "enter")
         await settled(app, pilot)
         assert isinstance(app.screen, TonightScreen)
         minutes = f"up to {app.screen._asked.minutes} minutes"

@@ -119,12 +119,12 @@ def test_tonight_starts_from_what_is_settled(play: Play, tmp_path: Path) -> None
         assert isinstance(screen, TonightScreen)
         while screen._dinner is not None and screen._dinner.minutes > 15:
             takes = screen._dinner.minutes
-            await pilot.press("t")
+            await pilot.press("t", "enter")
             await solved(app, pilot)
             assert screen._asked.minutes is not None
             assert screen._asked.minutes < takes  # less than what was shown, not the next of fixed steps
         assert screen._asked.minutes in {30, 20, 15}
-        await pilot.press("t")
+        await pilot.press("t", "enter")
         await solved(app, pilot)
         assert "no hurry" in str(app.screen.query_one("#asked", Static).content)
 

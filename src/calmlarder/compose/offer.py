@@ -50,6 +50,11 @@ class Excluded(NamedTuple):
     why: str
 
 
+def told_as(lot: Lot, food: Food) -> str:
+    """A lot in its cook's words; what is always there by its name, as one line says all of that."""
+    return food.name if lot.always else lot.line
+
+
 def offer(
     lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables
 ) -> tuple[tuple[Offered, ...], tuple[Excluded, ...]]:
@@ -61,7 +66,7 @@ def offer(
         food = tables.food_by_id[lot.food]
         why = _why_not(lot, food, wanted, tables)
         if why:
-            excluded.append(Excluded(lot.id, lot.line, with_its_last_day(why, lot, wanted)))
+            excluded.append(Excluded(lot.id, told_as(lot, food), with_its_last_day(why, lot, wanted)))
             continue
         rank = seen.get(lot.line, 0)
         seen[lot.line] = rank + 1
@@ -184,7 +189,7 @@ def dosed(
         elif is_lot_for(thing.lot.grams, thing.unit_grams, dose) and all(one.food.id != dose.food for one in found):
             found.append(thing._replace(brings=rest_of(dose.food, dose.group, tables)))
         else:
-            left_out.append(Excluded(thing.lot.id, thing.lot.line, _WHY))
+            left_out.append(Excluded(thing.lot.id, told_as(thing.lot, thing.food), _WHY))
     return tuple(found), tuple(left_out)
 
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
-from calmlarder.compose.offer import Excluded, Offered, with_its_last_day
+from calmlarder.compose.offer import Excluded, Offered, told_as, with_its_last_day
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.solve import Plan
 from calmlarder.intake.cap_words import CAP_WORDS
@@ -26,4 +26,4 @@ def over_by_itself(
             continue
         fits = f"{most} g a person would fit on the scale" if most else "none of it would fit"
         why = f"a usual {food.portion_g:g} g passes the limit on {CAP_WORDS.get(limit.binding, limit.binding)}; {fits}"
-        yield Excluded(thing.lot.id, thing.lot.line, with_its_last_day(why, thing.lot, wanted))
+        yield Excluded(thing.lot.id, told_as(thing.lot, thing.food), with_its_last_day(why, thing.lot, wanted))

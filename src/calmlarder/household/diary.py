@@ -10,10 +10,14 @@ from calmlarder.history.felt import Felt
 from calmlarder.history.log_entry import Meal, box_eaten, eaten_of
 from calmlarder.history.nourishment import WEEK_DAYS, WeekNourished, week_of
 from calmlarder.household.booking import eat_box
+from calmlarder.household.challenge_stopped_by_sign import felt_red_flag
+from calmlarder.household.found_limits import reconsider
+from calmlarder.household.going_on import scores
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import box_named, is_box
 from calmlarder.larder.lot import Lot
+from calmlarder.reintroduction.red_flags_in_notes import red_flags
 from calmlarder.store.logs import KeptEaten, KeptFelt, content_of, eaten_before, felt_since
 from calmlarder.store.logs import feel as keep_felt
 
@@ -101,6 +105,15 @@ def correct(household: Household, kept: Entry, entry: Eaten) -> None:
     else:
         words = f"log {entry.text} in place of {was.text if was is not None else 'an entry'}"
     household.store.change_logged("eaten", kept.id, content_of(entry), words)
+
+
+def correct_felt(household: Household, kept: Entry, felt: Felt) -> None:
+    """Another score or note for a moment, as one action; what follows from a score that is logged follows from it."""
+    words = f"gut {felt.score} in place of {kept.felt.score if kept.felt is not None else 'an entry'}"
+    with household.store.as_one(words):
+        household.store.change_logged("felt", kept.id, felt.model_dump(mode="json"), words)
+        felt_red_flag(household, felt, red_flags(felt.note))
+        reconsider(household, felt.who, scores(household, felt.who))
 
 
 def take_out(household: Household, kept: Entry) -> None:

@@ -30,7 +30,7 @@ NUMBERS: Mapping[str, tuple[int, int, int]] = {
     "window": (0, round(WINDOW_HOURS), MOST_HOURS),
 }
 PERSONS = "persons"
-_SHORTEST_COOKING = 5  # minutes; less is no time that was meant
+SHORTEST_COOKING = 5  # minutes; less is no time that was meant
 
 One = TypeVar("One", bound=str)
 
@@ -42,7 +42,7 @@ class Settled(BaseModel):
 
     people: int
     protein_g: int
-    minutes: Annotated[int | None, Field(ge=_SHORTEST_COOKING)]
+    minutes: Annotated[int | None, Field(ge=SHORTEST_COOKING)]
     diet: Diet
     profile: str
     avoid: tuple[Allergen, ...]
@@ -95,7 +95,7 @@ def settled(settings: Mapping[str, Any], tables: Tables) -> Settled:
     return Settled(
         people=number("people"),
         protein_g=number("protein_g"),
-        minutes=minutes if minutes >= _SHORTEST_COOKING else None,
+        minutes=minutes if minutes >= SHORTEST_COOKING else None,
         diet=word("diet", DIETS, "omnivore"),
         profile=word("profile", profiles, "elimination"),
         avoid=words("avoid", ALLERGENS),

@@ -1,11 +1,13 @@
 """What a line leaves open: kept with its choices until the cook answers, and treated as not there until then."""
 
+import re
 from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
 About = Literal["food", "amount", "day", "kept"]
 NO_DAY = "without a day"
+_ALWAYS = re.compile(r"\s*(?:we |i )?(?:always|usually)\b[^,:]*:\s*", re.IGNORECASE)
 
 
 class Answers(BaseModel):
@@ -42,6 +44,15 @@ class ToAnswer(BaseModel):
     about: About = "food"
     said: str = ""
     id: int | None = None
+
+    @property
+    def called(self) -> str:
+        """Its words; of a line that says what is always there only the foods that are asked about."""
+        if not _ALWAYS.match(self.text) or not self.said:
+            return self.text
+        foods = [piece.strip() for piece in _ALWAYS.sub("", self.text, count=1).split(",")]
+        asked = [food for food in foods if any(word in food.casefold() for word in self.said.casefold().split())]
+        return ", ".join(asked) or self.text
 
     @property
     def remedy(self) -> str:

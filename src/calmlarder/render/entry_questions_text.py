@@ -41,6 +41,11 @@ _ONE_WORRY = (
     "or doctor first; this can wait."
 )
 _CLOSING = "This is no diagnosis. Once they agree, come back and begin whenever you like."
+_ALL_THE_SAME: dict[Early, str] = {
+    "early": f"before elimination has had its {OFFER_WEEK} weeks",
+    "no elimination": "though no elimination is noted here",
+    "no help": "though elimination did not clearly help",
+}
 _ACUTE_KEYS = frozenset({"blood", "night", "fever"})
 _TEST_KEYS = frozenset({"family-coeliac", "anaemia"})
 _LASTING = frozenset(one.key for one in QUESTIONS if one.is_lasting)
@@ -125,6 +130,11 @@ def early_words(early: Early, days: int | None) -> str:
         f"{told}Challenges tell most after about {OFFER_WEEK} weeks of it and with clearly calmer days; this one "
         "can wait"
     )
+
+
+def all_the_same(early: Early) -> str:
+    """What a cook chooses who begins before a challenge can tell much."""
+    return f"Begin the challenge all the same, {_ALL_THE_SAME[early]}"
 
 
 def _beforehand(begun: "Begun", on_screen: bool) -> Iterator[str]:

@@ -131,7 +131,7 @@ def as_settled(kitchen: Household) -> Asked:
 
 def ways_out(asked: Asked, kitchen: Household, has_before: bool) -> str:
     """The keys that change what is in the way, where no dinner meets what is asked."""
-    keys = [f"t as long as it takes, not {asked.minutes} minutes"] if asked.minutes is not None else []
+    keys = [f"t more time than {asked.minutes} minutes"] if asked.minutes is not None else []
     keys += ["f who eats, and the diet of all"]
     keys += ["Ctrl+Z the last change back"] if has_before else []
     keys += ["r forget what was asked for tonight"] if asked != as_settled(kitchen) else []

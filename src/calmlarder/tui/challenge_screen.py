@@ -22,7 +22,7 @@ from calmlarder.reintroduction.entry_questions import QUESTIONS, SEEN, bars
 from calmlarder.reintroduction.ladders import CHALLENGES
 from calmlarder.render import course_history, course_text
 from calmlarder.render.challenge_names import CARE, name_of
-from calmlarder.render.entry_questions_text import ABOUT, BEFORE_SCOFF, IF_UNSURE, begun_text, early_words
+from calmlarder.render.entry_questions_text import ABOUT, BEFORE_SCOFF, IF_UNSURE, all_the_same, begun_text, early_words
 from calmlarder.render.signs_text import felt_answer, see_a_doctor
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay
@@ -38,7 +38,8 @@ _LONGEST_WHY = 200
 _STOP, _GO_ON = "Stop it; nothing is concluded from it, and I may begin again", "Go on with it"
 _COMPARE = "A day to compare, with the dish and without the dose? About one person in four has symptoms then, too."
 _NO_CONTROL, _CONTROL = "No, the doses come at once", "Yes, first a day to compare"
-_NOT_BEGUN = "Nothing has begun yet: Esc leaves it for later."
+_NOT_BEGUN = "Nothing has begun yet."
+_LATER = "Not yet: nothing begins, and I eat as before"
 _HOW = f"{IF_UNSURE} Space ticks what you say yes to; Ctrl+S goes on."
 _IF_SURE = "The last one only if you are sure of it."
 
@@ -222,8 +223,15 @@ class ChallengeScreen(TurnsWithDay[None]):
                 begun(self, name, yes, _NO_CONTROL)
                 return
             early, days = too_early(self._kitchen, self._who)
-            asked = _COMPARE if early is None else f"{early_words(early, days)}. {_NOT_BEGUN}\n\n{_COMPARE}"
-            self.app.push_screen(Choice(asked, [_NO_CONTROL, _CONTROL]), lambda way: begun(self, name, yes, way))
+            if early is None:
+                compared(name, yes)
+                return
+            asked = Choice(f"{early_words(early, days)}. {_NOT_BEGUN}", [_LATER, all_the_same(early)])
+            self.app.push_screen(asked, lambda way: compared(name, yes) if way == all_the_same(early) else None)
+
+        def compared(name: str, yes: tuple[str, ...]) -> None:
+            way = Choice(_COMPARE, [_NO_CONTROL, _CONTROL])
+            self.app.push_screen(way, lambda way: begun(self, name, yes, way))
 
         @told
         def begun(_: ChallengeScreen, name: str, yes: tuple[str, ...], way: str | None) -> None:

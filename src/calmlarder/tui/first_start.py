@@ -192,5 +192,5 @@ class FirstStart(Screen[None]):
         found = keep_lines(self._kitchen, self._kitchen.read_all([f"always have: {text}"], "this line"))
         names = ", ".join(self._kitchen.name_of(one.lot.food) for one in found.lots)
         words = [f"always there: {names}"] if names else []
-        words += [f"to answer in the larder: {one.text}" for one in found.asked]
+        words += [f"to answer in the larder: {one.called}" for one in found.asked]
         return words + [str(problem) for problem in found.problems]

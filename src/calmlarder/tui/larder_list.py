@@ -88,7 +88,7 @@ class LarderList(LarderPages):
         other = "or type the name of another food" if asked.about == "food" else ""
         names = [*asked.choices, _LEAVE_OUT]
         # The first of several foods is no likelier than the others: Enter alone answers nothing.
-        question = Choice(f"{asked.text}: {asked.question}", names, other, unmarked=asked.about == "food")
+        question = Choice(f"{asked.called}: {asked.question}", names, other, unmarked=asked.about == "food")
         self.app.push_screen(question, picked)
 
     @told
@@ -105,7 +105,7 @@ class LarderList(LarderPages):
         """The line that waits is taken out: nobody knows what it is."""
         at = self._asked.index(asked)
         remove_unread(self._kitchen, [asked.id] if asked.id is not None else [])
-        self.notify(f"left out: {asked.text} (Ctrl+Z brings it back)", markup=False)
+        self.notify(f"left out: {asked.called} (Ctrl+Z brings it back)", markup=False)
         self.refill()
         self._choose_question(at)
 

@@ -5,6 +5,7 @@ As in `ate 200 ml orange juice`, `plate 170 g tofu`, `feel 3 a bit tight`.
 
 import re
 from collections.abc import Callable
+from datetime import datetime
 from fractions import Fraction
 from functools import partial
 from typing import NamedTuple
@@ -139,7 +140,7 @@ def meant(line: LogLine, kitchen: Household) -> Meant:
     if line.word == "plate":
         return Meant(plate_words(plate_of(line.rest, kitchen)), None)
     if line.word == "feel":
-        felt = _felt_of(line.rest, kitchen)
+        felt = felt_in(line.rest, kitchen.now(), ME)
         if felt is None:
             return Meant(gut_meaning(line.rest), None)
         return Meant(gut_meaning(line.rest), partial(_feel, kitchen, felt), answer=felt_answer(felt))
@@ -158,12 +159,12 @@ def meant(line: LogLine, kitchen: Household) -> Meant:
     return Meant("; ".join(map(eaten_words, entries)), partial(log, kitchen, entries), over=over)
 
 
-def _felt_of(rest: str, kitchen: Household) -> Felt | None:
-    """One number or four with a note; None where there is none of the scale."""
-    four, one = four_of(rest), gut_of(rest)
+def felt_in(text: str, at: datetime, who: str) -> Felt | None:
+    """One number or four with a note, of a moment; None where there is none of the scale."""
+    four, one = four_of(text), gut_of(text)
     if four is not None:
-        return Felt(at=kitchen.now(), who=ME, score=four[0].worst, note=four[1], scores=four[0])
-    return Felt(at=kitchen.now(), who=ME, score=one[0], note=one[1]) if one else None
+        return Felt(at=at, who=who, score=four[0].worst, note=four[1], scores=four[0])
+    return Felt(at=at, who=who, score=one[0], note=one[1]) if one else None
 
 
 def _feel(kitchen: Household, felt: Felt) -> None:

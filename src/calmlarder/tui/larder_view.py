@@ -28,7 +28,7 @@ _WHOLE_G = 10  # from here on nobody weighs parts of a gram
 def groups_of(shown: "Sequence[KeptLot]", asked: Sequence[ToAnswer], kitchen: Household) -> list[ItemGroup]:
     """What stands under each heading: what is to be answered, then what goes first before what keeps."""
     avoid = kitchen.settled().avoid
-    questions = tuple(Item(str(one.id), one.text, "", "", question=_question(one)) for one in asked)
+    questions = tuple(Item(str(one.id), one.called, "", "", question=_question(one)) for one in asked)
     return [
         ItemGroup(TO_ANSWER, questions),
         *(

@@ -240,7 +240,7 @@ class LimitsScreen(Screen[None]):
         pieces = [f"always have: {piece}" for piece in text.split(",") if piece.strip()]
         found = keep_lines(self._kitchen, self._kitchen.read_all(pieces, "this line"))
         words = [self._always_words()] if found.lots else []
-        words += [f"to answer in the larder: {one.text}" for one in found.asked]
+        words += [f"to answer in the larder: {one.called}" for one in found.asked]
         words += [str(problem) for problem in found.problems]
         self._field("always").explain("; ".join(words) or "they are always there already")
         self.query_one("#always", Input).value = ""

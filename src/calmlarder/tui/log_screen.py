@@ -8,19 +8,24 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.widgets import OptionList, Static
 
-from calmlarder.household.diary import Entry, correct, eaten_amount, entries_of, log_of_days, take_out
+from calmlarder.history.felt import CALM, WORST, Felt
+from calmlarder.household.diary import Entry, correct, correct_felt, eaten_amount, entries_of, log_of_days, take_out
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.part import part_of
+from calmlarder.render.signs_text import felt_answer
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
 from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.larder_log import felt_in, gut_meaning
 from calmlarder.tui.larder_view import meaning
+from calmlarder.tui.page import Page
 from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 
-_WORDS = "Enter corrects an entry, of a dish how much was eaten; Del takes it out. The larder stays as it is."
+_WORDS = "Enter corrects an entry: how much of a dish was eaten, how the gut felt. Del takes it out. The larder stays."
+_GUT = f"How did the gut feel? {CALM} calm to {WORST} the worst you know, and a note if you like"
 
 
 class LogScreen(TurnsWithDay[None]):
@@ -83,7 +88,7 @@ class LogScreen(TurnsWithDay[None]):
         """Other words for a food, other grams for a dish."""
         kept = self._chosen
         if kept is not None and kept.felt is not None:
-            self.notify("how the gut felt is not rewritten: Del takes it out, feel in the larder's line logs another")
+            self._ask_of_gut(kept, kept.felt)
         elif kept is not None and kept.eaten is not None:
             eaten = kept.eaten
             question, held = (
@@ -98,6 +103,28 @@ class LogScreen(TurnsWithDay[None]):
                 return found if isinstance(found, str) else ""
 
             self.app.push_screen(Ask(question, held, problem), lambda text: self._put_right(kept, text))
+
+    def _ask_of_gut(self, kept: Entry, felt: Felt) -> None:
+        """Another number, or four, and another note; the moment stays."""
+        told = felt.scores.model_dump().values() if felt.scores is not None else (felt.score,)
+        held = " ".join([*map(str, told), felt.note]).strip()
+
+        def problem(text: str) -> str:
+            return "" if felt_in(text, felt.at, felt.who) is not None else gut_meaning(text)
+
+        self.app.push_screen(Ask(_GUT, held, problem), lambda text: self._put_gut_right(kept, felt, text))
+
+    @told
+    def _put_gut_right(self, kept: Entry, was: Felt, text: str | None) -> None:
+        felt = None if text is None else felt_in(text, was.at, was.who)
+        if felt is None:
+            return
+        correct_felt(self._kitchen, kept, felt)
+        self.notify(f"corrected: gut {felt.score} of {WORST}, it was {was.score} (Ctrl+Z undoes it)", markup=False)
+        self._refill()
+        answer = felt_answer(felt)
+        if answer:
+            self.app.push_screen(Page(answer))
 
     def _corrected(self, eaten: Eaten, text: str) -> "Eaten | str":
         """The entry as it was meant, or why it cannot be."""

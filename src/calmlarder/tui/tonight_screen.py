@@ -20,7 +20,6 @@ if TYPE_CHECKING:
 
 _NARROWEST = 40
 _MORE = "look for another dinner"
-_MINUTES = (45, 30, 20, 15)
 
 _OF_A_DINNER = frozenset({"cook", "another", "change", "without"})  # keys that do something to the dinner that is shown
 
@@ -35,7 +34,7 @@ class TonightScreen(SearchesDinner):
         Binding("x", "without", "Not this", tooltip="A food to leave out tonight, or this dish"),
         Binding("ctrl+z", "undo", "Undo", tooltip="Take the last change of mind back"),
         Binding("ctrl+y", "redo", "Redo", tooltip="Redo: the change of mind that was taken back", show=False),
-        Binding("t", "minutes", "Time", tooltip="Less time to cook"),
+        Binding("t", "minutes", "Time", tooltip="How many minutes it may take"),
         Binding("f", "seats", "Who", tooltip="Who eats tonight: people of the home, guests"),
         Binding("w", "why", "Why", tooltip="Why a food is in it or not"),
         Binding("escape", "leave", "Back", tooltip="End the search; where none is on, back to the larder"),
@@ -141,15 +140,6 @@ class TonightScreen(SearchesDinner):
         if has_none and action in _OF_A_DINNER:
             return False
         return bool(self._place) if action == "back" else super().check_action(action, parameters)
-
-    def action_minutes(self) -> None:
-        """Less time than the dinner that is shown takes, and round to any; any where no dinner is found."""
-        if self._is_found and self._dinner is None:
-            self.ask(self._asked._replace(minutes=None))  # a step up would find what the next step down loses again
-            return
-        spans = [self._asked.minutes, self._dinner.minutes if self._is_found and self._dinner else None]
-        most = min((span for span in spans if span is not None), default=None)
-        self.ask(self._asked._replace(minutes=next((less for less in _MINUTES if most is None or less < most), None)))
 
     def action_share(self) -> None:
         """The dinner to pass on."""
