@@ -371,6 +371,7 @@ def test_what_is_taken_for_granted_of_how_many_it_is_for_is_said(
 
     assert remarks("Yield: 6 bowls") == (6, "It is said to make 6 bowls: taken for 6 people; say another number with "
                                             "--serves.")  # fmt: skip
+    assert remarks("Makes 2 glasses")[0] == 2
     assert remarks("Serves 4–6") == (4, "It is said to serve 4 to 6: reckoned for 4, the larger plates.")
     assert remarks("Serves 4") == (4, "")
 

@@ -123,3 +123,26 @@ def test_a_ham_has_its_label_to_read(tmp_path: Path, capsys: pytest.CaptureFixtu
     path.write_text("Omelette\n\nServes 2\n\nIngredients\n\n4 eggs\n100 g ham\n\nMethod\n\nFry the ham and the eggs.\n")
     main(["adapt", str(path), "--json"])
     assert "ham (some hold honey, onion or garlic)" in " ".join(json.loads(capsys.readouterr().out)["remarks"])
+
+
+def test_onion_that_is_strained_out_is_left_out(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    foods = "400g cod\n500ml lactose-free milk\n1 small onion, quartered\n1 bay leaf\n50g butter\n50g cornflour"
+    told = changed(
+        tmp_path, capsys, foods,
+        "Simmer the cod in the milk with the onion and bay leaf. Strain the milk and throw away the onion and bay.",
+        "Melt the butter, stir in the cornflour and the milk.",
+    )  # fmt: skip
+    assert "leek greens" not in told
+    assert "throw away the bay" in told
+
+
+def test_dried_mushrooms_that_are_fresh_now_still_go_in(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    foods = "30g dried porcini\n300g risotto rice\n50g butter\n1 litre water"
+    told = changed(
+        tmp_path, capsys, foods,
+        "Soak the porcini in 300ml boiling water for 20 minutes. Drain, keeping the liquid.",
+        "Melt the butter and stir in the rice.",
+        "Add the porcini with their soaking liquid, leaving any grit behind. Add the water by the ladle.",
+    )  # fmt: skip
+    assert "Add the oyster mushrooms with" in told
+    assert "soaking" not in told.partition("Notes")[0]

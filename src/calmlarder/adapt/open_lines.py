@@ -49,6 +49,7 @@ IN_LEAVES = frozenset({"brassica", "leaf"})
 _CUBES = "stock-cube-"
 _TRIFLING = Decimal("0.2")  # of any limit, of a sauce by the spoon: ours
 _WHOLE = frozenset({"bread", "wrap"})
+_GARLIC = "garlic"  # whose oil stays in the pan when the clove goes
 _POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _A_COATING = "as a coating"
 _IN_A_BLENDER = "where it is blended"
@@ -129,6 +130,10 @@ def _out_last(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
     if line.read.optional or line.breaks or line.amount is None or line.profile is None:
         return choices
     rest = [choice.price for choice in choices if choice.kind not in {None, "out"}]
+    if rest and line.food.id in dish.told.thrown_away and line.food.kind == "allium" and line.food.id != _GARLIC:
+        return [
+            c._replace(price=min(rest) - 1) if c.kind == "out" else c for c in choices
+        ]  # no greens to be strained out
     small = share_filled(LineLoad(line.food, line.amount, line.profile), dish.serves, dish.eaters.limits) <= HALF
     swapped = any(choice.kind == "swap" for choice in choices)
     if not rest or not (small or swapped):

@@ -30,6 +30,12 @@ _KEPT = re.compile(
 _ADDED = re.compile(
     r"\b(?:add|stir|pour|tip) (?:it|this|that|them) (?:in)?to (?P<to>the [\w -]+?)(?= and\b|[,.;]|$)", re.IGNORECASE
 )
+# `Add the porcini with their soaking liquid`: there they go into the dish.
+_GOES_IN = re.compile(
+    r"(?:\s*\d+[.)])?\s*(?:then )?(?:add|stir in|tip in|pour in|return)\b[^.;]*\bwith (?:all )?(?:the|their|its)\b"
+    r"[^.;]*\b(?:liquid|liquor|water|juices?)\b",
+    re.IGNORECASE,
+)
 _LIQUOR = re.compile(r"\b(?:liquor|liquid|water|juices?|soaked)\b", re.IGNORECASE)
 _GRIT = re.compile(
     r",? (?:and |but )?(?:leaving|discarding|avoiding|leave|discard)\b[^,.;]*\b(?:grit|sediment)\b[^,.;]*", re.I
@@ -97,7 +103,7 @@ def _without(steps: list[str], names: Sequence[str], water: str, minutes: int) -
         for stop in (*(one.end() for one in SENTENCE_ENDS.finditer(step)), len(step)):
             sentence, start = step[start:stop], stop
             name = named.search(sentence)
-            soaks = bool(name and _SOAKS.search(sentence))
+            soaks = bool(name and _SOAKS.search(sentence) and not (torn and _GOES_IN.match(sentence)))
             drains = bool(_DRAINS.match(sentence) and _LIQUOR.search(sentence) and (name or soaking))
             drains |= bool(soaking and _LIFTED.match(sentence))
             if soaking and _KEPT.match(sentence):

@@ -74,6 +74,7 @@ _IN_FAT = re.compile(
     r"\b(?:fry|fried|frying|saut\w+|sizzl\w*|melt\w*|bloom\w*|hot (?:oil|fat|butter))\b", re.IGNORECASE
 )
 _BLENDS = re.compile(r"\b(?:blend\w*|blitz\w*|pur[eé]e\w*|whi[sz]z\w*|liquidi[sz]e\w*|processor)\b")
+_THROWS_AWAY = re.compile(r"\b(?:throw(?:ing)? (?:away|out)|discard(?:ing)?)\b")
 _EVERYTHING = re.compile(r"\b(?:everything|all (?:of )?the (?:other |remaining )?ingredients)\b")
 _TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|dipping|topping)\b")
 
@@ -94,6 +95,7 @@ class Told(NamedTuple):
     named_for_a_food: bool = True  # a ratatouille is not
     brothy: bool = False  # a stew or a soup, in which grains would drink the broth
     blended: frozenset[str] = frozenset()  # its colour is the colour of the whole
+    thrown_away: frozenset[str] = frozenset()  # flavours a liquid and is strained out of it
     by_the_piece: bool = False  # its tin or its cases say how many there are
 
     def use_of(self, read: IngredientRead) -> Use:
@@ -143,6 +145,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         in_a_rub=_in_a_rub(whole, names, {food for food in own if tables.food_by_id[food].kind == "spice"}),
         coats=_named_where(_COATS, sentences, last_words),
         roasted=_named_where(_ROASTS, sentences, last_words),
+        thrown_away=_named_where(_THROWS_AWAY, sentences, last_words),
         blended=frozenset(own)
         if any(_BLENDS.search(one) and _EVERYTHING.search(one) for one in sentences)
         else _named_where(_BLENDS, sentences, last_words),
