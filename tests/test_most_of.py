@@ -9,6 +9,7 @@ from calmlarder.compose.most_of import most_portions
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
+from calmlarder.tables.household import in_household_measure
 
 
 @pytest.mark.parametrize(("people", "grams"), [(1, 12), (2, 18), (4, 28), (6, 38)])
@@ -79,3 +80,10 @@ def test_thighs_say_that_they_are_taken_as_boneless(cook: Callable[..., Dinner])
     assert len(told("chicken thighs 500g")) == 1
     assert told("boneless chicken thighs 500g") == []
     assert told("chicken breast 400g") == []
+
+
+def test_a_part_of_a_spoon_is_told_of_the_small_one(tables: Tables) -> None:
+    """A teaspoon of dried rosemary is 1.2 g, a tablespoon 3.3 g: USDA SR 28, 02036 (measures.csv)."""
+    rosemary = tables.food_by_id["rosemary-dried"]
+    assert in_household_measure(rosemary, 1, tables, "nearest") == "about three quarters of a tsp"
+    assert in_household_measure(rosemary, 3.3, tables, "nearest") == "about 1 tbsp"

@@ -71,6 +71,9 @@ def in_household_measure(
         if least <= count <= _MOST_SPOONS.get(name, _MOST_COUNT):
             said = _whole(count, name, rounding, _in_whole(food, name, grams / count, count))
             return f"about {said}{_piece_of(food, said) if name == 'piece' else ''}"
+    spoons = {name for name, _ in counts} & {"tbsp", "tsp"}
+    if len(spoons) > 1:  # three quarters of a tsp, and no quarter of a tbsp
+        counts = [(name, count) for name, count in counts if name != "tbsp"]
     for name, count in sorted(counts, key=lambda one: one[0] in _NO_COUNT and grams / one[1] >= _LARGE_PIECE_G):
         part = _part(count, rounding, _SPOON_PARTS if name in {"tbsp", "tsp"} else _PARTS)
         if part:
