@@ -41,9 +41,18 @@ def left_empty(change: Change, sittings: "Sequence[SittingPlanned]") -> bool:
 
 def changed_meals(change: Change, sittings: "Sequence[SittingPlanned]") -> frozenset[int]:
     """The places of meals that are not what they were."""
+    return _others(change.before, sittings)
+
+
+def other_meals(before: "Sequence[SittingPlanned]", sittings: "Sequence[SittingPlanned]") -> frozenset[int]:
+    """The places of meals that are not what they are in a plan of the same meals."""
+    return _others(by_key(before), sittings)
+
+
+def _others(before: "Mapping[Key, SittingPlanned]", sittings: "Sequence[SittingPlanned]") -> frozenset[int]:
     return frozenset(
         n for n, one in enumerate(sittings)
-        if (key := key_of(one.at, one.sitting)) in change.before and _is_other(change.before[key], one)
+        if (key := key_of(one.at, one.sitting)) in before and _is_other(before[key], one)
     )  # fmt: skip
 
 

@@ -18,7 +18,7 @@ from calmlarder.household.planning import (
 )
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
-from calmlarder.tui.plan_changes import Change, changed_meals
+from calmlarder.tui.plan_changes import Change, changed_meals, other_meals
 from calmlarder.tui.plan_view import PlanView, asked_line, dishes_words, how_good
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -60,6 +60,7 @@ class PlanRounds(TurnsWithDay[None]):
         self._outcome: Outcome | None = None
         self._finished = False
         self._bound: float | None = None
+        self._to_keep: Outcome | None = None  # shown when the cook said so, until its last round ends
         self._change: Change | None = None  # what this round is to change of the plan before it
 
     def on_unmount(self) -> None:
@@ -92,11 +93,24 @@ class PlanRounds(TurnsWithDay[None]):
             stays = self._pins if stays is None else stays
             asked = asked._replace(kept=meals_that_stay(self._outcome.plan, asked.sittings, stays))
         self._round, self._change = asked, change
-        self._is_asked_to_keep = False
+        self._is_asked_to_keep, self._to_keep = False, None
         self._bound, self._finished = None, False
         self.sub_title = f"plan, {asked_line(again.sittings if again else asked.sittings)}"
         self.query_one(TopLine).say("planning…")
         self._look(self._round, again)
+
+    def _finish_as_shown(self, shown: Outcome) -> None:
+        """A last round without a search: the dishes that are shown, with what is left over, to freeze, to buy."""
+        from calmlarder.compose.stop import Stop
+
+        self.action_stop()
+        stop = Stop()
+        stop.ask()
+        stays = frozenset(key_of(one.at, one.sitting) for one in shown.plan.sittings)
+        kept = meals_that_stay(shown.plan, shown.asked.sittings, stays)
+        self._round = shown.asked._replace(kept=kept, stop=stop)
+        self._is_asked_to_keep, self._to_keep = True, shown
+        self._look(self._round, None)
 
     # With words of its own: without them every lot and table that is handed over would be written out for a log.
     @work(thread=True, exclusive=True, description="plan")
@@ -141,11 +155,20 @@ class PlanRounds(TurnsWithDay[None]):
         self._outcome, self._finished = event.outcome, event.done
         if event.done and self.is_changed_again():
             return
-        if event.done:
+        if event.done and self._is_as_shown(event.outcome):
             self._keep()
         self._write()
         if event.done and self._is_leaving:
             self.app.pop_screen()
+
+    def _is_as_shown(self, outcome: Outcome) -> bool:
+        """Whether what is to be kept is what was shown; where it could not be, another plan is kept at another key."""
+        shown, self._to_keep = self._to_keep, None
+        if shown is None or not other_meals(shown.plan.sittings, outcome.plan.sittings):
+            return True
+        self._is_asked_to_keep = False
+        self.notify("what was shown could not be planned to its end: this is another plan, and . keeps it")
+        return False
 
     def is_changed_again(self) -> bool:
         """At the end of a round: whether another one follows from what it was to change."""

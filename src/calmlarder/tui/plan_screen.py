@@ -224,13 +224,19 @@ class PlanScreen(PlanRounds):
         self._go()
 
     def action_keep(self) -> None:
-        """End the search; the best so far is the plan until it is planned anew or its days are past."""
+        """What is shown is the plan until it is planned anew or its days are past; a search that is on ends.
+
+        What it might find meanwhile takes nothing away: a cook keeps what is in sight.
+        """
         if self._is_of_before():
             return
-        self._is_asked_to_keep = True
-        self.action_stop()
         if self._finished:
+            self._is_asked_to_keep = True
             self._keep()
+        elif self._outcome is None or self._outcome.asked is not self._round:
+            self.notify("no plan of what is asked now is there yet: once one is shown . keeps it")
+        else:
+            self._finish_as_shown(self._outcome)
 
     def action_share(self) -> None:
         """The finished plan to pass on."""
