@@ -86,18 +86,17 @@ kept_names.lexicon_of = lambda tables, folders: lexicon(tables)
 
 def share_readers() -> None:
     """What finds foods by name is made once of the shipped tables: it takes half a second, and each command does."""
-    from calmlarder.cookbook import names
-    from calmlarder.household import adapting
+    from calmlarder.cookbook import lines, names
     from calmlarder.matching.names import foods
 
-    matcher, reader = foods.FoodMatcher, adapting.LineReader
-    matcher_once, reader_once = cache(lambda: matcher(_tables())), cache(lambda: reader(_tables()))
+    matcher, reader = foods.FoodMatcher, lines.LineReader
+    matcher_once, reader_once = cache(lambda: matcher(_tables())), cache(lambda: reader(_tables(), _lexicon()))
 
     def matcher_of(tables: Tables) -> Any:
         return matcher_once() if tables is _tables() else matcher(tables)
 
-    def reader_of(tables: Tables) -> Any:
-        return reader_once() if tables is _tables() else reader(tables)
+    def reader_of(tables: Tables, names: Lexicon | None = None) -> Any:
+        return reader_once() if tables is _tables() else reader(tables, names)
 
     foods.FoodMatcher = names.FoodMatcher = matcher_of  # type: ignore[assignment, misc]
-    adapting.LineReader = reader_of  # type: ignore[assignment, misc]
+    lines.LineReader = reader_of  # type: ignore[assignment, misc]

@@ -19,6 +19,7 @@ from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail
 from calmlarder.matching.amounts.numbers_and_fractions import Span
 from calmlarder.matching.names.foods import UNKNOWN
+from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.words import plain, words_of
 from calmlarder.tables.book import Tables
 
@@ -51,9 +52,10 @@ _DRY_OF_FRESH = Span(0.6, 0.67, 0.75)
 class LineReader:
     """Reads ingredient lines against the tables; built once, it may read any number."""
 
-    def __init__(self, tables: Tables) -> None:
+    def __init__(self, tables: Tables, lexicon: Lexicon | None = None) -> None:
+        """`lexicon` is that of the same tables, where it was made before."""
         self._tables = tables
-        self._names = IngredientNames(tables)
+        self._names = IngredientNames(tables, lexicon)
         self._coverage = Coverage(tables)
 
     def read(self, text: str) -> IngredientRead:

@@ -54,10 +54,11 @@ class Part(NamedTuple):
 class IngredientNames:
     """Names of ingredients against the tables; built once, it may read any number."""
 
-    def __init__(self, tables: Tables) -> None:
+    def __init__(self, tables: Tables, lexicon: Lexicon | None = None) -> None:
+        """`lexicon` is that of the same tables, where it was made before."""
         self._tables = tables
         self._matcher = FoodMatcher(tables)
-        self._lexicon = Lexicon(tables)
+        self._lexicon = Lexicon(tables) if lexicon is None else lexicon
         self._known: dict[tuple[str, frozenset[str]], Match] = {}
 
     def part(self, text: str, told: frozenset[str]) -> Part:

@@ -21,7 +21,6 @@ from calmlarder.adapt.told import told_of
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.in_company import read_in_company
 from calmlarder.cookbook.jsonld import ingredients_key
-from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.part_headings import with_headings
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.serves import served_in_dishes
@@ -93,8 +92,7 @@ def adapted_recipe(
     """The smallest change of a recipe in so many servings; an answer with faults is not to be shown."""
     tables = household.plain_tables
     form = form or ("text" if recipe.page else recipe.form)
-    reader = LineReader(tables)
-    parts = parts_of(with_headings(read_in_company(recipe, reader), tables))
+    parts = parts_of(with_headings(read_in_company(recipe, household.recipe_reader), tables))
     reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
     told = told_of(recipe, reads, tables)
     adapted = adapt(reads, serves, eaters, tables, told)

@@ -30,8 +30,10 @@ from calmlarder.tables.places import home_folder
 from calmlarder.tables.vocabulary import Allergen, Diet
 
 if TYPE_CHECKING:
+    from calmlarder.cookbook.lines import LineReader
     from calmlarder.larder.lines_to_lots import LarderReader
     from calmlarder.larder.meaning import Reading
+    from calmlarder.matching.names.lexicon import Lexicon
     from calmlarder.plan.sittings import Key
     from calmlarder.tables.rows import Food
 
@@ -66,9 +68,21 @@ class Household:
     def _reader(self) -> "LarderReader":
         """Made when the first line is read: taking every name of every food apart is a good part of a start."""
         from calmlarder.larder.lines_to_lots import LarderReader
+
+        return LarderReader(self.plain_tables, self.today, self._lexicon)
+
+    @cached_property
+    def recipe_reader(self) -> "LineReader":
+        """Made with the first recipe, and the same for all of them."""
+        from calmlarder.cookbook.lines import LineReader
+
+        return LineReader(self.plain_tables, self._lexicon)
+
+    @cached_property
+    def _lexicon(self) -> "Lexicon":
         from calmlarder.matching.names.kept_names import lexicon_of
 
-        return LarderReader(self.plain_tables, self.today, lexicon_of(self.plain_tables, self.folders))
+        return lexicon_of(self.plain_tables, self.folders)
 
     def get_ready_to_read(self) -> None:
         """Long before the first line is typed, so that nobody waits for it then."""
