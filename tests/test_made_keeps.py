@@ -40,12 +40,13 @@ def with_made(home: Path, name: str, parts: str, *more: str) -> Tables:
 )
 def test_with_anything_fresh_it_is_a_leftover(parts: str, days: int, more: tuple[str, ...], tmp_path: Path) -> None:
     tables = with_made(tmp_path, "zubble mix", parts, *more)
-    reading = LarderReader(tables, DAY).read("zubble mix 300g", "line")
+    reader = LarderReader(tables, DAY)
+    reading = reader.read("zubble mix 300g", "line")
     assert reading is not None
     (lot,) = reading.lots
     assert (lot.safety_days_left, lot.days_left) == (days, days)
     assert "estimated" in lot.days_from
-    out = LarderReader(tables, DAY).read("zubble mix 300g, in the cupboard, bought yesterday", "line")
+    out = reader.read("zubble mix 300g, in the cupboard, bought yesterday", "line")
     assert out is not None
     assert out.lots[0].safety_days_left == -1
 

@@ -54,8 +54,10 @@ def of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:
     part = _FOR_A_PART.match(before)
     if part is not None and any(_is_only_there(set(words_of(part[1])), food, told) for food in meant):
         return True
-    if part is None and any(_is_of_a_later_part(set(words_of(before)), food, told) for food in meant):
-        return True
+    if part is None and told.introduced:
+        words = set(words_of(before))
+        if any(_is_of_a_later_part(words, food, told) for food in meant):
+            return True
     spoon = _SPOON_OF.search(before)
     return spoon is not None and any(
         _SPOONS[spoon[1].casefold()[:2]] in text.casefold() for food in meant for text in told.staying.get(food, ())

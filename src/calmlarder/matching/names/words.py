@@ -2,6 +2,7 @@
 
 import re
 import unicodedata
+from functools import lru_cache
 
 _IRREGULAR = {
     "leaves": "leaf", "loaves": "loaf", "halves": "half", "potatoes": "potato", "tomatoes": "tomato",
@@ -51,6 +52,7 @@ def plain(text: str) -> str:
     return " ".join(bare.split())
 
 
+@lru_cache(maxsize=20_000)  # the same words stand in every name and line
 def singular(word: str) -> str:
     """A rough singular of an English word; the same rule is used on both sides of a comparison."""
     if word in _IRREGULAR:
