@@ -2,20 +2,30 @@
 
 import threading
 from collections.abc import Callable
+from importlib import resources
+from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
 
 import composed_once
+from calmlarder.household.choices import Choices
+from calmlarder.household.household import Household
+from calmlarder.household.larder import keep_lines
+from calmlarder.household.planning import Which, eaters_of, meals_that_stay, plan, plan_asked
 from calmlarder.household.sharing import last_plan
 from calmlarder.plan.plan_days import Asked, How
 from calmlarder.plan.planned import Planned
+from calmlarder.plan.sittings import Key, key_of
+from calmlarder.tables.book import Tables
+from calmlarder.tables.places import table_folders
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.plan_changes import Change, by_key, how_changed, words_of
 from calmlarder.tui.plan_screen import PlanScreen
 from calmlarder.tui.widgets.day_board import Card, DayBoard
 from calmlarder.tui.widgets.said import Said
-from programs import settled, until
+from programs import TODAY, settled, until
 
 
 @pytest.fixture
@@ -104,3 +114,60 @@ def test_while_a_change_is_looked_for_nothing_is_kept_yet(
         assert titles(last_plan(app._kitchen)) == before
 
     play(act)
+
+
+def plan_with(kitchen: Household, kept_of: Planned | None, changed: int | None, rounds: int) -> Planned:
+    """A plan of three days; of an earlier one all meals stay but the one that is to be another dish."""
+    barred: frozenset[tuple[Key, str]] = frozenset()
+    stays: frozenset[Key] = frozenset()
+    if kept_of is not None and changed is not None:
+        keys = [key_of(one.at, one.sitting) for one in kept_of.sittings]
+        dinner = kept_of.sittings[changed].dinner
+        assert dinner is not None
+        meals = {keys[n] for n in eaters_of(kept_of.sittings, changed)}
+        barred, stays = frozenset((key, dinner.pattern) for key in meals), frozenset(keys) - meals
+    asked = plan_asked(kitchen, Choices(), Which(3, barred=barred))._replace(work=rounds, most_to_buy=0)
+    if kept_of is not None:
+        asked = asked._replace(kept=meals_that_stay(kept_of, asked.sittings, stays))
+    outcome = plan(asked)
+    assert outcome.faults == ()
+    assert isinstance(outcome.plan, Planned)
+    return outcome.plan
+
+
+def test_a_changed_meal_leaves_the_amounts_of_its_neighbours(tmp_path: Path, tables: Tables) -> None:
+    """After several rounds too: a fixed dish comes back with its score, and was free then."""
+    demo = resources.files("calmlarder").joinpath("demo_larder.txt").read_text("utf-8").splitlines()
+    home = tmp_path / "home"
+    with Household(home, tables, TODAY, table_folders(None, home)) as kitchen:
+        keep_lines(kitchen, kitchen.read_all(demo, "demo"))
+        first = plan_with(kitchen, None, None, 1)
+        last = len(first.sittings) - 1
+        second = plan_with(kitchen, first, last, 4)
+    was, now = first.sittings[last].dinner, second.sittings[last].dinner
+    assert was is not None
+    assert now is None or now.pattern != was.pattern
+    for one, other in zip(first.sittings[:last], second.sittings[:last], strict=True):
+        assert one.dinner is not None
+        assert other.dinner is not None
+        assert [(use.lot, use.slot, use.grams, use.how) for use in one.dinner.uses] == [
+            (use.lot, use.slot, use.grams, use.how) for use in other.dinner.uses
+        ]
+    change = Change(frozenset({key_of(was_at.at, was_at.sitting) for was_at in first.sittings[last:]}),
+                    by_key(first.sittings), frees=False)  # fmt: skip
+    assert [how_changed(change, one) for one in second.sittings] == [""] * len(second.sittings)
+    assert_told(change, second)
+
+
+def assert_told(change: Change, planned: Planned) -> None:
+    """A neighbour that could not stay is named with what is another in it."""
+    one = planned.sittings[0]
+    assert one.dinner is not None
+    use = one.dinner.uses[0].model_copy(update={"grams": one.dinner.uses[0].grams - 5})
+    less = one.model_copy(
+        update={"dinner": one.dinner.model_copy(update={"uses": (use, *one.dinner.uses[1:])}), "boxed_for": None}
+    )
+    words = words_of(change, (less, *planned.sittings[1:]))
+    assert f"{use.name} {use.grams} g, was {use.grams + 5} g" in words
+    other = one.model_copy(update={"dinner": one.dinner.model_copy(update={"pattern": "another"})})
+    assert f"was {one.dinner.title}" in words_of(change, (other, *planned.sittings[1:]))

@@ -129,7 +129,7 @@ class Improver:
         """
         joint = Joint(self.house, [dish.column for dish in dishes], self.avoid)
         for dish in dishes:
-            joint.fix(dish) if dish in self._kept else joint.hint(dish)
+            joint.fix(dish) if self._is_kept(dish) else joint.hint(dish)
         for _, draft in joint.posted:
             joint.model.add(draft.active == 1)
         solved = joint.solve(self._stop.left, _EFFORT_IDEA, self._stop)
@@ -180,9 +180,13 @@ class Improver:
         """The sittings that have a dish."""
         return {number for dish in self.dishes for number in dish.column.covers}
 
+    def _is_kept(self, dish: Dish) -> bool:
+        """By its column: a solver gives the dish that was fixed in it back as another value, with its score."""
+        return any(dish.column.number == one.column.number for one in self._kept)
+
     def _replan(self, free: set[int], effort: float, few: bool) -> bool:
         """Plan these sittings anew, from the few most promising dishes or from all; whether it is proven the best."""
-        stay = [dish for dish in self.dishes if dish in self._kept or free.isdisjoint(dish.column.covers)]
+        stay = [dish for dish in self.dishes if self._is_kept(dish) or free.isdisjoint(dish.column.covers)]
         taken = {number for dish in stay for number in dish.column.covers}
         numbers = {dish.column.number for dish in stay}
         columns = [c for c in self._columns if c.number not in numbers and taken.isdisjoint(c.covers)]

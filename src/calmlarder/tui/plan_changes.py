@@ -62,6 +62,32 @@ def _is_other(was: "SittingPlanned", one: "SittingPlanned") -> bool:
     return (was.dinner.pattern, was.dinner.uses) != (one.dinner.pattern, one.dinner.uses)
 
 
+def how_changed(change: Change, one: "SittingPlanned") -> str:
+    """What is another in a meal that was not to change: its amounts, or its dish; empty of one that was."""
+    key = key_of(one.at, one.sitting)
+    was = change.before.get(key)
+    if key in change.meals or was is None or not _is_other(was, one):
+        return ""
+    if one.dinner is None or was.dinner is None or one.dinner.pattern != was.dinner.pattern:
+        return f"was {was.dinner.title}" if was.dinner is not None else "had no dish before"
+    before = {(use.lot, use.slot): use.grams for use in was.dinner.uses}
+    now = {(use.lot, use.slot): use.grams for use in one.dinner.uses}
+    names = {(use.lot, use.slot): use.name for use in (*was.dinner.uses, *one.dinner.uses)}
+    most_first = sorted(names, key=lambda use: -abs(now.get(use, 0) - before.get(use, 0)))
+    told = [
+        f"{names[use]} {now.get(use, 0)} g, was {before.get(use, 0)} g"
+        for use in most_first
+        if now.get(use, 0) != before.get(use, 0)
+    ]
+    more = f" and {len(told) - _MOST_NAMED} more" if len(told) > _MOST_NAMED else ""
+    return f"{', '.join(told[:_MOST_NAMED])}{more}"
+
+
+def _named(change: Change, one: "SittingPlanned") -> str:
+    how = how_changed(change, one)
+    return f"{one.at:%a} {kind_of(one)}{f' ({how})' if how else ''}"
+
+
 def words_of(change: Change, sittings: "Sequence[SittingPlanned]") -> str:
     """What came of a change, in a line."""
     if left_empty(change, sittings):
@@ -69,6 +95,6 @@ def words_of(change: Change, sittings: "Sequence[SittingPlanned]") -> str:
     places = sorted(changed_meals(change, sittings))
     rest = len(sittings) - len(places)
     others = f"; the other {rest} stay" if rest > 1 else "; the other one stays" if rest else ""
-    named = [f"{sittings[n].at:%a} {kind_of(sittings[n])}" for n in places[:_MOST_NAMED]]
+    named = [_named(change, sittings[n]) for n in places[:_MOST_NAMED]]
     more = f" and {len(places) - _MOST_NAMED} more" if len(places) > _MOST_NAMED else ""
-    return f"changed: {', '.join(named)}{more}{others}" if places else "nothing else was found: all meals stay"
+    return f"changed: {'; '.join(named)}{more}{others}" if places else "nothing else was found: all meals stay"

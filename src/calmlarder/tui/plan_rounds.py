@@ -18,7 +18,7 @@ from calmlarder.household.planning import (
 )
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
-from calmlarder.tui.plan_changes import Change, changed_meals, other_meals
+from calmlarder.tui.plan_changes import Change, changed_meals, how_changed, other_meals
 from calmlarder.tui.plan_view import PlanView, asked_line, dishes_words, how_good
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -202,13 +202,21 @@ class PlanRounds(TurnsWithDay[None]):
         pinned = frozenset(number for number, key in enumerate(keys) if key in self._pins)
         self.query_one(PlanView).manner = self._kitchen.manner
         changed = changed_meals(self._change, self._outcome.plan.sittings) if self._change else frozenset()
-        notes = {**dict.fromkeys(changed, "changed"), **dict.fromkeys(pinned, "pinned")}
+        notes = {n: self._change_words(n) for n in changed} | dict.fromkeys(pinned, "pinned")
         self.query_one(PlanView).show(self._outcome, notes, self._kitchen.name_of, self._unfit)
         if self._outcome.asked is self._round:
             plan = self._outcome.plan
             good = how_good(plan) if isinstance(plan, Planned) else "planning…"
             good = "planned before" if self._outcome.faults else good
             self.query_one(TopLine).say(good)
+
+    def _change_words(self, number: int) -> str:
+        """That a meal has changed, and how, where it was another one that was to change."""
+        assert self._outcome is not None
+        assert self._change is not None
+        one = self._outcome.plan.sittings[number]
+        how = how_changed(self._change, one) if one.leftover_of is None else ""
+        return f"changed: {how}" if how else "changed"
 
     def _eaters(self, number: int) -> frozenset[Key]:
         """The meals that share the dish of one."""
