@@ -8,8 +8,10 @@ from collections.abc import Callable, Sequence
 import pytest
 
 from calmlarder.compose.dinner import Dinner
+from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
 from calmlarder.render.nourishment import short_of_filling
+from gone_or_off import is_gone_or_off
 
 Cook = Callable[..., Dinner]
 
@@ -86,9 +88,8 @@ def test_a_dinner_that_fills_little_says_what_fills_it(cook: Cook) -> None:
         ("cheddar 300g, mouldy", True),
     ],
 )
-def test_only_hard_cheese_is_trimmed(lots_of: Callable[[Sequence[str]], list[Lot]], line: str, to_bin: bool) -> None:
-    [lot] = lots_of([line])
-    assert lot.to_bin is to_bin
+def test_only_hard_cheese_is_trimmed(reader: LarderReader, line: str, to_bin: bool) -> None:
+    assert is_gone_or_off(reader, line) is to_bin
 
 
 def test_mould_on_hard_cheese_is_cut_off_widely(cook: Cook) -> None:

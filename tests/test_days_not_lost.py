@@ -10,6 +10,7 @@ import pytest
 
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
+from gone_or_off import is_gone_or_off
 
 TODAY = date(2026, 3, 11)  # a Wednesday
 
@@ -87,5 +88,5 @@ def test_soaked_and_boiled_is_boiled(reader: LarderReader, line: str, food: str)
         ("pink salmon tin", False), ("grapefruit pink", False), ("lemon off the neighbours tree x4", False),
     ],
 )  # fmt: skip
-def test_pink_on_what_is_white_goes_in_the_bin(reader: LarderReader, line: str, to_bin: bool) -> None:
-    assert lot_of(reader, line).to_bin is to_bin
+def test_pink_on_what_is_white_is_not_added(reader: LarderReader, line: str, to_bin: bool) -> None:
+    assert is_gone_or_off(reader, line) is to_bin

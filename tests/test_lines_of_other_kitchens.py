@@ -6,6 +6,7 @@ import pytest
 
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
+from gone_or_off import is_gone_or_off
 
 
 def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
@@ -25,9 +26,9 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("cream hasn't gone off", False), ("spinach not turned yet", False), ("tofu turned brown", False),
     ],
 )  # fmt: skip
-def test_what_has_gone_bad_goes_to_the_bin(line: str, bad: bool, reader: LarderReader) -> None:
-    (found,) = lots(reader, line)
-    assert found.to_bin is bad
+def test_what_has_gone_bad_is_not_added(line: str, bad: bool, reader: LarderReader) -> None:
+    assert is_gone_or_off(reader, line) is bad
+    assert len(lots(reader, line)) == (not bad)
 
 
 @pytest.mark.parametrize(

@@ -250,9 +250,7 @@ def test_whose(line: str, owner: str | None, reader: LarderReader) -> None:
     assert {lot.owner for lot in found} == {owner}
 
 
-@pytest.mark.parametrize(
-    "line", ["milk, chunky, binned", "had fish yesterday", "who ate the cheese", "rice finish", "milk finished today"]
-)
+@pytest.mark.parametrize("line", ["had fish yesterday", "who ate the cheese", "rice finish", "milk finished today"])
 def test_what_is_gone_is_not_there(line: str, reader: LarderReader) -> None:
     problem = read(reader, line).problem
     assert problem is not None

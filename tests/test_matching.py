@@ -6,6 +6,7 @@ import pytest
 
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.meaning import Reading
+from gone_or_off import is_gone_or_off
 from how_much import some
 
 TODAY = date(2026, 3, 11)  # a Wednesday
@@ -201,17 +202,15 @@ def test_owner_place_and_condition(reader: LarderReader) -> None:
     pot = read(reader, "cottage cheese 200g (robin's)").lot
     agreed = read(reader, "cottage cheese 200g (robin's, ok)").lot
     frozen = read(reader, "frozen mango cubes x10").lot
-    mouldy = read(reader, "mouldy cheddar").lot
     noted = read(reader, "kale 1 bag (opened yesterday)").lot
     assert pot
     assert agreed
     assert frozen
-    assert mouldy
     assert noted
     assert (pot.owner, pot.owner_agrees) == ("robin", False)
     assert (agreed.owner, agreed.owner_agrees) == ("robin", True)
     assert (frozen.food, frozen.place, frozen.grams) == ("mango", "freezer", 120)
-    assert mouldy.to_bin
+    assert is_gone_or_off(reader, "mouldy cheddar")
     assert noted.owner is None
     assert noted.opened
 

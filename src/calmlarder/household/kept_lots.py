@@ -11,7 +11,7 @@ from calmlarder.larder.box import Box, readable, with_boxes
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.order import goes_first
 from calmlarder.larder.to_answer import Answers, ToAnswer
-from calmlarder.larder.urgency import Kept, Urgency, urgency_of
+from calmlarder.larder.urgency import NO_DAYS, Kept, Urgency, urgency_of
 from calmlarder.matching.dates.date_words import Dated
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.store import unread
@@ -85,7 +85,8 @@ def _on_day(lot_id: int, content: dict[str, Any], food: Food, today: date, table
     dates = tuple(
         Dated(one["kind"], date.fromisoformat(one["on"]), bool(one.get("assumed"))) for one in content["dates"]
     )
-    urgency = urgency_of(dates, content["condition"], Kept(food, content["place"], today, tables))
+    kept = Kept(food, content["place"], today, tables)
+    urgency = NO_DAYS if content.get("to_bin") else urgency_of(dates, content["condition"], kept)
     return KeptLot(lot_id, Lot.model_validate({**content, "id": str(lot_id), **urgency._asdict()}))
 
 

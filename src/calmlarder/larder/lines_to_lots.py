@@ -22,7 +22,7 @@ from calmlarder.larder.standing import (
 )
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, Answers
 from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge, is_cracked_egg
-from calmlarder.larder.urgency import Kept, urgency_of
+from calmlarder.larder.urgency import NO_DAYS, Kept, urgency_of
 from calmlarder.larder.with_bones import eatable_grams
 from calmlarder.matching.amounts.amount_of_line import Amount
 from calmlarder.matching.amounts.numbers_and_fractions import ONE, Span
@@ -47,7 +47,6 @@ NO_LONGER = "no longer always there"
 _MOST_NEAREST, _NEAR = 4, 75.0  # names that are shown, and from which likeness of spelling, 0 to 100: ours
 _OPENED_YESTERDAY = "opened yesterday"
 _NOT_ASKED = "kind not asked, as it is somebody else's"
-_BAD = "kind not asked, as it goes in the bin"
 _TOO_OLD = "kind not asked, as it is too old to eat"
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
 
@@ -94,6 +93,28 @@ class LarderReader:
         if line is None:
             return None
         line = _what_is_open(line, answers)
+        good, bad = self._apart_from_the_bad(line)
+        if bad and not good:
+            return self._problem(text, where, _not_added(bad))
+        read = self._what_is_there(line._replace(parts=good), text, where, (number, answers))
+        foods = self._tables.food_by_id
+        names = (foods[part.named.foods[0]].name if part.named.foods else part.said for part in bad)
+        told = (f"{name} not added: {_state(part)}" for name, part in zip(names, bad, strict=True))
+        return read.model_copy(update={"assumed": (*read.assumed, *told)}) if bad else read
+
+    def _apart_from_the_bad(self, line: LineRead) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
+        """The parts that are there, and those that the line says are gone or bad; hard cheese can be trimmed."""
+        foods = self._tables.food_by_id
+        bad = tuple(
+            part
+            for part in line.parts
+            if part.to_bin and not any(bad_at_the_edge(foods[food], line.text) for food in part.named.foods)
+        )
+        return tuple(part for part in line.parts if part not in bad), bad
+
+    def _what_is_there(self, line: LineRead, text: str, where: str, which: tuple[int, Answers]) -> Reading:
+        """What a line means of which all is there."""
+        number, answers = which
         line = line._replace(parts=among_spices(line.parts, line.text, self._tables.food_by_id))
         unclear = [part for part in line.parts if part.named.outcome != "matched"]
         if line.question and not answers.no_day:
@@ -102,9 +123,6 @@ class LarderReader:
                 text=line.text, where=where, match=match, lots=(), problem=None, question=line.question, about="day",
                 choices=(NO_DAY,),
             )  # fmt: skip
-        if unclear and all(map(_is_bad, unclear)):
-            parts = tuple(_of_any_kind(part, _BAD) for part in line.parts)
-            return self._clear(line._replace(parts=parts), where, (number, _AS_USUAL))
         if unclear and line.owner and not line.owner_agrees and all(map(_only_its_kind_is_open, unclear)):
             # What is somebody else's is set aside: nobody needs to know which kind it is, or just how much.
             aside = line._replace(parts=tuple(map(_of_any_kind, line.parts)))
@@ -242,12 +260,12 @@ class LarderReader:
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
         kept = Kept(food, place_of(food, line, part.amount), self._today, self._tables)
         condition = ", ".join(part.conditions) or None
-        trimmed = part.to_bin and bad_at_the_edge(food, line.text)
         dates = tuple(one.since(self._today) for one in line.dates)
         dates = (*dates, *thawed_by(dates, kept, line.text)) or noted(kept, line, part)
         dates = cut_when_bought(dates, food, line.text)
         span = eatable_grams(span, part.amount, food, line.text)
         urgency = urgency_of(dates, ", ".join(filter(presses, part.conditions)) or None, kept)
+        to_bin = is_cracked_egg(food, part.conditions) or is_brown_and_old(food, part.conditions, urgency)
         return Lot(
             id=lot_id,
             line=line.text,
@@ -258,13 +276,11 @@ class LarderReader:
             place=kept.place,
             opened=is_opened(line, part.amount),
             dates=tuple(LotDate(kind=dated.kind, on=dated.on, assumed=dated.assumed) for dated in dates),
-            **urgency._asdict(),
-            condition=MOULDY_CORNER if trimmed else condition,
+            **(NO_DAYS if to_bin else urgency)._asdict(),
+            condition=MOULDY_CORNER if part.to_bin else condition,
             assumed=part.named.assumed if len(part.named.foods) == 1 else (),
             always=line.always,
-            to_bin=(part.to_bin and not trimmed)
-            or is_cracked_egg(food, part.conditions)
-            or is_brown_and_old(food, part.conditions, urgency),
+            to_bin=to_bin,
             owner=line.owner,
             owner_agrees=line.owner_agrees,
             kept_for=line.kept_for,
@@ -284,9 +300,17 @@ def _only_its_kind_is_open(part: Part) -> bool:
     return bool(named.takes and named.candidates) and (not named.left or len(named.candidates) == 1)
 
 
-def _is_bad(part: Part) -> bool:
-    """Whether a part goes in the bin, whichever of a few things it is."""
-    return part.to_bin and bool(part.named.candidates)
+def _state(part: Part) -> str:
+    """What a line says of a thing that is gone or bad."""
+    return ", ".join(part.conditions)
+
+
+def _not_added(bad: tuple[Part, ...]) -> NotThere:
+    """What is told of a line that says of all it names that it is gone or bad."""
+    states = dict.fromkeys(_state(part) for part in bad)
+    return NotThere(
+        f"it says: {'; '.join(states)}", "not added, as it is gone or off; write it without those words if it is good"
+    )
 
 
 def _of_any_kind(part: Part, why: str = _NOT_ASKED) -> Part:

@@ -28,6 +28,9 @@ class Urgency(NamedTuple):
     safety_from: str
 
 
+NO_DAYS = Urgency(None, "", None, "")  # of what goes in the bin
+
+
 class Kept(NamedTuple):
     """What is kept where, on which day it is asked."""
 

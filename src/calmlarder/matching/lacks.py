@@ -95,7 +95,6 @@ _AT_THE_END = LatePattern(
     r"\b(?:none left|all gone|none|nothing left|nahi(?: hai)?|ran out|run out"
     r"|(?:has |have |is |are |don )?finish(?:ed)?|(?:is|are|all) out|no more|used up|all used|all eaten"
     r"|eaten up|gone|empty|(?:need|must|have|got|gotta|has|to)(?: to)? (?:buy|get)(?: (?:it|them|some|more))?)$"
-    r"|[,;\-] ?(?:all |already |been )*(?:binned|chucked(?: (?:it|them|out))?|thrown (?:away|out)|composted)$"
     r"|[?:,=\-] ?(?:no|nope|nil|nada|zero|0)$|[,(\-] ?(?:need(?:ed)?|(?:to |please )?(?:buy|get)(?: (?:some|more))?)$"
 )
 # What is said to be gone in part is still there: `half gone`, `2 of them gone`, `nearly empty`; so is what is past a
@@ -109,9 +108,10 @@ _IN_PART = LatePattern(
 )
 # `liam ate the ham`; what is eaten in part is still there.
 _EATEN_BY = LatePattern(
-    r"^(?:[a-z]+ )?(?:ate|drank|scoffed|finished|binned|chucked(?: out)?|threw (?:away|out)) (?:up )?(?:all )?(?:of )?"
-    r"(?:the|my|our)\b(?! (?:half|some|most|other|rest))(?!.*\b(?:left|half|rest|but|some|most|remain)\b)",
-    needs=("ate ", "drank ", "scoffed ", "finished ", "binned ", "chucked ", "threw "),
+    r"^(?:[a-z]+ )?(?:used (?:up )?(?:the|my|our) last (?:of|bits? of|few|two|three)\b|"
+    r"(?:ate|drank|scoffed|finished|binned|chucked(?: out)?|threw (?:away|out)) (?:up )?(?:all )?(?:of )?"
+    r"(?:the|my|our)\b)(?! (?:half|some|most|other|rest))(?!.*\b(?:left|half|rest|but|some|most|remain)\b)",
+    needs=("ate ", "drank ", "scoffed ", "finished ", "binned ", "chucked ", "threw ", "used "),
 )
 # `had fish yesterday` tells of what was eaten.
 _HAD = LatePattern(

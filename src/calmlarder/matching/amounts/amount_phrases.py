@@ -48,7 +48,7 @@ PLAINLY = (
             r"(?:a |an |its |my |the |some )?(?:(?:zip|ziplock|ziploc|freezer|sandwich|plastic|paper|little|small"
             r"|big|old|clear|glass|lidded|sealed|zip lock) )*"
             r"(?:bags?|baggie|tub|box|container|bowl|foil|cling ?film|plastic|tupperware|paper|wrap)\b(?! of)",
-            needs=(" in ",),
+            needs=("in ",),
         ),
         r"\1\2 ",
     ),

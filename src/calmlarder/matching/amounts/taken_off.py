@@ -10,7 +10,8 @@ _SOME_BAD = LatePattern(
     rf"[,;]?\s*\b(\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few|some|a bit)(?: of (?:them|it))?"
     r" (?:are |is |was |were |has |have"
     r" |gone |looks? |already |a bit |been )*(?:mouldy|moldy|exploded|rotten|off|slimy|mush|mushy|brown inside|squashed"
-    r"|bad|used|eaten|split|broken|cracked|gone|smashed)\b(?! (?:of|bag|pack|by))"
+    r"|bad|used|eaten|split|broken|cracked|gone|smashed|binned|chucked|tossed"
+    r"|thrown (?:away|out))\b(?! (?:of|bag|pack|by))"
     r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?",
     needs=(
         " mo",
@@ -30,6 +31,10 @@ _SOME_BAD = LatePattern(
         " cracked",
         " gone",
         " smashed",
+        " binned",
+        " chucked",
+        " tossed",
+        " thrown",
     ),
 )
 _FEW = LatePattern(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")

@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.matching.conditions.conditions_of_one_sort import HOW, OF_ONE_SORT
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.retold.done_with import GIVEN, THROWN, USED_UP
 
 # What is still good to eat, and not for long.
 USE_SOON = (
@@ -39,7 +40,7 @@ USE_SOON = (
     "not going to last", "won't last long", "wont last long", "running out of time", "needs to be used",
     "needs to be eaten", "need to be used", "need to be eaten", "should be used", "should be eaten",
 )  # fmt: skip
-# What nobody should eat any more.
+# What nobody should eat any more, or is not there.
 BIN = (
     "going mouldy", "gone mouldy", "mouldy", "moldy", "mouldering", "with mould on", "with mould", "w mould on",
     "mould on it", "mould on top", "mould", "mold", "going slimy", "gone slimy", "slimy", "slime", "rotten", "rotting",
@@ -56,6 +57,7 @@ BIN = (
     "tastes sour", "bit sour", "slightly sour",
     "smells like", "smelling", "gone to mush", "turning to mush", "turning to slime", "stinks of",
     "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry", "hairy", "manky", "minging",
+    THROWN, USED_UP, GIVEN,
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
 _SHAPES = [

@@ -77,6 +77,12 @@ OF_ONE_SORT = (
         to_bin=True,
     ),
     OfOneSort(
+        LatePattern(r"^(?!.*coconut).*\bmilk\b"),
+        LatePattern(r"(?<!frozen )\b(?:(?:gone|it'?s|all|now|is|turned) )*(?:solid|chunky|clotted|separated)\b"),
+        "lumpy",
+        to_bin=True,
+    ),
+    OfOneSort(
         LatePattern(rf"\b{_BREADS}\b"),
         LatePattern(
             rf"\b(?:(?:{HOW}|is|are|rock|now|it'?s) )+hard\b(?: as (?:a )?(?:rocks?|bricks?|nails?|stones?))?"

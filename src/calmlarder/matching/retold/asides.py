@@ -98,7 +98,8 @@ _OPINION = LatePattern(
     r"|(?:in |w |with )?(?:a )?(?:damp|wet) (?:paper |kitchen |tea )?(?:towel|cloth|paper)|in water(?! chestnut)"
     r"|(?:w/?|with) (?:the )?(?:greens|tops|leaves|fronds)(?: (?:still )?(?:on|attached))?"
     r"|(?:green |leafy )?(?:greens|tops|leaves|stalks) (?:are )?(?:still )?(?:on|attached)(?=\s*(?:$|[,;.)]))"
-    r"|(?:the |its )?(?:tops|leaves|greens|stalks|tips) (?:are |all |already )*(?:gone|removed|eaten|used|in the bin)"
+    r"|(?:the |its )?(?:outer |outside )?(?:tops|leaves|greens|stalks|tips|skins?|peel) (?:are |all |already )*"
+    r"(?:gone|removed|eaten|used|binned|(?:in|on) the (?:bin|compost))"
     r"|with sprouts?|w sprouts?|skins? off|skins? on|(?:the |its )?fizz (?:has |is |all )*gone"
     r"|no fizz(?: left)?|top and tailed)\b"
 )

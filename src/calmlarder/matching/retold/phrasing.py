@@ -91,6 +91,7 @@ _NOT_GONE_OFF = LatePattern(
     r"|\b(?:with )?(?:the )?(?:tops?|rinds?|skins?|crusts?|stalks?|heads?|tails?|shells?|lids?|labels?)"
     r" (?:cut |taken |trimmed |chopped |peeled )?off\b"
 )
+_FINISH_OFF = LatePattern(r"\b(?:finish|polish|use|eat)(?:ing)? off\b(?= [a-z])")
 _GREENS_ONLY = LatePattern(
     r"(?<=\()(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?)(?: only)?(?=\))"
     r"|(?<=[a-z] )(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?) only\b"
@@ -269,7 +270,7 @@ def plainly_put(text: str) -> str:
     if "free" in text:
         text = _FREE_FROM.sub(_denied_behind, text)
     text = _VAC_PACK.sub("vac pack", text) if "vac" in text else text
-    text = _NOT_GONE_OFF.sub(" ", text) if "off" in text else text
+    text = _NOT_GONE_OFF.sub(" ", _FINISH_OFF.sub("finish", text)) if "off" in text else text
     text = _DWARF.sub("small ", text) if _DWARF.search(text) else text
     if not re.search(r"\d|\b(?:few|couple|some|half|one|two|three|four)\b", text):
         text = _IN_PIECES.sub("", text)
