@@ -65,7 +65,7 @@ class Part(NamedTuple):
 def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool = False) -> Part:
     """One food: its name first, since a word of it says nothing else; what is left tells how much."""
     typed = [found for found in WORD.finditer(text) if found[0] not in _PASSED_OVER]
-    words = [singular(found[0].replace("'", "")) for found in typed]
+    words = [found[0].replace("'", "") for found in typed]
     tokens = tuple(
         token._replace(
             piece=text.count(",", 0, found.start()),

@@ -40,7 +40,9 @@ class Lexicon:
         self.tongues = index.tongues
         self.tongue_starts = frozenset(self.tongues.starts)
         self.tongue_slip = lru_cache(maxsize=20_000)(self._tongue_slip)
-        self.slip = lru_cache(maxsize=20_000)(Spelling(self.words, self.at_home, self._one_food).slip)
+        spelling = Spelling(self.words, self.at_home, self.spelt, self._one_food)
+        self.slip = lru_cache(maxsize=20_000)(spelling.slip)
+        self.slip_beside = lru_cache(maxsize=20_000)(spelling.beside)
         self.kin = lru_cache(maxsize=5_000)(self._kin)
         self._with_core = lru_cache(maxsize=20_000)(self._foods_with_core)
 

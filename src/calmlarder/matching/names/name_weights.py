@@ -67,7 +67,7 @@ def readings_of(words: Words) -> list[Reading]:
 
 def _is_colour_only(one: NamedFood, words: Words) -> bool:
     """Whether a name would be read out of a quality: `green` is no greens, `crisp` no crisps, unless written so."""
-    if not one.core <= COLOURS | {"crisp"}:
+    if not one.core <= COLOURS | {"crisp"} or any(token.slip and set(token.words) & one.core for token in words.tokens):
         return False
     written = [token.raw for token in words.tokens if set(token.words) & one.core]
     return not all(word in written for word in one.raw) or len(written) < len(one.raw)  # `red red` is no red onion

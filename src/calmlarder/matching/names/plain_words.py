@@ -118,3 +118,20 @@ IN_NAMES_ONLY = frozenset({
     "lotus", "far", "fox", "mate", "lava", "cone", "rip",
     "colin", "uv", "walla", "unbleached", "confectioner", "bunching", "bulgogi", "jerk", "hyacinth",
 })  # fmt: skip
+
+# English words, and foods of few kitchens, a letter off from a common food: what is written so may be meant so.
+NEAR_COMMON_FOODS = frozenset({
+    "abroad", "acorn", "ample", "applies", "backed", "banked", "barkley", "barney", "baron", "basel", "basic",
+    "basin", "basis", "bayley", "beam", "besan", "blank", "block", "brasil", "bred", "breed", "bribe", "bride",
+    "brief", "brine", "brow", "browne", "bugger", "burges", "burgess", "burner", "buster", "camper", "carer",
+    "cashed", "cashel", "casper", "cater", "chap", "charm", "chime", "chipped", "chopper", "chord", "comin",
+    "cracked", "craisin", "cram", "crocker", "cropped", "culantro", "deck", "dial", "dick", "doable", "dock", "doll",
+    "drill", "feat", "fetal", "fetu", "fetus", "finder", "finer", "flak", "flare", "fluke", "freed", "freer",
+    "freeze", "freezes", "funnel", "gaelic", "geek", "grade", "graph", "grave", "groat", "hama", "harm", "hone",
+    "james", "kadle", "limb", "macaron", "okara", "paine", "pastel", "pasty", "patta", "pawn", "peer", "perk", "pest",
+    "pista", "pitt", "pittha", "plea", "plume", "plump", "ponder", "posto", "prone", "purse", "race", "racket",
+    "raising", "rocked", "rocker", "role", "salat", "saloon", "scorn", "scream", "shaddock", "shalt", "shot", "sleek",
+    "slime", "sneak", "sonya", "sparing", "spear", "speed", "spine", "spout", "sprang", "sprig", "sprint", "sprung",
+    "spur", "spying", "stack", "stallion", "stoked", "string", "stuck", "sultan", "sweat", "sweep", "swine", "tahiti",
+    "thame", "troll", "trot", "tune", "tuni", "warp",
+})  # fmt: skip

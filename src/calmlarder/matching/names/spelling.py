@@ -1,53 +1,92 @@
 """What a strange word may be a slip of: a known word a letter or two away."""
 
-from collections.abc import Callable, Set
-from functools import cached_property, lru_cache
+import itertools
+from collections.abc import Callable, Container, Set
+from functools import cache, cached_property, lru_cache
 from typing import NamedTuple
 
 from rapidfuzz import process
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.conditions.states import FITS
+from calmlarder.matching.names.common_foods import FORMS
 from calmlarder.matching.names.notes import COLOURS_ELSEWHERE, NO_SLIPS, NOTES
-from calmlarder.matching.names.plain_words import PLAIN_WORDS
+from calmlarder.matching.names.plain_words import NEAR_COMMON_FOODS, PLAIN_WORDS
+from calmlarder.matching.names.words import singular
 
 _SHORTEST_SLIP = 4  # shorter words differ by too little to be taken for a slip: ours
 SURE_LENGTH = 6  # from this length a slip is read, below it is asked about: ours
 _LONG_SLIP = 8  # and two letters off from this: a truffle is no trifle
 _DERIVED = ("y", "ish", "ed", "ing", "ier", "like", "ly", "er")
 _NO_SLIPS = NO_SLIPS | NOTES | COLOURS_ELSEWHERE | PLAIN_WORDS | frozenset(FITS)
-_VOWELS = str.maketrans("", "", "aeiouy")
+_ALL_VOWELS = "aeiouy"
+_VOWELS = str.maketrans("", "", _ALL_VOWELS)
+
+
+# Of a common food: from this length a wrong vowel or a letter too few or too many is read, and from the next one any
+# other wrong letter. Ours: at these lengths one in 140 of the other words in foods' names would be read as a slip.
+_LEAST_VOWEL, _LEAST_LETTER = 5, 6
+_SHORTEST_BESIDE = 3  # of a strange word beside one that tells which it is (`rce noodles`): ours
+_BESIDE_ON_A_KEYBOARD = frozenset(
+    pair
+    for row in ("qwertyuiop", "asdfghjkl", "zxcvbnm", "qaz", "wsx", "edc", "rfv", "tgb", "yhn", "ujm")
+    for pair in map(frozenset, itertools.pairwise(row))
+)
 
 
 class Slip(NamedTuple):
-    """A known word that a strange one may be, and whether it is long and near enough to be taken for it."""
+    """A known word that a strange one may be, and whether it is long and near enough to be taken for it.
+
+    `others` are further words that it may be.
+    """
 
     word: str
     sure: bool
+    others: tuple[str, ...] = ()
 
 
 class Spelling:
-    """The known words; those `at_home` stand in a food's own name, and `one_food` says whether words name one."""
+    """The known words; those `at_home` stand in a food's own name, and `one_food` says whether words name one.
 
-    def __init__(self, words: Set[str], at_home: Set[str], one_food: Callable[[list[str]], bool]) -> None:
-        self._words, self._at_home, self._one_food = words, at_home, one_food
+    `spelt` are whole names.
+    """
+
+    def __init__(
+        self, words: Set[str], at_home: Set[str], spelt: Container[str], one_food: Callable[[list[str]], bool]
+    ) -> None:
+        self._words, self._at_home, self._spelt, self._one_food = words, at_home, spelt, one_food
 
     @cached_property
     def _by_first(self) -> dict[tuple[str, int], list[str]]:
         """Words by their first letter and their length: only those are near of which neither is far off."""
         found: dict[tuple[str, int], list[str]] = {}
         for word in sorted(self._words):
-            if len(word) >= _SHORTEST_SLIP:
+            if len(word) >= _SHORTEST_BESIDE:
                 found.setdefault((word[0], len(word)), []).append(word)
         return found
 
-    def slip(self, word: str) -> Slip | None:
-        """The one known word that a strange word is a slip of, or None: it is just another word."""
+    def slip(self, word: str, written: str = "") -> Slip | None:
+        """The one known word that a strange word is a slip of, or None: it is just another word.
+
+        `written` is the word with its plural.
+        """
         if len(word) < _SHORTEST_SLIP or not word.isalpha() or word in _NO_SLIPS:
             return None
+        common = self.of_common(word)
+        if written not in {"", word} and not (common and common.sure):
+            common = self.of_common(written) or common
+        return common if common and common.sure else self._of_any(word, common)
+
+    def _of_any(self, word: str, common: Slip | None) -> Slip | None:
+        """The one known word of all that a strange word is a slip of; where it is none for sure, the common one."""
         most = 2 if len(word) >= SURE_LENGTH else 1
         lengths = range(len(word) - most, len(word) + most + 1)
-        near = [known for length in lengths for known in self._by_first.get((word[0], length), ())]
+        near = [
+            known
+            for length in lengths
+            if length >= _SHORTEST_SLIP
+            for known in self._by_first.get((word[0], length), ())
+        ]
         found = process.extract(word, near, scorer=DamerauLevenshtein.distance, score_cutoff=most, limit=None)
         best = [
             (int(distance), known)
@@ -55,7 +94,7 @@ class Spelling:
             if not _derived(word, known) and (distance == 1 or _sounds(word) == _sounds(known))
         ]
         if not best:
-            return None
+            return common
         best.sort()
         nearest = [known for distance, known in best if distance == best[0][0]]
         nearest = [known for known in nearest if known in self._at_home] or nearest
@@ -64,10 +103,40 @@ class Spelling:
         nearest = doubled or alike or nearest
         nearest.sort(key=lambda known: known not in self._at_home)
         if len(word) <= _SHORTEST_SLIP + (len(word) == len(nearest[0])) and nearest[0] not in self._at_home:
-            return None
+            return common
         if len(nearest) > 1 and not self._one_food(nearest):
-            return None if best[0][0] > 1 else Slip(nearest[0], False)
-        return Slip(nearest[0], self._is_sure(word, nearest[0], best[0][0], bool(alike)))
+            return common if best[0][0] > 1 or common else Slip(nearest[0], False)
+        sure = self._is_sure(word, nearest[0], best[0][0], bool(alike))
+        return Slip(nearest[0], sure) if sure or common is None else common
+
+    def of_common(self, written: str) -> Slip | None:
+        """The word of a common food that a word, as written, is a letter off from; for sure where there is but one."""
+        near = [form for form in _common_near(written) if not _derived(written, FORMS[form])]
+        alike = [form for form in near if _sounds(form) == _sounds(written)]
+        doubled = [form for form in near if _undoubled(form) == _undoubled(written)]
+        likely = doubled or (alike if len({FORMS[form] for form in alike}) == 1 else near)
+        if not likely:
+            return None
+        meant = list(dict.fromkeys(FORMS[form] for form in likely))
+        others = tuple(dict.fromkeys(FORMS[form] for form in near if FORMS[form] != meant[0]))
+        is_one = len(meant) == 1 or self._one_food(meant)
+        sure = is_one and any(_is_one_slip(written, form) for form in likely)
+        return Slip(meant[0], sure and NEAR_COMMON_FOODS.isdisjoint({written, singular(written)}), others)
+
+    def beside(self, word: str, names: tuple[str, ...]) -> str | None:
+        """What a strange word must be, a letter off, to make one of such names whole; `{}` stands for it in them."""
+        if len(word) < _SHORTEST_BESIDE or not word.isalpha() or word in _NO_SLIPS or word in self._words:
+            return None
+        lengths = range(len(word) - 1, len(word) + 2)
+        near = [known for length in lengths for known in self._by_first.get((word[0], length), ())]
+        near += [known for known in self._by_first.get((word[1], len(word)), ()) if _turned(word, known)]
+        found = process.extract(word, near, scorer=DamerauLevenshtein.distance, score_cutoff=1, limit=None)
+        fits = sorted(
+            known
+            for known, _, _ in found
+            if known in self._at_home and any(name.format(known) in self._spelt for name in names)
+        )
+        return fits[0] if len(fits) == 1 else None
 
     def _is_sure(self, word: str, known: str, distance: int, alike: bool) -> bool:
         """Whether a slip is taken, and not asked about: two letters off it must sound the same as well.
@@ -88,6 +157,46 @@ class Spelling:
             dropped = len(word) + 1 == len(known)  # a letter was left out
             return len(word) >= SURE_LENGTH or ((alike or dropped) and len(word) > _SHORTEST_SLIP)
         return alike and len(word) >= _LONG_SLIP
+
+
+@cache
+def _common_forms() -> dict[tuple[str, int], list[str]]:
+    """Forms of the words of common foods, by their first letter and their length."""
+    found: dict[tuple[str, int], list[str]] = {}
+    for form in sorted(FORMS):
+        if len(form) >= _SHORTEST_SLIP:
+            found.setdefault((form[0], len(form)), []).append(form)
+    return found
+
+
+def _common_near(word: str) -> list[str]:
+    """Forms that a word is a letter off from; where the first is wrong, it stands second or should be gone."""
+    forms = _common_forms()
+    near = [form for length in (-1, 0, 1) for form in forms.get((word[0], len(word) + length), ())]
+    if len(word) > _SHORTEST_SLIP:
+        near += [form for form in forms.get((word[1], len(word) - 1), ()) if form == word[1:]]
+    near += [form for form in forms.get((word[1], len(word)), ()) if _turned(word, form)]
+    return [
+        form
+        for form, _, _ in process.extract(word, near, scorer=DamerauLevenshtein.distance, score_cutoff=1, limit=None)
+    ]
+
+
+def _is_one_slip(word: str, known: str) -> bool:
+    """Whether a word a letter off from a common food's is long enough to be taken for it, for the kind of slip."""
+    if sorted(word) == sorted(known) or (_undoubled(word) == _undoubled(known) and len(word) != len(known)):
+        return True  # two letters changed places, or one is doubled or should be
+    if len(word) != len(known):
+        return len(word) >= _LEAST_VOWEL - (_sounds(word) == _sounds(known))
+    typed, meant = next((one, other) for one, other in zip(word, known, strict=True) if one != other)
+    vowels = typed in _ALL_VOWELS and meant in _ALL_VOWELS
+    usual = vowels or frozenset({typed, meant}) in _BESIDE_ON_A_KEYBOARD or _sounds(word) == _sounds(known)
+    return len(word) >= (_LEAST_VOWEL if usual else _LEAST_LETTER)
+
+
+def _turned(word: str, known: str) -> bool:
+    """Whether the first two letters of a word changed places."""
+    return word[1::-1] + word[2:] == known
 
 
 def _derived(word: str, known: str) -> bool:

@@ -7,6 +7,7 @@ from calmlarder.matching.conditions.states import FITS
 from calmlarder.matching.names.food_abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import DECIDING, DISHES, HARMLESS, NOTES
+from calmlarder.matching.names.words import singular
 
 _NOT_BEFORE = {"tom": frozenset({"yum", "yam", "kha", "ka", "collins"})}  # soups and a drink, and no tomatoes
 
@@ -29,6 +30,7 @@ class Token(NamedTuple):
     raw: str = ""  # as written, plural and all
     group: int = 0  # of the line, between its ands
     added: bool = False  # behind a `with`
+    others: tuple[str, ...] = ()  # further words that a slip may be
 
 
 class Words(NamedTuple):
@@ -54,12 +56,13 @@ def words_of_food(tokens: Iterable[Token], hints: frozenset[str], soft: frozense
     return Words(kept, known, hints | told, soft, lexicon)
 
 
-def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str] = frozenset()) -> tuple[Token, ...]:
-    """Typed words (singular, plain) as known words: short forms written out, slips of spelling mended.
+def tokens_of(written: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str] = frozenset()) -> tuple[Token, ...]:
+    """Typed words, plain, as known words in the singular: short forms written out, slips of spelling mended.
 
     `plain_words` are no slips of a food's name: measures, conditions and the like.
     """
-    typed = tuple(words)
+    as_written = tuple(written)
+    typed = tuple(map(singular, as_written))
     found: list[Token] = []
     for index, word in enumerate(typed):
         before = typed[index - 1] if index else ""
@@ -71,9 +74,27 @@ def tokens_of(words: Iterable[str], lexicon: Lexicon, plain_words: frozenset[str
         elif word not in plain_words | NOTES and (both := lexicon.joined(word)):
             found.append(Token(word, both))
         else:
-            slip = lexicon.slip(word) if word not in plain_words else None
-            found.append(Token(word, (slip.word,), slip.sure, True) if slip else Token(word, ()))
+            names = _names_around(index, typed)
+            found.append(Token(word, ()) if word in plain_words else _misspelt(word, as_written[index], names, lexicon))
     return _as_pasta(found, lexicon)
+
+
+def _names_around(index: int, typed: tuple[str, ...]) -> tuple[str, ...]:
+    """What would be a name if a word were mended: with the one or two words before it, and with the one behind."""
+    before, after = typed[max(0, index - 2) : index], typed[index + 1 : index + 2]
+    around = ((*before[-1:], "{}"), (*before, "{}"), ("{}", *after))
+    written = (" ".join(full for one in words for full in ABBREVIATIONS.get(one, (one,))) for words in around)
+    return tuple(name for name in written if name != "{}")
+
+
+def _misspelt(word: str, written: str, names: tuple[str, ...], lexicon: Lexicon) -> Token:
+    """A strange word as the known one that it is a slip of, alone or beside its neighbours; else as it stands."""
+    slip = lexicon.slip(word, written)
+    if slip is None or not slip.sure:
+        beside = lexicon.slip_beside(word, names)
+        if beside:
+            return Token(word, (beside,), True, True)
+    return Token(word, (slip.word,), slip.sure, True, others=slip.others) if slip else Token(word, ())
 
 
 def _as_pasta(tokens: list[Token], lexicon: Lexicon) -> tuple[Token, ...]:

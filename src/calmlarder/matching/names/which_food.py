@@ -89,9 +89,10 @@ def name(words: Words) -> Named:
         return Named("ask", (), best.takes, (), _of_plants(best, words) or candidates, left)
     unsure = any(token.slip and not token.sure and set(token.words) & best.takes for token in words.tokens)
     if unsure and not _borne_out(best, words):
-        return Named("ask", (), best.takes, (), candidates, left)
+        return Named("ask", (), best.takes, (), _with_others(best, candidates, words), left)
     named = _decided(best, close, candidates, words)
-    noted = named.outcome == "matched" and not named.assumed and is_beside_a_note(best, words)
+    mended = any(token.slip and set(token.words) & best.takes for token in words.tokens)
+    noted = named.outcome == "matched" and not named.assumed and (mended or is_beside_a_note(best, words))
     return named._replace(assumed=(lexicon.tables.food_by_id[best.food].name,)) if noted else named
 
 
@@ -148,6 +149,15 @@ def _borne_out(best: Reading, words: Words) -> bool:
     """Whether a word that is spelt right tells the same food as the one that may be a slip: `soy souce`."""
     right = {word for token in words.tokens if not token.slip for word in token.words} & best.takes
     return not best.missing and bool(right - GENERIC - PRODUCTS - HARMLESS - COLOURS - frozenset(FITS) - words.soft)
+
+
+def _with_others(best: Reading, candidates: tuple[Candidate, ...], words: Words) -> tuple[Candidate, ...]:
+    """What a slip may be, with what else it may be by another letter behind the likeliest: `peans`, pears or pecans."""
+    known = words.lexicon.spelt
+    others = [one for token in words.tokens if set(token.words) & best.takes for one in token.others if one in known]
+    offered = {one.food for one in candidates}
+    found = [_candidate(known[one], 100.0, words.lexicon) for one in others if known[one] not in offered]
+    return (*candidates[:1], *found, *candidates[1:])
 
 
 def _close(readings: list[Reading], best: Reading) -> list[Reading]:

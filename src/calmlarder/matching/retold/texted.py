@@ -1,6 +1,7 @@
 """Words of messages that tell neither a food nor how much of it: prices, wrapping, who may have it."""
 
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.retold.mistaken_words import mended
 
 _OFF_THE_BBQ = LatePattern(
     r"\b(?:bbq|barbecue)'?e?d? (?=left ?overs?\b)|(?<=left over )bbq\b|(?<=leftover )bbq\b"
@@ -73,6 +74,7 @@ def as_texted(text: str) -> str:
     """A plain line without such words, and with a few phrases of messages put plainly."""
     if "-" in text:
         text = _DASH.sub(r"\1 - ", _DASH_BEHIND_LABEL.sub(r"\1 ", text))
+    text = mended(text)
     text = _LEFT_OVER.sub("leftover", text) if "left" in text else text
     text = _CHOOK.sub(r"\1 chicken", text) if "chook" in text else text
     text = _CHINESE_LEAF.sub("chinese cabbage", text) if "chinese" in text else text

@@ -1,0 +1,35 @@
+"""Words that are spelt right and stand for another that sounds the same, where the word beside them tells which.
+
+Common practice, no source.
+"""
+
+from calmlarder.matching.late_patterns import LatePattern
+
+_ENDS_THERE = r"(?= *(?:$|[\d,;(:-]|x\d|half|tubes?|jars?|tins?|packs?|bags?|opened|left|use|ub|bb))"
+_MISTAKEN = (
+    (LatePattern(r"\b(?P<a>(?:sour|soured|double|single|whipping|heavy|whipped|clotted) )(?:creme|creem|crem|crème)\b"),
+     "cream"),
+    (LatePattern(r"\bbeens\b"), "beans"),
+    (LatePattern(r"\b(?P<a>(?:green|runner|french|string|broad|kidney|black|butter|baked|pinto) )(?:been|beams)"
+                 + _ENDS_THERE), "beans"),
+    (LatePattern(r"\b(?P<a>(?:bean|brussels?|alfalfa|mung) )(?:sprots|spouts|sprats)\b"), "sprouts"),
+    (LatePattern(r"\bbeen(?= sprouts)"), "bean"),
+    (LatePattern(r"\b(?P<a>(?:plain|self[ -]?rais\w+|bread|wheat|rice|corn|chickpea|gf|gluten free|strong) )floor\b"),
+     "flour"),
+    (LatePattern(r"\b(?P<a>(?:tomato|curry|miso|ginger|garlic|chill?i|bean) )past" + _ENDS_THERE), "paste"),
+    (LatePattern(r"\b(?P<a>(?:minute|sirloin|rump|fillet|beef|rib ?eye|tuna|gammon) )(?:stake|staek|steack)(?=s?\b)"),
+     "steak"),
+    (LatePattern(r"\b(?P<a>(?:burger|hot ?dog|hamburger) )(?:bins|boons|bans|bund|buns?)" + _ENDS_THERE), "buns"),
+    (LatePattern(r"\b(?P<a>(?:\d{1,2}|bunch of|bag of|some|few|couple of) )leaks\b"), "leeks"),
+    (LatePattern(r"\b(?P<a>(?:bunch of|fresh|dried|sprigs? of|jar of|pot of) )time\b" + _ENDS_THERE), "thyme"),
+    (LatePattern(r"\b(?P<a>(?:minced?|ground|stewing|diced) )meet\b"), "meat"),
+)  # fmt: skip
+_HOT_DOG = LatePattern(r"\bhotdog(?=s?\b)")
+
+
+def mended(text: str) -> str:
+    """A plain line with such words put right, and hot dogs in two words."""
+    text = _HOT_DOG.sub("hot dog", text) if "hotdog" in text else text
+    for mistaken, meant in _MISTAKEN:
+        text = mistaken.sub(lambda found, meant=meant: f"{found.groupdict().get('a') or ''}{meant}", text)  # type: ignore[misc]
+    return text
