@@ -1,4 +1,7 @@
-"""No dish waits for one dry spice where another flavour at hand does as well. Common practice, no source."""
+"""No dish waits for one dry spice where another flavour at hand does as well, nor for a protein food where nuts do.
+
+Common practice, no source.
+"""
 
 from collections.abc import Callable, Sequence
 
@@ -11,7 +14,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 
-Cook = Callable[[Sequence[str], str], Dinner | None]
+Cook = Callable[..., Dinner | None]
 
 NAMED_BY_ITS_SPICES = {"tagine"}
 PANEER = ["paneer 225g", "cooked basmati rice 400g", "tomatoes 4", "ghee"]
@@ -25,10 +28,10 @@ def cook(
     lots_of: Callable[[Sequence[str]], list[Lot]],
     wanting: Callable[..., DinnerRequest],
 ) -> Cook:
-    """The dinner of one pattern for one."""
+    """The dinner for one, of one pattern where it is named."""
 
-    def dinner(lines: Sequence[str], name: str) -> Dinner | None:
-        chosen = [one for one in patterns if one.id == name]
+    def dinner(lines: Sequence[str], name: str = "") -> Dinner | None:
+        chosen = [one for one in patterns if name in {"", one.id}]
         _, dinners = best_dinners(lots_of(lines), wanting(seconds=60, protein_floor_g=8), chosen, tables)
         return dinners[0] if dinners else None
 
@@ -59,3 +62,25 @@ def test_cheese_beside_mash_is_folded_into_it(cook: Cook) -> None:
     assert dinner
     steps = [step for step in dinner.steps if "cheddar" in step and "Mash" in step]
     assert ("cheddar" in " ".join(dinner.steps)) == bool(steps)
+
+
+NUTTY = ["dry buckwheat 300g", "oyster mushrooms 150g", "carrots 3", "walnuts 100g", "tamari"]
+
+
+def test_grain_and_nuts_are_dinner_where_no_protein_food_is(cook: Cook) -> None:
+    dinner = cook(NUTTY)
+    assert dinner
+    assert dinner.pattern == "grain-and-nuts"
+    published = {"buckwheat-dry": 11.73, "walnuts": 15.23, "mushroom-oyster": 3.31}  # USDA SR28 20009, 12155, 11987
+    protein_g = sum(use.grams * published.get(use.food, 0) / 100 for use in dinner.uses)
+    assert 12 <= protein_g <= dinner.per_person.protein_g
+
+
+def test_where_a_protein_food_is_grain_and_nuts_wait(cook: Cook) -> None:
+    dinner = cook([*NUTTY, "firm tofu 280g"])
+    assert dinner
+    assert dinner.pattern != "grain-and-nuts"
+
+
+def test_grain_without_nuts_or_cheese_is_none(cook: Cook) -> None:
+    assert cook(["dry white rice 300g", "carrots 3", "tamari"], "grain-and-nuts") is None
