@@ -13,7 +13,7 @@ from typing import Any
 
 from calmlarder.larder import lines_to_lots as reading
 from calmlarder.matching.kept_needs import know_needs
-from calmlarder.matching.names import kept_names
+from calmlarder.matching.names import kept_names, name_index
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.problems import Problem
 from calmlarder.tables import load
@@ -82,6 +82,8 @@ def lexicon(tables: Tables) -> Lexicon:
 load.read_folder, load.load_tables, load.read_csv = read_folder, load_tables, read_csv  # type: ignore[assignment]
 reading.Lexicon = lexicon  # type: ignore[assignment, misc]
 kept_names.lexicon_of = lambda tables, folders: lexicon(tables)
+# Of tables with a food of the cook's own all names but that one were taken apart before.
+name_index.as_one, name_index._named = cache(name_index.as_one), cache(name_index._named)  # type: ignore[assignment]
 
 
 def share_readers() -> None:
