@@ -1,10 +1,12 @@
 """How much of one food alone fits one sitting, on the scale and by eye, and which limit says so."""
 
+from collections.abc import Sequence
+
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.intake.amounts import USUAL, Tolerance
-from calmlarder.intake.load import LoadProfile, load_profile_of
-from calmlarder.intake.plate import Item, rows_of
+from calmlarder.intake.load import load_profile_of
+from calmlarder.intake.plate import Item, LimitOn, limits_on, rows_under
 from calmlarder.intake.profile import Profile
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure
@@ -28,8 +30,10 @@ class Limit(BaseModel):
 def limit_of(food: Food, limits: Profile, tables: Tables, sure: Tolerance = USUAL) -> Limit:
     """The largest amounts under every limit of a sitting. Raises KeyError for a food with unknown figures."""
     profile = load_profile_of(food, tables)
-    weighed, binding = _largest(food, profile, limits, True, sure)
-    eye, eye_binding = _largest(food, profile, limits, False, sure)
+    item = Item(food.id, profile, MOST_GRAMS, True, sure)
+    on_it = [*limits_on([item], limits)]  # what a gram brings is the same of each amount
+    weighed, binding = _largest(item, on_it)
+    eye, eye_binding = _largest(item._replace(weighed=False), on_it)
     if weighed is not None and (eye is None or eye > weighed):  # of a trace a scale may know less than the eye
         weighed, binding = eye, eye_binding
     return Limit(
@@ -41,13 +45,11 @@ def limit_of(food: Food, limits: Profile, tables: Tables, sure: Tolerance = USUA
     )
 
 
-def _largest(
-    food: Food, profile: LoadProfile, limits: Profile, weighed: bool, sure: Tolerance
-) -> tuple[int | None, str | None]:
+def _largest(item: Item, limits: Sequence[LimitOn]) -> tuple[int | None, str | None]:
     """The largest whole number of grams under every limit, by bisection, and the first limit above it."""
 
     def passed(grams: int) -> str | None:
-        rows = rows_of([Item(food.id, profile, grams, weighed, sure)], limits)
+        rows = rows_under(limits, [item._replace(grams=grams)])
         return next((row.cap.key for row in rows if not row.holds()), None)
 
     if passed(MOST_GRAMS) is None:

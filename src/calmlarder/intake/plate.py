@@ -136,7 +136,12 @@ def limits_on(items: Sequence[Item], limits: Profile, counted: Sequence[Counted]
 
 def rows_of(items: Sequence[Item], limits: Profile, counted: Sequence[Counted] = ()) -> Iterator[Row]:
     """Every limit under which the items may bring something; `limits` are those of one kind of sitting."""
-    for limit in limits_on(items, limits, counted):
+    return rows_under(limits_on(items, limits, counted), items)
+
+
+def rows_under(limits: Iterable[LimitOn], items: Sequence[Item]) -> Iterator[Row]:
+    """The same with these amounts of the items that the limits are on."""
+    for limit in limits:
         row = limit.row(items)
         if row.food is None or row.sum.likely or row.sum.off:
             yield row
