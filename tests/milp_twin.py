@@ -145,7 +145,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
         _another(p, problem, z, (used, units), plan)
     time = p.variable(600, -round(minute), whole=False)
     for o, u in zip(options, used, strict=True):
-        p.at_most({u: o.minutes, time: -1}, 0)
+        p.at_most({u: o.before + o.minutes, time: -1}, 0)
     _turns(p, problem, time, used)
     overtime = p.variable(600, -weights.LATE_MINUTE * _POINT, whole=False)  # beyond a usual day's
     usual = {"dinner": 35, "packed": 30, "breakfast": 15, "shake": 10, "snack": 10}[problem.wanted.sitting]

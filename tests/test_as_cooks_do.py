@@ -231,3 +231,23 @@ def test_rice_is_fried_with_soy_sauce_in_butter_where_there_is_no_oil(cook: Cook
 def test_a_title_leads_to_something(cook: Cook) -> None:
     dinner = cook(["4 eggs", "spinach 150g", "2 carrots", "soy sauce", "oil"], "wok-plate")
     assert dinner.title == "Stir-fried eggs, spinach and carrots"
+
+
+def test_what_is_frozen_thaws_in_the_time_of_the_dinner(cook: Cook) -> None:
+    """An hour or less for a pound in cold water, less for what is thin: US Department of Agriculture."""
+    fridge = ["rice 1kg", "prawns 300g, in the freezer", "carrots x4", "ginger", "soy sauce", "lime", "oil"]
+    dinner = cook(fridge, "stir-fry")
+    thawing = next(one for one in dinner.timeline.moments if "prawns: thawed 20 minutes" in one.what)
+    fried = next(one for one in dinner.timeline.moments if "fry raw prawns" in one.what)
+    assert fried.start_min >= thawing.start_min + 20
+    fresh = cook([line.removesuffix(", in the freezer") for line in fridge], "stir-fry")
+    assert fresh.minutes < dinner.minutes
+    assert "thaw" not in said(fresh)
+
+
+def test_a_frozen_joint_is_not_tonights_dinner(cook: Cook) -> None:
+    """Thick meat thaws in the fridge overnight: Food Standards Agency, How to chill, freeze and defrost."""
+    fridge = ["rice 1kg", "firm tofu 140g", "carrots x4", "ginger", "soy sauce", "lime", "oil"]
+    joint = "pork shoulder 1kg"
+    assert "pork" not in said(cook([*fridge, f"{joint}, in the freezer"], "stir-fry"))
+    assert "pork" in said(cook([*fridge, f"{joint}, use by today"], "stir-fry"))

@@ -17,3 +17,26 @@ def test_it_must_be_done_in_time(pan: Callable[..., Tiny]) -> None:
     assert pan(minutes=minutes + 2).holds(SlowestFood(), both)
     assert not pan(minutes=minutes + 1).holds(SlowestFood(), both)
     assert pan(minutes=minutes + 1).holds(SlowestFood(), {"tofu-firm": 80})
+
+
+def test_what_is_frozen_thaws_before_it_is_heated(pan: Callable[..., Tiny]) -> None:
+    """An hour in cold water (US Department of Agriculture: an hour or less for a pound), then the pan.
+
+    firm tofu 280g, in the freezer
+    carrots 300g
+    """
+    thawed = {"tofu-firm": 80}
+    tofu = next(option for option in pan().problem.options if option.offered.food.id == "tofu-firm")
+    assert tofu.before == 60
+    assert pan(minutes=60 + tofu.minutes + 2).holds(SlowestFood(), thawed)
+    assert not pan(minutes=60 + tofu.minutes + 1).holds(SlowestFood(), thawed)
+
+
+def test_what_is_fresh_waits_for_nothing(pan: Callable[..., Tiny]) -> None:
+    """Nothing here comes out of the freezer.
+
+    firm tofu 280g
+    carrots 300g
+    """
+    assert all(option.before == 0 for option in pan().problem.options)
+    assert pan(minutes=10).holds(SlowestFood(), {"tofu-firm": 80})

@@ -79,7 +79,7 @@ def caution_faults(read: Read) -> Iterator[str]:
             (use["days_left"] is not None and use["days_left"] < 0, f"{name}, past its best"),
             (
                 _thaws(lot, food),
-                f"{name}: thaw before you start, overnight in the fridge, in a sealed bag in cold water",
+                f"{name}: thaw before you start, in a sealed bag in cold water",
             ),
             (bool(held_by_name(food)), f"{name}: what it holds of garlic or onion"),
             (bool(lot["owner"]), f"{name} from {lot['owner']}"),

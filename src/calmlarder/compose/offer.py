@@ -10,6 +10,7 @@ from calmlarder.compose.shortlist import goes_first
 from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.load import LoadProfile, load_profile_of
+from calmlarder.larder.freezing import thaws_overnight
 from calmlarder.larder.lot import Lot, is_last_day, why_unfit
 from calmlarder.larder.open_too_long import is_far_past_opened, is_past_opened
 from calmlarder.larder.with_bones import count_in, is_whole_fish
@@ -155,6 +156,8 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     unknown = tables.unknown_of(food.id)
     if unknown:
         return f"no figure is known for its {', '.join(unknown)}: left out until one is"
+    if thaws_overnight(lot, food) and not wanted.thaw_ahead:
+        return "frozen and thick: let it thaw in the fridge overnight, and cook it tomorrow"
     if not food.minutes:
         return f"not for tonight: {food.note or 'it needs long soaking or cooking'}"
     return None

@@ -14,7 +14,7 @@ from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.unfit_for_slot import is_unfit
 from calmlarder.intake.profile import Profile
 from calmlarder.kitchen.minutes import minutes_of
-from calmlarder.larder.freezing import thaws
+from calmlarder.larder.freezing import thaw_minutes, thaws
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Food
@@ -54,6 +54,7 @@ class Option(NamedTuple):
     fibre_mg: int  # in one unit, rounded down
     lysine: int  # hundredths of a mg in one unit, rounded down
     minutes: int
+    before: int  # minutes in which it thaws, before it can be heated
     points: int  # for one portion, by urgency
     finish: int  # for using the lot up
     weighable: bool
@@ -259,6 +260,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in CANNED_STATES and not lot.opened,
+        before=thaw_minutes(food) if thaws(lot, food) and not wanted.thaw_ahead else 0,
         thaws=thaws(lot, food),
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )

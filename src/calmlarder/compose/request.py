@@ -114,6 +114,7 @@ class DinnerRequest(BaseModel):
     declined: tuple[Declined, ...] = ()
     table: tuple[Eater, ...] = ()
     doses: tuple[Dose, ...] = ()  # of challenges, eaten with it
+    thaw_ahead: bool = False  # a later day: what is frozen can thaw overnight before
     as_many_each: bool = True  # of wraps; a plan shares lots between sittings, and deals them by the piece
 
     @property

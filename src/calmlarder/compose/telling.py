@@ -16,6 +16,7 @@ from calmlarder.compose.dinner import (
 from calmlarder.compose.dinner_cautions import cautions_of
 from calmlarder.compose.per_person import per_person
 from calmlarder.compose.portions import plates_of
+from calmlarder.compose.problem import Option
 from calmlarder.compose.provenance import not_measured, upper_ends
 from calmlarder.compose.solve import Plan, Use
 from calmlarder.compose.weights import URGENT_DAYS
@@ -56,8 +57,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     foods = as_called(plan.uses, tables)
     uses = tuple(_use(use, foods, tables) for use in plan.uses)
     fillings = [
-        _filling(use, one.option.offered.lot, pattern, tables, foods[use.food])
-        for use, one in zip(uses, plan.uses, strict=True)
+        _filling(use, one.option, pattern, tables, foods[use.food]) for use, one in zip(uses, plan.uses, strict=True)
     ]
     fillings = _with_minutes(fillings, plan)
     steps, timeline = told_twice(pattern, fillings, plan.problem.wanted.equipment, people)
@@ -98,8 +98,8 @@ def _unknown(plan: Plan, figure: Literal["protein_g", "energy_kcal"], tables: Ta
     return tuple(dict.fromkeys(food.name for food in foods if getattr(food, figure) is None))
 
 
-def _filling(use: PlateUse, lot: Lot, pattern: Pattern, tables: Tables, food: Food) -> Filling:
-    slot = pattern.slots[use.slot]
+def _filling(use: PlateUse, option: Option, pattern: Pattern, tables: Tables, food: Food) -> Filling:
+    slot, lot = pattern.slots[use.slot], option.offered.lot
     return Filling(
         slot=use.slot,
         food=food,
@@ -109,7 +109,7 @@ def _filling(use: PlateUse, lot: Lot, pattern: Pattern, tables: Tables, food: Fo
         prep=made_ready(
             slot.prep_of(food),
             food,
-            Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot), lot.place == "freezer"),
+            Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot), lot.place == "freezer", option.before),
             mashes(pattern, use.slot),
         ),
         minutes=slot.minutes_for(food),

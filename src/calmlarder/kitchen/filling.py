@@ -57,6 +57,7 @@ _SOLD_WITH = re.compile(
 class Told(NamedTuple):
     """What is known of a thing from its line: the words, its condition, and whether it is frozen and thaws first.
 
+    It takes `thaw_minutes`, 0 where it thaws the day before.
     `each_g` is what can be eaten of one, where the line counts them; vegetables `from_freezer` are cut already.
     """
 
@@ -65,6 +66,7 @@ class Told(NamedTuple):
     frozen: bool = False
     each_g: float | None = None
     from_freezer: bool = False
+    thaw_minutes: int = 0
 
 
 class Filling(NamedTuple):
@@ -208,7 +210,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         rest = re.sub(r"^(?:scrubbed(?: and pricked)?|peeled)(?:, )?", "", prep)
         return ", ".join(part for part in ("peeled", "eyes and sprouts cut out", rest) if part)
     if told.frozen:
-        return ", ".join(part for part in ("thawed", prep) if part)
+        took = f"thawed {told.thaw_minutes} minutes in a sealed bag in cold water" if told.thaw_minutes else "thawed"
+        return ", ".join(part for part in (took, prep) if part)
     return prep
 
 

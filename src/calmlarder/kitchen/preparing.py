@@ -15,7 +15,7 @@ from calmlarder.kitchen.wording import sentence
 _WEIGHING = 1
 _PREP_PER_100_G = (("peel", 1.5), ("cub", 1.0), ("slice", 0.8), ("chop", 0.8), ("strip", 0.8), ("shred", 0.8),
                    ("grate", 2.0), ("quarter", 0.5))  # fmt: skip
-_ALONE = re.compile(r"\b(?:soaked|simmered) (\d+) minutes\b")  # while the cook does something else
+_ALONE = re.compile(r"\b(?:soaked|simmered|thawed) (\d+) minutes\b")  # while the cook does something else
 _LONGEST_PREP = 8  # however much it is
 _TOASTING = 5  # nuts in a dry pan
 _THAWING = 4  # frozen leaves, under hot water or in the microwave, before they are squeezed

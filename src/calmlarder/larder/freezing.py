@@ -1,7 +1,9 @@
 """The freezer: what to freeze today, into it and out of it again."""
 
+import re
 from collections.abc import Iterable
 from datetime import date, timedelta
+from types import MappingProxyType
 
 from pydantic import BaseModel, ConfigDict
 
@@ -16,11 +18,32 @@ _THAWED_DAYS = 1
 
 # Thawed in the fridge overnight or in the microwave: Food Standards Agency, "How to chill, freeze and defrost".
 _THAWED_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh", "seitan"})
+_IN_PIECES = re.compile(r"\b(?:diced?|cubed|cubes|sliced?|slices|strips?|pieces|pcs)\b", re.IGNORECASE)
 
 
 def thaws(lot: Lot, food: Food) -> bool:
     """Whether a thing from the freezer is thawed first; what is sold frozen is cooked from frozen."""
     return lot.place == "freezer" and food.kind in _THAWED_KINDS and food.state != "frozen"
+
+
+# As thick as an arm, or a whole bird: what thaws outside within the hour is hard inside, so it thaws overnight.
+_THICK = frozenset({
+    "chicken-whole", "duck-whole", "turkey-whole", "lamb-roast", "beef-roast", "pork-shoulder", "pork-belly",
+})  # fmt: skip
+# Minutes in a sealed bag in cold water: an hour or less for a pound (US Department of Agriculture, recalled); what is
+# thin takes less (common practice, no source).
+_THAWING = MappingProxyType({"shellfish": 20, "fish": 30})
+_THAWING_ELSE = 60
+
+
+def thaw_minutes(food: Food) -> int:
+    """How long a thing out of the freezer lies in cold water before it is cooked."""
+    return _THAWING.get(food.kind, _THAWING_ELSE)
+
+
+def thaws_overnight(lot: Lot, food: Food) -> bool:
+    """Whether a thing out of the freezer is too thick for the same evening."""
+    return thaws(lot, food) and food.id in _THICK and not _IN_PIECES.search(lot.line)
 
 
 def why_not_frozen(lot: Lot) -> str | None:

@@ -168,6 +168,7 @@ def wanted_at(one: PlannedSitting, wanted: DinnerRequest, stacking: Stacking, fi
             "use": wanted.use if first else (),
             "count": 1,
             "as_many_each": False,
+            "thaw_ahead": one.day > wanted.today,
             "stacking": stacking.model_copy(update={"at": one.at}),
         }
     )

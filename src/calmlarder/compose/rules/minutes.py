@@ -1,4 +1,4 @@
-"""The slowest food sets the time, and what goes through one pan in turn takes its turns."""
+"""The slowest food sets the time, thawed before it is heated, and what goes through one pan in turn takes its turns."""
 
 from collections.abc import Collection, Iterable
 
@@ -15,8 +15,8 @@ class SlowestFood:
     def post(self, draft: DishVariables) -> None:
         """Bound the time from below; the wish to be quick pulls it down."""
         for number, option in enumerate(draft.problem.options):
-            if option.minutes:
-                draft.model.add(draft.time >= option.minutes * draft.used[number])
+            if option.minutes or option.before:
+                draft.model.add(draft.time >= (option.before + option.minutes) * draft.used[number])
         for steps in turns(draft.problem):
             lasting = []
             for numbers in steps:
@@ -37,7 +37,8 @@ def least_minutes(problem: PatternProblem, used: Collection[Option]) -> int:
     def longest(numbers: Iterable[int]) -> int:
         return max((problem.options[number].minutes for number in numbers if number in there), default=0)
 
-    return max(longest(there), *(sum(map(longest, steps)) for steps in turns(problem)), 0)
+    thawed = (problem.options[number].before + problem.options[number].minutes for number in there)
+    return max([0, *thawed, *(sum(map(longest, steps)) for steps in turns(problem))])
 
 
 def turns(problem: PatternProblem) -> list[list[list[int]]]:
