@@ -2,12 +2,15 @@
 
 import csv
 import json
+from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 
 import pytest
 
 from calmlarder.cli import main
+from calmlarder.compose.offer import offer
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
@@ -72,3 +75,16 @@ def test_the_command_tells_how_and_how_long(tmp_path: Path, capsys: pytest.Captu
     assert "never freeze again" in " ".join(capsys.readouterr().out.split())
     assert main(["freeze", "--larder", str(larder), "--today", "2026-03-08"]) == 0
     assert "Nothing needs the freezer" in capsys.readouterr().out
+
+
+def test_a_frozen_joint_is_for_tomorrow(tables: Tables, wanting: Callable[..., DinnerRequest]) -> None:
+    """Thick meat thaws in the fridge overnight: Food Standards Agency, How to chill, freeze and defrost."""
+    lots = lots_of(tables, "pork shoulder 1kg, in the freezer", "pork shoulder 1kg, use by 2026-03-12", "rice 500g")
+    tonight = wanting(diet="omnivore")
+    offered, excluded = offer(lots, tonight, tables)
+    assert [one.lot.id for one in offered] == [lots[1].id, lots[2].id]
+    assert [one.why for one in excluded] == [
+        "frozen and thick: let it thaw in the fridge overnight, and cook it tomorrow"
+    ]
+    later = tonight.model_copy(update={"thaw_ahead": True})
+    assert len(offer(lots, later, tables)[0]) == 3
