@@ -2,6 +2,7 @@
 
 import threading
 from collections.abc import Callable
+from datetime import datetime
 from importlib import resources
 from pathlib import Path
 
@@ -9,13 +10,14 @@ import pytest
 from textual.pilot import Pilot
 
 import composed_once
+from calmlarder.cli import main
 from calmlarder.household.choices import Choices
 from calmlarder.household.household import Household
 from calmlarder.household.larder import keep_lines
 from calmlarder.household.planning import Which, eaters_of, meals_that_stay, plan, plan_asked
 from calmlarder.household.sharing import last_plan
 from calmlarder.plan.plan_days import Asked, How
-from calmlarder.plan.planned import Planned
+from calmlarder.plan.planned import Planned, SittingPlanned
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
@@ -23,6 +25,7 @@ from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.plan_changes import Change, by_key, how_changed, words_of
 from calmlarder.tui.plan_screen import PlanScreen
+from calmlarder.tui.plan_view import boxes_line
 from calmlarder.tui.widgets.day_board import Card, DayBoard
 from calmlarder.tui.widgets.said import Said
 from programs import TODAY, settled, until
@@ -171,3 +174,23 @@ def assert_told(change: Change, planned: Planned) -> None:
     assert f"{use.name} {use.grams} g, was {use.grams + 5} g" in words
     other = one.model_copy(update={"dinner": one.dinner.model_copy(update={"pattern": "another"})})
     assert f"was {one.dinner.title}" in words_of(change, (other, *planned.sittings[1:]))
+
+
+def test_a_box_that_no_meal_of_the_plan_eats_is_told_at_its_end(tmp_path: Path, tables: Tables) -> None:
+    """It was boxed as good for one day in the fridge; frozen it waits, and is told of no more."""
+    home = tmp_path / "home"
+    at = ["--home", str(home), "--today", "2026-03-11"]
+    lines = ["chicken thighs 500 g use by tomorrow", "potatoes 1 kg", "carrots 400 g", "green beans 200 g", "oil"]
+    assert main([*at, "larder", "add", *lines]) == 0
+    assert main([*at, "tonight", "--people", "2"]) == 0
+    assert main([*at, "cooked", "--boxes", "1"]) == 0
+    with Household(home, tables, TODAY, table_folders(None, home)) as kitchen:
+        lots = [one.lot for one in kitchen.lots()]
+    (box,) = [lot for lot in lots if lot.box is not None]
+    assert box.box is not None
+    words = boxes_line(lots, (), TODAY)
+    assert words.startswith(f"1 portion boxed, {box.box.title}, keeps until ")
+    assert words.endswith("Thu 12 Mar: no meal of this plan eats it")
+    eaten = SittingPlanned(at=datetime(2026, 3, 12, 12), sitting="packed", people=1, dinner=None, from_box=box.id)
+    assert boxes_line(lots, (eaten,), TODAY) == ""
+    assert boxes_line([box.model_copy(update={"place": "freezer"})], (), TODAY) == ""

@@ -4,6 +4,7 @@ import os
 import sys
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import date
+from functools import partial
 from importlib import import_module
 from pathlib import Path
 from typing import Any, ClassVar
@@ -33,6 +34,7 @@ from calmlarder.tui.errors import tell
 from calmlarder.tui.key_bar import KeysByWords, commands_of
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.left_running import SEEN_S, LeftOpen
+from calmlarder.tui.manner_asked import ReadsAnew, keep_manner, manner_command
 from calmlarder.tui.plain_terminal import AsciiSigns, NoColour
 from calmlarder.tui.runtime import (
     end_with_signals,
@@ -139,7 +141,15 @@ class LarderApp(LeftOpen):
         yield from commands_of(screen)
         if isinstance(screen, LarderScreen):
             yield SystemCommand(_WASTE, "in Days", screen.action_waste)
+        if isinstance(screen, ReadsAnew):
+            other, words = manner_command(self._kitchen)
+            yield SystemCommand(words, "for good", partial(self._read_in, screen, other))
         yield SystemCommand("Light or dark", "for this time", self._turn_light)
+
+    def _read_in(self, screen: ReadsAnew, word: str) -> None:
+        """Other measures and names, from now on."""
+        keep_manner(self._kitchen, word)
+        screen.draw_anew()
 
     def _turn_light(self) -> None:
         self.theme = LIGHT.name if self.theme == DARK.name else DARK.name

@@ -19,6 +19,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.tables.vocabulary import DIETS
 from calmlarder.tui.errors import told
 from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.manner_asked import MANNERS, TAKES_MANNER, keep_manner, manner_word
 from calmlarder.tui.widgets.allergen_pick import TREE_NUTS, AllergenPick
 from calmlarder.tui.widgets.field import Field, a_day, first_day, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
@@ -52,7 +53,7 @@ _TAKES = {
 
 
 class FirstStart(Screen[None]):
-    """Seven questions in sight of each other."""
+    """Eight questions in sight of each other."""
 
     ABOUT = (
         "Tab and Down go to the next question, Shift+Tab and Up back; so does Enter, but where words have [ ]. Where "
@@ -83,6 +84,8 @@ class FirstStart(Screen[None]):
             avoid = AllergenPick(held.avoid, id="avoid")
             yield Field("Leave out\n(Space or Enter ticks)", avoid, TREE_NUTS, quiet=True)
             yield Field(_LABELS["people"], number_input(held.people, "people"), _TAKES["people"])
+            read = Pick(MANNERS, [manner_word(held)], id="manner")
+            yield Field("Measures, names", read, TAKES_MANNER, quiet=True)
             profile = Pick(kitchen.tables.profiles, [held.profile], id="profile")
             yield Field("Limits", profile, SETS.get(held.profile, held.profile))
             yield Field("Elimination since", Input(compact=True, id="since"), self._takes_since, beside=True)
@@ -110,6 +113,9 @@ class FirstStart(Screen[None]):
     def picked(self, event: Pick.Changed) -> None:
         """Keep the choice."""
         name = str(event.pick.id)
+        if name == "manner":
+            keep_manner(self._kitchen, event.chosen[0])
+            return
         chosen = event.pick.avoided if isinstance(event.pick, AllergenPick) else event.chosen
         self._kitchen.set(name, ",".join(chosen))
         if name == "profile":

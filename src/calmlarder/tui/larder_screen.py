@@ -154,6 +154,10 @@ class LarderScreen(LarderEntry):
         super().refill()
         self.tell_of_chosen()
 
+    def draw_anew(self) -> None:
+        """The list in other measures."""
+        self.refill()
+
     @on(OptionList.OptionHighlighted, "#items")
     def tell_of_chosen(self) -> None:
         """The bar stands on another item."""

@@ -191,6 +191,10 @@ class PlanScreen(PlanRounds):
             self._come_back(self._before.pop())
         return True
 
+    def draw_anew(self) -> None:
+        """The plan in other measures."""
+        self._write()
+
     def draw_new_day(self) -> None:
         """The meals of the kept plan from today on; without one, plan from today, with nothing pinned or excluded."""
         self._before, self._undone, self._pins, self._excluded = [], [], frozenset(), frozenset()

@@ -1,6 +1,8 @@
 """A plan on the screen: its meals as cards, what is left over all the same, what to freeze, what to buy."""
 
+from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
+from datetime import date, timedelta
 from textwrap import wrap
 from types import MappingProxyType
 from typing import TYPE_CHECKING
@@ -19,6 +21,7 @@ from calmlarder.tui.widgets.amounts import AmountList, Fact, Facts
 from calmlarder.tui.widgets.day_board import Card, DayBoard
 
 if TYPE_CHECKING:
+    from calmlarder.larder.lot import Lot
     from calmlarder.plan.planned import Planned, SittingPlanned
 
 _SIDE_BY_SIDE = 108  # columns from which the notes stand beside each other
@@ -97,6 +100,23 @@ def left_over_line(plan: "Planned", name_of: Callable[[str], str]) -> str:
     return f"left over on its last day: {named}{f' and {more} more' if more > 0 else ''}{saved}"
 
 
+def boxes_line(lots: "Sequence[Lot]", sittings: "Sequence[SittingPlanned]", today: date) -> str:
+    """The boxes that no meal of a plan eats, and until when they keep; empty where there are none."""
+    eaten = {use.lot for one in sittings if one.dinner is not None for use in one.dinner.uses}
+    eaten |= {one.from_box for one in sittings}
+    left = Counter(
+        (lot.box.title, lot.days_left)
+        for lot in lots
+        if lot.box is not None and lot.id not in eaten and lot.place != "freezer" and not lot.to_bin
+    )
+    told = [
+        f"{count} portion{'s' * (count > 1)} boxed, {title}"
+        + (f", keep{'s' * (count == 1)} until {today + timedelta(days=days):%a %d %b}" if days is not None else "")
+        for (title, days), count in left.items()
+    ]
+    return f"{'; '.join(told)}: no meal of this plan eats {'it' if sum(left.values()) == 1 else 'them'}" if told else ""
+
+
 def unfit_line(unfit: Mapping[int, str], meals: int) -> str:
     """That a kept plan is of before, and what to do."""
     those = f"{len(unfit)} of its {meals} meals no longer fit{'s' * (len(unfit) == 1)}"
@@ -151,6 +171,7 @@ class PlanView(VerticalScroll):
                 yield Facts(id="to-buy")
             with Vertical(classes="column"):
                 yield Facts(id="to-freeze")
+        yield Static("", id="plan-boxes", markup=False)
         yield Static("", id="plan-caution", markup=False)
 
     def __init__(self, id: str) -> None:
@@ -189,6 +210,10 @@ class PlanView(VerticalScroll):
         self.query_one("#left-over", Static).update(about)
         caution = "\n".join(wrap(CAUTION, max(40, min(100, self.size.width - 4))))
         self.query_one("#plan-caution", Static).update(caution if done else "")
+        evening = outcome.asked.evening
+        boxes = self.query_one("#plan-boxes", Static)
+        boxes.update(self.manner.name(boxes_line(evening.lots, plan.sittings, evening.request.today)) if done else "")
+        boxes.display = bool(boxes.content)
         wasted = [Fact(one.grams, name_of(one.food), one.why) for one in done.wasted] if done else []
         self.query_one("#unreached", Facts).show("Left over on its last day", wasted)
         frozen = [Fact(one.grams, name_of(one.food), freeze_words(one, done.sittings))

@@ -98,6 +98,10 @@ class TonightScreen(SearchesDinner):
             ways = fill(ways_out(self._asked, self._kitchen, bool(self._before)), style.width)
             view.say(fault or "\n\n".join(part for part in (first, said, ways, more) if part))
 
+    def draw_anew(self) -> None:
+        """The dinner in other measures."""
+        self._write()
+
     def draw_new_day(self) -> None:
         """What was proposed yesterday may be past its day now, and what was for that evening only is over."""
         self._asked = self._only.again(self._kitchen)
