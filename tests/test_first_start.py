@@ -48,7 +48,9 @@ def test_a_minute_with_the_keys(tmp_path: Path, tables: Tables, size: tuple[int,
         assert "Space or Enter ticks" in str(hint.content)  # before the boxes have the focus
         await pilot.press("left", "left", "left", "tab")  # vegan; then two allergens
         await pilot.press("space", "right", "right", "right", "right", "right", "space", "tab")
-        await pilot.press("backspace", "3", "tab", "right", "tab", "tab", "tab", *"olive oil, rice", "tab", "enter")
+        await pilot.press(
+            "backspace", "3", "tab", "tab", "right", "tab", "tab", "tab", *"olive oil, rice", "tab", "enter"
+        )
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
         held = app._kitchen.settled()

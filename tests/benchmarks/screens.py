@@ -28,7 +28,7 @@ SOLVES = 50
 ALLOWED_S = 0.05
 PLAN_S = 8.0
 # Keys on Tonight, each of which looks for a dinner anew; r now and then, or little is left to be found.
-ASKED = ("n", "n", "plus", "t", "minus", "s", "s", "s", "s", "s", "r")
+ASKED = ("n", "n", "plus", "t enter", "minus", "s down enter", "s down enter", "t enter", "s down enter", "n", "r")
 
 BARE = """
 import asyncio
@@ -118,7 +118,7 @@ async def on_screen() -> None:
         await watch("the solver is loaded", asyncio.gather(asyncio.sleep(2), app.workers.wait_for_complete()))
 
         async def ask(key: str) -> None:
-            await pilot.press(key)
+            await pilot.press(*key.split())
             await asyncio.sleep(0.01)
             await app.workers.wait_for_complete()
 
