@@ -42,6 +42,10 @@ _ROUND_IT = re.compile(
 _ASIDE = re.compile(r"\[(?!No |In place )[^\[\]]{1,400}\]|\((?!No )[^()]{1,400}\)")
 
 
+# `[14:02] Kit: ...` and `[ ] 200 g flour` begin with a bracket, too.
+_IS_JSON = re.compile(r"\s*(?:\{|\[\s*(?:[\[{\"]|\]\s*$|$))")
+
+
 def read_recipe(text: str) -> Recipe:
     """A recipe from plain text, Markdown, schema.org/Recipe JSON-LD, or a page of HTML.
 
@@ -61,6 +65,7 @@ def _is_no_step(step: str) -> bool:
     bare = step.strip()
     told = (_LABEL, _FAREWELL, _ASIDE, _ROUND_IT)
     heads = section_of(_NUMBERED.sub("", bare)) is not None and len(bare) <= _LONGEST_HEADING
+    heads = heads and not bare.partition(":")[2].strip()
     return heads or any(pattern.fullmatch(bare) for pattern in told)
 
 
@@ -70,7 +75,7 @@ def _read(text: str) -> Recipe:
     text = text.removeprefix("\ufeff")
     if looks_like_html(text):
         return _of_page(text).model_copy(update={"page": True})
-    if text.lstrip()[:1] in ("{", "["):
+    if _IS_JSON.match(text):
         found = next(filter(names_ingredients, objects_in(text)), None)
         if found is None:
             _refuse([text], "the file holds no recipe of schema.org's kind")

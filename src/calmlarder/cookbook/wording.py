@@ -9,7 +9,8 @@ HEADING = re.compile(
     r"#+ .*|for (?:the|a) [^\d,]{1,40}|to (?:serve|garnish|finish|decorate)|"
     r"(?:the )?(?:sauce|dressing|marinade|filling|topping|garnish|dough|crust|salad|ingredients|base|glaze|batter"
     r"|crumble|streusel|icing|frosting|ganache|sponge|cake|meatball|burger|patty|patties|curry|stew|soup|slaw|dip|assembly)s?"
-    r"|(?:wet|dry) ingredients|step \d"
+    r"|(?:the )?(?:wet|dry)(?: (?:ingredients|stuff|things|bits|mix))?|step \d|(?:and )?everything else|the rest"
+    r"|(?:the )?(?:night|day|evening) before|(?:in the |next )?morning|(?:on )?day \w+(?: \w+)?"
 )
 # A row of signs before and behind: `-- Topping --`, `== Sauce ==`.
 _RULED = re.compile(r"\s*([—–=~-])\1*\s*[^\d]{2,40}?\s*\1+\s*|\s*([*_#])\2{2,}\s*[^\d]{2,40}?\s*\2{2,}\s*")

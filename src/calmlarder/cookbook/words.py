@@ -5,6 +5,14 @@ from typing import NamedTuple
 
 from calmlarder.cookbook.bounds import LONGEST_STEP, LONGEST_TITLE, MOST_LINES, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Form, Recipe
+from calmlarder.cookbook.run_together import (
+    STAMP,
+    begins_method,
+    has_name_first,
+    is_a_list,
+    listed_of_sentences,
+    pieces_of,
+)
 from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
 from calmlarder.matching.amounts.numbers_and_fractions import NUMBER_ALONE
 from calmlarder.matching.names.words import plain
@@ -15,13 +23,15 @@ _LONGEST_HEADING = 60
 _BULLET = re.compile(r"[ \t]*(?:(?:[-*+•·▢☐□–‣◦]|\d{1,2}[.)](?=\s))[ \t]*)?(?:\[[ xX]?\][ \t]*)?")
 _MARKS = re.compile(r"^\s{0,3}#{1,6}\s+|[*_]{1,3}(?=\S)|(?<=\S)[*_]{1,3}|\s#+\s*$")
 _INGREDIENTS = re.compile(
-    r"(?:the )?(?:ingredients?|ingredient list|you(?:'ll| will)? need|what you(?:'ll| will)? need|shopping list"
+    r"(?:the )?(?:ingredients?|ingredient list|(?:(?:what|stuff|things|bits) )?you(?:'ll| will)? need|shopping list"
+    r"|(?:the )?(?:stuff|shopping|bits)|to (?:buy|get)|gather"
     r"|what goes in(?:to it)?|what's in it)"
     r"(?: list)?(?: \(?(?:for|serves|serving|makes|feeds|enough for)\b.{0,40})?"
 )
 _METHOD = re.compile(
     r"(?:the )?(?:method|instructions?|directions?|preparation|steps?|how to (?:make|cook|do) .{0,40}|how to|"
     r"what (?:to|you) do|how to make it|do this|cooking|to (?:make|cook)|procedure|how it(?:'s| is) (?:done|made)"
+    r"|(?:this is )?how|(?:how|what) (?:i|we) (?:do|make|cook)(?: it)?|make it|the doing"
     r"|here'?s how(?: to .{0,40})?"
     r"|let'?s (?:cook|go|bake|make it|get (?:cooking|baking|started))|off we go|get (?:cooking|baking))[!.]?"
 )
@@ -46,7 +56,7 @@ _BEHIND = re.compile(
 
 # A mail's own lines and its greeting stand above what it brings; its subject is the title.
 _OF_A_MAIL = re.compile(
-    r"\W*(?:from|to|cc|bcc|date|sent|reply-to)\s?:\s?\S.*"
+    rf"{STAMP.pattern}.*|\W*(?:from|to|cc|bcc|date|sent|reply-to)\s?:\s?\S.*"
     r"|(?:hi|hiya|hello|hey|dear)\b(?: [^\s.,!]{1,20}){0,3}\s?[,!.]*",
     re.IGNORECASE,
 )
@@ -83,6 +93,8 @@ class Layout(NamedTuple):
 def recipe_in_words(text: str) -> Recipe:
     """A recipe from cleaned text or Markdown. Raises CannotGoOn when no ingredient can be told from the rest."""
     found = layout(text)
+    if not found.items and (listed := listed_of_sentences(text)) is not None:
+        return recipe_in_words(listed).model_copy(update={"guessed": True})
     if not found.items:
         fail(
             "holds no ingredients that can be told from the rest",
@@ -191,16 +203,12 @@ def section_of(line: str) -> str | None:
     return None
 
 
-# `Cauliflower : 1 medium head`, `Nutmeg – a pinch`: the name first, behind a sign its amount.
-_NAME_FIRST = re.compile(r"(?:[a-z][a-z'-]*[ ,]+){0,4}[a-z][a-z'-]*(?: ?: ?| [–—-] )(?:\d|[½¼¾⅓⅔⅛]|an? [a-z]|half )")
-
-
 def like_ingredient(line: str) -> bool:
     """Whether a line starts with an amount, or has it behind a name and a sign."""
     bare = plain(_bare(line[: 2 * _LONGEST_INGREDIENT]))
     if not bare or len(bare) > _LONGEST_INGREDIENT // 2 or _ABOUT.match(bare) or SERVES.match(bare):
         return False
-    starts = NUMBER_ALONE.match(bare) or re.match(r"\d|an? (?:\w+ )?\w+ of\b", bare) or _NAME_FIRST.match(bare)
+    starts = NUMBER_ALONE.match(bare) or re.match(r"\d|an? (?:\w+ )?\w+ of\b", bare) or has_name_first(bare)
     return bool(starts) and not re.search(r"[.!?] [a-z]", bare)
 
 
@@ -213,6 +221,7 @@ def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
     chosen: list[int] = []
     rest: list[int] = []
     where = "before"
+    last_head = max((at for at, line in enumerate(lines) if section_of(line.text) == "on"), default=-1)
     for index, line in enumerate(lines):
         section = section_of(line.text)
         if section is not None:
@@ -222,7 +231,7 @@ def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
             elif section == "on" and line.text.partition(":")[2].strip():
                 rest.append(index)
         elif line.text.strip() and where == "in":
-            if _is_step(line.text) and chosen:
+            if chosen and (_is_step(line.text) or (index > last_head and _starts_to_tell(lines, index))):
                 where = "on"
                 rest.append(index)
             elif _bare(line.text):
@@ -230,6 +239,11 @@ def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
         elif line.text.strip() and where == "on":
             rest.append(index)
     return chosen, rest
+
+
+def _starts_to_tell(lines: list[_Line], index: int) -> bool:
+    behind = next((one.text for one in lines[index + 1 : index + 4] if one.text.strip()), "")
+    return begins_method(_bare(lines[index].text), _bare(behind))
 
 
 def _is_step(line: str) -> bool:
@@ -261,15 +275,17 @@ def _inline(line: str) -> str:
     """What stands behind `Ingredients:` on the same line."""
     _, colon, behind = line.partition(":")
     behind = behind.strip(" *_")
-    return behind if colon and "," in behind else ""
+    return behind if colon and re.search(r"[,;]", behind) else ""
 
 
 def _items(line: _Line) -> list[Item]:
     if section_of(line.text) == "in":
-        start = line.start + line.text.index(":") + 1
-        parts = re.finditer(r"[^,;](?:[^,;]|,(?!\s))*", line.text[line.text.index(":") + 1 :])
-        return [_item(part[0], start + part.start()) for part in parts if part[0].strip()]
+        begin = line.text.index(":") + 1
+        return [_item(line.text[at:end], line.start + at) for at, end in pieces_of(line.text, begin)]
     bulleted = _BULLET.match(line.text)
+    if len(line.text) <= _LONGEST_INGREDIENT * 2 and is_a_list(line.text[bulleted.end() if bulleted else 0 :]):
+        begin = bulleted.end() if bulleted else 0
+        return [_item(line.text[at:end], line.start + at) for at, end in pieces_of(line.text, begin)]
     begin = bulleted.end() if bulleted and not _ALL_BOLD.fullmatch(line.text) else 0
     item = _item(line.text[begin:], line.start + begin)
     if _ALL_BOLD.fullmatch(line.text):

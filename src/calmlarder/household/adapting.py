@@ -34,6 +34,7 @@ from calmlarder.render.adapt_json import adapt_object, at_home_object
 from calmlarder.tables.vocabulary import DIETS
 
 GUESSED = "The page marks no recipe: its headings and lists were read, which is a guess. Hold it against the page."
+SENTENCES = "The list was made of the amounts in its sentences, which is a guess. Hold it against the recipe."
 
 
 class Answer(NamedTuple):
@@ -96,7 +97,7 @@ def adapted_recipe(
     reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
     told = told_of(recipe, reads, tables)
     adapted = adapt(reads, serves, eaters, tables, told)
-    remarks = ((GUESSED,) if recipe.guessed else ()) + _for_how_many(recipe, serves)
+    remarks = ((GUESSED if recipe.page else SENTENCES,) if recipe.guessed else ()) + _for_how_many(recipe, serves)
     remarks += another_dish(recipe, reads, adapted, told, tables)
     remarks += served_with(recipe, reads, eaters, tables) + labels_to_read(reads, adapted, tables)
     remarks += taken_from_tins(reads) + weigh_these(reads, adapted, tables)

@@ -1,0 +1,110 @@
+"""Recipes as people paste them: without headings, with headings of their own, in one line or in sentences.
+
+What each should read as was written down beside it by hand.
+"""
+
+import pytest
+
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.read import read_recipe
+from calmlarder.tables.book import Tables
+
+SENTENCES = (
+    "Chilli\nServes 4.\n\nFry 1 chopped onion and 2 crushed garlic cloves in 1 tbsp oil for 8 minutes. Add 500 g beef "
+    "mince and brown it in two batches. Stir in 1 drained tin of kidney beans (400 g) and a pinch of chilli."
+)
+PASTED = {
+    "amounts behind the names": (
+        "Cauliflower cheese\nServes 4\n\ncauliflower 1 large\nmilk 500 ml\nbutter 40 g\nmustard 1 tsp\n\n"
+        "Boil the cauliflower for 6 minutes. Melt the butter and add the milk.",
+        ("cauliflower 1 large", "milk 500 ml", "butter 40 g", "mustard 1 tsp"),
+        1,
+    ),
+    "one line each, with semicolons": (
+        "Potato salad (for 6)\nYou will need: 1kg potatoes; 4 spring onions, sliced; a handful of parsley\n"
+        "How to make it: Boil the potatoes. Stir in the rest.",
+        ("1kg potatoes", "4 spring onions, sliced", "a handful of parsley"),
+        1,
+    ),
+    "commas that belong to a food": (
+        "Soup, serves 2\nIngredients: 2 carrots, peeled and sliced, 1 onion, 400 ml stock.\nMethod: Boil it all.",
+        ("2 carrots, peeled and sliced", "1 onion", "400 ml stock"),
+        1,
+    ),
+    "a list in one paragraph under its heading": (
+        "Soup, serves 2\nIngredients\n2 carrots, 1 onion, 400 ml stock, salt\nMethod\nBoil it all.",
+        ("2 carrots", "1 onion", "400 ml stock", "salt"),
+        1,
+    ),
+    "when it is done, and bullets, in place of a heading": (
+        "Oats\n4 portions\n\nYou'll need\n2 cups rolled oats\n1 apple\nberries, whatever is cheap\n\nNight before\n"
+        "- mix the oats with water\n- fridge overnight\n\nMorning\n- stir in the grated apple",
+        ("2 cups rolled oats", "1 apple", "berries, whatever is cheap"),
+        5,
+    ),
+    "no heading of a method": (
+        "Rice, serves 4\n\nStuff\n250 g rice\n1 onion\n\nBoil the rice until tender.\nFry the onion and stir it in.",
+        ("250 g rice", "1 onion"),
+        2,
+    ),
+    "messages with their time": (
+        "[14:02] Kit: here is the bake, written out\nTUNA BAKE\nFeeds 4\nINGREDIENTS\n300g penne\n1 onion\n\nHOW\n"
+        "Step 1. Boil the pasta.\nStep 2. Fry the onion.",
+        ("300g penne", "1 onion"),
+        2,
+    ),
+    "boxes to tick": (
+        "[ ] 200 g flour\n[ ] 2 eggs\n[ ] 300 ml milk\n\nBeat it all, then fry. Serves 4.",
+        ("200 g flour", "2 eggs", "300 ml milk"),
+        1,
+    ),
+    "sentences alone": (
+        SENTENCES,
+        (
+            "1 chopped onion",
+            "2 crushed garlic cloves",
+            "1 tbsp oil",
+            "500 g beef mince",
+            "1 drained tin of kidney beans (400 g)",
+            "a pinch of chilli",
+        ),
+        1,
+    ),
+}
+
+
+@pytest.fixture(scope="module")
+def lines(tables: Tables) -> LineReader:
+    return LineReader(tables)
+
+
+@pytest.mark.parametrize("kind", PASTED)
+def test_a_pasted_recipe_is_parted(kind: str) -> None:
+    text, ingredients, steps = PASTED[kind]
+    recipe = read_recipe(text)
+    assert recipe.ingredients == ingredients
+    assert len(recipe.steps) == steps
+    assert recipe.serves in {2, 4, 6}
+
+
+def test_a_list_made_of_sentences_says_so_and_its_steps_tell_no_amount_twice() -> None:
+    recipe = read_recipe(SENTENCES)
+    assert recipe.guessed
+    assert "Fry the chopped onion and the crushed garlic cloves in the oil for 8 minutes" in recipe.steps[0]
+    assert "in two batches" in recipe.steps[0]
+
+
+@pytest.mark.parametrize("heading", ["Everything else", "Dry", "Wet stuff", "Night before", "Day 2", "The rest"])
+def test_words_that_part_a_list_are_no_food(heading: str, lines: LineReader) -> None:
+    assert lines.read(heading).outcome == "heading"
+
+
+@pytest.mark.parametrize("line", ["dry sherry", "everything bagel", "morning rolls", "1 onion, half of it sliced"])
+def test_what_looks_like_it_is_still_a_food(line: str, lines: LineReader) -> None:
+    assert lines.read(line).outcome != "heading"
+    recipe = read_recipe(f"A dish, serves 2\n\nIngredients\n{line}\n2 eggs\n\nMethod\nCook it.")
+    assert recipe.ingredients == (line, "2 eggs")
+
+
+def test_how_many_of_us() -> None:
+    assert read_recipe("Stew, it does 4 of us\n\n600 g beef\n1 onion\n2 carrots\n\nStew it all.").serves == 4
