@@ -6,15 +6,19 @@ from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import Input, OptionList
+from textual.widgets import Input, OptionList, Static
 
 from calmlarder.household.household import Household
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.first_start import FirstStart
+from calmlarder.tui.manner_asked import keep_manner
+from calmlarder.tui.swap_screen import SwapScreen
+from calmlarder.tui.why_screen import WhyScreen
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.pick import Pick
-from programs import TODAY, type_line, until
+from programs import TODAY, settled, type_line, until
 
 
 @pytest.fixture
@@ -68,3 +72,31 @@ def test_the_setting_is_found_by_its_words_and_holds_at_once(
         assert kitchen.settled().measures == "american"
         kitchen.undo()
         assert (kitchen.settled().measures, kitchen.settled().names) == ("metric", "british")
+
+
+@pytest.mark.usefixtures("short_why")
+def test_receipts_swaps_and_the_why_page_are_read_in_ounces_too(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        keep_manner(app._kitchen, "american")
+        for line in ("courgette 200g, use by tomorrow", "firm tofu 280g", "rice 500g", "carrots 300g", "garlic 1 bulb"):
+            await type_line(pilot, line)
+        await pilot.press("down", "home", "f7")
+        await pilot.pause()
+        app.screen.notify("used up: 100 g of courgette")
+        assert "100 g (3.5 oz) of zucchini" in str(app.screen.query_one("#meaning", Static).content)
+        await pilot.press("f3")
+        await settled(app, pilot)
+        await pilot.press("w", *"tofu", "enter")
+        await settled(app, pilot)
+        assert isinstance(app.screen, WhyScreen)
+        told = app.screen.query_one(Hanging).content
+        assert " oz)" in told
+        await pilot.press("escape", "c", *"tofu", "enter")
+        await settled(app, pilot)
+        assert isinstance(app.screen, SwapScreen)
+        names = app.screen.query_one(OptionList)
+        shown = [str(names.get_option_at_index(n).prompt) for n in range(names.option_count)]
+        assert shown
+        assert all(" oz)" in one or " g " not in one for one in shown)
+
+    play(act)

@@ -134,3 +134,20 @@ def test_the_screen_follows(play: Callable[..., LarderApp], tmp_path: Path) -> N
             assert any(note in one.notes for one in app.screen.query_one(ItemList).items), line
 
     play(act)
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("used up: 200 g courgette (Ctrl+Z undoes it)", "used up: 200 g (7 oz) zucchini (Ctrl+Z undoes it)"),
+        ("instead of 15 g garlic", "instead of 15 g (0.5 oz) garlic"),
+        ("24 g protein, 0.27 g fructans + GOS, at most 0.41 of 0.50 g", None),
+        ("10 g lactose would fit", None),
+        ("out of the larder: 500 g (1 lb 1.5 oz) potatoes", None),
+        ("12.5 g lactose, 1.5 g sugar", None),
+    ],
+)
+def test_any_words_get_ounces_beside_what_is_weighed(text: str, told: str | None, tables: Tables) -> None:
+    """Grams stay; what is in a food (protein, fermentables) is told in grams alone."""
+    assert manner_of("american", "american", tables).told(text) == (told or text)
+    assert PLAIN.told(text) == text

@@ -28,6 +28,11 @@ _OVEN_F = 25  # what the dial of an oven has: common practice, no source
 _COOLEST_OVEN_C = 100
 _QUARTERS = MappingProxyType({0: "", 1: "¼", 2: "½", 3: "¾"})
 _WEIGHT = re.compile(r"\b(\d+(?:\.\d+)?) g (?=[a-zA-Z])")
+# Of food, not of what is in it: figures of groups have decimals, protein and its like their word, limits their "of".
+_AMOUNT = re.compile(
+    r"(?<![\d.(])\b([1-9]\d+(?:\.\d+)?) g\b(?! \()(?! ?/)(?! (?:protein|fibre|carb|fat|sugar|of its limit|a kg))"
+    r"(?! (?:fructans|GOS|lactose|(?:excess )?fructose|polyols|sorbitol|mannitol|total|without|a day))"
+)
 _HEAT = re.compile(r"\b(\d{2,3}) ?°?C\b")
 _VOLUME = re.compile(r"\b(\d+) ml\b")
 _PARTS = MappingProxyType({"a quarter": "¼", "a third": "⅓", "half": "½", "two thirds": "⅔", "three quarters": "¾"})
@@ -77,6 +82,16 @@ class Manner:
     def amount(self, grams: float) -> str:
         """`60 g`, or `60 g (2.1 oz)`."""
         return f"{grams:g} g ({ounces(grams)})" if self.measures == "american" else f"{grams:g} g"
+
+    def told(self, text: str) -> str:
+        """Any words: foods named as here, ounces beside what is weighed, °F beside °C.
+
+        Grams stay, since a limit is in grams; what a food brings (`0.27 g`, `24 g protein`) is told in grams alone.
+        """
+        if self.measures == "american":
+            text = _AMOUNT.sub(lambda found: f"{found[0]} ({ounces(float(found[1]))})", text)
+            text = _HEAT.sub(lambda found: f"{fahrenheit(int(found[1]))} °F ({found[0]})", text)
+        return self.name(text)
 
     def dinner(self, dinner: "Dinner") -> "Dinner":
         """A dinner in the words of this home. It is to be read only: what is kept and checked is the one it came of."""

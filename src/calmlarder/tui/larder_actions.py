@@ -194,7 +194,7 @@ class LarderKeys(LarderList):
             from calmlarder.household.swapping import swaps_at_home
             from calmlarder.tui.swap_screen import SwapScreen
 
-            self.app.push_screen(SwapScreen(swaps_at_home(self._kitchen, one.lot.food), in_dinner=False))
+            self.app.push_screen(SwapScreen(swaps_at_home(self._kitchen, one.lot.food), False, self._kitchen.manner))
 
     def action_why(self) -> None:
         """What the chosen food does in tonight's dinner, or why it is not in it."""
@@ -204,7 +204,7 @@ class LarderKeys(LarderList):
             from calmlarder.household.request import evening
             from calmlarder.tui.why_screen import WhyScreen
 
-            self.app.push_screen(WhyScreen(evening(self._kitchen, Choices()), one.lot.food))
+            self.app.push_screen(WhyScreen(evening(self._kitchen, Choices()), one.lot.food, self._kitchen.manner))
 
     def action_undo(self) -> None:
         """Take the last change back."""

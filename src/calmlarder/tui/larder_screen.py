@@ -114,6 +114,7 @@ class LarderScreen(LarderEntry):
 
     def notify(self, message: str, **options: Any) -> None:
         """What was done stands below the line, where it covers nothing and stays until the next line is typed."""
+        message = self._kitchen.manner.told(message)
         if options.get("severity", "information") == "information" and len(message.splitlines()) == 1:
             self._kept_words = message
             self.query_one("#meaning", Static).update(message)
@@ -194,7 +195,7 @@ class LarderScreen(LarderEntry):
             words = meaning_of_typed(reading, self._kitchen) if reading else self._kept_words
             self._kept_words = "" if reading else self._kept_words
             words += f" ({len(self._waiting)} more to write again)" if words and self._waiting else ""
-        self.query_one("#meaning", Static).update(words)
+        self.query_one("#meaning", Static).update(self._kitchen.manner.told(words))
 
     def _say_plate_soon(self) -> None:
         """A plate is added up and checked when the typing rests: it takes too long for each letter."""

@@ -13,6 +13,7 @@ from textual.widgets import OptionList, Static
 
 from calmlarder.household.swapping import Swaps
 from calmlarder.render.caution import at_fault
+from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.swaps.model import told_grams
 from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.hanging import READABLE, Hanging
@@ -37,9 +38,10 @@ class SwapScreen(Screen[Swapped | None]):
         Binding("escape", "leave", "Back"),
     ]
 
-    def __init__(self, swaps: Swaps, in_dinner: bool) -> None:
-        """In a dinner a choice is taken; else it is only read."""
+    def __init__(self, swaps: Swaps, in_dinner: bool, manner: Manner = PLAIN) -> None:
+        """In a dinner a choice is taken; else it is only read. `manner` is how amounts and names are read here."""
         super().__init__()
+        self._manner = manner
         self._swaps = swaps
         self._in_dinner = in_dinner
 
@@ -61,12 +63,14 @@ class SwapScreen(Screen[Swapped | None]):
             at_home = any(one.in_larder for one in answer.substitutes)
             hint = "\nEnter puts it into the dinner." if at_home else "\nNone of these is in the larder."
         fault = f"\n{at_fault('a substitute')}: {'; '.join(self._swaps.faults)}." if self._swaps.faults else ""
-        self.query_one("#title", Static).update(f"{answer.why}.{fault}{hint}")
+        self.query_one("#title", Static).update(f"{self._manner.told(answer.why)}.{fault}{hint}")
         self.query_one(OptionList).focus()
 
     def _names(self) -> Sequence[str]:
         return [
-            " + ".join(f"{told_grams(part.grams):>6} {part.food.name}" for part in one.candidate.parts)
+            " + ".join(
+                self._manner.told(f"{told_grams(part.grams):>6} {part.food.name}") for part in one.candidate.parts
+            )
             + (" (in the larder)" if one.in_larder else "")
             for one in self._swaps.answer.substitutes
         ]
@@ -88,7 +92,8 @@ class SwapScreen(Screen[Swapped | None]):
 
         place = self.query_one("#swap", Hanging)
         style = Style(False, True, max(_NARROWEST, min(READABLE, place.size.width)))
-        place.update(substitute_text(index + 1, self._swaps.answer.substitutes[index], self._swaps.tables, style))
+        told = substitute_text(index + 1, self._swaps.answer.substitutes[index], self._swaps.tables, style)
+        place.update(self._manner.told(told))
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
         """Something is taken where something is there to take."""

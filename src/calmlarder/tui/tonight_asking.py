@@ -191,7 +191,7 @@ class AsksOfDinner(TurnsWithDay[None]):
             if dinner is not None and food not in {use.food for use in dinner.uses}:
                 dinner = None  # it is another dinner's, or none is found yet
             self.app.push_screen(
-                SwapScreen(swaps_at_home(self._kitchen, food, wanted, dinner), in_dinner=True), swapped
+                SwapScreen(swaps_at_home(self._kitchen, food, wanted, dinner), True, self._kitchen.manner), swapped
             )
 
         def swapped(answer: "Swapped | None") -> None:
@@ -209,7 +209,7 @@ class AsksOfDinner(TurnsWithDay[None]):
 
         def picked(name: str | None) -> None:
             if name is not None:
-                self.app.push_screen(WhyScreen(self._evening(), foods[name]))
+                self.app.push_screen(WhyScreen(self._evening(), foods[name], self._kitchen.manner))
 
         self.app.push_screen(Choice("Why, or why not?", list(foods)), picked)
 

@@ -13,6 +13,7 @@ from textual.widgets import Static
 from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.request import Evening
+from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.top_line import TopLine
@@ -44,8 +45,10 @@ class WhyScreen(Screen[None]):
         Binding("full_stop", "stop", "Enough", key_display=".", tooltip="Enough: end the search, what is known stays"),
     ]
 
-    def __init__(self, evening: Evening, food: str) -> None:
+    def __init__(self, evening: Evening, food: str, manner: Manner = PLAIN) -> None:
+        """`manner` is how amounts and names are read here."""
         super().__init__()
+        self._manner = manner
         self._evening = evening
         self._food = evening.tables.food_by_id[food]
         self._answer: Why | None = None
@@ -63,7 +66,7 @@ class WhyScreen(Screen[None]):
     def on_mount(self) -> None:
         """Ask at once."""
         self.sub_title = "why"
-        self.query_one("#title", Static).update(f"{self._food.name}: looking for tonight's dinner…")
+        self.query_one("#title", Static).update(f"{self._manner.name(self._food.name)}: looking for tonight's dinner…")
         self.query_one("#why-scroll").focus()
         self._ask()
 
@@ -92,7 +95,8 @@ class WhyScreen(Screen[None]):
 
     def _so_far(self, title: str) -> None:
         if self.is_mounted:
-            self.query_one("#title", Static).update(f"{self._food.name}: the best dinner so far is {title}…")
+            words = self._manner.name(f"{self._food.name}: the best dinner so far is {title}…")
+            self.query_one("#title", Static).update(words)
 
     def _show_faults(self, faults: tuple[str, ...]) -> None:
         """Nothing of an answer that rests on a dinner which does not hold."""
@@ -100,14 +104,14 @@ class WhyScreen(Screen[None]):
             from calmlarder.render.caution import at_fault
 
             self._answer = None
-            self.query_one("#title", Static).update(f"{self._food.name}: {at_fault('a dinner')}")
+            self.query_one("#title", Static).update(f"{self._manner.name(self._food.name)}: {at_fault('a dinner')}")
             self.query_one("#why", Hanging).update("\n".join(faults))
 
     def _show(self, answer: "Why", stopped: bool) -> None:
         if not self.is_mounted:
             return
         self._answer = answer
-        self.query_one("#title", Static).update(f"{self._food.name}: {_stage(answer, stopped)}")
+        self.query_one("#title", Static).update(f"{self._manner.name(self._food.name)}: {_stage(answer, stopped)}")
         self._write()
 
     def _write(self) -> None:
@@ -117,7 +121,8 @@ class WhyScreen(Screen[None]):
         from calmlarder.render.why_text import why_text
 
         style = Style(False, True, _UNWRAPPED)
-        self.query_one("#why", Hanging).update(why_text(self._answer, self._evening.request, style, self._in_points))
+        told = why_text(self._answer, self._evening.request, style, self._in_points)
+        self.query_one("#why", Hanging).update(self._manner.told(told))
 
     def action_details(self) -> None:
         """The search's own measure, or without it."""
