@@ -388,6 +388,11 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
                 p.at_most({u: 1, **spices}, 0)
     for one, u in pairs:
         slot = pattern.slots[one.slot]
+        if slot.only_with:  # butter beside potatoes alone
+            bases = {
+                v for o, v in pairs if pattern.slots[o.slot].role == "base" and o.offered.food.kind in slot.only_with
+            }
+            p.at_most({u: 1} | dict.fromkeys(bases, -1.0), 0)
         strewn = one.offered.food.kind == "cheese" and slot.role in {"topping", "protein"} and slot.method == "raw"
         for other, v in pairs:
             main, food = pattern.slots[other.slot], other.offered.food

@@ -243,3 +243,14 @@ def test_what_is_frozen_thaws_in_the_time_of_the_dinner(cook: Cook) -> None:
     fresh = cook([line.removesuffix(", in the freezer") for line in fridge], "stir-fry")
     assert fresh.minutes < dinner.minutes
     assert "thaw" not in said(fresh)
+
+
+def test_boiled_potatoes_are_turned_in_butter_and_leaves_are_dressed(cook: Cook) -> None:
+    fridge = ["potatoes 1kg", "pork chops 300g", "carrots x4", "lettuce 200g", "butter", "mustard", "oil"]
+    text = said(cook(fridge, "supper-plate"))
+    assert "Turn the potatoes and the carrots in" in text
+    assert "lettuce beside it, with a few drops of oil and a pinch of salt" in text
+    rice = ["rice 1kg", *fridge[1:]]
+    assert "Turn the" not in said(cook(rice, "supper-plate"))
+    omelette = ["potatoes 1kg", "6 eggs", "tomatoes x4", "cheddar 200g", "oil", "lettuce 200g"]
+    assert "Turn the potatoes in 4 tsp oil with a pinch of salt." in said(cook(omelette, "omelette-supper"))

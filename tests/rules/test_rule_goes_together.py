@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.rules.goes_together import FewProteins, FishByItself, NotBeside, SourWithNuts
+from calmlarder.compose.rules.goes_together import FewProteins, FishByItself, NotBeside, OnlyBeside, SourWithNuts
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -62,3 +62,22 @@ def test_no_handful_of_cheese_over_fish(
     assert Tiny(problem).holds(NotBeside(), {"tofu-firm": 80, "feta": 40})
     assert Tiny(problem).holds(NotBeside(), {"salmon": 150})
     assert not Tiny(problem).holds(NotBeside(), {"salmon": 150, "feta": 40})
+
+
+def test_butter_is_for_potatoes(fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]) -> None:
+    """Rice is not turned in it.
+
+    firm tofu 280g
+    potatoes 500g
+    rice 500g
+    butter 200g
+    """
+    butter = slot("fat", ["butter"], "raw", [0, 1], [0.0, 1.0, 2.0]) | {"only_with": ["potato"]}
+    base = slot("base", ["rice", "potato"], "boil", [0, 1], [0.2, 1.0, 2.0])
+    dish = PAN.model_dump()
+    steps = [*dish["steps"], "bowl: Melt {butter}{if:butter}."]
+    dish |= {"slots": dish["slots"] | {"butter": butter, "base": base}, "steps": steps}
+    (problem,) = pattern_problems(fridge, wanting(diet="vegetarian"), [Pattern.model_validate(dish)], tables)
+    assert Tiny(problem).holds(OnlyBeside(), {"tofu-firm": 80, "potato": 150, "butter": 10})
+    assert Tiny(problem).holds(OnlyBeside(), {"tofu-firm": 80, "rice-white-dry": 75})
+    assert not Tiny(problem).holds(OnlyBeside(), {"tofu-firm": 80, "rice-white-dry": 75, "butter": 10})

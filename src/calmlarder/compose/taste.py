@@ -147,6 +147,7 @@ def rounds(problem: PatternProblem, option: Option) -> frozenset[str]:
         "finish": raw and (slot.role == "topping" or food.kind in _FINISHING_KINDS),
         "crunch": raw and food.kind in _CRUNCHY_KINDS,
         "ripe": raw and food.kind == "cheese",
+        "buttered": slot.method == "raw" and slot.role == "fat" and food.kind == "butter",
         "fried": slot.method != "raw" and slot.role in {"aromatic", "spice"},
     }
     return frozenset(how for how, does in ways.items() if does)

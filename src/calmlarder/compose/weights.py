@@ -25,9 +25,11 @@ FLAVOUR_MISSING = 32
 SEASONINGS_MISSING = (5, 18, 60)
 # For what rounds a dish off and is there, with a place in the dish, but stays out: something sour, something savoury,
 # something to moisten it, a finishing thing, nuts or seeds, a cheese where the dish has a place for it, something that
-# is fried first for its taste (ginger, chilli, a spice). The first three are above a tin to open and a weighing
-# together, the others above what one thing more than usual costs.
-ROUND = MappingProxyType({"sour": 14, "savoury": 14, "moist": 14, "finish": 8, "crunch": 7, "ripe": 7, "fried": 10})
+# is fried first for its taste (ginger, chilli, a spice), butter to turn boiled potatoes in. The first three are above a
+# tin to open and a weighing together, the others above what one thing more than usual costs.
+ROUND = MappingProxyType({
+    "sour": 14, "savoury": 14, "moist": 14, "finish": 8, "crunch": 7, "ripe": 7, "fried": 10, "buttered": 10,
+})  # fmt: skip
 # For each of the first three things that a cook has at hand to finish a dish with (fresh herbs, ginger, chilli, lemon,
 # olives, capers, sesame) which has a place and stays out: above what one small thing more than usual costs.
 IDLE_FLAVOUR, FLAVOURS_AT_HAND = 6, 3

@@ -34,7 +34,7 @@ class Slot(BaseModel):
     counted in each food's own `portion_g`, so that dry rice and boiled potatoes fit one slot. `minutes` is how long
     the dish cooks it, where that is not what the food takes by itself (a porridge); `prep` how it is cut here. What is
     `whole` is cooked in its skin: nothing small, nothing whose sprouts must be cut out. Beside a main thing of a kind
-    in `not_with` the slot stays empty.
+    in `not_with` the slot stays empty, and so it does without a base of a kind in `only_with`, where that names any.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -49,6 +49,7 @@ class Slot(BaseModel):
     prep: str | None = None
     whole: bool = False
     not_with: tuple[Kind, ...] = ()
+    only_with: tuple[Kind, ...] = ()
     items: tuple[Annotated[int, Field(ge=0)], Annotated[int, Field(ge=1, le=6)]]
     usual_items: Annotated[int, Field(ge=0)]
     portions: tuple[Annotated[float, Field(ge=0)], Annotated[float, Field(gt=0)], Annotated[float, Field(gt=0, le=8)]]

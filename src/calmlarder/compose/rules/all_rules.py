@@ -10,6 +10,7 @@ from calmlarder.compose.rules.goes_together import (
     FewProteins,
     FishByItself,
     NotBeside,
+    OnlyBeside,
     SourWithNuts,
     SweetSpiceBesideAnother,
 )
@@ -26,5 +27,5 @@ from calmlarder.compose.rules.slots import Slots
 RULES: tuple[Rule, ...] = (
     Amounts(), Slots(), Holding(), OwnFat(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(),
     LysineFloor(), SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(), NotBeside(),
-    FewProteins(), Asked(), DoseWeighed(), NotAgain(),
+    OnlyBeside(), FewProteins(), Asked(), DoseWeighed(), NotAgain(),
 )  # fmt: skip

@@ -100,6 +100,25 @@ class NotBeside:
         return slot.method != "raw" and not option.offered.food.state.startswith("canned")
 
 
+class OnlyBeside:
+    """A slot that suits some bases alone, as butter suits potatoes, is filled beside one of these."""
+
+    def post(self, draft: DishVariables) -> None:
+        """Nothing in the slot without such a base."""
+        slots = draft.problem.pattern.slots
+        options = list(enumerate(draft.problem.options))
+        for name, slot in slots.items():
+            if not slot.only_with:
+                continue
+            there = sum(
+                draft.used[number]
+                for number, option in options
+                if slots[option.slot].role == "base" and option.offered.food.kind in slot.only_with
+            )
+            for number, _ in draft.problem.in_slot(name):
+                draft.model.add(draft.used[number] <= there)
+
+
 class EggsByThemselves:
     """Eggs among other proteins of one pan would cook with the meat or the tofu: they fill such a place alone.
 
