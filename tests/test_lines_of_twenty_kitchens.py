@@ -109,7 +109,7 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("2 jacket potatoes cooked last night, skins on", ["potato-boiled"]),
         ("fennel bulb w fronds", ["fennel"]),
         ("kombucha, opened, fizz gone", ["kombucha"]),
-        ("sambar from yesterday 2 ladles, it is having onion", ["curry-vegetable"]),
+        ("sambar from yesterday 2 ladles, it is having onion", ["sambar"]),
         ("plantain 3, one still green, two don black finish", ["plantain-green", "plantain-ripe"]),
         ("banana bunch, still greenish", ["banana-firm"]),
         ("curry leaf, mustard, red chilli dry, hing", ["curry-leaves", "mustard-seeds", "chilli-dried", "asafoetida"]),
