@@ -117,7 +117,6 @@ def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
         "kocho 6 rolls",  # no bread roll
         "kasar dolma",  # two strange words, of which one is nearly a spice
         "dark choc w almonds",  # neither of them by itself
-         # no bay leaves
         "pheasant breasts",  # no chicken
         "mountain",  # a word of some bread's name
         "dal 1kg",  # of which sort
