@@ -20,7 +20,7 @@ from calmlarder.tui.errors import tell
 
 # Python's own is 5 ms. A refill reads the store row by row, and waits for its turn after each row.
 _TURN_S = 0.001
-_WASTE_SEEN_AFTER = (50_000, 50, 100)  # objects, rounds: less at a time than in a command, as a stop is seen; ours
+_WASTE_SEEN_AFTER = (5_000, 100, 200)  # objects, rounds: little at a time, as a keystroke waits for a round; ours
 
 
 def share_time() -> None:
