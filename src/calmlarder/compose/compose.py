@@ -10,7 +10,6 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.goes_off import goes_off
 from calmlarder.compose.left_open import left_open
-from calmlarder.compose.limit_rows import asked_of
 from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.over_by_itself import over_by_itself
@@ -72,7 +71,7 @@ def compose(
     watch: Watch = UNWATCHED,
 ) -> Composed:
     """The best dinners of a larder, within `wanted.seconds` or until the stop of `watch` is asked for."""
-    return _composed(Asked(lots, wanted, patterns, tables, watch), lambda _: ())
+    return _composed(Asked(lots, wanted, patterns, tables, watch), tuple)
 
 
 def compose_at_table(
@@ -88,9 +87,9 @@ def compose_at_table(
     """
     from calmlarder.compose.apart import is_enough, with_apart  # no table of one has parts apart
 
-    def protein_apart(problems: Sequence[PatternProblem]) -> tuple[Dinner, ...]:
+    def protein_apart() -> tuple[Dinner, ...]:
         bare = wanted.model_copy(update={"protein_floor_g": 0.0, "lysine_mg": 0})
-        _, plain = _in_time([asked_of(one, bare) for one in problems], bare, tables, watch)
+        _, plain = best_dinners(lots, bare, patterns, tables, watch)
         fed = [with_apart(one, lots, wanted, tables) for one in plain]
         return tuple(dinner for dinner in fed if is_enough(dinner, wanted, tables))
 
@@ -99,7 +98,7 @@ def compose_at_table(
     return composed.model_copy(update={"dinners": dinners})
 
 
-def _composed(asked: Asked, otherwise: Callable[[Sequence[PatternProblem]], tuple[Dinner, ...]]) -> Composed:
+def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Composed:
     """The best dinners; where nothing meets the limits, what `otherwise` finds goes before what would be near."""
     start = time.monotonic()
     lots, wanted, patterns, tables, watch = asked
@@ -108,8 +107,7 @@ def _composed(asked: Asked, otherwise: Callable[[Sequence[PatternProblem]], tupl
     def problems(request: DinnerRequest) -> list[PatternProblem]:
         return _problems(offered, request, patterns, tables)
 
-    of_all = problems(wanted)
-    found, dinners = _in_time(of_all, wanted, tables, watch)
+    found, dinners = _in_time(problems, wanted, tables, watch)
     if any(one.lot == BEYOND for one in excluded) and found.status == "proven":
         found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
         dinners = tuple(dinner.model_copy(update={"proven": False}) for dinner in dinners)
@@ -125,7 +123,7 @@ def _composed(asked: Asked, otherwise: Callable[[Sequence[PatternProblem]], tupl
     why: tuple[str, ...] = ()
     more_after: datetime | None = None
     near, nothing_near = None, False
-    others = otherwise(of_all) if not dinners and found.status in {"none", "late"} else ()
+    others = otherwise() if not dinners and found.status in {"none", "late"} else ()
     if not dinners and not others:
         from calmlarder.compose.nearest import nearest  # only where no dinner is found
         from calmlarder.compose.obstacles import fits_after, obstacles, unfit_wishes
@@ -181,11 +179,11 @@ def best_dinners(
 ) -> tuple[Found, tuple[Dinner, ...]]:
     """The dinners alone, as the model found them and as they are told; nothing is said of obstacles."""
     offered, _ = offer(lots, wanted, tables)
-    return _in_time(_problems(offered, wanted, patterns, tables), wanted, tables, watch)
+    return _in_time(lambda request: _problems(offered, request, patterns, tables), wanted, tables, watch)
 
 
 def _in_time(
-    problems: Sequence[PatternProblem],
+    problems: Callable[[DinnerRequest], list[PatternProblem]],
     wanted: DinnerRequest,
     tables: Tables,
     watch: Watch,
@@ -198,9 +196,10 @@ def _in_time(
     """
     end = time.monotonic() + wanted.seconds
     too_long: list[Plan] = []
+    asked = problems(wanted)
     while True:
         left = max(0.001, end - time.monotonic())
-        found = search(problems, wanted.count, left, How(avoid=too_long, watch=watch))
+        found = search(asked, wanted.count, left, How(avoid=too_long, watch=watch))
         if too_long and found.status == "proven":
             found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
         told = [_told(plan, sure, tables) for plan, sure in zip(found.plans, found.proven, strict=True)]

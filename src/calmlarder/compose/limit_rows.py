@@ -1,18 +1,16 @@
 """The limits of a request as rows of whole numbers: what each option brings under one, and the room there is."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
 from types import MappingProxyType
 from typing import NamedTuple
 
 from calmlarder.compose.problem import PatternProblem
-from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.load import LoadProfile, UseLoad, load_under
 from calmlarder.intake.stacking import Room, fits_within, rooms
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.vocabulary import ALL_GROUPS, Group
 
-_KNOWN, _BY_EYE = "limit rows", "most by eye"
+_KNOWN = "limit rows"
 
 
 class LimitRow(NamedTuple):
@@ -42,25 +40,6 @@ def limit_rows(problem: PatternProblem) -> tuple[LimitRow, ...]:
 def share_limit_rows(problem: PatternProblem, other: PatternProblem) -> None:
     """Of the same options in other amounts the rows are the same."""
     other.known[_KNOWN] = limit_rows(problem)
-
-
-def asked_of(problem: PatternProblem, wanted: DinnerRequest) -> PatternProblem:
-    """The same lots and limits, where something else is wanted of protein."""
-    found = replace(problem, wanted=wanted)
-    if _KNOWN in problem.known:  # of most dishes they were never asked for
-        share_limit_rows(problem, found)
-    return found
-
-
-def most_by_eye(problem: PatternProblem) -> Sequence[int]:
-    """Of each option the units that fit every limit by eye, where it was worked out; nothing where it was not."""
-    found: Sequence[int] = problem.known.get(_BY_EYE, ())
-    return found
-
-
-def share_most_by_eye(problem: PatternProblem, units: Sequence[int]) -> None:
-    """Keep what was worked out for each option."""
-    problem.known[_BY_EYE] = tuple(units)
 
 
 def _limit_rows(problem: PatternProblem) -> Iterator[LimitRow]:

@@ -6,7 +6,7 @@ from functools import cached_property
 from typing import Any, NamedTuple
 
 from calmlarder.compose.largest_errors import LoadTerm, largest_errors, total
-from calmlarder.compose.limit_rows import LimitRow, limit_rows, most_by_eye
+from calmlarder.compose.limit_rows import LimitRow, limit_rows
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.variables import DishVariables
 from calmlarder.intake.load import UseLoad, at_most_of
@@ -27,19 +27,6 @@ class Limits:
                 posted.likely(room)
                 posted.at_most(room)
                 posted.misjudged(room)
-        _weighed_or_little(draft)
-
-
-def _weighed_or_little(draft: DishVariables) -> None:
-    """Of each lot no more by eye than fits by itself; who weighs it weighs all of it.
-
-    The limits say so already, but not of a lot that the linear relaxation weighs a part of: that is what keeps it from
-    the best dinner.
-    """
-    for number, most in enumerate(most_by_eye(draft.problem)):
-        weighed, weighed_units = draft.weighed[number], draft.weighed_units[number]
-        if weighed is not None and weighed_units is not None:
-            draft.model.add(draft.units[number] - weighed_units <= most * (draft.used[number] - weighed))
 
 
 class _Most(NamedTuple):
