@@ -9,6 +9,7 @@ from calmlarder.tables.book import Tables
 LINES = (
     "leftover stew", "leftover curry", "a bit of leftover stew from wednesday", "mystery tub", "blue box",
     "thing in foil", "unlabelled tub from the freezer", "stew", "jar of green stuff", "noodles, half a packet",
+    "beans", "chocolate", "noodles",
 )  # fmt: skip
 
 

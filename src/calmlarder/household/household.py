@@ -121,7 +121,7 @@ class Household:
     def reader_of(self, day: date) -> "LarderReader":
         """What reads lines that were typed on a day, with what words mean in this house now."""
         self._reader.remember(self.words())
-        self._reader.offer_last(self._is_not_eaten)
+        self._reader.leave_out(self._is_not_eaten)
         return self._reader.on_day(day)
 
     def read(self, text: str) -> "Reading | None":

@@ -32,7 +32,7 @@ from calmlarder.matching.line import LineRead, read_line
 from calmlarder.matching.names.foods import Candidate
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import NO_SLIPS
-from calmlarder.matching.names.of_one_sort import of_one_sort
+from calmlarder.matching.names.of_one_sort import of_one_sort, worth_offering
 from calmlarder.matching.part import Part, names_something
 from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
@@ -61,17 +61,17 @@ class LarderReader:
         self._tables = tables
         self._today = today
         self._lexicon = Lexicon(tables) if lexicon is None else lexicon
-        self._offered_last: Callable[[Food], bool] = lambda food: False
+        self._left_out: Callable[[Food], bool] = lambda food: False
 
     def on_day(self, day: date) -> "LarderReader":
         """A reader of the same names for another day."""
         reader = LarderReader(self._tables, day, self._lexicon)
-        reader.offer_last(self._offered_last)
+        reader.leave_out(self._left_out)
         return reader
 
-    def offer_last(self, is_last: Callable[[Food], bool]) -> None:
-        """Of what a line may be, offer some foods behind the others: those that are not eaten here."""
-        self._offered_last = is_last
+    def leave_out(self, is_left_out: Callable[[Food], bool]) -> None:
+        """Of what a line may be, do not offer some foods where there are others: those that are not eaten here."""
+        self._left_out = is_left_out
 
     def remember(self, meant: Mapping[str, tuple[str, ...]]) -> None:
         """What words meant in this house, by the words; what an unnamed box once held tells nothing of another."""
@@ -162,9 +162,8 @@ class LarderReader:
         first = unclear[:1] if stands else unclear
         outcome = "unknown" if all(part.named.outcome == "unknown" for part in first) else "ask"
         candidates = unclear[0].named.candidates if stands else line.candidates
-        foods = self._tables.food_by_id
         candidates = of_one_sort(candidates, line.text, self._lexicon)
-        candidates = tuple(sorted(candidates, key=lambda one: self._offered_last(foods[one.food])))
+        candidates = worth_offering(candidates, self._left_out, self._lexicon)
         question = f"what is `{said}`?" if outcome == "ask" else f"`{said}` is {NOT_KNOWN}"
         if "marinated" in unclear[0].named.left:
             question = f"is there onion or garlic in the marinade of `{said}`? name the food only where there is none"
@@ -186,7 +185,9 @@ class LarderReader:
             return ()  # another food than any here, however near the spelling
         names = self._lexicon.spelt
         found = process.extract(bare, names.keys(), scorer=fuzz.ratio, limit=_MOST_NEAREST, score_cutoff=_NEAR)
-        return tuple(dict.fromkeys(self._tables.food_by_id[names[name]].name for name, _, _ in found))
+        foods = dict.fromkeys(names[name] for name, _, _ in found)
+        likely = [food for food in foods if food in self._lexicon.common] or list(foods)
+        return tuple(self._tables.food_by_id[food].name for food in likely)
 
     def _clear(self, line: LineRead, where: str, which: tuple[int, Answers]) -> Reading:
         """A line whose foods are known; its amounts may still need a question."""

@@ -11,6 +11,7 @@ from calmlarder.tables.rows import Food
 
 # What is said of a name that the tables lack.
 NOT_KNOWN = "not a food I know: leave it in the list, or describe it by its parts"
+_MOST_CHOICES = 4  # of a question: ours
 
 
 class Reading(BaseModel):
@@ -47,7 +48,7 @@ class Reading(BaseModel):
         """What the cook must still say, where the line is no lot and could be one."""
         if self.lots or self.gone or self.problem is not None:
             return None
-        names = self.choices or tuple(dict.fromkeys(candidate.name for candidate in self.candidates))
+        names = self.choices or tuple(dict.fromkeys(candidate.name for candidate in self.candidates))[:_MOST_CHOICES]
         question = self.question or (NOT_KNOWN if self.match.outcome == "unknown" else "which one is it?")
         return ToAnswer(
             where=self.where, text=self.text, question=question, choices=names, about=self.about, said=self.said

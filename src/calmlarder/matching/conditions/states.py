@@ -59,6 +59,7 @@ _LEFT_AS_IT_IS = frozenset({
     "pickle", "olive", "nut-butter", "stock", "paste", "soy-sauce", "tempeh", "seitan", "sea-vegetable", "allium",
 })  # fmt: skip
 _KEPT_IN_TINS = frozenset({"spice", "oil", "sweetener", "starch"})  # a tin of paprika is a box
+_KEPT_IN_BOXES = frozenset({"rice", "flour", "grain"})  # and nobody sells them in a tin
 _DRY_SPICE = frozenset({"powder", "ground", "seed", "whole", "dried", "powdered"})
 
 
@@ -94,7 +95,8 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
     if word in {"canned", "tin", "can"} and kind in _ROASTED_AS_WELL:
         return True  # of peanuts, say: it is but their box
     if word in {"canned", "tin", "can"}:
-        return state in _READY | {"pickled"} or kind in _KEPT_IN_TINS or kind == "sauce"
+        is_box = kind in _KEPT_IN_TINS or (state == "dry" and kind in _KEPT_IN_BOXES)
+        return state in _READY | {"pickled"} or is_box or kind == "sauce"
     if word == "leftover" and _is_left_so(state, kind):
         return True
     if state == "raw" and kind in COOKED_AS_THEY_ARE and FITS.get(word) == _COOKED:

@@ -123,7 +123,8 @@ _PLAINLY = (
     (LatePattern(rf"\b(today|tomorrow|yesterday|{_DAY})'?s date\b"), r"use by \1"),
     (
         LatePattern(
-            rf"\bdate(?:'s| is| says| on it(?:'s| is| says)?) (?=today|tomorrow|\d|the \d|{_DAY}\b)", needs=("date",)
+            rf"\bdate(?: on (?:it|(?:the )?[a-z]+))?(?:'s| is| says| said|:)? (?=today|tomorrow|\d|the \d|{_DAY}\b)",
+            needs=("date",),
         ),
         "use by ",
     ),

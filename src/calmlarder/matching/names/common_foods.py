@@ -22,12 +22,13 @@ NAMES = tuple(
     cherry tomatoes, chicken, chicken breast, chicken thighs, chickpea, chickpea flour, chilli, chilli flakes, chives
     chocolate, chopped tomatoes, chorizo, cider vinegar, cilantro, cinnamon, coconut milk, coffee, coriander
     corn on the cob, corn tortillas, cornflakes, cornflour, cottage cheese, courgette, couscous, crackers, cranberries
-    cream, cream cheese, crumpet, cucumber, cumin, curry paste, curry powder, custard
+    cream, cream cheese, crumpet, cucumber, cumin, curry paste, curry powder, custard, dark chocolate
     double cream, dill, duck, edamame, egg noodles, eggplant, eggs, fennel, feta, fish fingers, fish sauce, flour
     garam masala, garlic, gherkin, ginger, gnocchi, goats cheese, grapefruit, grapes, greek yoghurt, green beans
     green pepper, haddock, halloumi, ham, hazelnut, honey, hot dog buns, hummus, jam, kale, ketchup, kidney beans, kiwi
     lactose free milk, lamb, lamb chops, leek, lemon, lemon juice, lentils, lettuce, lime, macaroni, mackerel, mandarin
-    mangetout, mango, maple syrup, margarine, marmalade, mayonnaise, melon, milk, mint, mozzarella, muesli, mushroom
+    mangetout, mango, maple syrup, margarine, marmalade, mayonnaise, melon, milk, milk chocolate, mint, mozzarella
+    muesli, mushroom
     mussels, mustard, nutmeg, naan, nectarine, noodles
     oat milk, oats, okra, olive oil, olives, onion, orange, orange juice, oregano, oyster sauce
     paprika, parmesan, parsley, parsnip, pasta, peach, peanut, peanut butter, pear, peas, pecan, penne, pepper, pesto

@@ -7,8 +7,9 @@ from functools import cached_property, lru_cache
 from rapidfuzz import process
 from rapidfuzz.distance import DamerauLevenshtein
 
+from calmlarder.matching.names.common_foods import NAMES as COMMON_NAMES
 from calmlarder.matching.names.food_abbreviations import ABBREVIATIONS
-from calmlarder.matching.names.name_index import NameIndex, NamesOf, index_of
+from calmlarder.matching.names.name_index import NameIndex, NamesOf, expanded, index_of
 from calmlarder.matching.names.spelling import SURE_LENGTH, Spelling
 from calmlarder.matching.names.words import singular, words_of
 from calmlarder.matching.retold.tongues import meanings
@@ -54,6 +55,12 @@ class Lexicon:
     def elsewhere(self) -> frozenset[str]:
         """Words that stand in no food's own name: of other tongues among them."""
         return self.words - self.at_home
+
+    @cached_property
+    def common(self) -> frozenset[str]:
+        """Foods that most kitchens have."""
+        names = (" ".join(expanded(words_of(name))) for name in COMMON_NAMES)
+        return frozenset(self.spelt[name] for name in names if name in self.spelt)
 
     @cached_property
     def shapes(self) -> frozenset[str]:

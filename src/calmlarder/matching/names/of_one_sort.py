@@ -1,8 +1,11 @@
 """Which of the foods that words may be are worth offering: those of the likeliest sort, and those the words name."""
 
+from collections.abc import Callable
+
 from calmlarder.matching.names.foods import Candidate
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.words import words_of
+from calmlarder.tables.rows import Food
 
 _AS_LIKELY = 1.0  # of 100: ours
 
@@ -23,3 +26,16 @@ def of_one_sort(candidates: tuple[Candidate, ...], text: str, lexicon: Lexicon) 
         for one in candidates
         if one.score >= best - _AS_LIKELY or foods[one.food].kind in kinds or one.food in called
     )
+
+
+def worth_offering(
+    candidates: tuple[Candidate, ...], is_left_out: Callable[[Food], bool], lexicon: Lexicon
+) -> tuple[Candidate, ...]:
+    """The candidates, of the equally likely those of most kitchens first.
+
+    What is left out is not eaten here: it is offered only where there is nothing else.
+    """
+    foods = lexicon.tables.food_by_id
+    eaten = [one for one in candidates if not is_left_out(foods[one.food])] or list(candidates)
+    most = max((one.score for one in candidates), default=0.0)
+    return tuple(sorted(eaten, key=lambda one: (one.score < most - _AS_LIKELY, one.food not in lexicon.common)))

@@ -22,6 +22,17 @@ _MISTAKEN = (
     (LatePattern(r"\b(?P<a>(?:burger|hot ?dog|hamburger) )(?:bins|boons|bans|bund|buns?)" + _ENDS_THERE), "buns"),
     (LatePattern(r"\b(?P<a>(?:\d{1,2}|bunch of|bag of|some|few|couple of) )leaks\b"), "leeks"),
     (LatePattern(r"\b(?P<a>(?:bunch of|fresh|dried|sprigs? of|jar of|pot of) )time\b" + _ENDS_THERE), "thyme"),
+    (LatePattern(r"\bsnag(?=s?\b)"), "sausage"),  # Australian
+    # Made without rennet, which changes nothing here; a cheese of plants is called vegan.
+    (LatePattern(r"\b(?:veggie|vegetarian)(?: friendly)? (?=(?:parmesan|parm|cheddar|feta|brie|mozzarella|halloumi"
+                 r"|gouda|edam|gruyere|emmental|manchego|pecorino|grana|hard cheese)\b)"), ""),
+    (LatePattern(r"\bfro(?:ze|zen) solid\b"), "frozen"),
+    (LatePattern(r"\b(?P<a>milk\b(?!.*fr(?:o|ee)z)[^,;&+]*?[ ,-]+(?:(?:has|is|gone|all|turned|now|bit|a) )*)"
+                 r"solid\b(?!s| in)"), "gone off"),
+    (LatePattern(r"(?P<a>\b(?:soya?|tofu)\b.*)\bfrom whole (?=(?:soya? )?beans\b)"), "from "),
+    # What grows in a garden is in its pod, and in no tin.
+    (LatePattern(r"(?:(?<=^)|(?<=\d )|(?<=g )|(?<=of )|(?<=some ))beans (?=(?:from|off|out of) (?:the |our |my )?"
+                 r"(?:garden|allotment|veg patch|plot)\b)"), "fresh beans "),
     (LatePattern(r"\b(?P<a>(?:minced?|ground|stewing|diced) )meet\b"), "meat"),
 )  # fmt: skip
 _HOT_DOG = LatePattern(r"\bhotdog(?=s?\b)")
