@@ -9,12 +9,14 @@ import asyncio
 import statistics
 import tempfile
 from collections.abc import Awaitable
+from contextlib import suppress
 from datetime import date
 from pathlib import Path
 from time import perf_counter, thread_time
 
 from processes import seconds
 from textual.widgets import Input
+from textual.worker import WorkerCancelled
 
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
@@ -120,7 +122,9 @@ async def on_screen() -> None:
         async def ask(key: str) -> None:
             await pilot.press(*key.split())
             await asyncio.sleep(0.01)
-            await app.workers.wait_for_complete()
+            while any(not worker.is_finished for worker in app.workers):
+                with suppress(WorkerCancelled):  # another change of mind ends the search before
+                    await app.workers.wait_for_complete()
 
         async def fifty() -> None:
             for number in range(SOLVES):
