@@ -7,6 +7,7 @@ import pytest
 
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.read import read_recipe
+from calmlarder.cookbook.write import rewritten
 from calmlarder.tables.book import Tables
 
 SENTENCES = (
@@ -108,3 +109,29 @@ def test_what_looks_like_it_is_still_a_food(line: str, lines: LineReader) -> Non
 
 def test_how_many_of_us() -> None:
     assert read_recipe("Stew, it does 4 of us\n\n600 g beef\n1 onion\n2 carrots\n\nStew it all.").serves == 4
+
+
+@pytest.mark.parametrize(
+    ("changes", "line"),
+    [
+        ({1: ()}, "2 carrots, 400 ml stock, salt"),
+        ({1: ("110 g leek greens",)}, "2 carrots, 110 g leek greens, 400 ml stock, salt"),
+        ({0: ()}, "1 onion, 400 ml stock, salt"),
+        ({3: ()}, "2 carrots, 1 onion, 400 ml stock"),
+        ({0: ("1 carrot", "1 parsnip")}, "1 carrot, 1 parsnip, 1 onion, 400 ml stock, salt"),
+    ],
+)
+def test_what_changes_in_a_shared_line_leaves_the_others(changes: dict[int, tuple[str, ...]], line: str) -> None:
+    recipe = read_recipe("Soup, serves 2\nIngredients\n2 carrots, 1 onion, 400 ml stock, salt\nMethod\nBoil it all.")
+    assert rewritten(recipe, changes, None, "text").splitlines()[2] == line
+
+
+def test_a_mail_says_nothing_of_itself_in_the_changed_recipe() -> None:
+    text = (
+        "From: Ann <ann@example.org>\nTo: Bo\nSubject: Soup\n\nSoup, serves 2\nFrom the garden: carrots\n"
+        "Ingredients\n2 carrots\n1 onion\nMethod\nBoil it all."
+    )
+    told = rewritten(read_recipe(text), {1: ("110 g leek greens",)}, None, "text")
+    assert "example.org" not in told
+    assert "To: Bo" not in told
+    assert told.index("Soup, serves 2") < told.index("2 carrots")

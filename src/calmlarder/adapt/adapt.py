@@ -64,7 +64,7 @@ def adapt(
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip
         status = answers[solved.kind]
-    changes = with_eggs_that_bind(_changes(opened, solved, serves, eaters, over), lines.counted, tables)
+    changes = with_eggs_that_bind(_changes(opened, solved, serves, eaters, over), lines.counted, tables, told.binds)
     if status in {"fits", "adapted", "adapted_best_found"}:
         only = only_changes(lines.counted, {change.place for change in changes}, eaters, tables)
         changes = tuple(sorted((*changes, *only), key=_in_order))

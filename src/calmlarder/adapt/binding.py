@@ -18,17 +18,24 @@ _COUNTS = ("one", "two", "three", "four", "five", "six")
 _WHY = "gluten-free flour binds less: an egg more holds it together (common practice, no source)"
 
 
-def with_eggs_that_bind(changes: tuple[Change, ...], lines: Sequence[Counted], tables: Tables) -> tuple[Change, ...]:
-    """The changes, with an egg more where it is needed; what they say of eggs is left out where it is settled."""
+def with_eggs_that_bind(
+    changes: tuple[Change, ...], lines: Sequence[Counted], tables: Tables, binds: bool = True
+) -> tuple[Change, ...]:
+    """The changes, with an egg more where it is needed; what they say of eggs is left out where it is settled.
+
+    `binds` is whether the dish has a batter or a dough at all: a crumble need not hold together.
+    """
     flour = sum(
         (one.grams for change in changes if _WANTS in change.how for one in change.to
          if tables.food_by_id[one.food].kind == "flour"),
         Decimal(0),
     )  # fmt: skip
     eggs = [line for line in lines if line.food.id == "egg" and line.amount is not None and not line.breaks]
+    settled = tuple(_without_the_word(change) for change in changes)
+    if not binds:
+        return settled
     if not flour or not eggs:
         return changes
-    settled = tuple(_without_the_word(change) for change in changes)
     held = sum((line.amount.grams for line in eggs if line.amount is not None), Decimal(0))
     changed = {change.place for change in changes}
     if flour < _LEAST_FLOUR or held >= _BINDS * flour:

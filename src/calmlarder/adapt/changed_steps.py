@@ -84,6 +84,11 @@ _HEADS = "brassica"
 _FLORET = re.compile(r"\bfloret(s)?\b")
 _FRUIT, _STOCKS = words_of("fruit"), (words_of("stock"), words_of("broth"))
 _WHOSE_STOCK = re.compile(r"^(?:vegetable|chicken|beef|lamb|veal|turkey|fish|bone|meat) ")
+# The first letter of a sentence, behind its number where it has one.
+_BEGUN_SMALL = re.compile(r"(?:(?<=^)|(?<=^\d[.)] )|(?<=[a-z\])\d][.!?] ))[a-z]")
+_DRUNK_UP = re.compile(
+    r"\b(?:drinks?|drunk|soaks?|soaked|takes?|taken|sucks?|sucked) up (?:some |most |all )?(?:of )?(?:the )?$", re.I
+)
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
 _ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
@@ -153,12 +158,20 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = oil_shared_out(named_once([oil_once(not_charred(text)) for text in marked]))
+    marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]
     if _no_florets_are_left(parts, told):
         marked = [_FLORET.sub(lambda one: "pieces" if one[1] else "piece", text) for text in marked]
     notes = _notes(steps, parts, adapted, told, (named, texts))
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *steps[len(marked) :]), tuple(notes))
+
+
+def _begun_large(text: str, old: str) -> str:
+    """A changed step whose sentences begin with a capital, where all of the old one did."""
+    if _BEGUN_SMALL.search(old):
+        return text
+    return _BEGUN_SMALL.sub(lambda one: one[0].upper(), text)
 
 
 def _headings(parts: Sequence[Part]) -> dict[str, str]:
@@ -289,6 +302,8 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         if foods and now != LEFT_OUT and not (several and (" for " in now or LEFT_OUT in now)):
             new = written_in(around, now, how, is_oil(foods[0], told))
         same = words_of(step[start:end])[-1:] == words_of(short_name(now))[-1:]
+        if not how and same and _DRUNK_UP.search(step[done:start]):
+            continue  # `so the oats drink up some milk`, of whatever kind
         if new is None and not how and same and _EACH.search(step[done:start]):
             continue  # `each wrapper` is one of the new ones
         gone = f"{step[done:start]}{LIST_ITEM}{step[start:end]} [{now}]{LIST_ITEM}"

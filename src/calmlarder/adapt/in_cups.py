@@ -13,7 +13,11 @@ _METRIC = re.compile(r"\d ?(?:g|kg|ml|grams?|litres?)\b")
 _LEAST_LINES = 2  # of a list that measure so: ours
 _GRAMS = re.compile(r"(?P<grams>\d+(?:\.\d+)?) (?P<unit>g|ml) (?=[a-z])")
 _ML_OF_A_CUP = Decimal("236.6")  # NIST Handbook 44, Appendix C
-_QUARTERS = {Fraction(1, 4): "1/4", Fraction(1, 2): "1/2", Fraction(3, 4): "3/4"}
+_SHARES = {
+    Fraction(0): "", Fraction(1, 4): "1/4", Fraction(1, 3): "1/3", Fraction(1, 2): "1/2", Fraction(2, 3): "2/3",
+    Fraction(3, 4): "3/4",
+}  # fmt: skip
+_OFF = Decimal("0.08")  # as a share; a cup that is further off is not told: ours
 _MOST_CUPS = 12
 _MELTED_OR_WHOLE = frozenset({"meat", "poultry", "fish", "bread", "wrap"})  # nobody fills a cup with them
 
@@ -37,9 +41,17 @@ def with_cups(text: str, adapted: Adapted, tables: Tables) -> str:
     if (cup is None and not poured) or food.kind in _MELTED_OR_WHOLE:
         return text
     of_a_cup = _ML_OF_A_CUP if poured or cup is None else Decimal(str(cup.grams))
-    quarters = round(Decimal(found["grams"]) / of_a_cup * 4)
-    if not 0 < quarters <= 4 * _MOST_CUPS:
+    cups = Decimal(found["grams"]) / of_a_cup
+    whole, share = min(
+        ((whole, share) for whole in (int(cups), int(cups) + 1) for share in _SHARES),
+        key=lambda one: abs(_number(*one) - cups),
+    )
+    near = _number(whole, share)
+    if not 0 < near <= _MOST_CUPS or abs(near - cups) > _OFF * cups:
         return text
-    whole, part = divmod(Fraction(quarters, 4), 1)
-    said = " ".join(filter(None, (str(whole) if whole else "", _QUARTERS.get(part, ""))))
-    return f"{found['grams']} {found['unit']} (about {said} cup{'s' if quarters > 4 else ''}) {rest}"
+    said = " ".join(filter(None, (str(whole) if whole else "", _SHARES[share])))
+    return f"{found['grams']} {found['unit']} (about {said} cup{'s' if near > 1 else ''}) {rest}"
+
+
+def _number(whole: int, share: Fraction) -> Decimal:
+    return whole + Decimal(share.numerator) / share.denominator

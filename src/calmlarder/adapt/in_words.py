@@ -24,7 +24,8 @@ _CUT_WORDS = re.compile(
 )
 # What may follow it: a sign, or a word that begins something new.
 _MAY_FOLLOW = re.compile(
-    r"\s*(?:$|[.,;:!?()\[\]–—]|(?:and|or|in|into|to|with|for|until|till|on|onto|over|at|from|then|but|if|when|while|are"
+    r"\s*(?:$|[.,;:!?()\[\]–—]|\d+(?:-\d+)? ?min"
+    r"|(?:and|or|in|into|to|with|for|until|till|on|onto|over|at|from|then|but|if|when|while|are"
     r"|is|has|have|was|were|by|back|as|so|through|a|an|the|around|about|under|together|well|again|first|all|out|off|along"
     r"|gently|slowly|lightly|turns?|starts?|begins?|just|cut|left|only|evenly|between|among|against|up|down|of|side|which"
     r"|that|next|per|plus|mixed|according|following|warm|hot|aside|whole|separately|cook|fry|simmer|without|after|before|once|bit|little|straight|during)\b)",

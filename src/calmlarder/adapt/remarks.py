@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from calmlarder.adapt.dish import STRANDS, is_made_anew
 from calmlarder.adapt.model import Adapted
 from calmlarder.adapt.near import is_wheat_or_milk, near_share
+from calmlarder.adapt.step_notes import bare
 from calmlarder.adapt.told import Told
 from calmlarder.and_list import and_list
 from calmlarder.cookbook.in_company import TAKEN
@@ -14,6 +15,7 @@ from calmlarder.patterns.load import shipped_patterns
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 
+_MANY_NAMES = frozenset({"bread", "wrap", "pasta", "noodle"})
 _ASKS = "read the label"
 
 
@@ -24,12 +26,20 @@ def labels_to_read(reads: Sequence[IngredientRead], adapted: Adapted, tables: Ta
     new = [
         food for change in adapted.changes for food in (*(one.food for one in change.to), *change.unmeasured)
     ]  # fmt: skip
+    # By the word that the recipe has for it now: a naan is in the list, not the pitta of the tables.
+    names = {
+        one.food: bare(line)
+        for change in adapted.changes
+        if change.change == "swap"
+        for one, line in zip(change.to, change.lines, strict=False)
+        if tables.food_by_id[one.food].kind in _MANY_NAMES
+    }
     told = {}
     for food in dict.fromkeys([*kept, *new]):
         row = tables.food_by_id.get(food or "")
         note = next((part.strip() for part in row.note.split(";") if _ASKS in part), "") if row is not None else ""
         if row is not None and note:
-            told[row.name] = note.replace(_ASKS, "").strip(" :,")
+            told[names.get(row.id, row.name)] = note.replace(_ASKS, "").strip(" :,")
     if not told:
         return ()
     named = "; ".join(f"{name} ({why})" if why else name for name, why in told.items())

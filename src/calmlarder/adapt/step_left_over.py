@@ -15,6 +15,7 @@ _AGAIN_IN_A_LIST = re.compile(
 )
 _SO_MUCH_AND_MORE = re.compile(
     r"\b\d[\d ./]*(?:tsp|tbsp|g|ml) of the (?P<name>[a-z-]+(?: [a-z-]+){0,2}?)(?P<between>(?:,| and) [^.;\[\]]*?)"
+    r"(?<! of)(?<! of the)"
     r",? (?:and )?(?:the )?(?P=name)(?=,| and\b)",
     re.IGNORECASE,
 )
@@ -40,11 +41,40 @@ _SQUEEZED = re.compile(
     re.IGNORECASE,
 )
 
+# `push a sliver of garlic-infused oil and a few rosemary leaves into each`: no oil is pushed into a cut.
+_A_SLIVER = re.compile(
+    r"\b(?P<verb>push|poke|press|insert|stuff|tuck|slide|stick|put|place)(?P<of> (?:an?|the|one|some|each)? ?"
+    r"(?:slivers?|slices?|pieces?|bits?|halves|half)(?: of)?(?: the)?| the)? garlic-infused oil(?: \[[^\]]*\])?"
+    r"(?:(?:,| and|, and) (?P<rest>[^.;]*?))? (?P<where>(?:in(?:to)?|under|inside|deep) [^.;]*)(?P<end>[.;]|$)",
+    re.IGNORECASE,
+)
+_RUB_NEXT = re.compile(
+    r"(?P<rub>\s*rub(?: (?:it|the [a-z]+|all))?(?: (?:all )?over)? with )(?P<with>[^.;]+)", re.IGNORECASE
+)
+_ALL_THE_REST = "and rub the meat with the garlic-infused oil"
+
 
 def without_what_is_left_over(step: str) -> str:
     """A changed step without what is done to a clove, said twice in a list, or called by the old name."""
+    step = _rubbed_in(step)
     step = _SO_MUCH_AND_MORE.sub(r"\g<name>\g<between>", step)
     step = _SQUEEZED.sub(lambda one: f"{'Stir' if one['first'].isupper() else 'stir'} in {one['what']}", step)
     step = _AGAIN_IN_A_LIST.sub("", step)
     step = _NOT_THERE_YET.sub(lambda one: f"{one['until']} {'all is tender' + one['end'] if one['end'] else ''}", step)
     return _CATCHES.sub("", _IN_A_GLAZE.sub(r"\g<now>", _NOTHING_TO_CUT.sub("", step)))
+
+
+def _rubbed_in(step: str) -> str:
+    """A step in which garlic was pushed into cuts: what went in with it still does, and the oil is rubbed on."""
+    found = _A_SLIVER.search(step)
+    if found is None or ((found["of"] or "").strip() == "the" and found["rest"] is None and "cut" not in step):
+        return step
+    head, behind = step[: found.start()], step[found.end() :]
+    if found["rest"]:
+        head += f"{found['verb']} {found['rest']} {found['where']}"
+    else:
+        head = re.sub(r",? and $|, $| $", "", head)
+    rubbed = _RUB_NEXT.match(behind)
+    if rubbed is not None:
+        return f"{head}{found['end']}{rubbed['rub']}the garlic-infused oil, {rubbed['with']}{behind[rubbed.end() :]}"
+    return f"{head} {_ALL_THE_REST}{found['end']}{behind}".lstrip()

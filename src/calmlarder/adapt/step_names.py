@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from calmlarder.adapt.names import names_of_all, spans_in
 from calmlarder.adapt.step_heat import sentence_at
 from calmlarder.adapt.things_now import Told
-from calmlarder.matching.names.words import words_of
+from calmlarder.matching.names.words import plain, words_of
 from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 
@@ -20,6 +20,11 @@ _SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
 _WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
 _MADE_SO = re.compile(r"pickled|fried|roasted|charred|caramelised|caramelized|marinated|crispy|softened|cooked", re.I)
 _FOR_A_PART = re.compile(r"(?:\d{1,2}[.)] )?(?:for|to make) the ([a-z ]{3,30}?)[,:]", re.IGNORECASE)
+_AN_AMOUNT = re.compile(
+    r"(?<![\w/])[\d½¼¾⅓⅔⅛][\d½¼¾⅓⅔⅛./]*(?: \d/\d)? ?(?:g|kg|ml|cups?|tbsp|tsp|tablespoons?|teaspoons?|oz|ounces?)\b"
+    r"(?= (?:of )?(?:the )?(?:[a-z-]+ )?$)",
+    re.IGNORECASE,
+)
 _TELLING = 5  # letters of a word that tells one line from another
 _LONGEST_WORD = 60  # letters of a word before a name; no food has one as long
 # `the white parts of the spring onions` is one thing.
@@ -58,10 +63,21 @@ def of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:
         words = set(words_of(before))
         if any(_is_of_a_later_part(words, food, told) for food in meant):
             return True
+    if any(_is_the_amount_of_one(before, food, told) for food in meant):
+        return True
     spoon = _SPOON_OF.search(before)
     return spoon is not None and any(
         _SPOONS[spoon[1].casefold()[:2]] in text.casefold() for food in meant for text in told.staying.get(food, ())
     )
+
+
+def _is_the_amount_of_one(before: str, food: str, told: Told) -> bool:
+    """Whether a step names the very amount of a line that stays (`1/2 cup flour`), and none that changes has it."""
+    found = _AN_AMOUNT.search(before)
+    amount = plain(found[0]).split() if found else []
+    stay = [plain(text).split()[: len(amount)] for text in told.staying.get(food, ())]
+    change = [plain(one.ingredient).split()[: len(amount)] for one in told.each.get(food, ())]
+    return bool(amount) and amount in stay and amount not in change
 
 
 def _is_only_there(words: set[str], food: str, told: Told) -> bool:

@@ -18,12 +18,15 @@ _FRIES = re.compile(
 )
 _SOFTENED = re.compile(r"^soften first\b", re.IGNORECASE)
 _MEASURED = re.compile(
-    r"^\d[\d\s./]*(?:kg|g|ml|litres?|liters?|l|tsp|tbsp|tablespoons?|teaspoons?|cups?|pinch(?:es)?)?\s+(?=[^\W\d])"
+    r"^\d[\d\s./]*(?:kg|g|ml|litres?|liters?|l|tsp|tbsp|tablespoons?|teaspoons?|cups?|pinch(?:es)?)?\s+"
+    r"(?:\((?:about )?\d+ ?(?:ml|g)\)\s+)?(?=[^\W\d])"
 )
 _TAIL = re.compile(r",(?! \w+ or \w)")  # not within `without wheat, onion or garlic`
 _METHODS = re.compile(r"^(?:(?:roast|steam|stir-fry|grill|bake|boil|braise|mash)(?:, | or )?)+(?=\W|$)", re.IGNORECASE)
 _LATE_IN_THE_POT = re.compile(r"^it needs no soaking and no long boiling: leave those steps out and add it.*")
 _SIMMERS = re.compile(r"\b(?:simmer|boil|cook|stew)\w*", re.IGNORECASE)
+_STARTS_THE_PAN = re.compile(r"^(?:fry it first|start the pan with it|fry in it)\b", re.IGNORECASE)
+_A_FEW_MORE = re.compile(r"give it a few minutes more$", re.IGNORECASE)
 _AN_EGG_MORE = "want an egg more"
 _BINDS = re.compile(r"\b(?:batter|dough|knead\w*)\b", re.IGNORECASE)
 _AT_THE_END = re.compile(r"^stir it in at the end", re.IGNORECASE)
@@ -35,7 +38,7 @@ _POURED = frozenset({"milk", "plant-drink", "stock", "juice"})
 _BOILED_WITH = frozenset({"pulse", "grain"})  # in the dish's own liquid; pasta has a pot of its own
 _THIN = frozenset({"coconut-milk", "tomato-canned", "passata"})
 _IS_REDUCED = re.compile(r"\b(?:thick(?:en\w*|er)?|reduc\w*|trail|jammy|pulpy)\b", re.IGNORECASE)
-_LEAST_WET = 50  # g; less is not missed
+_LEAST_WET = 30  # g; less is not missed
 _LEAST_TAKEN_UP = 150  # g of water; less boils away or not
 _BOILED_PULSE = Decimal("2.73")  # g of one gram dry: lentils, usda_sr28 16069/16070
 _STEP = Decimal(10)
@@ -94,6 +97,10 @@ def _is_elsewhere(how: str, steps: str, everywhere: str) -> bool:
     baked, fried = bool(IN_THE_OVEN.search(steps)), bool(_FRIES.search(steps))
     if OVEN_TIME.search(how):
         return not baked or fried
+    if _STARTS_THE_PAN.match(how) and steps and not fried:
+        return not how.casefold().startswith("fry in it, or")  # a marinade, where nothing is fried
+    if _A_FEW_MORE.search(how) and steps and fried:
+        return True  # the step's own minutes are those of the greens
     if _SOFTENED.search(how):
         return bool(steps)  # where it is fried the step says so, in its own minutes
     methods = _METHODS.match(how)
@@ -154,7 +161,7 @@ def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Ta
             dry.append(food.name)
     water = missing - not_taken
     if thin and water >= _LEAST_WET:
-        yield f"Less {' and '.join(thin)}: make up the liquid with up to {_rounded(water)} ml water."
+        yield f"Less {' and '.join(dict.fromkeys(thin))}: make up the liquid with up to {_rounded(water)} ml water."
     elif dry and _LEAST_TAKEN_UP <= -water <= wet:
         yield (
             f"What stands in for {' and '.join(dry)} takes up about {_rounded(-water)} ml less of the liquid: keep so "

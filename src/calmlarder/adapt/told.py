@@ -78,6 +78,12 @@ _THROWS_AWAY = re.compile(r"\b(?:throw(?:ing)? (?:away|out)|discard(?:ing)?)\b")
 _EVERYTHING = re.compile(r"\b(?:everything|all (?:of )?the (?:other |remaining )?ingredients)\b")
 _TO_SERVE = re.compile(r"\b(?:to|for) (?:serve|serving|garnish|garnishing|finish|decorate|dipping|topping)\b")
 
+_BINDS = re.compile(
+    r"\b(?:batters?|doughs?|knead\w*|cakes?|muffins?|scones?|biscuits?|cookies|pancakes?|crepes?|waffles?|pastry|pie"
+    r"|dumplings?|fritters?|loaf|loaves|buns?|rolls?|brownies?|sponges?|gnocchi|puddings?|blinis?|bread|whisk the eggs?"
+    r"|burgers?|patties|meatballs?|kofta)\b"
+)
+
 
 class Told(NamedTuple):
     """The foods that the title names, and how each food is used; what is not told of is taken as `otherwise`."""
@@ -96,6 +102,7 @@ class Told(NamedTuple):
     brothy: bool = False  # a stew or a soup, in which grains would drink the broth
     blended: frozenset[str] = frozenset()  # its colour is the colour of the whole
     thrown_away: frozenset[str] = frozenset()  # flavours a liquid and is strained out of it
+    binds: bool = True  # has a batter or a dough
     by_the_piece: bool = False  # its tin or its cases say how many there are
 
     def use_of(self, read: IngredientRead) -> Use:
@@ -134,6 +141,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         titled=titled,
         named_for_a_food=bool(titled & own),
         brothy=bool(_BROTHY.search(recipe.title)),
+        binds=bool(_BINDS.search(plain(called))) or not whole.strip(),
         by_the_piece=bool(_BY_THE_PIECE.search(whole)),
         uses={**{food: "raw" for food in _in_raw_parts(reads) if food not in uses}, **uses},
         otherwise="cooked" if _HEAT.search(whole) or not whole.strip() else "raw",

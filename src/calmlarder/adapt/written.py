@@ -6,6 +6,7 @@ from decimal import ROUND_HALF_UP, Decimal
 from typing import NamedTuple
 
 from calmlarder.adapt.model import Amount
+from calmlarder.cookbook.covered import HANGS_ON
 from calmlarder.cookbook.in_company import TAKEN
 from calmlarder.cookbook.line_amount import measure_word, take_quantity
 from calmlarder.cookbook.recipe import IngredientRead
@@ -52,7 +53,8 @@ _OWN_WORDS = re.compile(
     r"(?:of\s+)?(?P<words>[^\d()/+]+)"
 )
 _OWN_MEASURE = re.compile(
-    r"\s*(\d+(?:[.,/]\d+)?(?: \d/\d)?\s?(?:ml|l|litres?|liters?|tbsp|tsp|tablespoons?|teaspoons?|cups?))\b(?!\s*/)",
+    r"\s*(\d+(?:[.,/]\d+)?(?: \d/\d)?\s?(?:ml|l|litres?|liters?|tbsp|tsp|tablespoons?|teaspoons?|cups?)"
+    r"(?: \((?:about )?\d{1,4} ?(?:ml|g)\))?)(?![\w/])(?!\s*/)",
     re.IGNORECASE,
 )
 _HELD_IN = re.compile(
@@ -89,11 +91,22 @@ _SEEDED = re.compile(r"\b(?:de)?seeded\b", re.IGNORECASE)
 _OF_VEGETABLES = re.compile(r"\bvegetable (?:stock|broth)\b", re.IGNORECASE)
 _OF_MEAT = re.compile(r"\b(?:chicken|beef|lamb|veal|turkey|fish|bone) (?:stock|broth)\b", re.IGNORECASE)
 _TO_SERVE = re.compile(r"\bto serve$")
-_FOR_WHAT = re.compile(
-    r",? \b((?:to|for) (?:serve|serving|garnish|garnishing|finish|finishing|top|topping|drizzling|drizzle|dipping"
-    r"|decorate|sprinkling|sprinkle|dusting|glazing|glaze|frying|brushing))$",
+_USES = (
+    r"(?:to|for) (?:serve|serving|garnish|garnishing|finish|finishing|top|topping|drizzling|drizzle|dipping"
+    r"|decorate|sprinkling|sprinkle|dusting|glazing|glaze|frying|brushing|mopping|scooping|dip|mop)"
+)
+_FOR_WHAT = re.compile(rf",? \b({_USES})$", re.IGNORECASE)
+# `plus more to drizzle`, `+ extra to serve`: the rest is beside the amount.
+_AND_MORE = re.compile(
+    rf",? ?((?:plus|\+|and) (?:a (?:little|bit|touch) )?(?:more|extra)(?: {_USES}|,? (?:to|for) (?:the )?[a-z]+)?)$",
     re.IGNORECASE,
 )
+_SERVED = re.compile(r"\b(?:to|for) (?:serve|serving|mopping|dipping|scooping|mop|dip)$", re.IGNORECASE)
+_DISSOLVED = re.compile(
+    r"(?:,? )\b((?:dissolved|made up|crumbled|mixed|diluted|stirred) (?:in(?:to)?|with) [^,;()]*\bwater)\b",
+    re.IGNORECASE,
+)
+_TOASTED = re.compile(r"(?:toasted|warmed|warm|grilled)\b", re.IGNORECASE)
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
 _SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
 _SAME = Decimal("0.02")  # as a share of the grams that were read
@@ -180,7 +193,7 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
     if found is not None and not several and measure_word(found["words"].split()[0].casefold()) is None:
         told = _amount(found["amount"].casefold(), food, tables)
         if told is not None and abs(told.grams - grams) <= _SAME * grams:
-            return _HELD_IN.sub("", found["words"].strip())
+            return HANGS_ON.sub("", _HELD_IN.sub("", found["words"].strip()))
     return f"{_named_so(read.text, food, tables)}{tail_of(read.text)}"
 
 
@@ -219,6 +232,10 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
         called = f"{meat[0].lower()} {called.removeprefix('meat stock ')}"
     if stand_in.kind == "yoghurt" and _PLAIN.search(read.text) and not _PLAIN.search(called):
         called = f"plain {called}"
+    if stand_in.id == _CUBE and (water := _DISSOLVED.search(read.text)) is not None:
+        return f"{called}, {water[1].lower()}"
+    if stand_in.kind in _BY_THE_PIECE and (warm := _TOASTED.match(read.text)) is not None:
+        return f"{called}, {warm[0].lower()}"
     if stand_in.kind == "nut" and (soaked := _SOAKED.search(read.text)) is not None:
         return f"{called}, {soaked[0].lower()}"
     if stand_in.kind == "meat" and (sliced := _CUT.search(read.text)) is not None:
@@ -291,8 +308,12 @@ def tail_of(text: str) -> str:
 
 def for_what(text: str) -> str:
     """What a line has its food for, at its end: `, to serve`, `, for drizzling`."""
+    more = _AND_MORE.search(text)
+    if more is not None:
+        return f", {more[1].lower()}"
     found = _FOR_WHAT.search(text)
-    return f", {found[1].lower()}" if found and not _SEVERAL.search(text) else ""
+    # Of what is served all foods of a line are; of oil and butter only one may be for frying.
+    return f", {found[1].lower()}" if found and (_SERVED.search(text) or not _SEVERAL.search(text)) else ""
 
 
 def cut_of(text: str) -> str:

@@ -20,6 +20,13 @@ _DENIED = re.compile(
     r"|\bnot (?:in|from|with) (?:\w+ )?\w+"
     r"|\b(?:no|without|free (?:of|from)) (?:added |any )?\w+(?: (?:or|and) \w+)?|\b\w+(?: (?:and|or|&) \w+)? free\b"
 )
+# How much of it, and what that hangs on, names no food of the line: `or more if your apples are sharp`.
+HANGS_ON = re.compile(
+    r",?\s*\(?\b(?:(?:or|and|plus) )?(?:(?:a (?:little|bit|touch|splash)|even|some) )?(?:more|less|extra)"
+    r"(?: or less)? (?:if|when|unless|depending|according|as)\b[^;()]*"
+    r"|\b(?:if|unless|when|depending (?:up)?on(?: how \w+)?|according to) (?:your|the|they|it|you(?:'re| are| have)?)\b"
+    r"[^,;()]*"
+)
 # Words that are the name of a food and, in ingredient lines, far oftener something else.
 _ELSE = frozenset({
     "leftover", "sprinkle", "sprinkles", "water", "ice", "stock cube", "mix", "topping", "rib", "ear", "crisp",
@@ -78,7 +85,9 @@ class Coverage:
 
     def left_out(self, line: str, foods: Iterable[str]) -> tuple[str, ...]:
         """The words of a line that name a food, and none of these foods, in order."""
-        told = _SCRAPS.sub(" ", _HYPHENED.sub(" ", _DENIED.sub(" ", _EXAMPLES.sub(" ", plain(line)))))
+        told = _SCRAPS.sub(
+            " ", HANGS_ON.sub(" ", _HYPHENED.sub(" ", _DENIED.sub(" ", _EXAMPLES.sub(" ", plain(line)))))
+        )
         covered: set[str] = set()
         for food in foods:
             covered |= self._words[food] | set(words_of(self._foods[food].kind.replace("-", " ")))

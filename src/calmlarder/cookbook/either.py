@@ -44,7 +44,8 @@ def either_of(rest: str, told: frozenset[str], names: IngredientNames, tables: T
     parts: list[Part] = []
     for piece, name in zip(pieces, bare, strict=True):
         alone = names.part(piece, told)
-        shared = [names.part(f"{name} {' '.join(last[cut:])}", told) for cut in range(1, len(last))] if name else []
+        cuts = [cut for cut in range(1, len(last)) if not _parts_a_name(last, cut, names)] if name else []
+        shared = [names.part(f"{name} {' '.join(last[cut:])}", told) for cut in cuts]
         joined = next((one for one in shared if one.match.food is not None and one.match.score >= _WHOLE), None)
         full = alone.match.food is not None and alone.match.score >= _WHOLE and len(name.split()) > 1
         if piece is pieces[-1] or joined is None or full:
@@ -66,6 +67,14 @@ def either_of(rest: str, told: frozenset[str], names: IngredientNames, tables: T
         return [Part(Match("ask", None, None, 100.0, first.candidates), None)]
     named = [part for part in parts if part.match.outcome != "unknown"]
     return parts if named else [whole]
+
+
+def _parts_a_name(words: list[str], cut: int, names: IngredientNames) -> bool:
+    """Whether the word before a cut makes another thing of those behind it: an ice cream is no cream."""
+    whole, behind = (names.match(" ".join(words[at:]), frozenset()) for at in (cut - 1, cut))
+    if whole.food is None or behind.food is None or min(whole.score, behind.score) < _WHOLE:
+        return False
+    return whole.food.kind != behind.food.kind
 
 
 def _are_flesh(words: tuple[str, ...], names: IngredientNames, tables: Tables) -> bool:

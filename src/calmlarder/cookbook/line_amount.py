@@ -202,11 +202,18 @@ def added(main: Quantity, other: Quantity) -> Quantity | None:
     return Quantity(Span(low, typical, high), main.unit)
 
 
+# `handful blueberries`, `pinch salt`: so small a measure is one of it, with no word before or behind.
+_SMALL = frozenset({"handful", "pinch", "splash", "knob", "glug"})
+
+
 def _measure_only(text: str, led: bool) -> Found:
     lead = re.match(r"(?:an? )?(?:(?:good|generous|small|large|big|heaped) )?", text)
     rest = text[lead.end() :] if lead else text
     measure = _MEASURE.match(rest)
-    if measure is None or (not led and not (lead and lead[0]) and not re.match(r"\s+of\b", rest[measure.end() :])):
+    small = measure is not None and measure[1] in _SMALL and re.match(r"\s+[a-z]{3,}", rest[measure.end() :])
+    if measure is None or (
+        not small and not led and not (lead and lead[0]) and not re.match(r"\s+of\b", rest[measure.end() :])
+    ):
         if lead and re.match(r"an? \w", text):
             return Found(Quantity(Span(1, 1, 1), None), (), False, _tidy(rest))
         return Found(None, (), False, _tidy(text))

@@ -221,7 +221,10 @@ class LineReader:
         name = extra.rest.split(",")[0]
         if without_prep(without_tail(name)) and self._names.match(name, frozenset()).food != part.match.food:
             return found
-        total = added(found.main, extra.main)
+        of_its_kind = (
+            found.main.unit is None and extra.main.unit == part.unit_in_name
+        )  # `3 garlic cloves, plus 1 clove`
+        total = added(found.main, extra.main._replace(unit=None) if of_its_kind else extra.main)
         return found if total is None else found._replace(main=total, sizes=())
 
     def _if_whole(self, read: IngredientRead, line: str) -> IngredientRead:

@@ -22,6 +22,7 @@ _SPOONS = (
     (re.compile(r"\b(?:essloffel|spsk|lyzk[aei]|lyzek)\b\.? ?"), "tbsp "),
     (re.compile(r"\b(?:teeloffel|lyzeczk[aei]|lyzeczek)\b\.? ?"), "tsp "),
 )
+_SALT_AND_PEPPER = re.compile(r"\bs ?(?:&|n|\+|and) ?p\b")
 # `1 teaspoonbaking powder`: parts of a page's line, set apart by their look alone.
 _GLUED = re.compile(r"(?<=\d )((?:tea|table)spoon|tsp|tbsp|cup)(?=(?!s\b|s?ful|cake|s )[a-z]{3})")
 _EITHER = re.compile(r"\b(?:fresh|frozen|dried) or (?:fresh|frozen|dried)\b")
@@ -174,6 +175,7 @@ def in_plain_words(line: str) -> str:
     """A plain line with its notations written out: spoons of other tongues, glued measures, labels in front."""
     for pattern, spoon in _SPOONS:
         line = pattern.sub(spoon, line)
+    line = _SALT_AND_PEPPER.sub("salt and pepper", line)
     line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", _TART.sub("", line.replace(" d'", " d "))))
     told = _NO_GREENS.sub(" ", line)
     if told != line:

@@ -9,8 +9,10 @@ from calmlarder.matching.names.notes import COLOURS, DECIDING, DISHES, GENERIC
 from calmlarder.matching.names.words import plain, singular
 
 _COUNT = rf"(?:\d[\d./]*|{'|'.join(word for word in WHOLE_WORDS if len(word) > 2)}|an?)"
+_SMALL = r"(?:pinch|handful|splash|dash|knob|sprinkling|sprinkle|drizzle|squeeze|bunch|grating|few sprigs)"
 _APART = re.compile(
-    rf"\s*;\s*(?={_COUNT}\s)|(?:\s*,\s*|\s+)(?:(?:and|plus|&|\+)\s+)(?={_COUNT}\s)|\s*,\s*(?={_COUNT}\s)|\s*\+\s*(?={_COUNT}\s)"
+    rf"\s*;\s*(?={_COUNT}\s)|\s*,\s*(?:and )?(?=(?:good |big |large |small )?{_SMALL} of\s)"
+    rf"|(?:\s*,\s*|\s+)(?:(?:and|plus|&|\+)\s+)(?={_COUNT}\s)|\s*,\s*(?={_COUNT}\s)|\s*\+\s*(?={_COUNT}\s)"
 )
 _MOST_APART = 5  # amounts on one line; more is a list: ours
 _EACH_COLOUR = re.compile(
@@ -29,7 +31,8 @@ _OF_A_SORT = re.compile(r"-style |\b(?:italian|spanish|french|greek|turkish|engl
 # `2 tbsp oil + 1 tbsp for frying the paneer`: more of the same, and what for.
 _MORE_OF_IT = re.compile(
     r"^(?P<head>\d.*?[a-z]{3,}.*?)\s*(?:,\s*)?(?:\+|\b(?:plus|and)\b)\s*"
-    r"(?P<more>\d[\d./ ]*(?:tbsp|tsp|tablespoons?|teaspoons?|cups?|ml|g|kg|oz)\b)\.?"
+    r"(?P<more>\d[\d./ ]*(?:tbsp|tsp|tablespoons?|teaspoons?|cups?|ml|g|kg|oz)\b"
+    r"|\d (?:(?:halved|whole|extra|more|crushed|peeled|sliced|chopped|cut) )*(?:cloves?|slices?|sprigs?|sticks?)\b)\.?"
     r"(?: of (?:it|the same))?(?: more| extra)?,? (?:for|to) [^,;()]+"
 )
 # `plus a little more for the polenta`: what the rest is for is no food of the line.
@@ -85,7 +88,12 @@ def apart(line: str) -> tuple[str, ...]:
 
 def with_more(line: str) -> str:
     """A plain line that adds some of the same for a use of its own, without that use."""
-    return _FOR_A_USE.sub(r"\1", _MORE_OF_IT.sub(r"\g<head> plus \g<more>", line))
+    return _FOR_A_USE.sub(
+        r"\1", _MORE_OF_IT.sub(lambda one: f"{one['head']} plus {_CUT_SO.sub(' ', one['more'])}", line)
+    )
+
+
+_CUT_SO = re.compile(r" (?:(?:halved|whole|extra|more|crushed|peeled|sliced|chopped|cut) )+")
 
 
 def kinds_behind(line: str) -> tuple[str, ...]:

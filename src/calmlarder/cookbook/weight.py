@@ -41,10 +41,11 @@ def weight_of(found: Found, unit_in_name: str | None, food: Food, tables: Tables
         amount = Amount(found.main.number if counts else ONE, found.main.unit, size, "weighed")
         grams = grams_of(amount, food, tables)
         return Weight(grams, True) if grams is not None else None
-    for one in (found.main, *found.sizes):
+    said = tuple(one for one in found.sizes if one.unit == "ml" and found.main.unit == "cup" and not found.each)
+    for one in (*said, found.main, *found.sizes):  # `1 cup (250 ml)` tells how large its cup is
         grams = _volume(one, food, tables)
         if grams is not None:
-            counts = one is not found.main and (found.each or found.main.unit in CONTAINERS)
+            counts = one not in said and one is not found.main and (found.each or found.main.unit in CONTAINERS)
             return Weight(grams.times(found.main.number) if counts else grams, True)
     unit = found.main.unit or unit_in_name
     if unit == "stick" and food.kind == "butter":

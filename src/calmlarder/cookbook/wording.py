@@ -55,7 +55,8 @@ _NO_FOOD = frozenset(
 _TAIL = re.compile(
     r"\s*(?:;|\s-\s|–|\b(?:plus (?:more|extra|additional|a (?:little|bit|touch|splash|few)(?: more| extra)?"
     r"(?= for\b| if\b| to\b|,|$))|plus \d|to taste|to serve|to garnish"
-    r"|to sprinkle|to finish|to season|to coat|for (?!\w+ oil)|as (?:needed|required|garnish|a garnish)"
+    r"|to sprinkle|to finish|to season|to coat|to (?:top|scatter|drizzle|dip|decorate|mop)\b"
+    r"|for (?!\w+ oil)|as (?:needed|required|garnish|a garnish)"
     r"|or (?:more|so|as|to taste|less|not)\b|such as|preferably|ideally|cut in|cut into|about|at room"
     r"|from (?:a|the|about|\d)|in (?:spring |salted )?water|in brine|like|without"
     r"|(?:and )?(?:covered|packed|preserved|stored) in\b"

@@ -60,6 +60,10 @@ _OF_A_MAIL = re.compile(
     r"|(?:hi|hiya|hello|hey|dear)\b(?: [^\s.,!]{1,20}){0,3}\s?[,!.]*",
     re.IGNORECASE,
 )
+_MAILED = re.compile(
+    rf"{STAMP.pattern}.*|\W*(?:from|to|cc|bcc|date|sent|reply-to)\s?:\s?\S.*|-+ ?(?:original|forwarded) message\b.*",
+    re.IGNORECASE,
+)
 _SENTENCES = re.compile(r"[a-z]\. |[.!]$")
 _SUBJECT = re.compile(r"subject\s?:\s?(?:(?:re|fwd?)\s?:\s?)*(?=\S)", re.IGNORECASE)
 # A line of at least so many signs that ends within a sentence, and what begins one that is not its end.
@@ -144,6 +148,14 @@ def layout(text: str) -> Layout:
     above = lines[: min(chosen, default=len(lines))]
     head = "\n".join(_bare(line.text) for line in above)[:10_000]
     return Layout(title, items, steps, about, head)
+
+
+def without_a_mail(text: str) -> str:
+    """A text without what a mail or a message says of itself above its recipe."""
+    first = min((item.start for item in layout(text).items), default=0)
+    head = text[:first].split("\n")
+    kept = [line for line in head if not _MAILED.fullmatch(_bare(line))]
+    return "\n".join(kept) + text[first:] if len(kept) < len(head) else text
 
 
 def _unwrapped(lines: list[_Line], rest: list[int]) -> list[str]:

@@ -8,7 +8,7 @@ from typing import Any
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.recipe import Form, Recipe
 from calmlarder.cookbook.serves import number_span, serves_above, serves_in
-from calmlarder.cookbook.words import Item, layout
+from calmlarder.cookbook.words import Item, layout, without_a_mail
 
 Changes = Mapping[int, tuple[str, ...]]
 
@@ -26,7 +26,7 @@ def rewritten(recipe: Recipe, changes: Changes, serves: int | None, form: Form, 
     if form == "jsonld":
         return _object(recipe, lines, serves, notes, changed=bool(changes))
     if recipe.form == form:
-        return _noted(_with_serves(_in_place(recipe.source, changes), serves), notes, form)
+        return _noted(_with_serves(without_a_mail(_in_place(recipe.source, changes)), serves), notes, form)
     return _noted(_anew(recipe, lines, count, form), notes, form)
 
 
@@ -153,7 +153,7 @@ def _replaced(source: str, item: Item, new: tuple[str, ...]) -> str:
     end = source.find("\n", item.end)
     end = len(source) if end < 0 else end
     before = source[begin : item.start]
-    if ":" in before:  # several ingredients share the line
+    if re.search("[:,;]", before) or source[item.end : end].strip():  # several ingredients share the line
         if new:
             return source[: item.start] + ", ".join(new) + source[item.end :]
         rest = source[item.end :]
