@@ -139,9 +139,19 @@ def test_what_is_said_of_a_cracked_egg_a_green_potato_and_old_nuts(cook: Cook) -
 
 def test_saltfish_that_soaked_is_simmered_once_and_a_jar_is_rinsed(cook: Cook) -> None:
     fridge = ["dry white rice 1kg", "tomatoes x4", "carrots x4", "oil", "thyme", "nopales jar"]
-    text = said(cook([*fridge, "salt cod 150g, soaked since morning"], "supper-plate"))
+    text = said(cook([*fridge, "salted mackerel 150g, soaked since morning"], "supper-plate"))
     assert "two changes" not in text
     assert "simmered 8 minutes in fresh water" in text
+
+
+def test_salt_cod_that_soaks_is_fish_as_any_other(cook: Cook) -> None:
+    fridge = ["potatoes 1kg", "carrots x4", "oil", "lemon", "parsley"]
+    dinner = cook([*fridge, "salt cod soaking since last night"], "fish-and-potatoes")
+    [fish] = [use for use in dinner.uses if use.food == "salt-cod-soaked"]
+    assert fish.grams >= 2 * 60, "soaked, it holds a third of the protein: 21.6 g in 100 g"
+    assert "soaking" not in said(dinner)
+    assert "simmered" not in said(dinner)
+    assert ", salt and pepper" not in said(dinner)
 
 
 def test_live_mussels_and_a_last_pack_of_mince_go_in_whole(cook: Cook) -> None:

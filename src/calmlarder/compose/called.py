@@ -20,8 +20,8 @@ _SLIP = 85  # of 100 alike
 # Polenta, grits; broad noodles, vermicelli; legs, thighs; jeera
 _SORTED_FOODS = frozenset({"chicken-drumsticks", "cumin", "polenta-dry", "rice-noodles-dry"})
 _VESSEL = re.compile(
-    r"\b(?:tin|can|jar|pack|bag|box)(?:e?s)?$|^(?:tin|can|jar|pack|bag|box) "
-)  # `tuna tin` is what it came in
+    r"\b(?:tin|can|jar|pack|bag|box)(?:e?s)?$|^(?:tin|can|jar|pack|bag|box) |\bsoaking\b"
+)  # `tuna tin` is what it came in, and soaking what is done with it
 _FILLET = " fillet"  # no word for a fish that is whole
 _OIL = "oil"
 _THIN = "vermicelli"  # of rice noodles told apart, since they are soaked and not boiled

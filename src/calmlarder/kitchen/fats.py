@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from calmlarder.and_list import and_list
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.heat import HIGH
-from calmlarder.kitchen.late import LATE_MINUTES, dry_minutes, falls_away, is_wet
+from calmlarder.kitchen.late import LATE_MINUTES, SLIMY, dry_minutes, falls_away, is_wet
 from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
@@ -77,7 +77,9 @@ def brown(dish: Dish, progress: Progress, step: Step) -> Work:
         progress.came_in[one.key] = ["brown"]
     progress.coloured |= dish.browned
     progress.last_at[step.place] = "brown"
-    minutes = max(_BROWNING if one.food.kind in {"meat", "poultry"} else _BROWNING_TOFU for one in meat)
+    # Okra is done when it comes out: among what is wet it is only made hot.
+    done = [one.minutes for one in meat if one.food.id in SLIMY]
+    minutes = max([_BROWNING if one.food.kind in {"meat", "poultry"} else _BROWNING_TOFU for one in meat] + done)
     task = Task("brown", minutes, HOLDS[step.place], after=made_ready_before([*meat, *fats]))
     adds = tuple(one.food.id for one in (*meat, *fats))
     return Work(task, "brown", f"{told.said} About {minutes} minutes.", told.line, adds, step.place)

@@ -115,6 +115,7 @@ def _boiled_up(said: str, things: Sequence[Filling]) -> str:
 
 def _unsalted(said: str) -> str:
     said = re.sub(r"\b(with|and) (?:a pinch of )?salt and (?=[\w{])", r"\1 ", said)
+    said = re.sub(r"(?<=\boil), salt and (?=pepper\b)", " and ", said)
     said = re.sub(r" (?:with|and) a pinch of salt(?=[,.;:]|$| until| in )", "", said)
     return re.sub(r", a pinch of salt(?= and)", "", said)
 

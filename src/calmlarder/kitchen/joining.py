@@ -6,7 +6,7 @@ from functools import partial
 
 from calmlarder.and_list import and_list
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, was_cooked
-from calmlarder.kitchen.late import LATE_MINUTES
+from calmlarder.kitchen.late import LATE_MINUTES, SLIMY
 from calmlarder.kitchen.piece import Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
@@ -31,6 +31,8 @@ _SPRINKLED = frozenset({"aromatic", "spice"})  # fish falls apart where it is st
 _TOGETHER = 1  # things whose minutes differ by no more go in together
 _SIMMERS = re.compile(r"\b(?:simmer|braise)\b")
 _THIN = re.compile(r"\bsoup\b", re.IGNORECASE)  # no hollows stay in it
+_FALLS_MINUTES = 3  # until raw greens and the like have fallen and make room: common practice, no source
+_BROWNED_OKRA = 3  # minutes in what is wet, for okra that was fried soft before: ours
 EGG_MINUTES = 6  # until an egg that is cracked into a stew is set, white and yolk: common practice, no source
 _DRAINED = re.compile(r",? and drain\b(?=[.;]?$)")
 _ON: dict[Place, str] = {"pan": "to the pan", "pot": "to the pot", "oven": "to the tray", "microwave": "to the rest"}
@@ -42,10 +44,10 @@ def groups_of(dish: Dish, step: Step, new: Sequence[Filling], cooked: Sequence[F
         return [list(new)]
     timed = [one for one in new if one in cooked and one.minutes and dish.is_timed(one)]
     eggs = [one for one in timed if loose_egg(dish, one)]
-    timed = sorted((one for one in timed if one not in eggs), key=lambda one: -one.minutes)
+    timed = sorted((one for one in timed if one not in eggs), key=lambda one: -minutes_in(dish, one))
     groups: list[list[Filling]] = []
     for one in timed:
-        if groups and groups[-1][0].minutes - one.minutes <= _TOGETHER:
+        if groups and minutes_in(dish, groups[-1][0]) - minutes_in(dish, one) <= _TOGETHER:
             groups[-1].append(one)
         else:
             groups.append([one])
@@ -66,8 +68,7 @@ def joining(
     for group in groups[1:]:
         left = left_of(dish, group[0]) if group[0].key in progress.waiting else _left_in(dish, group[0], groups)
         told = _told(dish, progress, step, group, on)
-        if group[0].food.kind != "egg":
-            told = told._replace(said=f"for the last {left} minute{'s' * (left != 1)} {told.said}")
+        told = told._replace(said=f"for the last {left} minute{'s' * (left != 1)} {told.said}")
         told = told._replace(said=f"{sentence(told.said)}.")
         if step.place == "pan":
             told = Told(*(in_pans(words, dish.pattern, dish.fillings) for words in told))
@@ -114,7 +115,22 @@ def _left_in(dish: Dish, one: Filling, groups: Sequence[Sequence[Filling]]) -> i
     if loose_egg(dish, one):
         return min(one.minutes, EGG_MINUTES)
     eggs = [min(egg.minutes, EGG_MINUTES) for group in groups[1:] for egg in group if loose_egg(dish, egg)]
-    return max([one.minutes, *eggs])
+    return max([minutes_in(dish, one), *eggs])
+
+
+def minutes_in(dish: Dish, one: Filling) -> int:
+    """How long a thing is among the others; okra that was browned before comes last, or it draws threads after all."""
+    return min(one.minutes, _BROWNED_OKRA) if one.key in dish.browned and one.food.id in SLIMY else one.minutes
+
+
+def before_eggs(dish: Dish, step: Step, others: Sequence[int]) -> int:
+    """How many minutes the rest cooks before eggs are cracked in: raw greens fall first, but in a soup."""
+    swims = step.place == "pot" and not _sets_in_hollows(dish, step)
+    return 0 if swims else min(max(others, default=0), _FALLS_MINUTES)
+
+
+def _sets_in_hollows(dish: Dish, step: Step) -> bool:
+    return _SIMMERS.search(step.words) is not None and not _THIN.search(dish.pattern.title)
 
 
 def left_of(dish: Dish, one: Filling) -> int:
@@ -147,8 +163,7 @@ def _told(dish: Dish, progress: Progress, step: Step, group: Sequence[Filling], 
     shorts = and_list([one.food.name for one in group])
     if group[0].food.kind == "egg":
         whole = laid_on_top(dish.pattern, group[0].slot)
-        stews = _SIMMERS.search(step.words) and not _THIN.search(dish.pattern.title)
-        place = "stew" if stews else step.place
+        place = "stew" if _sets_in_hollows(dish, step) else step.place
         return Told(*(egg_words(place, name, whole) for name in (names, shorts)))
     fish = next((one for one in dish.named_by(step) if one.food.kind == "fish"), None)
     if fish is not None and step.place == "pan" and dish.role(group[0]) in _SPRINKLED:

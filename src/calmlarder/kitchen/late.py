@@ -31,7 +31,7 @@ _WITH_EGGS = re.compile(r"\b(?:eggs?|beat|Beat|crack)\b")
 _PIECEMEAL = re.compile(r"\b(?:[Pp]ush aside|[Mm]ake room|[Ss]lide the|hollows|Off the heat)\b")
 _COLOURS = frozenset({"tofu-firm", "tempeh"})  # pale and wet where they only simmer
 _WARMS_OR_HEATS = re.compile(r"(?:Warm|Heat) \{fat\} in ")
-_SLIMY = frozenset({"okra"})
+SLIMY = frozenset({"okra"})
 _JUICY_FOODS = frozenset({"bottle-gourd", "courgette", "ridge-gourd", "snake-gourd", "spinach", "winter-melon"})
 _JUICY = frozenset({"tomato", "cream", "stock", "plant-drink", "milk"})
 
@@ -180,7 +180,7 @@ def _first_heated(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> 
 
 def _would_be_slimy(one: Filling, pattern: Pattern, fillings: Sequence[Filling]) -> bool:
     """Whether okra is put among what is wet, in its step or in another at its place."""
-    if one.food.id not in _SLIMY or pattern.slots[one.slot].method not in {"stir-fry", "boil"}:
+    if one.food.id not in SLIMY or pattern.slots[one.slot].method not in {"stir-fry", "boil"}:
         return False
     place = next(step.place for step in pattern.steps if one.slot in step.slots)
     steps = [step for step in pattern.steps if step.place == place and step.place in {"pan", "pot"}]

@@ -4,18 +4,21 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
-from calmlarder.patterns.pattern import Pattern
+from calmlarder.patterns.pattern import Pattern, Step
 
 _ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
-_ONE_LAYER_GRAMS = 1000  # patties and what is pressed flat lie in one layer: common practice, no source
+_ONE_LAYER_GRAMS = 800  # patties and what is pressed flat lie in one layer: common practice, no source
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
 _ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
+_ONE_PAN_OF_MINCE_GRAMS = 600  # more of it stews in its juice: common practice, no source
 # What sets in a pan of 28 cm: eight eggs, and so much else. Common practice, no source.
 _ONE_FRITTATA_EGGS_G, _ONE_FRITTATA_REST_G = 440, 650
 # Three fish of a plate's length lie in no pan of 28 cm; sardines do (common practice, no source). Grams without bones.
 _FISH_IN_A_PAN, _SMALL_FISH_G = 2, 70
 _WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?$")
 _LAYER = re.compile(r"\bshape into\b[^;.]*\bpatties\b|\bpress \{|\bin one layer\b")
+_BEATEN = re.compile(r"\b(?:[Bb]eat(?:en)?|[Pp]our)\b")
+_BROWNED = re.compile(r"\b(until (?:crumbly and )?browned(?: and crumbly)?|[Bb]rown [^;.]*? in (?:it|them))(?=[.;]|$)")
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
 
 
@@ -37,6 +40,10 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     eggs = sum(one.grams for one in fried if one.food.kind == "egg")
     too_many = (folds and eggs > _ONE_OMELETTE_GRAMS) or any(_lie_crowded(one) for one in fried)
     too_many = too_many or _in_a_layer(pattern, fillings) > _ONE_LAYER_GRAMS
+    mince = sum(one.grams for one in fried if one.food.id.endswith("-mince"))
+    too_many = too_many or mince > _ONE_PAN_OF_MINCE_GRAMS or _cracked_whole(steps, fried) > _ONE_OMELETTE_GRAMS
+    if mince > _ONE_PAN_OF_MINCE_GRAMS and re.search(r"\bmince\b", said):
+        said = _BROWNED.sub(r"\1, then pour off most of the fat", said, count=1)
     if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS and not too_many:
         return said
     said = re.sub(r"\bthe ((?:same )?)pan\b", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
@@ -53,6 +60,12 @@ def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     if re.match(r"[Tt]oss\b", said):
         said = re.sub(r"\broast until\b", "roast on two trays, swapped half-way, until", said, count=1)
     return said
+
+
+def _cracked_whole(steps: Sequence[Step], fried: Sequence[Filling]) -> int:
+    """How many grams of eggs are fried whole, and not poured in beaten."""
+    beaten = {slot for step in steps for slot in step.slots if _BEATEN.search(step.words)}
+    return sum(one.grams for one in fried if one.food.kind == "egg" and one.slot not in beaten)
 
 
 def _in_a_layer(pattern: Pattern, fillings: Sequence[Filling]) -> int:

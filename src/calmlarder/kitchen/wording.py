@@ -14,6 +14,8 @@ OIL_GRAMS = 9  # two teaspoons of 5 ml at 0.92 g/ml
 _COOLED = re.compile(r"; (?:rinse|spread)\b[^.;]*")
 _RINSED = re.compile(r"\brinse\b|\bshare out\b")
 _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
+_WRAPS_G_A_MINUTE = 50  # two small tortillas or a large one: common practice, no source
+_FEW_WRAPS = 3  # minutes: what takes longer is warmed two at a time
 
 _BY_ABSORPTION = frozenset({"rice-sushi-dry"})  # it sticks together, and is never drained
 _INSTANT_MASH = "potato-instant-mash"
@@ -134,17 +136,13 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
         return f"set out {thing}"
     kind = filling.food.kind
     if method == "stir-fry":
-        return (
-            f"toast {thing} for about {minutes}"
-            if kind == "bread"
-            else f"warm {thing} in a dry pan, half a minute a side"
-        )
+        return f"toast {thing} for about {minutes}" if kind == "bread" else _warmed_wraps(thing, filling)
     if method == "microwave":
         return f"microwave {thing} for about {minutes}, turning once, until a knife slides in"
     if method == "roast":
         return f"roast {thing} for about {minutes}"
     if kind == "egg":
-        return f"boil {thing} for {minutes}, until white and yolk are set; cool under the tap and peel"
+        return f"boil {thing} for {minutes}, until white and yolk are set"
     if kind == "grain" and filling.minutes <= _SOAKED_MINUTES:
         return f"pour boiling salted water over {thing} to a finger above; cover for {minutes}, and fork it up"
     if _is_thin(filling):
@@ -152,6 +150,16 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
     if kind == "potato":
         return f"boil {thing} for about {minutes}, until a knife slides in, and drain"
     return f"boil {thing} for about {minutes}, and drain"
+
+
+def wrap_minutes(filling: Filling) -> int:
+    """How long wraps take in a dry pan, two at a time where they are many; 0 of what is none."""
+    return -(-filling.grams // _WRAPS_G_A_MINUTE) if filling.food.kind == "wrap" else 0
+
+
+def _warmed_wraps(thing: str, filling: Filling) -> str:
+    one_by_one = "two at a time, " if wrap_minutes(filling) > _FEW_WRAPS else ""
+    return f"warm {thing} in a dry pan, {one_by_one}half a minute a side"
 
 
 def rinsed(filling: Filling, tail: str) -> str:

@@ -13,12 +13,14 @@ from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.kitchen.finer import finer, half_first
 from calmlarder.kitchen.joining import (
     EGG_MINUTES,
+    before_eggs,
     groups_of,
     instead,
     into_its_pot,
     joining,
     left_of,
     loose_egg,
+    minutes_in,
     reheats,
 )
 from calmlarder.kitchen.piece import (
@@ -38,13 +40,23 @@ from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
 from calmlarder.kitchen.salting import salted, taste, tasted_before
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.two_pans import in_pans, on_trays
-from calmlarder.kitchen.wording import filled, hot_through, own_words, rinsed, sentence, wants_water, with_sign
+from calmlarder.kitchen.wording import (
+    filled,
+    hot_through,
+    own_words,
+    rinsed,
+    sentence,
+    wants_water,
+    with_sign,
+    wrap_minutes,
+)
 from calmlarder.patterns.pattern import HEATED, Pattern, Step
 from calmlarder.tables.vocabulary import Method
 
 _BY_HAND = 1  # minutes of a step in bowl, blender or on the plate that says no others
 _BOILING_WATER = 5
 _HEATING_OVEN = 12
+_PEELED_G_A_MINUTE = 165  # three eggs: ours
 _LONGEST_WATCH = 4  # what fries longer is stirred now and then
 _FRIED = 5  # as many times more than what was boiled and drained in its pot it matters that it is fried last. Ours
 _WARMED = 2  # fat and what sizzles in it for no longer: then what fries in it goes in at once
@@ -111,7 +123,8 @@ class _Kitchen:
         told_behind = step.words[step.references[0].end() :]
         for one in self.progress.new(self.dish, step):
             method = self.dish.pattern.slots[one.slot].method
-            tail = rinsed(one, told_behind)
+            peels = one.food.kind == "egg" and one.food.state == "raw" and method == "boil"
+            tail = "." if peels else rinsed(one, told_behind)
             stage = f"step {number} {one.key}"
             waits = self._waits(step, [one])
             if self.dish.pattern.eaten_cold and one.food.state in ALREADY_COOKED:
@@ -128,9 +141,22 @@ class _Kitchen:
             said = own_words(one, method, self.progress.mention([one])(one)) + tail
             line = own_words(one, method, f"the {one.food.name}") + tail
             said = with_sign(sentence(said), one)
-            task = Task(stage, max(one.minutes, step.minutes or 0), holds, after=waits)
+            minutes = max(one.minutes, step.minutes or 0, wrap_minutes(one) if method == "stir-fry" else 0)
+            task = Task(stage, minutes, holds, after=waits)
             work = Work(task, stage, said, line.rstrip("."), (one.food.id,), one.key)
             yield from into_its_pot(self.dish, self.progress, work, one, self.dish.held.get(number, ()))
+            if peels:
+                yield self._peeled(one, told_behind, stage)
+
+    def _peeled(self, one: Filling, told_behind: str, boiled: str) -> Work:
+        """Boiled eggs are cooled and peeled by hand, and cut as the step says."""
+        name = f"{boiled} peel"
+        self.progress.came_in[one.key] = [name]
+        cut = f", peel and {told_behind.strip(' ;.')}" if told_behind.strip(" ;.") else " and peel"
+        said = f"cool the {one.short} under the tap{cut}"
+        minutes = 1 + -(-one.grams // _PEELED_G_A_MINUTE)
+        task = Task(name, minutes, {COOK: 1}, after=(boiled,))
+        return Work(task, name, f"{sentence(said)}.", said)
 
     def _cold(self, one: Filling, stage: str, waits: tuple[str, ...]) -> Iterator[Work]:
         """What was cooked before is not warmed for a box that is eaten cold."""
@@ -248,12 +274,13 @@ class _Kitchen:
 
     def _minutes(self, step: Step, cooked: Sequence[Filling]) -> int:
         quick = {"aromatic", "spice", "topping"}  # they cook on with what follows
+        eggs = [min(one.minutes, EGG_MINUTES) for one in cooked if loose_egg(self.dish, one)]
         slow = [
-            min(one.minutes, EGG_MINUTES) if loose_egg(self.dish, one) else one.minutes
+            minutes_in(self.dish, one)
             for one in cooked
-            if self.dish.role(one) not in quick
+            if self.dish.role(one) not in quick and not loose_egg(self.dish, one)
         ]
-        longest = max(slow, default=0)
+        longest = max([*slow, *(one + before_eggs(self.dish, step, slow) for one in eggs)], default=0)
         return max(longest, step.minutes if step.minutes is not None else _BY_HAND)
 
     def _left_over(self) -> Iterator[Work]:

@@ -1,0 +1,87 @@
+"""What is too much for a pan, and what takes its time. Minutes and amounts are common practice, no source."""
+
+from collections.abc import Callable, Sequence
+
+import pytest
+
+from calmlarder.compose.compose import best_dinners
+from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.request import DinnerRequest
+from calmlarder.kitchen.shortest_schedule import Task, schedule
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+
+Cook = Callable[..., Dinner]
+
+TACOS = ["corn tortillas 24", "beef mince 900g, use by tomorrow", "green pepper 2", "lettuce", "cherry tomatoes 250g"]
+
+
+@pytest.fixture
+def cook(
+    tables: Tables,
+    patterns: tuple[Pattern, ...],
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> Cook:
+    """The dinner of one pattern."""
+
+    def dinner(lines: Sequence[str], name: str, people: int = 1) -> Dinner:
+        chosen = [one for one in patterns if one.id == name]
+        wanted = wanting(people=people, seconds=60, protein_floor_g=8)
+        _, dinners = best_dinners(lots_of(lines), wanted, chosen, tables)
+        return dinners[0]
+
+    return dinner
+
+
+def minutes_of(dinner: Dinner, words: str) -> int:
+    return next(one.minutes for one in dinner.timeline.moments if words in one.what)
+
+
+def test_much_mince_browns_in_two_pans_and_leaves_its_fat(cook: Cook) -> None:
+    many, one = cook(TACOS, "tacos", 5), cook(TACOS, "tacos")
+    said = " ".join(many.steps)
+    assert "two" in said
+    assert "pour off most of the fat" in said
+    assert "pour off" not in " ".join(one.steps)
+
+
+def test_a_stack_of_tortillas_is_not_warm_in_two_minutes(cook: Cook) -> None:
+    many, one = cook(TACOS, "tacos", 5), cook(TACOS, "tacos")
+    assert minutes_of(many, "corn tortillas in a dry pan") >= 5
+    assert "two at a time" in " ".join(many.steps)
+    assert minutes_of(one, "corn tortillas in a dry pan") == 2
+
+
+def test_greens_fall_before_eggs_are_cracked_among_them(cook: Cook) -> None:
+    fridge = ["potatoes 1kg", "eggs 6", "kale 300g", "coconut milk", "ginger", "lime"]
+    dinner = cook(fridge, "coconut-braise", 2)
+    kale, eggs = (
+        next(m.start_min for m in dinner.timeline.moments if word in m.what) for word in ("add kale", "crack in eggs")
+    )
+    assert eggs - kale >= 3
+    assert "For the last 6 minutes make hollows" in " ".join(dinner.steps)
+
+
+def test_boiled_eggs_are_peeled_when_they_are_boiled(cook: Cook) -> None:
+    fridge = ["salad potatoes 750g", "eggs 6", "tomatoes 4", "cucumber", "olives", "lemon", "olive oil", "oregano"]
+    dinner = cook(fridge, "greek-salad-plate")
+    assert minutes_of(dinner, "under the tap, peel") >= 2
+    assert minutes_of(dinner, "boil the eggs") == 8
+
+
+def test_what_is_fried_is_done_when_the_rest_is() -> None:
+    """Chops are on two rings' last minutes, though the whole takes a little longer then."""
+    boil = [Task("potatoes", 23, {"ring": 1}), Task("greens", 13, {"ring": 1})]
+    chops = Task("chops", 13, {"ring": 1, "pan": 1}, weight=5)
+    heap = Task("heap", 1, {"cook": 1}, after=("potatoes", "greens", "chops"))
+    found = schedule([*boil, chops, heap], {"ring": 2, "pan": 1, "cook": 1})
+    assert found.starts["chops"] + 13 == found.starts["heap"]
+    assert found.minutes == 27
+
+
+def test_chayote_is_peeled_and_takes_its_time(tables: Tables) -> None:
+    chayote = tables.food_by_id["chayote"]
+    assert chayote.minutes["stir-fry"] >= 10
+    assert "peeled" in chayote.prep
