@@ -146,7 +146,7 @@ def test_saltfish_that_soaked_is_simmered_once_and_a_jar_is_rinsed(cook: Cook) -
 
 def test_salt_cod_that_soaks_is_fish_as_any_other(cook: Cook) -> None:
     fridge = ["potatoes 1kg", "carrots x4", "oil", "lemon", "parsley"]
-    dinner = cook([*fridge, "salt cod soaking since last night"], "fish-and-potatoes")
+    dinner = cook([*fridge, "salt cod soaking since last night"], "supper-plate")
     [fish] = [use for use in dinner.uses if use.food == "salt-cod-soaked"]
     assert fish.grams >= 2 * 60, "soaked, it holds a third of the protein: 21.6 g in 100 g"
     assert "soaking" not in said(dinner)
