@@ -264,3 +264,16 @@ def test_boiled_potatoes_are_turned_in_butter_and_leaves_are_dressed(cook: Cook)
     assert "Turn the" not in said(cook(rice, "supper-plate"))
     omelette = ["potatoes 1kg", "6 eggs", "tomatoes x4", "cheddar 200g", "oil", "lettuce 200g"]
     assert "Turn the potatoes in 4 tsp oil with a pinch of salt." in said(cook(omelette, "omelette-supper"))
+
+
+def test_many_chops_brown_in_two_pans(cook: Cook) -> None:
+    fridge = ["potatoes 2kg", "pork chops 900g, use by today", "green beans 400g", "mustard", "oil"]
+    assert "in two wide pans" in said(cook(fridge, "supper-plate", 5))
+    few = [line.replace("900", "300") for line in fridge]
+    assert "in a wide pan" in said(cook(few, "supper-plate"))
+
+
+def test_more_than_six_eggs_fry_in_two_pans(cook: Cook) -> None:
+    fridge = ["rice 1kg", "12 eggs", "carrots x6", "spinach 400g", "soy sauce", "spring onion greens", "oil"]
+    assert "in two wide pans" in said(cook(fridge, "eggs-on-rice", 5))
+    assert "in a wide pan" in said(cook(fridge, "eggs-on-rice", 2))

@@ -3,12 +3,13 @@
 import re
 from collections.abc import Sequence
 
-from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.patterns.pattern import Pattern, Step
 
 _ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
 _ONE_LAYER_GRAMS = 800  # patties and what is pressed flat lie in one layer: common practice, no source
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
+_ONE_BROWNING_GRAMS = 600  # raw meat, poultry, fish and tofu that brown rather than stew: common practice, no source
 _ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
 _ONE_PAN_OF_MINCE_GRAMS = 600  # more of it stews in its juice: common practice, no source
 # What sets in a pan of 28 cm: eight eggs, and so much else. Common practice, no source.
@@ -19,6 +20,7 @@ _WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?$")
 _LAYER = re.compile(r"\bshape into\b[^;.]*\bpatties\b|\bpress \{|\bin one layer\b")
 _BEATEN = re.compile(r"\b(?:[Bb]eat(?:en)?|[Pp]our)\b")
 _BROWNED = re.compile(r"\b(until (?:crumbly and )?browned(?: and crumbly)?|[Bb]rown [^;.]*? in (?:it|them))(?=[.;]|$)")
+_BROWNS = frozenset({"meat", "poultry", "fish", "tofu", "tempeh"})
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
 
 
@@ -42,6 +44,7 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     too_many = too_many or _in_a_layer(pattern, fillings) > _ONE_LAYER_GRAMS
     mince = sum(one.grams for one in fried if one.food.id.endswith("-mince"))
     too_many = too_many or mince > _ONE_PAN_OF_MINCE_GRAMS or _cracked_whole(steps, fried) > _ONE_OMELETTE_GRAMS
+    too_many = too_many or _browns(fried) > _ONE_BROWNING_GRAMS
     if mince > _ONE_PAN_OF_MINCE_GRAMS and re.search(r"\bmince\b", said):
         said = _BROWNED.sub(r"\1, then pour off most of the fat", said, count=1)
     if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS and not too_many:
@@ -73,6 +76,11 @@ def _in_a_layer(pattern: Pattern, fillings: Sequence[Filling]) -> int:
     steps = [step for step in pattern.steps if _LAYER.search(step.words)]
     things = [one for one in fillings if pattern.slots[one.slot].role != "fat"]
     return max((sum(one.grams for one in things if one.slot in step.slots) for step in steps), default=0)
+
+
+def _browns(fried: Sequence[Filling]) -> int:
+    """How many grams of what is to brown are fried; what was cooked before is only warmed."""
+    return sum(one.grams for one in fried if one.food.kind in _BROWNS and one.food.state not in ALREADY_COOKED)
 
 
 def _lie_crowded(one: Filling) -> bool:
