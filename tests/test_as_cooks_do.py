@@ -277,3 +277,12 @@ def test_more_than_six_eggs_fry_in_two_pans(cook: Cook) -> None:
     fridge = ["rice 1kg", "12 eggs", "carrots x6", "spinach 400g", "soy sauce", "spring onion greens", "oil"]
     assert "in two wide pans" in said(cook(fridge, "eggs-on-rice", 5))
     assert "in a wide pan" in said(cook(fridge, "eggs-on-rice", 2))
+
+
+def test_sesame_oil_goes_over_at_the_end_with_the_herbs_and_ginger_that_are_there(cook: Cook) -> None:
+    fridge = ["rice 1kg", "6 eggs", "broccoli 300g", "soy sauce", "sesame oil", "ginger", "fresh coriander"]
+    dinner = cook(fridge, "stir-fry")
+    assert {"oil-sesame", "coriander", "ginger"} <= {use.food for use in dinner.uses}
+    assert "toasted sesame oil and" in dinner.steps[-1] or "toasted sesame oil on top" in dinner.steps[-1]
+    without = cook([line for line in fridge if line not in {"sesame oil", "fresh coriander"}], "stir-fry")
+    assert "sesame" not in said(without)

@@ -16,8 +16,8 @@ LAST_PACK_FINISH = 1.5  # the same for fish, meat or tofu that goes off tomorrow
 WEIGHING = 6
 OPENING = 4
 THAWING = 15  # for raw fish or meat out of the freezer: a fresh thing is had first, where both suit
-MINUTE = 0.5
-LATE_MINUTE = 1.5  # on top, for each minute over the usual: a tray that takes an hour has to be worth it
+MINUTE = 0.6
+LATE_MINUTE = 2.0  # on top, for each minute over the usual: a tray that takes an hour has to be worth it
 SECOND_CHOICE = 120  # for a dish of haste where no minutes are asked for
 # For each group of a pattern's `flavour` that has nothing in it: dearer than two weighings and a tin to open.
 FLAVOUR_MISSING = 32
@@ -32,7 +32,7 @@ ROUND = MappingProxyType({
 })  # fmt: skip
 # For each of the first three things that a cook has at hand to finish a dish with (fresh herbs, ginger, chilli, lemon,
 # olives, capers, sesame) which has a place and stays out: above what one small thing more than usual costs.
-IDLE_FLAVOUR, FLAVOURS_AT_HAND = 6, 3
+IDLE_FLAVOUR, FLAVOURS_AT_HAND = 9, 3
 PLAIN = 45  # tofu, tempeh, pulses, poultry or eggs with nothing that gives them a taste
 DRY = 28  # roast or fried meat, fish or tofu with nothing that moistens it: just above what makes it taste once
 UNSALTED_NUTS = 24  # a dressing of nut butter with nothing salty in it
