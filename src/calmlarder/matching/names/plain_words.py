@@ -103,6 +103,25 @@ PLAIN_WORDS = frozenset({
     "wire", "wise", "wish", "woman", "wonder", "wont", "word", "work", "worked", "working", "worktop", "world",
     "worried", "worry", "worse", "worth", "write", "written", "wrong", "wrote", "xma", "yeah", "yesterday", "yuck",
     "yummy", "ziplock",
+    # a letter or two off from some word for a food, here or elsewhere, and never meant so
+    "amended", "ample", "anchor", "anime", "appeal", "arena", "arise", "avenue", "banner", "barn", "baron", "barrack",
+    "barrel", "basin", "basis", "baxter", "beating", "billion", "blind", "bounce", "brady", "brake", "brutal",
+    "burial", "buried", "canada", "chant", "charm", "chess", "chord", "collin", "colony", "commute", "copper",
+    "courier", "cracking", "created", "creepy", "crest", "crise", "crisi", "crowded", "cursed", "curved", "dawson",
+    "denied", "diary", "dining", "drank", "dropping", "drunk", "dummy", "endure", "failing", "falcon", "falling",
+    "famine", "feeling", "filing", "filming", "flare", "fleet", "follower", "foster", "founder", "fuller",
+    "gardening", "gather", "genius", "grace", "grade", "grant", "graph", "grave", "haircut", "happier", "hiring",
+    "injury", "inland", "jolly", "karachi", "leap", "lease", "lebanon", "lense", "lever", "liner", "lover", "mack",
+    "maiden", "malone", "manual", "marathon", "margin", "marilyn", "mariner", "massage", "mastered", "mastery",
+    "medal", "mental", "metal", "ministry", "module", "monaco", "mormon", "moron", "muslim", "mutation", "nipple",
+    "norri", "oregon", "palace", "panda", "panel", "panty", "pardon", "parking", "parody", "parson", "pastor",
+    "patriot", "patron", "pearson", "peasant", "pence", "penn", "perkin", "pioneer", "pissing", "planet", "posing",
+    "potent", "pottery", "powered", "praise", "prone", "puerto", "purge", "puzzle", "quest", "regain", "robot",
+    "rocking", "romeo", "routine", "russia", "sacred", "sailed", "santa", "satan", "scared", "scene", "scope",
+    "scorer", "scream", "secure", "seeker", "seller", "senate", "sheriff", "shook", "signing", "sketch", "slogan",
+    "smoothly", "snapped", "sniper", "soccer", "speed", "spike", "spite", "spouse", "stack", "staging", "statue",
+    "streaming", "sucker", "supply", "surreal", "sweep", "sweetie", "swept", "swollen", "symbol", "syrian", "tehran",
+    "temple", "termed", "thame", "topic", "toxic", "trauma", "tribe", "turbo", "turner", "waiter", "warp", "writing",
 })  # fmt: skip
 
 # English words that stand in the name of some food, and by themselves tell none: `festival` is no squash.
