@@ -103,8 +103,11 @@ PLAIN_WORDS = frozenset({
     "wire", "wise", "wish", "woman", "wonder", "wont", "word", "work", "worked", "working", "worktop", "world",
     "worried", "worry", "worse", "worth", "write", "written", "wrong", "wrote", "xma", "yeah", "yesterday", "yuck",
     "yummy", "ziplock",
+    "ooh", "ohh", "aha", "oops", "ugh", "hmm", "hmmm", "yay", "eek", "argh", "meh", "tbh", "imo", "imho", "btw",
+    "fyi", "lol", "omg", "idk", "welp", "yup", "nah", "yeh", "aye", "whoops", "phew",
     # a letter or two off from some word for a food, here or elsewhere, and never meant so
-    "amended", "ample", "anchor", "anime", "appeal", "arena", "arise", "avenue", "banner", "barn", "baron", "barrack",
+    "amended", "ample", "anchor", "anime", "appeal", "arena", "arise", "avenue", "banner", "barn", "drawer", "baron",
+    "barrack",
     "barrel", "basin", "basis", "baxter", "beating", "billion", "blind", "bounce", "brady", "brake", "brutal",
     "burial", "buried", "canada", "chant", "charm", "chess", "chord", "collin", "colony", "commute", "copper",
     "courier", "cracking", "created", "creepy", "crest", "crise", "crisi", "crowded", "cursed", "curved", "dawson",

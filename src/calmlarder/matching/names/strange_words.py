@@ -3,6 +3,7 @@
 import itertools
 
 from calmlarder.matching.conditions.states import FITS
+from calmlarder.matching.names.common_foods import FORMS
 from calmlarder.matching.names.name_weights import Reading
 from calmlarder.matching.names.notes import KINDS_OF_MANY, MANY_KINDS, is_note
 from calmlarder.matching.names.tokens import Words
@@ -14,6 +15,7 @@ _STEMS = frozenset({"soya", "coconut", "oat", "almond", "peanut", "sesame", "cas
 # Tongues in which a word behind the name of a food says how it is, and those that write two nouns as one word.
 _JOIN_NOUNS = frozenset({"de", "nl", "da", "no", "sv"})
 _NOTES_BEHIND = _JOIN_NOUNS | {"es", "pt", "it", "fr", "pl", "el"}
+_COMMON = frozenset(FORMS.values())
 _SORTS = frozenset({"bread", "cheese"})  # of which there are so many that a word behind tells one: `pane carasau`
 _OF_A_PLACE = ("ese", "ish", "ian", "an", "ic", "ch", "ed")  # endings of words for where a dish is from
 
@@ -84,8 +86,12 @@ def _strange(best: Reading, words: Words) -> list[bool]:
 
 
 def _by_another_name(best: Reading, food: Food) -> bool:
-    """Whether one word that is not in the food's own name stands for it: `rapa` is a turnip, `cime di rapa` is none."""
-    return len(best.takes - frozenset(FITS)) == 1 and best.takes.isdisjoint(words_of(food.name))
+    """Whether one word that is not in the food's own name stands for it: `rapa` is a turnip, `cime di rapa` is none.
+
+    Nobody takes `zucchini` for another name of anything: what is common in English is no less its own.
+    """
+    is_one = len(best.takes - frozenset(FITS)) == 1
+    return is_one and best.takes.isdisjoint(words_of(food.name)) and best.takes.isdisjoint(_COMMON)
 
 
 def _takes_notes(best: Reading, strange: list[bool], words: Words) -> bool:

@@ -84,6 +84,8 @@ _OPINION = LatePattern(
     r"|all (?:there|in there|present|here)"
     r"|(?:i'?m|i am|we'?re|we are|(?:s?he|they)(?:'?s|'?re| is| are)) (?:a |an |all |both )?(?:veggies?|vegetarians?"
     r"|vegans?|pescatarians?|coeliacs?|celiacs?)"
+    r"|(?:use|goes?|going|eat|serve|nice|lovely|great|works?) (?:it |them |well |nicely |best )?with"
+    r"(?!.*(?:onion|garlic|shallot|leek)) (?:the |some |my |our )?[a-z]+(?: [a-z]+)?(?=\s*(?:$|[,;.)]))"
     r"|ask first|please use|pls use|need(?:s)? washing|needs? peeling|no label|i think|i guess|not sure|be careful"
     r"|topped and tailed|enough already|and that'?s it|in the ground|off the tree|hard as (?:a )?rocks?"
     r"|as hard as nails"

@@ -35,12 +35,28 @@ _MISTAKEN = (
                  r"(?:garden|allotment|veg patch|plot)\b)"), "fresh beans "),
     (LatePattern(r"\b(?P<a>(?:minced?|ground|stewing|diced) )meet\b"), "meat"),
 )  # fmt: skip
+# Words beside a food that are of what it is in, how big it is or how it looks, and not of another food.
+_LID = LatePattern(
+    r"\b(?:green|red|blue|yellow|white|black|pink|orange|purple|gold|golden|brown) "
+    r"(?=(?:lid|label|sticker|cap|tub|box|wrapper|tupperware|bowl)(?:s|es)?\b)"
+)
+_KING_SIZE = LatePattern(r"\b(?:king|queen|bumper)[ -]?sized?\b")
+_BIT_DRY = LatePattern(
+    r"(?<=[a-z\d),]) (?:a )?(?:wee |little )?(?:bit|touch|slightly|rather|kinda|kind of) dry(?: now)?"
+    r"(?=\s*(?:$|[,;.)]))"
+)
+_STALE = LatePattern(
+    r"\b(?:bread|loaf|rolls?|buns?|bagels?|baguettes?|pittas?|naans?|sourdough|toast|cake|wraps?|tortillas?)\b"
+)
 _HOT_DOG = LatePattern(r"\bhotdog(?=s?\b)")
 
 
 def mended(text: str) -> str:
-    """A plain line with such words put right, and hot dogs in two words."""
+    """A plain line with such words put right, hot dogs in two words, and words of a lid or a size aside."""
     text = _HOT_DOG.sub("hot dog", text) if "hotdog" in text else text
+    text = _LID.sub("", text) if "milk" not in text else text  # of milk it tells how fat it is
+    text = _KING_SIZE.sub("big", text)
+    text = _BIT_DRY.sub(" dried out", text) if " dry" in text and not _STALE.search(text) else text
     for mistaken, meant in _MISTAKEN:
         text = mistaken.sub(lambda found, meant=meant: f"{found.groupdict().get('a') or ''}{meant}", text)  # type: ignore[misc]
     return text

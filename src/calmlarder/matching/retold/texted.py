@@ -7,6 +7,11 @@ _OFF_THE_BBQ = LatePattern(
     r"\b(?:bbq|barbecue)'?e?d? (?=left ?overs?\b)|(?<=left over )bbq\b|(?<=leftover )bbq\b"
     r"|\b(?:from|off) (?:the |last night'?s )?(?:bbq|barbecue|barbie|braai)\b|\b(?:bbq|braai)'?e?d\b"
 )
+# Of what was bought some is left: nobody cooked it.
+_LEFT_OF_A_SHOP = LatePattern(
+    r"\bleft[ -]?overs? (?=from (?:the |our |my |last |this )*(?:[a-z']+ )?"
+    r"(?:shop|shopping|delivery|market|groceries|order|box|haul)\b)"
+)
 _LEFT_OVER = LatePattern(r"\bleft[ -]over(?=s?\b)")
 # `paneer-400g`, `rice -2 cups`: a dash that parts a food from its amount, and no minus; days keep theirs.
 _DASH = LatePattern(
@@ -35,7 +40,8 @@ _CHINESE_LEAF = LatePattern(r"\bchinese lea(?:f|ves)\b")
 # How a thing is wrapped is no food and no amount; neither is `a bit` before how it looks.
 _WRAPPED = LatePattern(
     r",? ?\b(?:wrapped |covered |sealed |all )?(?:up )?(?:in|under|with) (?:a |some |the )?(?:bit of )?"
-    r"(?:cling ?film|cling ?wrap|plastic(?: wrap)?|tin ?foil|foil|bees ?wax wrap)\b"
+    r"(?:(?:brown |butcher'?s |greaseproof |baking |kitchen |parchment |wax(?:ed)? )?paper|kitchen roll|(?:tea )?towel"
+    r"|cling ?film|cling ?wrap|plastic(?: wrap)?|tin ?foil|foil|bees ?wax wrap)\b"
 )
 _A_BIT_SO = LatePattern(
     r"\b(going|gone|getting|looking|is|are|turning|turned|smells?|smelling|now|feeling|tastes?) (?:a )?"
@@ -75,6 +81,7 @@ def as_texted(text: str) -> str:
     if "-" in text:
         text = _DASH.sub(r"\1 - ", _DASH_BEHIND_LABEL.sub(r"\1 ", text))
     text = mended(text)
+    text = _LEFT_OF_A_SHOP.sub("", text) if "left" in text else text
     text = _LEFT_OVER.sub("leftover", text) if "left" in text else text
     text = _CHOOK.sub(r"\1 chicken", text) if "chook" in text else text
     text = _CHINESE_LEAF.sub("chinese cabbage", text) if "chinese" in text else text

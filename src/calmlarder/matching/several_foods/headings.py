@@ -55,6 +55,8 @@ def bare_words(piece: str) -> tuple[str, ...]:
 
 def dishes_left_over(pieces: list[str]) -> list[str]:
     """The pieces, with what opens the line said of dishes as well: in `leftover rice and dal` both are left over."""
+    if not pieces:
+        return []  # of nothing but signs and ands
     if pieces[0].startswith(("cooked ", "boiled ")):
         return [pieces[0], *(f"cooked {piece}" if _comes_dry(piece) else piece for piece in pieces[1:])]
     if not pieces[0].startswith("leftover"):
