@@ -145,3 +145,35 @@ def test_sentences_begin_large_and_a_marinade_is_not_fried(tmp_path: Path, capsy
     assert ". Lactose-free milk in bit by bit" in told
     cold = changed(tmp_path, capsys, foods, "Mix the garlic and milk, and chill the chicken in it. Eat the onion raw.")
     assert "Fry it first" not in cold
+
+
+def test_the_list_holds_the_oil_that_is_left(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    foods = "2 tbsp olive oil\n2 garlic cloves\n400 g carrots"
+    told = changed(tmp_path, capsys, foods, "Warm the oil and fry the garlic for a minute. Add the carrots and cook.")
+    assert "4 tsp olive oil" in told
+    assert "2 tsp garlic-infused oil" in told
+    assert "less of the olive oil" not in told
+    measured = changed(
+        tmp_path, capsys, foods, "Fry the garlic in 1 tbsp oil.", "Cook the carrots in the rest of the oil."
+    )
+    assert "2 tbsp olive oil" in measured  # the steps share it out by amounts of their own
+
+
+def test_what_it_is_served_with_is_marked_where_it_passes(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    foods = "400 g chicken\n1 onion\n1 tbsp oil"
+    told = changed(tmp_path, capsys, foods, "Fry the onion and chicken in the oil. Serve with buttered peas or rice.")
+    assert "buttered peas [not counted: a usual portion passes a limit] or rice" in told
+
+
+def test_juice_that_is_left_out_leaves_its_step(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    foods = "2 cups rolled oats\n1 cup apple juice\n1 tsp cinnamon"
+    told = changed(tmp_path, capsys, foods, "Mix the oats, juice and cinnamon.", "Chill overnight.")
+    assert "Mix the oats and cinnamon" in told
+    assert "Without apple juice: make up the liquid with up to 240 ml water" in told
+
+
+def test_many_leeks_are_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "recipe.txt"
+    path.write_text("Stew\nServes 6\n\nIngredients\n4 onions\n600 g chicken\n\nMethod\nFry the onions and chicken.")
+    main(["adapt", str(path)])
+    assert "440 g of leek greens are those of about 7 leeks" in " ".join(capsys.readouterr().out.split())

@@ -11,7 +11,9 @@ from calmlarder.matching.names.words import plain, words_of
 
 _LAST_WORD = re.compile(r"[^\W\d_]+(?=[ -]$)")
 _BRACKETS = re.compile(r"\([^()]*\)")
-_NAMELESS = frozenset({"paste", "seasoning", "stock", "broth", "rub", "chutney", "pickle", "cube", "granule", "yogurt"})
+_NAMELESS = frozenset(
+    {"paste", "seasoning", "stock", "broth", "rub", "chutney", "pickle", "cube", "granule", "yogurt", "juice"}
+)
 _FEWEST, _MOST = 2, 4  # words of such a name; one word alone may be another food's too
 
 

@@ -89,6 +89,8 @@ _BEGUN_SMALL = re.compile(r"(?:(?<=^)|(?<=^\d[.)] )|(?<=[a-z\])\d][.!?] ))[a-z]"
 _DRUNK_UP = re.compile(
     r"\b(?:drinks?|drunk|soaks?|soaked|takes?|taken|sucks?|sucked) up (?:some |most |all )?(?:of )?(?:the )?$", re.I
 )
+_JUICE = words_of("juice")
+_OF_A_FRUIT = re.compile(r"\s+(?:of|from|runs?|and zest)\b", re.IGNORECASE)
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
 _ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
@@ -254,6 +256,8 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
     for start, end, meant in whole_names(step, spans_in(step, {**told.names, **told.several})):
         if is_another_one(words_of(step[start:end]), step[:start]) or of_the_other_line(step[:start], meant, told):
             continue
+        if words_of(step[start:end]) == _JUICE and (step[start:end].endswith("s") or _OF_A_FRUIT.match(step, end)):
+            continue  # what runs out of the meat, or of the lemon
         if is_longer_name(step, (start, end), meant, told.tables):
             continue
         several = words_of(step[start:end]) in told.several and len(meant) > 1

@@ -1,7 +1,7 @@
 """Foods that the steps of a recipe name and its ingredient list does not: the page may hold half of the list."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.model import Eaters
@@ -112,13 +112,7 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
 
     It says which of it passes a limit at a usual portion: `chapati or rice`, of which the one is wheat.
     """
-    ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
-    covered = {word for line in recipe.ingredients for word in words_of(line)}
-    made = _made_of(ids, recipe.title, tables)
-    covered |= words_for_several(ids, tables)  # `the cheese`, where parmesan is in the list
-    if any(tables.food_by_id[food].kind == "bread" for food in ids if food in tables.food_by_id):
-        covered.add("toast")  # it is toasted from the bread of the list
-    known = covered, ids | made
+    known = _known(recipe, reads, tables)
     remarks: list[str] = []
     beside: dict[str, frozenset[str]] = {}
     for step in within(recipe.steps):
@@ -137,6 +131,37 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
         said = f"Named in passing, or as you like, and not counted: {', '.join(passing)}."
         remarks.append(said + _which_pass(passing, eaters, tables))
     return tuple(remarks)
+
+
+def _known(recipe: Recipe, reads: Iterable[IngredientRead], tables: Tables) -> tuple[set[str], set[str]]:
+    """The words and the foods that the list speaks of."""
+    ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
+    covered = {word for line in recipe.ingredients for word in words_of(line)}
+    made = _made_of(ids, recipe.title, tables)
+    covered |= words_for_several(ids, tables)  # `the cheese`, where parmesan is in the list
+    if any(tables.food_by_id[food].kind == "bread" for food in ids if food in tables.food_by_id):
+        covered.add("toast")  # it is toasted from the bread of the list
+    return covered, ids | made
+
+
+_PASSES = "[not counted: a usual portion passes a limit]"
+
+
+def marked_beside(
+    steps: Sequence[str], recipe: Recipe, reads: Sequence[IngredientRead], eaters: Eaters, tables: Tables
+) -> tuple[str, ...]:
+    """The steps with a mark behind what they serve it with, where a usual portion of that passes a limit."""
+    known = _known(recipe, reads, tables)
+    marked = []
+    for step in steps:
+        for told in reversed(list(_WITH.finditer(step))):
+            for words, meant in _strange_in(told[1], known, eaters, tables).items():
+                place = step.casefold().rfind(words, told.start(1), told.end(1)) + len(words)
+                over = any(passes_alone(one, eaters, tables) for one in meant)
+                if over and place >= len(words) and not _NOW.match(step, place):
+                    step = f"{step[:place]} {_PASSES}{step[place:]}"
+        marked.append(step)
+    return tuple(marked)
 
 
 def _strange_in(

@@ -46,6 +46,21 @@ def labels_to_read(reads: Sequence[IngredientRead], adapted: Adapted, tables: Ta
     return (f"Read the label of: {named}.",)
 
 
+_GREENS = "leek-green"
+_MANY = 4  # leeks whose greens a dish takes before that is told: ours
+
+
+def many_leeks(adapted: Adapted, tables: Tables) -> tuple[str, ...]:
+    """One remark on how many leeks the greens of a dish come from, where they are many; else nothing."""
+    grams = sum(one.grams for change in adapted.changes for one in change.to if one.food == _GREENS)
+    of_one = next(
+        (row.grams for row in tables.own_measures(tables.food_by_id[_GREENS]) if row.measure == "piece"), None
+    )
+    if of_one is None or grams < _MANY * of_one:
+        return ()
+    return (f"{float(grams):g} g of leek greens are those of about {round(grams / of_one)} leeks.",)
+
+
 def taken_from_tins(reads: Sequence[IngredientRead]) -> tuple[str, ...]:
     """One remark on pulses of no state that were taken for tinned ones, since dry ones bring far more."""
     told = [read.text for read in reads if read.assumed == TAKEN]

@@ -94,7 +94,8 @@ def _is_elsewhere(how: str, steps: str, everywhere: str) -> bool:
     """Whether it is said of a way to cook that the food does not meet here."""
     if _AT_THE_END.match(how) and steps and not _SIMMERS.search(steps):
         return True
-    baked, fried = bool(IN_THE_OVEN.search(steps)), bool(_FRIES.search(steps))
+    where = steps or everywhere
+    baked, fried = bool(IN_THE_OVEN.search(where)), bool(_FRIES.search(where))
     if OVEN_TIME.search(how):
         return not baked or fried
     if _STARTS_THE_PAN.match(how) and steps and not fried:
@@ -102,7 +103,7 @@ def _is_elsewhere(how: str, steps: str, everywhere: str) -> bool:
     if _A_FEW_MORE.search(how) and steps and fried:
         return True  # the step's own minutes are those of the greens
     if _SOFTENED.search(how):
-        return bool(steps)  # where it is fried the step says so, in its own minutes
+        return bool(steps) or (baked and not fried)  # where it is fried the step says so, in its own minutes
     methods = _METHODS.match(how)
     if methods and steps:
         return not any(
@@ -142,6 +143,7 @@ def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Ta
     told = [part.read.text for part in parts if part.read.outcome == "nothing"]
     wet, missing, not_taken = sum(map(_ml_of_water, (*told, steps)), Decimal(0)), Decimal(0), Decimal(0)
     thin: list[str] = []
+    kept = False
     dry: list[str] = []
     for amount in adapted.amounts.values():
         wet += amount.grams if tables.food_by_id[amount.food].kind in _WET else 0
@@ -155,13 +157,15 @@ def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Ta
         if change.change in {"less", "out"} and (food.id in _THIN or food.kind in _POURED) and not thick:
             missing += less
             thin.append(food.name)
+            kept = kept or change.change == "less"
         if change.change == "swap" and change.to and food.state == "dry" and food.kind in _BOILED_WITH:
             others = [(tables.food_by_id[one.food], one.grams) for one in change.to if one.food != food.id]
             not_taken += _taken_up(food, less, tables) - sum((_taken_up(*one, tables) for one in others), Decimal(0))
             dry.append(food.name)
     water = missing - not_taken
     if thin and water >= _LEAST_WET:
-        yield f"Less {' and '.join(dict.fromkeys(thin))}: make up the liquid with up to {_rounded(water)} ml water."
+        named = f"{'Less' if kept else 'Without'} {' and '.join(dict.fromkeys(thin))}"
+        yield f"{named}: make up the liquid with up to {_rounded(water)} ml water."
     elif dry and _LEAST_TAKEN_UP <= -water <= wet:
         yield (
             f"What stands in for {' and '.join(dry)} takes up about {_rounded(-water)} ml less of the liquid: keep so "

@@ -13,8 +13,9 @@ from calmlarder.adapt.counted import with_usual_amounts
 from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
-from calmlarder.adapt.outside import named_outside, served_with
-from calmlarder.adapt.remarks import another_dish, labels_to_read, taken_from_tins, weigh_these
+from calmlarder.adapt.oil_lowered import with_oil_lowered
+from calmlarder.adapt.outside import marked_beside, named_outside, served_with
+from calmlarder.adapt.remarks import another_dish, labels_to_read, many_leeks, taken_from_tins, weigh_these
 from calmlarder.adapt.said_above import without_what_is_gone
 from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
@@ -100,10 +101,12 @@ def adapted_recipe(
     remarks = ((GUESSED if recipe.page else SENTENCES,) if recipe.guessed else ()) + _for_how_many(recipe, serves)
     remarks += another_dish(recipe, reads, adapted, told, tables)
     remarks += served_with(recipe, reads, eaters, tables) + labels_to_read(reads, adapted, tables)
-    remarks += taken_from_tins(reads) + weigh_these(reads, adapted, tables)
+    remarks += many_leeks(adapted, tables) + taken_from_tins(reads) + weigh_these(reads, adapted, tables)
     words = {"warnings": named_outside(recipe, reads, eaters, tables), "remarks": remarks}
     adapted = adapted.model_copy(update=words)
+    adapted = with_oil_lowered(recipe.steps, parts, adapted, tables)
     steps, notes = steps_after(recipe.steps, parts, adapted, tables)
+    steps = marked_beside(steps, recipe, reads, eaters, tables) if adapted.changes else steps
     said = said_anew(recipe, retitled(recipe.title, reads, adapted, told, tables), steps)
     said = without_what_is_gone(said, parts, adapted, tables)
     changed = changed_recipe(said, parts, adapted, form, tables, notes)

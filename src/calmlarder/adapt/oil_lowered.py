@@ -1,0 +1,59 @@
+"""Less of the dish's own oil in the list, where an infused oil goes into the pan beside it."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.changed_lines import Part
+from calmlarder.adapt.model import Adapted, Change
+from calmlarder.adapt.names import spans_in, with_last_words
+from calmlarder.adapt.step_notes import oil_left
+from calmlarder.adapt.written import own_words, written
+from calmlarder.tables.book import Tables
+
+_OIL = re.compile(r"\boils?\b", re.IGNORECASE)
+# A step that says how much of it goes in would say another amount than the list.
+_SO_MUCH_OIL = re.compile(
+    r"[\d½¼¾⅓⅔] ?(?:tbsp|tsp|tablespoons?|teaspoons?|ml|g)\b[^.;,]{0,20}\boil\b"
+    r"|\b(?:half|rest|remaining|remainder|third|more|another)\b[^.;,]{0,20}\boil\b",
+    re.IGNORECASE,
+)
+
+
+def with_oil_lowered(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Adapted:
+    """The answer with less of the one oil of the dish, where a step takes it together with what an infused oil is for.
+
+    Not where steps share it out or say how much of it they take: there a note tells it.
+    """
+    changed = {change.place for change in adapted.changes}
+    own = [
+        place
+        for place, one in adapted.amounts.items()
+        if place not in changed and tables.food_by_id[one.food].kind == "oil"
+    ]
+    infused = [
+        change
+        for change in adapted.changes
+        if change.place is not None and any(tables.food_by_id[one.food].kind == "oil" for one in change.to)
+    ]
+    if len(own) != 1 or len(infused) != 1 or any(map(_SO_MUCH_OIL.search, steps)):
+        return adapted
+    place, change = own[0], infused[0]
+    names = with_last_words({parts[change.place or 0].read.food or ""}, tables)
+    together = any(_OIL.search(step) and next(spans_in(step, names), None) is not None for step in steps)
+    alone = sum(part.line == parts[place].line for part in parts) == 1 and sum(map(bool, map(_OIL.search, steps))) == 1
+    amount = adapted.amounts[place]
+    if not together or not alone or not oil_left(change, [amount], tables):
+        return adapted
+    food = tables.food_by_id[amount.food]
+    taken = sum(one.grams for one in change.to if tables.food_by_id[one.food].kind == "oil")
+    new = written(food, amount.grams - taken, tables, own_words(parts[place].read, food, amount.grams, tables))
+    less = Change(
+        place=place,
+        ingredient=parts[place].read.text,
+        change="less",
+        to=(new.amount.model_copy(update={"sure": amount.sure}),),
+        lines=(new.line,),
+        why="the infused oil goes into the pan beside it, and is oil too",
+    )
+    told = sorted((*adapted.changes, less), key=lambda one: (one.place is None, one.place or 0))
+    return adapted.model_copy(update={"changes": tuple(told)})
