@@ -286,3 +286,16 @@ def test_sesame_oil_goes_over_at_the_end_with_the_herbs_and_ginger_that_are_ther
     assert "toasted sesame oil and" in dinner.steps[-1] or "toasted sesame oil on top" in dinner.steps[-1]
     without = cook([line for line in fridge if line not in {"sesame oil", "fresh coriander"}], "stir-fry")
     assert "sesame" not in said(without)
+
+
+def test_a_bacon_joint_is_simmered_by_its_weight_and_not_salted(cook: Cook) -> None:
+    """Twenty minutes for each 500 g and twenty more: common practice, no source."""
+    fridge = ["potatoes 2kg", "white cabbage", "carrots x4", "mustard", "parsley", "butter"]
+    dinner = cook([*fridge, "bacon joint 1kg, use by tomorrow"], "boiled-joint", 4)
+    pot = next(one for one in dinner.timeline.moments if "cover with cold water" in one.what)
+    joint = next(use for use in dinner.uses if use.slot == "protein")
+    assert pot.minutes == 20 + joint.grams // 25
+    assert joint.name == "bacon joint"
+    assert not any("bacon joint" in step and "salt" in step.split("bacon joint")[1] for step in dinner.steps[:-2])
+    fresh = cook([*fridge, "pork shoulder 1kg, use by tomorrow"], "boiled-joint", 4)
+    assert next(one for one in fresh.timeline.moments if "cover with cold water" in one.what).minutes == 120

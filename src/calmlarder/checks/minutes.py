@@ -26,6 +26,8 @@ _HOT = {"ring", "oven", "microwave"}
 _COOKS_ON = {"aromatic", "spice", "topping"}  # goes in first and cooks on with what follows, or is scattered over
 _SOAKED = re.compile(r"\bsoak(?:ed|ing)?\b", re.IGNORECASE)  # done already, as the cook's line says
 _FIRST = re.compile(r"\b(?:soaked|simmered)\b[^,;]*")
+# Bacon and gammon simmer 20 minutes for each 500 g and 20 more: common practice, no source.
+_CURED_JOINT = re.compile(r"\b(?:gammon|bacon joint|boiling bacon)\b", re.IGNORECASE)
 _END = "."
 
 
@@ -96,6 +98,8 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
         if slot["role"] in _COOKS_ON or food["kind"] == "egg":
             continue
         wanted = int(dict(part.split(":") for part in food["minutes"].split(";") if part).get(method, 0))
+        if method == "boil" and _CURED_JOINT.search(use["line"]):
+            wanted = min(wanted, 20 + use["grams"] // 25)
         if slot.get("minutes") is not None and food["state"] != "raw":  # the dish says how long, of what is safe
             wanted = min(wanted, slot["minutes"])
         comes_in = [moment for moment in timeline if use["food"] in moment["adds"]]

@@ -17,8 +17,8 @@ _SORTS = frozenset(
     {"fish", "oil", "leaf", "pod", "brassica", "pepper", "squash", "fruit-vegetable", "root", "stem", "cheese"}
 )
 _SLIP = 85  # of 100 alike
-# Polenta, grits; broad noodles, vermicelli; legs, thighs; jeera
-_SORTED_FOODS = frozenset({"chicken-drumsticks", "cumin", "polenta-dry", "rice-noodles-dry"})
+# Polenta, grits; broad noodles, vermicelli; legs, thighs; jeera; a bacon joint, gammon
+_SORTED_FOODS = frozenset({"chicken-drumsticks", "cumin", "polenta-dry", "pork-shoulder", "rice-noodles-dry"})
 _VESSEL = re.compile(
     r"\b(?:tin|can|jar|pack|bag|box)(?:e?s)?$|^(?:tin|can|jar|pack|bag|box) |\bsoaking\b"
 )  # `tuna tin` is what it came in, and soaking what is done with it

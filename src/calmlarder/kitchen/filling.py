@@ -41,7 +41,10 @@ LEFT_WHOLE = "left whole with its stalk"  # it scents the pot and is lifted out:
 _OUT_OF_A_JAR = frozenset({"fruit-vegetable", "leaf", "root", "pod", "stem", "pepper", "brassica", "shoot"})
 _JARRED = re.compile(r"\b(?:jar|jarred|tin|tinned|can|canned|in brine)\b", re.IGNORECASE)
 _ON_THE_BONE = re.compile(r"\bbone[ -]?in\b|\bon the bone\b", re.IGNORECASE)
-_CURED = re.compile(r"\b(?:salted|in salt|dry[ -]salted|brined|in brine|salt[ -]cured)\b", re.IGNORECASE)
+_CURED = re.compile(
+    r"\b(?:salted|in salt|dry[ -]salted|brined|in brine|salt[ -]cured|gammon|bacon joint|boiling bacon)\b",
+    re.IGNORECASE,
+)
 _NO_SALT = re.compile(r"\b(?:unsalted|(?:no|low|less|without)(?: added)?[ -]salt\w*|not salted)\b", re.IGNORECASE)
 _RAW = re.compile(r"\b(?:raw|uncooked|unroasted)\b", re.IGNORECASE)
 TOASTED = "toasted in a dry pan until golden"  # raw peanuts taste of beans

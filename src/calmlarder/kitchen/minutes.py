@@ -22,6 +22,9 @@ _FROZEN = re.compile(r"\b(?:frozen|freezer)\b", re.IGNORECASE)
 _ON_THE_BONE_MINUTES = 40  # a thigh or a leg with its bone at 200 °C: common practice, no source
 # Small fish whole, or large ones in steaks of 3 cm: common practice, no source.
 _WHOLE_FISH_MINUTES: dict[Method, int] = {"stir-fry": 10, "roast": 14, "boil": 10, "steam": 12}
+# A cured joint of bacon or gammon simmers 20 minutes for each 500 g and 20 more: common practice, no source.
+_CURED_JOINT = re.compile(r"\b(?:gammon|bacon joint|boiling bacon)\b", re.IGNORECASE)
+_JOINT_START, _JOINT_PER_500_G = 20, 20
 _PARBOILED_MINUTES = 20  # easy-cook or parboiled rice: packets, recalled
 _QUICK_RICE_MINUTES = 10  # quick rice and rice in a bag: packets, recalled
 _PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORECASE)
@@ -55,6 +58,8 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
             return max(_PAELLA_MINUTES, food.minutes[slot.method])
         if _QUICK.search(line):
             return min(_QUICK_RICE_MINUTES, food.minutes[slot.method])
+    if food.id == "pork-shoulder" and slot.method == "boil" and _CURED_JOINT.search(line):
+        return math.ceil(_JOINT_START + _JOINT_PER_500_G * grams / 500)
     if food.kind == "poultry" and food.state == "raw" and slot.method == "roast" and on_the_bone(line):
         return max(_ON_THE_BONE_MINUTES, slot.minutes_for(food))
     if food.kind == "potato" and food.state == "raw" and slot.method == "boil" and _FROZEN.search(line):
