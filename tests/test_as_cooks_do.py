@@ -299,3 +299,11 @@ def test_a_bacon_joint_is_simmered_by_its_weight_and_not_salted(cook: Cook) -> N
     assert not any("bacon joint" in step and "salt" in step.split("bacon joint")[1] for step in dinner.steps[:-2])
     fresh = cook([*fridge, "pork shoulder 1kg, use by tomorrow"], "boiled-joint", 4)
     assert next(one for one in fresh.timeline.moments if "cover with cold water" in one.what).minutes == 120
+
+
+def test_a_whole_bird_is_rubbed_and_pieces_are_tossed(cook: Cook) -> None:
+    fridge = ["potatoes 2kg", "carrots x5", "thyme", "lemon", "oil"]
+    whole = said(cook([*fridge, "whole chicken 1.4kg, use by tomorrow"], "tray-bake", 4))
+    assert "Rub all" in whole or "Rub 1" in whole
+    assert "oss all" not in whole.split("salt")[0]
+    assert "Toss" in said(cook([*fridge, "firm tofu 280g"], "tray-bake"))

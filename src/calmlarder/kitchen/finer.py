@@ -25,6 +25,9 @@ _IN_ONE_PIECE = re.compile(r"\b(?:patted dry|in portions)\b")  # fillets, steaks
 _TURNED = re.compile(
     r"\b((?:[Ff]ry|[Bb]rown)\b(?:(?!turning)[^;.])*?)(?= until (?:golden|browned)\b(?! [^;.]*sides?\b))"
 )
+# Nobody tosses a whole bird or a joint.
+_ONE_PIECE = frozenset({"chicken-whole", "duck-whole", "turkey-whole", "lamb-roast", "beef-roast"})
+_RUBBED = re.compile(r"\b[Tt]oss ([^;.]+?) (?:in|with) ([^;.]+?)(?:, salt and| and salt, with) ([^;.]+?), and roast")
 _MIRIN = "mirin"
 _LIFTED_OUT = ("lemongrass", "galangal", "bay-leaf", "star-anise", "lime-leaves", "pandan-leaves")  # nobody chews them
 # What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
@@ -64,6 +67,8 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = said.replace("twice the volume", "three times the volume").replace(
             "twice as much", "three times as much"
         )
+    if place == "oven" and any(one.food.id in _ONE_PIECE for one in things):
+        said = _RUBBED.sub(r"Rub \1 with \2, salt and \3, and roast", said).replace("browned at the edges", "browned")
     if place == "bowl":
         said = _boiled_up(said, things)
     if place in {"pan", "pot"} and any(one.food.id in _POP for one in things):

@@ -60,7 +60,7 @@ def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     if sum(one.grams for one in roasted) <= _ONE_TRAY_GRAMS:
         return said
     said = re.sub(r"\bon a tray\b", "on two trays", re.sub(r"\bthe tray\b", "the trays", said))
-    if re.match(r"[Tt]oss\b", said):
+    if re.match(r"[Tt]oss\b|[Rr]ub\b", said):
         said = re.sub(r"\broast until\b", "roast on two trays, swapped half-way, until", said, count=1)
     return said
 
