@@ -239,6 +239,8 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     own = {row.measure: row for row in tables.own_measures(food)}
     if food.state in CANNED_STATES and "tin" in own:
         return own["tin"]  # `tinned tomatoes x6`
+    if amount.how == "counted" and amount.number.typical < 1 and _is_cut_in_slices(own):
+        return own["packet"]  # `apple pie 1/4` is a part of the whole
     wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
     if food.kind == "tofu":
         wanted = ("block", *wanted)  # one tofu is a block of it
@@ -252,6 +254,11 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
         if row is not None and row.food != "*":
             return row
     return tables.measure(food, "portion")
+
+
+def _is_cut_in_slices(own: dict[str, Measure]) -> bool:
+    """Whether a piece of a food is a slice of it, and the tables know what a whole one weighs."""
+    return {"piece", "slice", "packet"} <= own.keys() and own["piece"].grams == own["slice"].grams
 
 
 def _named(measure: str, food: Food, tables: Tables) -> Measure | None:

@@ -26,6 +26,7 @@ from calmlarder.matching.owners.owner_phrases import take_owner
 from calmlarder.matching.part import Part
 from calmlarder.matching.remarks import refuse_remarks
 from calmlarder.matching.retold.asides import without_asides
+from calmlarder.matching.retold.by_the_way import by_the_way
 from calmlarder.matching.retold.done_with import done_with
 from calmlarder.matching.retold.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
@@ -152,7 +153,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     bare = _without_place(bare, lexicon)
-    rest = done_with(in_english(as_one(told_by_accents(bare, lexicon)), lexicon))
+    rest = by_the_way(done_with(in_english(as_one(told_by_accents(bare, lexicon)), lexicon)))
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
     rest = days_plainly(plainly_put(shares_plainly(told_aside(rest))))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))

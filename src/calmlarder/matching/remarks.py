@@ -49,9 +49,11 @@ _BEGINS = (
     r"|not (?:great|much|good|pretty)|slim|thin)",
     r"(?:back|home|in|out|working|on shift) (?:at|by|from|late|until|till|til) [\w:]+",
     r"(?:home late|on (?:nights|lates|earlies|shift))",
+    r"(?:i |we |i'?ve |we'?ve )?(?:just |only )*(?:got|came|come|been) (?:in|home|back)",
     r"if\b",
     r"(?:the |my |our |next |big )?(?:shopping|delivery|groceries|veg box|food shop|order)"
-    r" (?:comes?|arrives?|is|gets here|due|coming|day|not till|not until|tomorrow|on)",
+    r" (?:comes?|came|arrives?|arrived|delivered|turned up|is|was|gets here|got here|due|coming|day|not till|not until"
+    r"|tomorrow|on)",
     r"(?:not|haven'?t|have not|didn'?t)(?: really)? (?:gone|been|done|had time)(?: to| for)?"
     r"(?: (?:the|a|any|some|our|my))?(?: big| food| weekly)? (?:shops?|shopping|supermarket)",
     rf"(?:the |my |our |its |it'?s )?{_IN_HERE}(?:'?s)?(?: (?:is|are|looks|looking))?"
@@ -96,7 +98,8 @@ _WHOSE = (
     r"|not mine|not ours|hands off|(?:flat|house|room)mates?'?s?(?: stuff| shelf)?|others'?|kids'?"
 )
 _HEADING = LatePattern(
-    rf"(?:(?:in |on )?(?:the |my |our )?(?:{_PLACES})(?: (?:stuff|things|bits|food|items))?|(?:{_WHOSE}))\s*[:\-–.]*\s*"
+    rf"(?:(?:in |on |from |out of )?(?:the |my |our )?(?:{_PLACES})"
+    rf"(?: (?:stuff|things|bits?|food|items|part|section|contents|list))?|(?:{_WHOSE}))\s*[:\-–.]*\s*"
 )
 _A_SENTENCE = 5  # words behind a remark's beginning, of which a strange one is no food: ours
 _NOTHING_WITH = LatePattern(rf"{_LEAD}nothing (?:with|containing) \w+")

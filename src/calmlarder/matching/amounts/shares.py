@@ -13,7 +13,7 @@ _SHARES: Mapping[str, str] = MappingProxyType({
     **dict.fromkeys(("3/4", "three quarters", "most"), "3/4"),
 })  # fmt: skip
 _SHARE = rf"(?<![\w/.])(?P<share>{'|'.join(sorted(_SHARES, key=len, reverse=True))})"
-_UNIT = r"(?P<unit>kg|kilos?|g|grams?|l|lt|ltr|litres?|liters?|ml|pints?|pts?|lbs?|pounds?|oz|ounces?)"
+_UNIT = r"(?P<unit>kg|kilos?|g|grams?|l|lt|ltr|litres?|liters?|ml|pints?|pts?|gallons?|quarts?|lbs?|pounds?|oz|ounces?)"
 _OF_SO_MUCH = LatePattern(rf"{_SHARE}(?: of)?(?: an?| the| my)? (?P<count>\d+(?:\.\d+)?) ?{_UNIT}\b")
 _OF_ONE = LatePattern(rf"{_SHARE} of (?:an?|the|one) (?P<count>){_UNIT}\b", needs=(" of ",))
 _HALF_OF_SO_MANY = LatePattern(

@@ -98,6 +98,8 @@ NOT_NAMES = frozenset({
 def bare_name(word: str) -> str:
     """A name without what makes it a possessive: dan's, dans."""
     bare = re.sub(r"'s?$", "", word)
+    if bare not in PEOPLE and bare[:-1] in PEOPLE and bare.endswith("s"):
+        return bare[:-1]
     return bare[:-1] if bare not in GIVEN_NAMES and bare.endswith("s") and bare[:-1] in GIVEN_NAMES else bare
 
 

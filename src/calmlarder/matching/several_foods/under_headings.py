@@ -10,7 +10,10 @@ from calmlarder.matching.line_text import without_bullet
 from calmlarder.matching.names.words import plain
 from calmlarder.matching.remarks import is_heading
 
-_FREEZER = LatePattern(r"(?:in |on )?(?:the |my |our )?(?:freezers?|frozen)(?: (?:stuff|things|bits|food|items))?")
+_FREEZER = LatePattern(
+    r"(?:in |on |from |out of )?(?:the |my |our )?(?:freezers?|frozen)"
+    r"(?: (?:stuff|things|bits|food|items|part|section|contents|list))?"
+)
 _NOT_OURS = LatePattern(r"not (?:mine|ours)|theirs|hands off|(?:flat|house|room)mates?'?s?(?: stuff| shelf)?|others'?")
 _WHOSE = LatePattern(
     r"mine|ours|my stuff|our stuff|my shelf|me|us|shared(?: stuff)?|communal|house|everyone(?:'?s)?|kids'?"

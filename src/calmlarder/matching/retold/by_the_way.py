@@ -1,0 +1,87 @@
+"""What is corrected, sized or told by the way in a line, put as it is read: `2 lemons.. no 1`, `(im veggie)`."""
+
+from calmlarder.matching.late_patterns import LatePattern
+
+_FREE = r"(?:lactose|dairy|gluten|wheat|egg|nut|fodmap)"
+_DIET = (
+    rf"(?:veggie|veg|vegan|vegetarian|pescatarian|pesky|coeliac|celiac|kosher|halal|{_FREE}[ -]?(?:free|intolerant)"
+    r"|intolerant)"
+)
+_SIZE = r"(?:really |very |quite |one |an? )*(?:big|large|huge|massive|enormous|giant)"
+_RIGHTED = r"(?:no(?:,? wait| actually| make that)?|wait(?:,? no)?|actually|sorry|make that|scratch that|i mean)"
+_PLAINLY = (
+    # `2 lemons.. no 1`: the last number counts.
+    (
+        LatePattern(
+            rf"(?<![\w/.])(\d{{1,2}}) ([a-z][a-z ]+?)[ ,.;(–-]+{_RIGHTED},? (?:it'?s |its |only |just |there'?s )*"
+            r"(\d{1,2})\)?$"
+        ),
+        r"\3 \2",
+    ),
+    # What somebody is does not tell what a thing is.
+    (
+        LatePattern(
+            rf"[,;(]? ?\b(?:i'?m|i am|we'?re|we are|she'?s|he'?s|they'?re) (?:a |the |all |both |not )*{_DIET}"
+            r"(?: (?:one|though|now|so .*))?(?=\s*(?:$|[,;)]))"
+        ),
+        " ",
+    ),
+    (LatePattern(r"\bthings? of (?=garlic\b)"), "bulb of "),
+    (LatePattern(r"\b(small|large|big|medium|little)[ -]?ish\b"), r"\1"),
+    # A big bowl is one that is served from: so much as two and a half that one eats from; common practice, no source.
+    (LatePattern(rf"\b{_SIZE} (?:mixing )?bowl(?:ful)?\b(?: full)?"), "2.5 bowls"),
+    (LatePattern(r"\bmore (?:[a-z]+ )?than (?:we|i|you|anyone|anybody|he|she|they)\b[a-z' ]*"), "plenty"),
+    # What is left is weighed: `about a quarter left, 500g`.
+    (
+        LatePattern(
+            r"\b(?:about |maybe |roughly |nearly )*(?:a |one )?(?:half|quarter|third|1/2|1/4|1/3|2/3|3/4)"
+            r"(?: of (?:it|one))?"
+            r" left(?:, ?(?:so |about |approx |roughly |say |or |ca )*| so )(?=\d+(?:\.\d+)? ?(?:k?g|grams|kilos?)\b)"
+        ),
+        "",
+    ),
+    # Most of a leek's end is its greens.
+    (
+        LatePattern(r"[,(]? ?\b(?:mostly|mainly|just|only|all) (?:the )?greens? (?:ends?|parts?|tops?|bits?)\b\)?"),
+        " green part",
+    ),
+    (LatePattern(r"[,;(]? ?\b(?:good|nice|lovely|long|big|great|plenty of) green (?:tops|leaves|bits)\b"), ""),
+    # A store of dry goods that was filled is some packs of it.
+    (
+        LatePattern(
+            r"(?<=[a-z],) (?:big|large) tin,? full\b|(?<=[a-z]) (?:big|large) tin,? full\b"
+            r"|(?<=[a-z]) (?:big|large) (?:dabba|drum|canister),? full\b"
+        ),
+        " 2 packets",
+    ),
+    (LatePattern(r"[,;(]? ?\b(?:made )?(?:from|with) whole (?:soya? ?)?beans\b(?=.*$)"), ""),
+    (LatePattern(r"\b(?:from|since|at|over) (?:the |last )?week ?end\b"), "from saturday"),
+)
+# Raw vegetables in sticks, of which no amount is told: what one has ready in a tub.
+_STICKS = LatePattern(
+    r"^(?!.*\d)(?!.*\b(?:bag|tub|box|pot|pack|packet|few|half|handful|bunch|some|bit)\b)"
+    r"(?:[a-z]+ )?(?=(?:carrot|celery|cucumber|pepper|swede) (?:sticks|batons)\b)"
+)
+# A pot of it, and no chilli, where a line tells when it was made.
+_POT_OF_CHILLI = LatePattern(
+    r"^((?:some |the |my |our |homemade |leftover |last of the |rest of the )*)chill?i"
+    r"(?=(?: (?:i|we|mum|dad|nan) made)? (?:from|left over|leftover|made|cooked|last night|yesterday|on sunday)\b"
+    r"|,? (?:made|cooked|leftover|yesterday|last night|sunday|monday)\b)"
+    r"(?!.*\b(?:hot|dried|plant|market|garden|shop)\b)"
+)
+# The months on packs of Canada, in two letters: Canadian Food Inspection Agency, date markings: recalled.
+_MONTHS = ("ja", "fe", "mr", "al", "ma", "jn", "jl", "au", "se", "oc", "no", "de")
+_CANADIAN_DAY = LatePattern(
+    rf"(?<![\w/.])(?:20)?(2[4-9]|3\d)[ -]?({'|'.join(_MONTHS)})[ -]?(0?[1-9]|[12]\d|3[01])(?![\w/.])",
+    needs=_MONTHS,
+)
+
+
+def by_the_way(text: str) -> str:
+    """A plain line with such words put plainly; all others stay as they are."""
+    for shape, plainly in _PLAINLY:
+        text = shape.sub(plainly, text)
+    text = _POT_OF_CHILLI.sub(r"\1chilli con carne", text)
+    text = _CANADIAN_DAY.sub(lambda day: f"20{day[1]}-{_MONTHS.index(day[2]) + 1:02}-{int(day[3]):02}", text)
+    found = _STICKS.match(text)
+    return f"2 handfuls {text}" if found else text
