@@ -44,7 +44,7 @@ _MADE = (
     "we don't eat eggs", "i ate the ham",
     "had fish yesterday", "no milk left", "we haven't any rice", "forgot the butter", "eggs not mine",
     "jam, hands off", "yoghurt for monday lunch", "ham for tonight", "soup for grandad", "raisins kids lunch",
-    "honey from auntie jean's bees", "kids don't eat it", "toms 6, 2 gone mouldy", "eggs 6 minus 2", "12 box, 7 inside",
+    "garlic (for dad only)", "honey from auntie jean's bees", "kids don't eat it", "toms 6, 2 gone mouldy", "eggs 6 minus 2", "12 box, 7 inside",
     "carrots, not mouldy yet", "milk has gone off", "chard a bit wilted", "lettuce brown at the edges", "5 mars",
     "half a pack left", "two and a half onions", "3 tins 400 g each", "6 pack", "use within the next 3 days",
     "ham 2 days over", "milk 3 days left", "stew 2 days old", "cooked, eat it by friday", "2 to 3 carrots", "mar 16",

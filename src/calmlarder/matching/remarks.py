@@ -118,7 +118,9 @@ _NO_FOOD = LatePattern(
 _SAID_NO_FOOD = LatePattern(
     r"[^,;&+]*[,;(]? ?\b(?:(?:is |are )?not|isn'?t|aren'?t|no) (?:a |for |any )?(?:food|eating|edible"
     r"|human consumption)\b[ ).!]*|(?:[\w,.-]+ )*?\(?(?:cosmetics?|eye ?drops|insulin|face masks?"
-    r"|nail (?:varnish|polish)|fishing bait|medicines?|medication|camera film|ice ?packs?|ice ?cubes)\b.*"
+    r"|nail (?:varnish|polish)|fishing bait|medicines?|medication|antibiotics?|inhalers?|vaccines?"
+    r"|(?:face|hand|body|sun|shaving|nappy|eye) (?:cream|butter|lotion|oil)"
+    r"|(?:dog|cat|puppy|kitten) (?:meat|chews|biscuits)|camera film|ice ?packs?|ice ?cubes)\b.*"
 )
 
 

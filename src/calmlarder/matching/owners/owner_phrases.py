@@ -49,7 +49,9 @@ _FOR_TONIGHT = LatePattern(
     rf"(?! (?:on )?{_DAYS}\b)",
     needs=("for ",),
 )
-_FOR_HIM_ONLY = LatePattern(r"(?:only |just )?for (?:my |our |the )?([a-z]+)(?: only)?", needs=("only", "just"))
+_FOR_HIM_ONLY = LatePattern(
+    r"(?:only|just) for (?:my |our |the )?([a-z]+)|for (?:my |our |the )?([a-z]+) only", needs=("only", "just")
+)
 _TODAY_ONLY = LatePattern(r"\bfor (?=today only\b)")
 # What comes from somebody's hens, tree or kitchen, or was made, sent or given by somebody, is ours.
 _GIVEN_BY = LatePattern(
@@ -204,8 +206,8 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
     if comma and len(first.split()) == 1 and is_person(first, lexicon):
         return bare_name(first), None, more  # `mums, she's visiting`
     alone = _FOR_HIM_ONLY.fullmatch(text)
-    if alone and is_person(alone[1], lexicon):
-        return bare_name(alone[1]), None, ""
+    if alone and is_person(alone[1] or alone[2], lexicon):
+        return bare_name(alone[1] or alone[2]), None, ""
     owner, kept, text = _open(text, lexicon)
     words = text.split()
     if owner or kept or not words:

@@ -104,7 +104,8 @@ _OPINION = LatePattern(
     r"|(?:green |leafy )?(?:greens|tops|leaves|stalks) (?:are )?(?:still )?(?:on|attached)(?=\s*(?:$|[,;.)]))"
     r"|(?:the |its )?(?:outer |outside )?(?:tops|leaves|greens|stalks|tips|skins?|peel) (?:are |all |already )*"
     r"(?:gone|removed|eaten|used|binned|(?:in|on) the (?:bin|compost))"
-    r"|with sprouts?|w sprouts?|skins? off|skins? on|(?:the |its )?fizz (?:has |is |all )*gone"
+    r"|(?:with|w/?) (?:a few |some |little |small |long |a )*(?:sprouts?|shoots?|eyes)"
+    r"|skins? off|skins? on|(?:the |its )?fizz (?:has |is |all )*gone"
     r"|no fizz(?: left)?|top and tailed)\b"
 )
 

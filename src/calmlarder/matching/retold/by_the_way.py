@@ -69,6 +69,10 @@ _POT_OF_CHILLI = LatePattern(
     r"|,? (?:made|cooked|leftover|yesterday|last night|sunday|monday)\b)"
     r"(?!.*\b(?:hot|dried|plant|market|garden|shop)\b)"
 )
+_POT_OF_BEANS = LatePattern(
+    r"\b(?:veggie|veg|vegan|vegetarian|bean|(?:3|three|mixed) bean|lentil) chill?i"
+    r"(?=,? (?:(?:i|we|mum|dad|nan) made|from|left over|leftover|made|cooked|yesterday|last night)\b)"
+)
 # The months on packs of Canada, in two letters: Canadian Food Inspection Agency, date markings: recalled.
 _MONTHS = ("ja", "fe", "mr", "al", "ma", "jn", "jl", "au", "se", "oc", "no", "de")
 _CANADIAN_DAY = LatePattern(
@@ -82,6 +86,7 @@ def by_the_way(text: str) -> str:
     for shape, plainly in _PLAINLY:
         text = shape.sub(plainly, text)
     text = _POT_OF_CHILLI.sub(r"\1chilli con carne", text)
+    text = _POT_OF_BEANS.sub("bean chilli", text) if "chil" in text else text
     text = _CANADIAN_DAY.sub(lambda day: f"20{day[1]}-{_MONTHS.index(day[2]) + 1:02}-{int(day[3]):02}", text)
     found = _STICKS.match(text)
     return f"2 handfuls {text}" if found else text

@@ -24,7 +24,8 @@ _BINS = (
     r"(?:(?:food |green |brown |rubbish |kitchen )?(?:bin|trash|garbage|rubbish|dustbin|skip|compost(?: (?:heap|bin))?"
     r"|caddy|food waste|waste|worms|wormery)(?! bags?| liners?| day))"
 )
-_BEASTS = r"(?:the |next door'?s |my |our )?(?:dogs?|cats?|hens|chickens|chooks|ducks|pigs?|birds|guinea pigs?)"
+_BEAST = r"(?:dogs?|cats?|hens|chickens|chooks|ducks|pigs?|birds|rabbits?|mouse|mice|foxes|fox)"
+_BEASTS = rf"(?:the |next door'?s |my |our )?{_BEAST}"
 _SHALL = (
     r"(?:will|'ll|ll|gonna|going to|gotta|got to|have to|has to|needs? to|should|must|best|better|about to|to|want to"
     r"|meaning to|ought to|let'?s|pls|please)"
@@ -55,11 +56,13 @@ _THROWN = LatePattern(
 )  # fmt: skip
 _LAST = (
     r"(?:the |my |our |its )?(?:very )?last (?:(?:few|two|three|one|ones|bits?|slices?|pieces?|drops?|spoonfuls?"
-    r"|scraps?|portions?|pots?|bags?|tins?)|of (?:it|them|those|that))\b"
+    r"|scraps?|portions?|pots?|bags?|tins?"
+    r"|(?!week|night|month|year|time|mon|tue|wed|thu|fri|sat|sun)[a-z]+)|of (?:it|them|those|that))\b"
 )
 _USED_UP = LatePattern(
     rf"\b{_WHO}(?:finished(?: off)?|ate|eaten|drank|drunk|scoffed|polished off|demolished|devoured|wolfed|nicked|stole)"
     rf" (?:up )?{_IT}(?: (?:up|off|all|down))?{_WHEN}{_END}"
+    rf"|\b(?:the |next door'?s )?{_BEAST} (?:has |have )?(?:got|had|ate|stole|took|nicked|been at) {_IT}{_WHEN}{_END}"
     rf"|\b{_WHO}(?:used|had) (?:up )?(?:it all|them all|all of (?:it|them)|it up|them up|it all up|them all up"
     rf"|the (?:whole )?lot|every last (?:one|bit)|everything)"
     rf"(?: (?:up|in|for|on|making) (?:the |a |my |our )?[a-z' ]+)?{_WHEN}{_END}"
@@ -68,7 +71,7 @@ _USED_UP = LatePattern(
     rf"(?: up)?{_WHEN}{_END}",
     needs=(
         "finished", "ate ", "eaten", "drank", "drunk", "scoffed", "polished", "demolished", "devoured", "wolfed",
-        "nicked", "stole", "last ", " all", " lot", "used up", " up", "everything",
+        "nicked", "stole", "last ", " it", " them", " all", " lot", "used up", " up", "everything",
     ),
 )  # fmt: skip
 _GIVEN = LatePattern(

@@ -22,6 +22,17 @@ _CREAM_OF = LatePattern(r"\bcream of (?!the\b|a\b|some\b)(?=[a-z])")
 _AND_A_HALF = LatePattern(r"^(?:an? |one )?((?!.*dozen)[a-z]{3,}(?: [a-z]{3,})?) (?:and|n|&) (?:a half|1/2)$")
 # What is sour by its nature is not bad for being so.
 _SOUR_ANYWAY = LatePattern(r"\b(?:kimchi|sauerkraut|kraut|pickles|gherkins?|kefir|kombucha)\b")
+# What smells by its nature is not bad for that.
+_SMELLS_ANYWAY = LatePattern(
+    r"\b(?:blue|stilton|gorgonzola|roquefort|camembert|brie|munster|limburger|epoisses|taleggio|reblochon|goat'?s|ripe)\b"
+    r"|\b(?:fish sauce|shrimp paste|belacan|bagoong|kimchi|natto|durian|jackfruit|asafoetida|hing|stockfish|kippers?"
+    r"|parmesan|dried (?:fish|shrimp|prawns))\b"
+)
+_HOW_SMELLY = LatePattern(
+    r"[,;(]? ?\b(?:(?:a )?(?:bit|little)|very|quite|really|so|rather|pretty|strong|properly|well)? ?"
+    r"(?:smelly|stinky|stinks|stinking|smells (?:strong|a bit|a lot|loads))(?! (?:of|off|bad)\b)"
+    r"(?: (?:but|as) (?:it'?s |they'?re |that'?s )?(?:meant|supposed|ok|fine|good)[a-z ]*)?(?: (?:haha|lol))?\)?"
+)
 _HOW_SOUR = LatePattern(
     r"[,;]? ?\b(?:(?:a )?(?:bit|little)|slightly|super|very|quite|really|too|extra|pretty|getting|gone"
     r"|going|tastes?|smells?)(?: (?:very|quite|a bit|really|too))? sour\b"
@@ -259,6 +270,8 @@ def plainly_put(text: str) -> str:
     text = _RIBS.sub(r"stalk\1", text) if "celery" in text else text
     if "sour" in text and _SOUR_ANYWAY.search(text):
         text = _HOW_SOUR.sub(" ", text)
+    if ("smel" in text or "stin" in text) and _SMELLS_ANYWAY.search(text):
+        text = _HOW_SMELLY.sub(" ", text)
     if "marinat" in text and "(" in text:
         text = _MARINADE.sub(lambda found: f" with {found[1]} " if _MAY_BE_ALLIUM.search(found[1]) else " ", text)
     text = _SO_MANY_BEANS.sub(r"mixed bean \1", text) if "bean" in text else text

@@ -45,6 +45,10 @@ _NOT_VEGAN = LatePattern(r"[,;]? ?\bnot (?:vegan|plant[ -]based)\b,? ?")
 _LEAVE = LatePattern(r",? ?\bleave(?: it| them| alone)*(?=\s*\))")
 _CRUMBLE_LEFT = LatePattern(r"\b(?:an? |just a |only a )(?:little )?crumble(?= (?:left|of)\b)")
 _POWDER = LatePattern(r"\bpdr\b|\bpwdr\b")
+_HIS_ONLY = LatePattern(
+    r"[,;-] ?(?:for )?(?:the |my |our )?(wife|husband|hubby|partner|mum|mom|dad|gran|nan|son|daughter|flatmate"
+    r"|housemate|roommate|baby|toddler) only\b"
+)
 _KIDS_ONLY = LatePattern(r"[,;-]? ?\b(?:for )?(?:the )?kids'? only\b")
 _OIL_ON_TOP = LatePattern(
     r"[,;]? ?\(?\b(?:w/ ?|with )?(?:the |its |all the )?oil (?:is |has |all )?(?:sitting |sat |floating )?"
@@ -117,6 +121,7 @@ def told_aside(text: str) -> str:
         text = _INSIDE.sub(r" with \1", _FULL_OF.sub(r" with \1", text))
     text = _OIL_ON_TOP.sub(" ", text) if "oil" in text else text
     text = _KIDS_ONLY.sub(" (kids)", text)
+    text = _HIS_ONLY.sub(r" (for \1 only)", text) if " only" in text else text
     if "vegan" in text and _DAIRY.search(text):
         text = _EMPTY.sub(" ", _LEAVE.sub("", _NOT_VEGAN.sub(" ", text)))
     return text
