@@ -108,10 +108,25 @@ _IN_PART = LatePattern(
 )
 # `liam ate the ham`; what is eaten in part is still there.
 _EATEN_BY = LatePattern(
-    r"^(?:[a-z]+ )?(?:used (?:up )?(?:the|my|our) last (?:of|bits? of|few|two|three)\b|"
+    r"^(?:(?:i|we) )?(?:should|must|will|gonna|going to|need to|have to|better|best) (?:probably |prob |just )?"
+    r"(?:bin|chuck(?: out)?|toss|throw (?:away|out)) (?:the|my|our|that)\b"
+    r"|^(?:[a-z]+ )?(?:used (?:up )?(?:the|my|our) last (?:of|bits? of|few|two|three)\b|"
     r"(?:ate|drank|scoffed|finished|binned|chucked(?: out)?|threw (?:away|out)) (?:up )?(?:all )?(?:of )?"
     r"(?:the|my|our)\b)(?! (?:half|some|most|other|rest))(?!.*\b(?:left|half|rest|but|some|most|remain)\b)",
-    needs=("ate ", "drank ", "scoffed ", "finished ", "binned ", "chucked ", "threw ", "used "),
+    needs=(
+        "ate ",
+        "drank ",
+        "scoffed ",
+        "finished ",
+        "binned ",
+        "chucked ",
+        "threw ",
+        "used ",
+        "bin ",
+        "chuck ",
+        "toss ",
+        "throw ",
+    ),
 )
 # `had fish yesterday` tells of what was eaten.
 _HAD = LatePattern(

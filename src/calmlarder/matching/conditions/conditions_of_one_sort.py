@@ -77,8 +77,8 @@ OF_ONE_SORT = (
         to_bin=True,
     ),
     OfOneSort(
-        LatePattern(r"^(?!.*coconut).*\bmilk\b"),
-        LatePattern(r"(?<!frozen )\b(?:(?:gone|it'?s|all|now|is|turned) )*(?:solid|chunky|clotted|separated)\b"),
+        LatePattern(r"^(?!.*\b(?:coconut|oat|soya?|almond|nut|rice|hemp|plant|chocolate|choc)\b).*\bmilk\b"),
+        LatePattern(r"(?<!frozen )\b(?:(?:gone|it'?s|all|now|is|turned) )*(?:solid|chunky)\b"),
         "lumpy",
         to_bin=True,
     ),

@@ -26,11 +26,12 @@ _SOUR_ANYWAY = LatePattern(r"\b(?:kimchi|sauerkraut|kraut|pickles|gherkins?|kefi
 _SMELLS_ANYWAY = LatePattern(
     r"\b(?:blue|stilton|gorgonzola|roquefort|camembert|brie|munster|limburger|epoisses|taleggio|reblochon|goat'?s|ripe)\b"
     r"|\b(?:fish sauce|shrimp paste|belacan|bagoong|kimchi|natto|durian|jackfruit|asafoetida|hing|stockfish|kippers?"
+    r"|stinky tofu|bean ?curd|fermented"
     r"|parmesan|dried (?:fish|shrimp|prawns))\b"
 )
 _HOW_SMELLY = LatePattern(
     r"[,;(]? ?\b(?:(?:a )?(?:bit|little)|very|quite|really|so|rather|pretty|strong|properly|well)? ?"
-    r"(?:smelly|stinky|stinks|stinking|smells (?:strong|a bit|a lot|loads))(?! (?:of|off|bad)\b)"
+    r"(?:smelly|stinky|stinks|stinking|smells (?:strong|a bit|a lot|loads))(?! (?:of|off|bad|tofu)\b)"
     r"(?: (?:but|as) (?:it'?s |they'?re |that'?s )?(?:meant|supposed|ok|fine|good)[a-z ]*)?(?: (?:haha|lol))?\)?"
 )
 _HOW_SOUR = LatePattern(
