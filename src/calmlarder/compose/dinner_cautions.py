@@ -48,12 +48,24 @@ def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[
             cautions.append(rest)
             said_by.append(_ADVICE)
     if tired:
-        cautions.append(f"{and_list(tired).capitalize()}: cut away what is bad; if in doubt, throw it away.")
+        limp = [one for one in tired if _LIMP.search(one)]
+        worse = [one for one in tired if one not in limp]
+        if limp:
+            cautions.append(
+                f"{and_list(limp).capitalize()}: limp does no harm; what is slimy or mouldy goes in the bin."
+            )
+        if worse:
+            cautions.append(f"{and_list(worse).capitalize()}: cut away what is bad; if in doubt, throw it away.")
     if said_by:
         names = dict.fromkeys(tables.authority(source) for source in said_by)
         cautions.append(f"Food safety as advised by: {'; '.join(names)}.")
     return tuple(dict.fromkeys(cautions))
 
+
+_TO_BE_USED = re.compile(r"\b(?:use|using|used|eat|eating|cook|cooking|finish|finishing|asap|urgent|priority)\b", re.I)
+_LIMP = re.compile(
+    r"\((?:[a-z]+ )*(?:bendy|floppy|limp|wrinkly|wrinkled|drooping|droopy|rubbery|wilted|wilting)\)$", re.I
+)
 
 # Fridge and microwave as the UK Food Standards Agency advises, cold water as the US Department of Agriculture does
 # (a pound an hour or less): both recalled. Minutes of what is thin and in the microwave: common practice, no source.
@@ -95,7 +107,9 @@ def _taken_as_boneless(lot: Lot, food: Food) -> list[str]:
 def _tired(lot: Lot, food: Food) -> list[str]:
     """What is soft, limp or the like, in words: all of it is told in one sentence."""
     past, condition = lot.days_left is not None and lot.days_left < 0, lot.condition
-    if not condition or past or condition == MOULDY_CORNER or food.kind == "egg" or food.kind in _TURNS_RANCID:
+    if not condition or _TO_BE_USED.search(condition):  # it says when to eat it, and nothing of how it is
+        return []
+    if past or condition == MOULDY_CORNER or food.kind == "egg" or food.kind in _TURNS_RANCID:
         return []
     if food.id == "potato" and _GREEN.search(condition):
         return []

@@ -9,6 +9,8 @@ SALTED_SITTINGS = frozenset({"dinner", "packed"})
 IN_THE_WORDS = frozenset({"salt", "pepper-black"})
 _TOASTED_OIL = "oil-sesame"
 _WATER_POURED_AWAY = frozenset({"cassava"})
+# What is nibbled fills no plate beside meat or eggs.
+_NIBBLED = frozenset({"crackers", "crackers-gluten-free", "rice-cakes"})
 _SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 
 
@@ -37,10 +39,11 @@ def _burns(slot: Slot, thing: Offered) -> bool:
 
 
 def _out_of_place(slot: Slot, thing: Offered, sitting: Sitting) -> bool:
-    """Seeds that swell are no topping of a warm plate; salt and pepper are in the words of every dish."""
+    """Seeds that swell are no topping of a warm plate, rice cakes no base; salt and pepper are in the words."""
     if sitting not in SALTED_SITTINGS:
         return False
-    return thing.food.id in IN_THE_WORDS or (slot.role == "topping" and thing.food.id in _SWELLING_SEEDS)
+    nibbled = sitting == "dinner" and slot.role == "base" and thing.food.id in _NIBBLED
+    return nibbled or thing.food.id in IN_THE_WORDS or (slot.role == "topping" and thing.food.id in _SWELLING_SEEDS)
 
 
 def _to_be_cooked(slot: Slot, thing: Offered) -> bool:

@@ -72,10 +72,24 @@ def _things(plan: Plan, dinner: Dinner) -> list[Give]:
         household = said[thing.lot.id]
         amount = f"{use.grams} g of {thing.food.name}" + (f" ({household})" if household else "")
         if thing.gives == "buy":
-            gives.append(_of_lot("buy", use, f"buy {amount}"))
+            there = int(
+                sum(
+                    one.offered.lot.grams
+                    for one in {one.key: one for one in plan.problem.options if one.offered.food == thing.food}.values()
+                    if one.offered.gives is None
+                )
+            )
+            gives.append(_of_lot("buy", use, f"buy {amount}{_beside(there, use.grams)}"))
         elif thing.gives == "ask":
             gives.append(_of_lot("shared", use, f"ask {thing.lot.owner} for {amount}"))
     return gives
+
+
+def _beside(there: int, wanted: int) -> str:
+    """How much more it is than what stands in the larder: nobody buys the eggs again that are there."""
+    if not 0 < there < wanted:
+        return ""
+    return f", {wanted - there} g more than the {there} g there"
 
 
 def _of_lot(what: Literal["buy", "shared"], use: Use, sentence: str) -> Give:

@@ -19,8 +19,8 @@ BY_SPOON = frozenset({
     "starch", "nut", "seed", "nut-butter", "cream", "yoghurt", "milk", "plant-drink", "stock", "juice", "dried-fruit",
     "olive",
 })  # fmt: skip
-_BY_SLICE = frozenset({"bread", "cheese", "fruit"})
-_NO_CUP = (_BY_HAND - {"pulse"}) | {"herb"}
+_BY_SLICE = frozenset({"bread", "cheese", "fruit", "meat"})
+_NO_CUP = (_BY_HAND - {"pulse"}) | {"egg", "herb", "meat"}
 _NO_HANDFUL = frozenset({"tofu", "tempeh", "rice", "potato", "sweetcorn"})
 _BY_SPOON_ONLY = frozenset({"spice"})  # nobody counts paprika
 _WHOLE_SPICES = frozenset({"bay-leaf", "cardamom", "chilli-dried", "cloves", "lime-dried", "star-anise"})
@@ -39,6 +39,7 @@ _SMALL_PIECE_G = 20  # an olive, a strawberry, a spring onion: nobody halves one
 _SEVERAL = 3  # of so many, half of one more or less is told by nobody. Ours
 # Beyond this many nobody counts on.
 _MOST_COUNT = 12
+_MOST_EGGS = 60  # eggs are counted, however many
 _PINCH_G = 0.5  # a spice of which a person gets less goes in by the pinch: common practice, no source
 PINCH = "a pinch"
 COAT = "a coat"  # what a spray gives a pan: nobody measures it by the spoon
@@ -68,7 +69,7 @@ def in_household_measure(
     counts = [(name, count) for name, count in counts if counted or name not in _NO_COUNT]
     for name, count in counts:
         least = 1.0 if rounding == "down" else 0.95
-        if least <= count <= _MOST_SPOONS.get(name, _MOST_COUNT):
+        if least <= count <= (_MOST_EGGS if food.kind == "egg" else _MOST_SPOONS.get(name, _MOST_COUNT)):
             said = _whole(count, name, rounding, _in_whole(food, name, grams / count, count))
             return f"about {said}{_piece_of(food, said) if name == 'piece' else ''}"
     spoons = {name for name, _ in counts} & {"tbsp", "tsp"}
@@ -107,6 +108,10 @@ def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
         if food.kind in _BY_SPOON_ONLY and name not in _spice_measures(food):
             continue
         if name == "cup" and food.kind in _NO_CUP:
+            continue
+        if name == "stalk" and food.kind == "brassica":  # cooks count florets and heads
+            continue
+        if name == "tin" and food.kind == "meat":  # corned beef is sliced, whatever it comes in
             continue
         if name == "handful" and food.kind in _NO_HANDFUL:
             continue
