@@ -40,6 +40,14 @@ _LID = LatePattern(
     r"\b(?:green|red|blue|yellow|white|black|pink|orange|purple|gold|golden|brown) "
     r"(?=(?:lid|label|sticker|cap|tub|box|wrapper|tupperware|bowl)(?:s|es)?\b)"
 )
+# What a vessel once held, or is for, is not there: `rice in an ice cream tub`, `carrots in the salad drawer`.
+_HELD_ONCE = LatePattern(
+    r"\b(in|inside|into) (?:an?|the|my|our|that|this|one|some) (?:(?:old|empty|clean|big|small|little|used|spare) )*"
+    r"(?:ice ?cream|peanut butter|pasta sauce|butter|margarine|marge|spread|yog\w*|jam|honey|coffee|biscuit|cookie|cake"
+    r"|bread|eggs?|soup|salad|veg|vegetables?|veggie|fruit|cheese|meat|fish|chocolate|mayo|hummus|houmous|curry|flour"
+    r"|rice|sugar|tea|lunch|cereal|passata|takeaway|milk) (?:(tub|box|container|pot|tupperware)|bin"
+    r"|drawer|bowl|shelf|crisper|jar|tin|crock|compartment|basket|carton|rack)\b(?! of)"
+)
 _KING_SIZE = LatePattern(r"\b(?:king|queen|bumper)[ -]?sized?\b")
 _BIT_DRY = LatePattern(
     r"(?<=[a-z\d),]) (?:a )?(?:wee |little )?(?:bit|touch|slightly|rather|kinda|kind of) dry(?: now)?"
@@ -55,6 +63,7 @@ def mended(text: str) -> str:
     """A plain line with such words put right, hot dogs in two words, and words of a lid or a size aside."""
     text = _HOT_DOG.sub("hot dog", text) if "hotdog" in text else text
     text = _LID.sub("", text) if "milk" not in text else text  # of milk it tells how fat it is
+    text = _HELD_ONCE.sub(lambda found: f"{found[1]} a {found[2]}" if found[2] else "", text) if "in" in text else text
     text = _KING_SIZE.sub("big", text)
     text = _BIT_DRY.sub(" dried out", text) if " dry" in text and not _STALE.search(text) else text
     for mistaken, meant in _MISTAKEN:
