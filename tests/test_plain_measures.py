@@ -73,3 +73,17 @@ def test_limp_is_not_bad_and_to_be_used_says_nothing_of_it(evening: Evening) -> 
         [dinner, *_] = evening([*fridge, f"3 carrots, {said}"], "stir-fry", "wok-plate").dinners
         told = " ".join(one for one in dinner.cautions if one.startswith("Carrots ("))
         assert caution in told if caution else not told
+
+
+def test_what_is_for_dinner_tonight_is_kept_from_nobody(evening: Evening) -> None:
+    fridge = ["firm tofu 280g for dinner tonight", "dry white rice 1kg", "carrots 3", "soy sauce", "ginger"]
+    assert any(use.food == "tofu-firm" for use in evening(fridge, "stir-fry").dinners[0].uses)
+    [left] = [one for one in evening([*fridge, "cod 300g for dinner friday"], "stir-fry").excluded if "cod" in one.line]
+    assert "friday" in left.why
+
+
+def test_a_dressing_of_sour_cream_wants_no_oil(evening: Evening) -> None:
+    fridge = ["salad potatoes 750g", "eggs 6", "lactose free sour cream", "cucumber", "dill"]
+    [dinner, *_] = evening(fridge, "nordic-plate").dinners
+    told = next(step for step in dinner.steps if "sour cream" in step and "dressing" in step)
+    assert "oil" not in told

@@ -45,7 +45,7 @@ _KEPT_FOR = LatePattern(
 _FOR_TONIGHT = LatePattern(
     r"\b(?:kept |keep |saved |save |saving |is |are )*for (?:today(?! only)"
     r"|(?:today|tonight|tonite)'?s? (?:dinner|tea|supper)"
-    r"|(?:tonight|tonite|this evening)|(?:our |my )?(?:dinner|tea|supper))\b"
+    r"|(?:tonight|tonite|this evening)|(?:our |my )?(?:dinner|tea|supper)(?: (?:tonight|tonite|this evening))?)\b"
     rf"(?! (?:on )?{_DAYS}\b)",
     needs=("for ",),
 )
