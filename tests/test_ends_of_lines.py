@@ -177,3 +177,23 @@ def test_many_leeks_are_told(tmp_path: Path, capsys: pytest.CaptureFixture[str])
     path.write_text("Stew\nServes 6\n\nIngredients\n4 onions\n600 g chicken\n\nMethod\nFry the onions and chicken.")
     main(["adapt", str(path)])
     assert "440 g of leek greens are those of about 7 leeks" in " ".join(capsys.readouterr().out.split())
+
+
+def test_everything_else_is_one_word_and_some_that_stays_is_no_stand_in(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    foods = "250g red lentils\n1 onion\n3 garlic cloves\n1 tsp turmeric\n400ml coconut milk"
+    told = changed(
+        tmp_path, capsys, foods, "Fry the onion and garlic. Add everything else and 400ml water and simmer for 25 min."
+    )
+    assert "Add everything else [canned lentils only for the last 10 minutes" in told
+    assert told.count("canned lentils only") == 1
+    squash = changed(tmp_path, capsys, "900 g butternut squash\n1 tbsp oil", "Roast the butternut squash in the oil.")
+    assert "squash and" not in squash.partition("Notes")[2]
+
+
+def test_what_a_swap_says_of_labels_stands_at_the_head_too(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "recipe.txt"
+    path.write_text("Pasta\nServes 2\n\nIngredients\n200 g pasta\n2 tbsp oil\n\nMethod\nBoil the pasta. Add the oil.")
+    main(["adapt", str(path)])
+    assert "Read the label of: dry gluten-free pasta" in " ".join(capsys.readouterr().out.split())

@@ -59,6 +59,22 @@ PASTED = {
         ("200 g flour", "2 eggs", "300 ml milk"),
         1,
     ),
+    "messages of a line each": (
+        "[19:22] Mo: ok so the curry for 4\n[19:22] Mo: 400g tin chickpeas\n[19:23] Mo: 1 onion\n"
+        "[19:23] Mo: 200g spinach\n[19:25] Mo: Fry the onion, add the rest and simmer for 15 minutes.",
+        ("400g tin chickpeas", "1 onion", "200g spinach"),
+        1,
+    ),
+    "a dash for a colon": (
+        "Scones for 4\n\nIngredients – 225g flour, 55g butter, 150ml milk\n\nMethod – Rub it in and bake.",
+        ("225g flour", "55g butter", "150ml milk"),
+        1,
+    ),
+    "strokes between": (
+        "Fish pie\nFor: 4\nYou'll want\n600g white fish | 500ml milk | 1kg potatoes\nThen\nPoach the fish. Bake it.",
+        ("600g white fish", "500ml milk", "1kg potatoes"),
+        1,
+    ),
     "sentences alone": (
         SENTENCES,
         (

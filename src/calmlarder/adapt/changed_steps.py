@@ -92,6 +92,7 @@ _DRUNK_UP = re.compile(
 _JUICE = words_of("juice")
 _OF_A_FRUIT = re.compile(r"\s+(?:of|from|runs?|and zest)\b", re.IGNORECASE)
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
+_ELSE = re.compile(r" else\b")
 _ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
 _BOILED_FOR = re.compile(
@@ -261,11 +262,13 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         if is_longer_name(step, (start, end), meant, told.tables):
             continue
         several = words_of(step[start:end]) in told.several and len(meant) > 1
+        if several and (others := _ELSE.match(step, end)) is not None:
+            end = others.end()  # `everything else`
         if several and _ALL_BUT.match(step, end):
             continue  # `everything but the paprika`, whatever is in the list now
         if several:
             now, foods = of_several(meant - told.direct, meant, told)
-            last = words_of(step[start:end])[-1]
+            last = words_of(_ELSE.sub("", step[start:end]))[-1]
             if last in ALL_OF_THEM or (last in SAID_BY_THE_LIST and _is_swapped(foods, told)):
                 now = late_among(foods, told)
         else:
@@ -295,7 +298,8 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
                 done = end
             continue
         how = ""
-        if foods and not (several and words_of(step[start:end])[-1] in SAID_BY_THE_LIST):
+        all_told = several and words_of(_ELSE.sub("", step[start:end]))[-1] in ALL_OF_THEM
+        if foods and not all_told and not (several and words_of(step[start:end])[-1] in SAID_BY_THE_LIST):
             how, alone = _how(step, (start, end), foods[0], (text, behind, step[done:end]), told)
             soaked = alone or soaked
         told.marked.update(foods)
@@ -303,7 +307,7 @@ def _marked(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
             continue  # `the stock`, which is called so still
         around = Around(step[done:start], step[start:end], step[end:])
         new = None
-        if foods and now != LEFT_OUT and not (several and (" for " in now or LEFT_OUT in now)):
+        if foods and now != LEFT_OUT and not all_told and not (several and (" for " in now or LEFT_OUT in now)):
             new = written_in(around, now, how, is_oil(foods[0], told))
         same = words_of(step[start:end])[-1:] == words_of(short_name(now))[-1:]
         if not how and same and _DRUNK_UP.search(step[done:start]):

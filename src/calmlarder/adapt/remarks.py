@@ -40,6 +40,12 @@ def labels_to_read(reads: Sequence[IngredientRead], adapted: Adapted, tables: Ta
         note = next((part.strip() for part in row.note.split(";") if _ASKS in part), "") if row is not None else ""
         if row is not None and note:
             told[names.get(row.id, row.name)] = note.replace(_ASKS, "").strip(" :,")
+    for change in adapted.changes:
+        if _ASKS in change.how.casefold() and change.change == "swap":
+            held = {one.food: line for one, line in zip(change.to, change.lines, strict=False)}
+            rows = (tables.food_by_id[food] for food in held if _ASKS in tables.food_by_id[food].note or len(held) == 1)
+            for row in rows:
+                told.setdefault(names.get(row.id, row.name), "")
     if not told:
         return ()
     named = "; ".join(f"{name} ({why})" if why else name for name, why in told.items())

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterable, Iterator
 
+from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import names_of_all, spans_in
 from calmlarder.adapt.step_heat import sentence_at
 from calmlarder.adapt.things_now import Told
@@ -43,10 +44,13 @@ def turns_golden(text: str, told: Told) -> bool:
 def late_among(foods: Iterable[str], told: Told) -> str:
     """Which of the things that all go in at once has a time of its own."""
     late = {food: told.changed[food] for food in foods if told.changed[food].heat}
-    return "; ".join(
-        f"{' and '.join(told.tables.food_by_id[one.food].name for one in change.to)} {change.heat.removeprefix('add ')}"
-        for change in late.values()
-    )
+    return "; ".join(_with_its_name(change, told) for change in late.values())
+
+
+def _with_its_name(change: Change, told: Told) -> str:
+    names = [told.tables.food_by_id[one.food].name for one in change.to]
+    heat = change.heat.removeprefix("add ")
+    return heat if heat.startswith(tuple(names)) else f"{' and '.join(names)} {heat}"
 
 
 def of_the_other_line(before: str, meant: frozenset[str], told: Told) -> bool:

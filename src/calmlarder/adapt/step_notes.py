@@ -134,6 +134,9 @@ def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> s
     where = f"step{'s' if len(steps) > 1 else ''} {', '.join(map(str, steps))}"
     if not lines:
         return f"No {name} ({where}): it is left out."
+    others = [line for line in lines if short_name(bare(line)) != name]
+    if others and len(others) < len(lines):  # some of it stays
+        name, lines = f"some of the {name}", others
     instead = " and ".join(short_name(bare(line)) for line in lines)
     return f"{instead[:1].upper()}{instead[1:]} for {name} ({where}): {told}." if told else None
 

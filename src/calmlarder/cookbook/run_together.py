@@ -28,6 +28,11 @@ _COMMAND = re.compile(
     r"(?: (?:the|a|an|in|into|it|them|everything|all|both|together|up|over|on|onto|with|half|some|your|until|for|to|"
     r"well|off|out|down|back|about)\b|,|\.|[^,;]*\b(?:until|minutes?|mins?|then)\b)"
 )
+# `fry onion and garlic, add the tins`: one thing after the other.
+_ONE_THEN_ANOTHER = re.compile(
+    rf"(?:fry|soften|boil|simmer|add|mix|stir|blend|chop|cook|heat|put|bring|melt|whisk|sweat) [a-z][^.;]*"
+    rf"(?:,| and| then) (?:then )?{_DOES} "
+)
 _LEAST_WORDS = 3  # of a sentence that tells to do something: ours
 _MEASURED = (
     r"(?:[\d½¼¾⅓⅔⅛][\d½¼¾⅓⅔⅛.,/]*(?: [½¼¾⅓⅔⅛]| \d/\d)?(?: ?(?:-|–|to) ?\d+)?"
@@ -43,7 +48,7 @@ _AMOUNT_LAST = re.compile(
 )
 # Where a piece of a list in one line begins.
 _LIST_SIGN = re.compile(r",(?=\s)(?![^()]*\))")
-_STRONGER_SIGN = re.compile(r";(?![^()]*\))")
+_STRONGER_SIGN = re.compile(r"(?:;| \|)(?![^()]*\))")
 _AN_AMOUNT = re.compile(r"[\d½¼¾⅓⅔⅛]|(?:an? )?(?:\w+ )?(?:pinch|handful|splash|dash|knob|bunch|tin|clove|glug|sprig)\b")
 _MORE_OF_IT = re.compile(r"(?:for|of it|more|extra|to|plus|of which|or)\b")
 _LEAST_PIECES = 3
@@ -65,6 +70,23 @@ _LONGEST_TITLE = 80
 _MOST_NAMED = 60
 
 
+# `Ingredients – 225 g flour, 55 g butter`: a dash for a colon.
+_DASHED = re.compile(
+    r"^([^\w\n]*(?:ingredients|method|directions|instructions|steps|(?:(?:what )?you(?:'ll| will)? )?need))"
+    r"[ \t]+[–—-][ \t]+(?=\S)",
+    re.IGNORECASE | re.MULTILINE,
+)
+_LEAST_STAMPED = 3  # messages that hold an amount each: then the recipe was sent line by line
+_STAMPED_AMOUNT = re.compile(rf"^{STAMP.pattern}(?=[\d½¼¾])", re.MULTILINE)
+_STAMPED = re.compile(rf"^{STAMP.pattern}", re.MULTILINE)
+
+
+def told_plainly(text: str) -> str:
+    """A text with a colon behind its headings, and without the times of messages that hold a line of it each."""
+    text = _DASHED.sub(r"\1: ", text)
+    return _STAMPED.sub("", text) if len(_STAMPED_AMOUNT.findall(text)) >= _LEAST_STAMPED else text
+
+
 def has_name_first(bare: str) -> bool:
     """Whether a plain line has its amount behind the name: `nutmeg – a pinch`, `milk 500 ml`."""
     return bool(_NAME_FIRST.match(bare) or _AMOUNT_LAST.fullmatch(bare))
@@ -77,7 +99,7 @@ def begins_method(line: str, behind: str) -> bool:
 
 
 def _is_command(told: str) -> bool:
-    return len(told.split()) >= _LEAST_WORDS and _COMMAND.match(told) is not None
+    return len(told.split()) >= _LEAST_WORDS and (_COMMAND.match(told) or _ONE_THEN_ANOTHER.match(told)) is not None
 
 
 def pieces_of(line: str, begin: int = 0) -> list[tuple[int, int]]:

@@ -6,7 +6,7 @@ from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 
 _COUNT = r"(\d{1,3}|" + "|".join(word for word in WHOLE_WORDS if word not in {"few", "several", "couple"}) + r")"
 _RANGE = r"(?:\s?(?:-|–|to|or)\s?\d{1,3})?"
-_PEOPLE = r"(?:people|persons?|servings?|portions?|serves|eaters|guests|adults)"
+_PEOPLE = r"(?:people|ppl|persons?|servings?|portions?|serves|eaters|guests|adults)"
 _DISHES = r"(?:bowls?|plates?|platefuls?|bowlfuls?|glasses|mugs)"  # one a person, which is taken for granted and said
 _END = r"\s{0,3}[.!)\]*_]{0,3}\s{0,3}$"
 SERVES = re.compile(
@@ -24,7 +24,7 @@ SERVES = re.compile(
 # `Soup for 2`, in a title or a line under it: the number ends what is said, so that it counts no minutes.
 _FOR = re.compile(
     rf"(?!.*\b(?:min|mins|minutes?|hours?|hrs?|days?|prep|cook|bake|simmer|boil|chill|rest|soak|leave|oven)\b)"
-    rf"[^.!?]{{0,80}}?\bfor (?:about |a family of )?{_COUNT}{_RANGE}\s?(?:$|[.,!:;)\]*_#]|[-–—(]\s?[^\d\s])",
+    rf"[^.!?]{{0,80}}?\bfor:? (?:about |a family of )?{_COUNT}{_RANGE}\s?(?:$|[.,!:;)\]*_#]|[-–—(]\s?[^\d\s])",
     re.IGNORECASE,
 )
 # A number without a word of what: people up to so many, beyond it rather biscuits. Common practice, no source.

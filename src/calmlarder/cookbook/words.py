@@ -12,6 +12,7 @@ from calmlarder.cookbook.run_together import (
     is_a_list,
     listed_of_sentences,
     pieces_of,
+    told_plainly,
 )
 from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
 from calmlarder.matching.amounts.numbers_and_fractions import NUMBER_ALONE
@@ -23,7 +24,8 @@ _LONGEST_HEADING = 60
 _BULLET = re.compile(r"[ \t]*(?:(?:[-*+•·▢☐□–‣◦]|\d{1,2}[.)](?=\s))[ \t]*)?(?:\[[ xX]?\][ \t]*)?")
 _MARKS = re.compile(r"^\s{0,3}#{1,6}\s+|[*_]{1,3}(?=\S)|(?<=\S)[*_]{1,3}|\s#+\s*$")
 _INGREDIENTS = re.compile(
-    r"(?:the )?(?:ingredients?|ingredient list|(?:(?:what|stuff|things|bits) )?you(?:'ll| will)? need|shopping list"
+    r"(?:the )?(?:ingredients?|ingredient list|(?:(?:what|stuff|things|bits) )?you(?:'ll| will)? (?:need|want)"
+    r"|shopping list"
     r"|(?:the )?(?:stuff|shopping|bits)|to (?:buy|get)|gather"
     r"|what goes in(?:to it)?|what's in it)"
     r"(?: list)?(?: \(?(?:for|serves|serving|makes|feeds|enough for)\b.{0,40})?"
@@ -31,10 +33,13 @@ _INGREDIENTS = re.compile(
 _METHOD = re.compile(
     r"(?:the )?(?:method|instructions?|directions?|preparation|steps?|how to (?:make|cook|do) .{0,40}|how to|"
     r"what (?:to|you) do|how to make it|do this|cooking|to (?:make|cook)|procedure|how it(?:'s| is) (?:done|made)"
-    r"|(?:this is )?how|(?:how|what) (?:i|we) (?:do|make|cook)(?: it)?|make it|the doing"
+    r"|what happens(?: next| then)?|(?:this is )?how|(?:how|what) (?:i|we) (?:do|make|cook)(?: it)?|make it"
+    r"|the doing"
     r"|here'?s how(?: to .{0,40})?"
     r"|let'?s (?:cook|go|bake|make it|get (?:cooking|baking|started))|off we go|get (?:cooking|baking))[!.]?"
 )
+# With a number before it or a stop behind it, it is a step.
+_ONE_WORD = re.compile(r"\s*(?:#+ )?[*_]{0,2}(?:cook|then|next)[*_]{0,2}\s?:?\s*", re.IGNORECASE)
 _OTHER = re.compile(r"(?:notes?|tips?|nutrition.{0,30}|storage|equipment|you(?:'ll)? also need|comments?|about.{0,40})")
 _ABOUT = re.compile(r"(?:serves|servings?|makes|yields?|prep|cook|cooking|total|time|ready|source|by)\b")
 _MARKDOWN = re.compile(r"^\s{0,3}#{1,6} \S|^\s{0,3}[-*+] \S.*\*\*|^\*\*\S.*\*\*\s*:?\s*$", re.MULTILINE)
@@ -96,6 +101,7 @@ class Layout(NamedTuple):
 
 def recipe_in_words(text: str) -> Recipe:
     """A recipe from cleaned text or Markdown. Raises CannotGoOn when no ingredient can be told from the rest."""
+    text = told_plainly(text)
     found = layout(text)
     if not found.items and (listed := listed_of_sentences(text)) is not None:
         return recipe_in_words(listed).model_copy(update={"guessed": True})
@@ -207,6 +213,8 @@ def section_of(line: str) -> str | None:
     """`in` for the heading of ingredients, `on` for that of the method, `off` for notes and the like."""
     if len(line) > 2 * _LONGEST_HEADING and ":" not in line[:_LONGEST_HEADING]:
         return None
+    if _ONE_WORD.fullmatch(line[:_LONGEST_HEADING]):
+        return "on"
     bare = plain(_bare(line[:LONGEST_STEP])).rstrip(": ")
     head = bare.split(":")[0]
     for pattern, kind in ((_INGREDIENTS, "in"), (_METHOD, "on"), (_OTHER, "off")):
@@ -276,7 +284,9 @@ def _guessed(lines: list[_Line], first: int) -> tuple[list[int], list[int]]:
             block.pop(0)  # the title
         like = [one for one in block if like_ingredient(lines[one].text)]
         if len(like) * 2 >= len(block) > 0 and not any(_is_step(lines[one].text) for one in block):
-            chosen += [one for one in block if not _ABOUT.match(plain(_bare(lines[one].text)))]
+            told = {one for one in block if one > like[0] and begins_method(_bare(lines[one].text), "")}
+            chosen += [one for one in block if one not in told and not _ABOUT.match(plain(_bare(lines[one].text)))]
+            rest += sorted(told)
         else:
             rest += block
         block = []
