@@ -49,11 +49,14 @@ def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[
             said_by.append(_ADVICE)
     if tired:
         limp = [one for one in tired if _LIMP.search(one)]
-        worse = [one for one in tired if one not in limp]
+        soon = [one for one in tired if _TO_BE_USED.search(one)]  # when to eat it, and nothing of how it is
+        worse = [one for one in tired if one not in (*limp, *soon)]
         if limp:
             cautions.append(
                 f"{and_list(limp).capitalize()}: limp does no harm; what is slimy or mouldy goes in the bin."
             )
+        if soon:
+            cautions.append(f"{and_list(soon).capitalize()}: look it over first; if in doubt, throw it away.")
         if worse:
             cautions.append(f"{and_list(worse).capitalize()}: cut away what is bad; if in doubt, throw it away.")
     if said_by:
@@ -107,9 +110,7 @@ def _taken_as_boneless(lot: Lot, food: Food) -> list[str]:
 def _tired(lot: Lot, food: Food) -> list[str]:
     """What is soft, limp or the like, in words: all of it is told in one sentence."""
     past, condition = lot.days_left is not None and lot.days_left < 0, lot.condition
-    if not condition or _TO_BE_USED.search(condition):  # it says when to eat it, and nothing of how it is
-        return []
-    if past or condition == MOULDY_CORNER or food.kind == "egg" or food.kind in _TURNS_RANCID:
+    if not condition or past or condition == MOULDY_CORNER or food.kind == "egg" or food.kind in _TURNS_RANCID:
         return []
     if food.id == "potato" and _GREEN.search(condition):
         return []
