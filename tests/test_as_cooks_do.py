@@ -10,7 +10,9 @@ import pytest
 from calmlarder.compose.dinner import Dinner
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.nourishment import short_of_filling
+from calmlarder.tables.book import Tables
 from gone_or_off import is_gone_or_off
 
 Cook = Callable[..., Dinner]
@@ -264,6 +266,9 @@ def test_boiled_potatoes_are_turned_in_butter_and_leaves_are_dressed(cook: Cook)
     assert "Turn the" not in said(cook(rice, "supper-plate"))
     omelette = ["potatoes 1kg", "6 eggs", "tomatoes x4", "cheddar 200g", "oil", "lettuce 200g"]
     assert "Turn the potatoes in 4 tsp oil with a pinch of salt." in said(cook(omelette, "omelette-supper"))
+    chives = said(cook([*omelette, "butter", "chives"], "omelette-supper"))
+    assert "Turn the potatoes in" in chives
+    assert "butter and" in chives.split("Turn the potatoes in")[1].split(".")[0]
 
 
 def test_many_chops_brown_in_two_pans(cook: Cook) -> None:
@@ -307,3 +312,11 @@ def test_a_whole_bird_is_rubbed_and_pieces_are_tossed(cook: Cook) -> None:
     assert "Rub all" in whole or "Rub 1" in whole
     assert "oss all" not in whole.split("salt")[0]
     assert "Toss" in said(cook([*fridge, "firm tofu 280g"], "tray-bake"))
+
+
+def test_rice_cakes_are_no_base_of_what_is_cooked(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """Thirty grams of air under a chicken breast: no cook would serve it (common practice, no source)."""
+    pan = next(one for one in patterns if one.id == "pan-and-bread")
+    foods = {food.id: food for food in tables.foods}
+    assert not pan.slots["base"].takes(foods["rice-cakes"])
+    assert pan.slots["base"].takes(foods["bread-gluten-free"])

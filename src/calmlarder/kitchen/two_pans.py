@@ -37,7 +37,7 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
         return re.sub(r"\b(the (?:same )?)pan\b", r"\1pot", said)
     sets = any("until set all through" in step.words for step in steps)
     if sets and _is_too_thick(fried):
-        return re.sub(r"\bthe ((?:same )?)pan\b(?! juices)", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
+        return _for_two(said)
     folds = any(re.search(r"\bdraw it in\b", step.words) for step in steps)
     eggs = sum(one.grams for one in fried if one.food.kind == "egg")
     too_many = (folds and eggs > _ONE_OMELETTE_GRAMS) or any(_lie_crowded(one) for one in fried)
@@ -49,6 +49,10 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
         said = _BROWNED.sub(r"\1, then pour off most of the fat", said, count=1)
     if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS and not too_many:
         return said
+    return _for_two(said)
+
+
+def _for_two(said: str) -> str:
     said = re.sub(r"\bthe ((?:same )?)pan\b(?! juices)", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
     return re.sub(r"(\bpans\b.*?) in it\b", r"\1 in them", said)
 
