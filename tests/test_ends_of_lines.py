@@ -40,6 +40,7 @@ def changed(folder: Path, capsys: pytest.CaptureFixture[str], foods: str, *steps
         ("1 cup (250 ml) dry white wine", "wine-white", 250),
         ("handful blueberries or walnuts to top, optional", "blueberry", 50),
         ("knob butter", "butter", 10),
+        ("8 thick slices baguette", "bread-white", 200),  # 25 g each: common practice
     ],
 )
 def test_what_stands_behind_names_no_other_food(line: str, food: str, grams: float, lines: LineReader) -> None:
@@ -197,3 +198,9 @@ def test_what_a_swap_says_of_labels_stands_at_the_head_too(tmp_path: Path, capsy
     path.write_text("Pasta\nServes 2\n\nIngredients\n200 g pasta\n2 tbsp oil\n\nMethod\nBoil the pasta. Add the oil.")
     main(["adapt", str(path)])
     assert "Read the label of: dry gluten-free pasta" in " ".join(capsys.readouterr().out.split())
+
+
+def test_a_small_batter_has_the_word_on_an_egg(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    foods = "1 egg\n90 g plain flour\n240 ml milk"
+    told = changed(tmp_path, capsys, foods, "Whisk it all to a batter. Fry the flour batter in a pan.")
+    assert "want an egg more" in told

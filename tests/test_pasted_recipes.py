@@ -124,6 +124,9 @@ def test_what_looks_like_it_is_still_a_food(line: str, lines: LineReader) -> Non
 
 
 def test_how_many_of_us() -> None:
+    assert (
+        read_recipe("Nan's stew (makes a lot, we are 4)\n\n600 g beef\n1 onion\n2 carrots\n\nStew it all.").serves == 4
+    )
     assert read_recipe("Stew, it does 4 of us\n\n600 g beef\n1 onion\n2 carrots\n\nStew it all.").serves == 4
 
 
@@ -151,3 +154,11 @@ def test_a_mail_says_nothing_of_itself_in_the_changed_recipe() -> None:
     assert "example.org" not in told
     assert "To: Bo" not in told
     assert told.index("Soup, serves 2") < told.index("2 carrots")
+
+
+@pytest.mark.parametrize("line", ["toast for mopping", "mash, to serve", "roast garlic, squeezed out", "mince of lamb"])
+def test_no_ingredient_is_taken_for_a_step(line: str) -> None:
+    text = f"Stew, serves 2\n\nIngredients\n2 carrots\n300 ml stock\n{line}\n\nBoil the carrots in the stock."
+    assert read_recipe(text).ingredients == ("2 carrots", "300 ml stock", line)
+    later = "Stew, serves 2\n\nIngredients\n2 carrots\n300 ml stock\nMix the sauce\n1 onion\n2 cloves garlic"
+    assert {"1 onion", "2 cloves garlic"} <= set(read_recipe(later).ingredients)

@@ -11,6 +11,7 @@ from calmlarder.tables.book import Tables
 _WANTS = "batters and doughs that must bind want an egg more"
 _BINDS = Decimal("0.75")  # g of egg to a gram of flour that bind without more, as in a sponge cake: common practice
 _LEAST_FLOUR = Decimal(100)  # g; less only thickens or coats: ours
+_LEAST_TOLD = Decimal(60)  # g; of less nobody needs the word: ours
 _COUNTED = re.compile(
     r"\s*(\d{1,2}|one|two|three|four|five|six)\b(?=(?: [\w-]+){0,4} eggs?\b)(?!.*\b(?:yolk|white)s?\b)"
 )
@@ -38,8 +39,10 @@ def with_eggs_that_bind(
         return changes
     held = sum((line.amount.grams for line in eggs if line.amount is not None), Decimal(0))
     changed = {change.place for change in changes}
-    if flour < _LEAST_FLOUR or held >= _BINDS * flour:
+    if held >= _BINDS * flour or flour < _LEAST_TOLD:
         return settled
+    if flour < _LEAST_FLOUR:
+        return changes  # the cook decides: an egg more is much for a small batter
     more = next((new for line in eggs if line.place not in changed and (new := _one_more(line)) is not None), None)
     return changes if more is None else tuple(sorted((*settled, more), key=_place))
 

@@ -40,6 +40,8 @@ _AGAINST_TUBES = Span(1.7, 2.0, 2.2)
 # A slice of a stick of bread against one of a loaf: 14 g for 36 (common practice, no source).
 _THIN_LOAF = re.compile(r"\b(?:baguettes?|french stick|ficelle)\b")
 _AGAINST_A_LOAF = Span(0.3, 0.4, 0.55)
+_THICK = re.compile(r"\bthick(?:ly)?\b")
+_THICK_AGAINST_A_LOAF = Span(0.5, 0.7, 0.9)  # 25 g: common practice, no source
 # A ciabatta is 270 g where a loaf is 800 g (common practice, no source).
 _LOAF = "loaf"
 _SMALL_LOAF = re.compile(r"\b(?:ciabattas?|focaccias?)\b")
@@ -192,7 +194,8 @@ class LineReader:
         if found.main is not None and found.main.unit == "cup" and _CLOSE.search(rest):
             found = found._replace(main=found.main._replace(number=found.main.number.times(_AGAINST_TUBES)))
         if found.main is not None and found.main.unit == "slice" and _THIN_LOAF.search(rest):
-            found = found._replace(main=found.main._replace(number=found.main.number.times(_AGAINST_A_LOAF)))
+            share = _THICK_AGAINST_A_LOAF if _THICK.search(line) else _AGAINST_A_LOAF
+            found = found._replace(main=found.main._replace(number=found.main.number.times(share)))
         if found.main is not None and _LOAF in {found.main.unit, part.unit_in_name} and _SMALL_LOAF.search(rest):
             found = found._replace(main=found.main._replace(number=found.main.number.times(_OF_A_LARGE_LOAF)))
         if found.main is not None and found.main.unit == "g" and _is_dry_noodle(part) and _FRESH_STRANDS.search(rest):

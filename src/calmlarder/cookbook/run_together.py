@@ -22,11 +22,15 @@ _DOES = (
     r"soak|soften|spoon|spread|sprinkle|squash|steam|stir|strain|sweat|take|tip|toast|top|toss|transfer|turn|warm|"
     r"wash|whisk|wilt|wrap)"
 )
+# `toast for mopping`, `mash, to serve` are foods.
+_FOODS_TOO = r"(?:toast|mash|roast|rolls?|spread|mince|top|brown|steam|chill|dust|press|crush|squash|wrap|layer|peel)\b"
 # `mix the oats`, `drain and rinse`: a sentence that tells to do it. `Mixed spice` and `frying oil` are none.
+_AND_ANOTHER = rf"(?:(?:,? (?:and|then|&)|,) (?:then )?{_DOES}\b)?"
 _COMMAND = re.compile(
-    rf"(?:then |now |gently |lightly |finely |meanwhile,? )?{_DOES}\b(?:,? (?:and|then|&) {_DOES})?"
+    rf"(?:then |now |gently |lightly |finely |meanwhile,? )?(?!{_FOODS_TOO}){_DOES}\b{_AND_ANOTHER}"
     r"(?: (?:the|a|an|in|into|it|them|everything|all|both|together|up|over|on|onto|with|half|some|your|until|for|to|"
-    r"well|off|out|down|back|about)\b|,|\.|[^,;]*\b(?:until|minutes?|mins?|then)\b)"
+    r"well|off|out|down|back|about)\b|[^,;]*\b(?:until|minutes?|mins?|then)\b)"
+    rf"|{_FOODS_TOO}{_AND_ANOTHER} (?:the|it|them|everything|all|both|your|until)\b"
 )
 # `fry onion and garlic, add the tins`: one thing after the other.
 _ONE_THEN_ANOTHER = re.compile(

@@ -14,7 +14,7 @@ SERVES = re.compile(
     rf"{_COUNT}\b(?!\s?(?:g|ml|kcal)\b)"
     rf"|\b(?:makes|yields?|for)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}{_RANGE}\s{_PEOPLE}\b"
     rf"|\b{_COUNT}{_RANGE}\s(?:generous |large |small |hungry )?{_PEOPLE}\b"
-    rf"|\b{_COUNT} of (?:us|you|them)\b"
+    rf"|\b{_COUNT} of (?:us|you|them)\b|\b(?:we are|we're|there are) {_COUNT}\b(?= ?[),.;!]|$)"
     rf"|\b(?:enough for|enough to (?:feed|serve)|sized for)\b\s(?:about |a family of )?{_COUNT}\b"
     rf"(?!\s?(?:min|hour|day|more))"
     # `Yields 12` and no word of what: of biscuits it is biscuits, and one of them is the least serving there is.

@@ -263,6 +263,11 @@ def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
 
 def _starts_to_tell(lines: list[_Line], index: int) -> bool:
     behind = next((one.text for one in lines[index + 1 : index + 4] if one.text.strip()), "")
+    for one in lines[index + 1 :]:
+        if section_of(one.text) is not None:
+            break
+        if like_ingredient(one.text):
+            return False  # no ingredient is ever taken for a step
     return begins_method(_bare(lines[index].text), _bare(behind))
 
 
