@@ -320,3 +320,11 @@ def test_rice_cakes_are_no_base_of_what_is_cooked(patterns: tuple[Pattern, ...],
     foods = {food.id: food for food in tables.foods}
     assert not pan.slots["base"].takes(foods["rice-cakes"])
     assert pan.slots["base"].takes(foods["bread-gluten-free"])
+
+
+def test_plain_tofu_is_not_simmered_with_potatoes_in_water(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """It tastes of the water: it is roast or fried, or stands in a sauce (common practice, no source)."""
+    stew = next(one for one in patterns if one.id == "irish-stew")
+    foods = {food.id: food for food in tables.foods}
+    assert not any(stew.slots["protein"].takes(foods[name]) for name in ("tofu-firm", "tempeh"))
+    assert stew.slots["protein"].takes(foods["lamb-mince"])
