@@ -38,7 +38,7 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     sets = any("until set all through" in step.words for step in steps)
     if sets and _is_too_thick(fried):
         return _for_two(said)
-    folds = any(re.search(r"\bdraw it in\b", step.words) for step in steps)
+    folds = any(re.search(r"\bdraw it in\b|\bthen fold\b", step.words) for step in steps)
     eggs = sum(one.grams for one in fried if one.food.kind == "egg")
     too_many = (folds and eggs > _ONE_OMELETTE_GRAMS) or any(_lie_crowded(one) for one in fried)
     too_many = too_many or _in_a_layer(pattern, fillings) > _ONE_LAYER_GRAMS
