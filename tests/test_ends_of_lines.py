@@ -102,7 +102,7 @@ def test_less_of_a_flour_keeps_its_step_and_a_crumble_binds_nothing(
     [
         (
             "Cut 9 slits and push a sliver of garlic-infused oil and some rosemary into each. Rub with the oil.",
-            "Cut 9 slits and push some rosemary into each. Rub with the garlic-infused oil, the oil.",
+            "Cut 9 slits and push some rosemary into each. Rub with the garlic-infused oil and the other oil.",
         ),
         (
             "Make cuts all over and push a slice of garlic-infused oil into each.",

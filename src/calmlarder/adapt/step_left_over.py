@@ -76,5 +76,7 @@ def _rubbed_in(step: str) -> str:
         head = re.sub(r",? and $|, $| $", "", head)
     rubbed = _RUB_NEXT.match(behind)
     if rubbed is not None:
-        return f"{head}{found['end']}{rubbed['rub']}the garlic-infused oil, {rubbed['with']}{behind[rubbed.end() :]}"
+        rest = re.sub(r"^the oil\b", "the other oil", rubbed["with"])
+        both = "," if re.search(r",| and ", rest) else " and"
+        return f"{head}{found['end']}{rubbed['rub']}the garlic-infused oil{both} {rest}{behind[rubbed.end() :]}"
     return f"{head} {_ALL_THE_REST}{found['end']}{behind}".lstrip()
