@@ -191,3 +191,13 @@ def test_aubergine_fried_in_the_same_pan_gets_a_lid(patterns: tuple[Pattern, ...
     foods = {"base": "rice-white-dry", "vegetable": "aubergine", "salad": "tomato", "spice": "cumin"}
     steps = " ".join(cooked(patterns, tables, "kofta", **foods, protein="beef-mince").steps)
     assert "until tender, with the lid on" in steps
+
+
+def test_what_is_slid_out_of_its_pan_holds_the_fillet_and_the_sauce(
+    patterns: tuple[Pattern, ...], tables: Tables
+) -> None:
+    """Fillet, eggs and leaves over rice: the fish is back before the eggs, and the soy sauce is not tipped out."""
+    foods = {"base": "rice-white-dry", "protein": "salmon", "egg": "egg", "vegetable": "spinach", "sauce": "soy-sauce"}
+    told = cooked(patterns, tables, "donburi", **foods)
+    assert told.starts("return the salmon") < told.starts("pour over")
+    assert not any("tip out" in step for step in told.steps)

@@ -93,15 +93,21 @@ def _fish_lifted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
 
 
 def _greens_drained(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
-    """Many leaves give water as they wilt, which is tipped out before eggs are poured over them."""
+    """Many leaves give water as they wilt, which is tipped out before eggs are poured over; a sauce is not."""
     told = _on_the_pan(pattern, fillings)
     eggs = next((n for n in told if _EGGS_OVER.search(pattern.steps[n].words)), None)
-    leaves = [one for one in fillings if one.food.kind == "leaf" and one.food.state == "raw"]
+    leaves = [
+        one
+        for one in fillings
+        if one.food.kind == "leaf" and one.food.state == "raw" and pattern.slots[one.slot].role == "vegetable"
+    ]
     slots = {one.slot for one in leaves}
     at = next((n for n in told if eggs is not None and n < eggs and slots.intersection(pattern.steps[n].slots)), None)
     if at is None or sum(one.grams for one in leaves) < _MANY_LEAVES_G or _LIFTED.search(pattern.steps[at].words):
         return pattern
     step = pattern.steps[at]
+    if "sauce" in step.slots or "acid" in step.slots:
+        return pattern
     words = f"{step.words.removesuffix('.')}, and tip out the water."
     return _with_steps(
         pattern, [*pattern.steps[:at], step.model_copy(update={"words": words}), *pattern.steps[at + 1 :]]
@@ -149,14 +155,18 @@ def _back_in_hot(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
 
 
 def _rested(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
-    """A steak, a chop or a fillet that was lifted out rests for the few minutes that others need the pan."""
+    """A steak, a chop or a fillet that was lifted out rests for the few minutes that others need the pan.
+
+    Only where the serving names it: a dish that is slid out of its pan has it in the pan.
+    """
     told = _on_the_pan(pattern, fillings)
     at = next((n for n in told if pattern.steps[n].words.endswith(_LIFT) and "protein" in pattern.steps[n].slots), None)
     main = [one for one in fillings if one.slot == "protein"]
     if at is None or not main or any(one.food.state != "raw" or not has_two_sides(one) for one in main):
         return pattern
     after = [pattern.steps[n] for n in told if n > at]
-    if any("protein" in one.slots for one in after):
+    served = any(one.place == "plate" and "protein" in one.slots for one in pattern.steps)
+    if not served or any("protein" in one.slots for one in after):
         return pattern
     if sum(lasts(one, pattern, fillings) for one in after) > _RESTS_MINUTES:
         return pattern
