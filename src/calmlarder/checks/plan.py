@@ -47,16 +47,10 @@ def verify_plan(
     foods = {row["id"]: row for row in rows(table_folders, "foods.csv", ("id",)).values()}
     keeping = rows(table_folders, "keeping.csv", ("food", "place", "state"))
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
-    dinners = [one["dinner"] for one in plan["sittings"] if one["dinner"] is not None]
-    beside = [{"uses": [part]} for dinner in dinners for part in dinner.get("apart", ())]
-    plates = [plate_of(dish, boxes) for dish in (*dinners, *beside)]
-    used = {part.food for plate in plates for part in plate}
-    mixed = mixtures(table_folders, used)
-    figures = figures_of(table_folders, mixed, used)
+    mixed, figures = _composition(plan, boxes, table_folders)
     today = date.fromisoformat(str(request["today"]))
     lots = [pinned(lot, today) for lot in lots]
-    stock = [Decimal(str(lot["grams"])) for lot in lots]
-    larder = LarderLeft(today, lots, stock, {}, foods, keeping)
+    larder = LarderLeft(today, lots, [Decimal(str(lot["grams"])) for lot in lots], {}, foods, keeping)
     eaten: list[dict[str, Any]] = list(request.get("eaten") or ())
     larders: dict[int, list[Mapping[str, Any]]] = {}  # as each dish was cooked from it
     sittings = plan["sittings"]
@@ -64,43 +58,24 @@ def verify_plan(
         dinner = one["dinner"]
         if dinner is None:
             continue
-        at, day = datetime.fromisoformat(one["at"]), datetime.fromisoformat(one["at"]).date()
-        where = f"{one['sitting']} of {day}"
-        faults += [f"{where}: {fault}" for fault in _repeats(sittings, number)]
+        day = datetime.fromisoformat(one["at"]).date()
+        found = _repeats(sittings, number)
         cook = one if one["leftover_of"] is None else sittings[one["leftover_of"]]
-        asked = {**request, "sitting": one["sitting"], "people": dinner["people"], "protein_g": one["protein_g"],
-                 "protein_floor_g": one["protein_floor_g"], "minutes": cook["minutes"], "eaten": eaten,
-                 "today": day.isoformat(), "stacking": {**request["stacking"], "at": at.isoformat()}}  # fmt: skip
-        if one is not cook:
-            asked["use"] = []
+        asked = {**_asked(one, cook, request), "eaten": eaten}
         if one is cook:
-            there: list[Mapping[str, Any]] = []
-            thawed = frozenset(one["from_freezer"])
-            faults += [f"{where}: {fault}" for fault in thawed_raw(dinner, thawed, larder, recipes)]
-            for use in dinner["uses"]:
-                faults += [f"{where}: {fault}" for fault in take(use, day, larder, use["lot"] in thawed)]
-            for part in dinner.get("apart", ()):
-                faults += [f"{where}: {fault}" for fault in take(part, day, larder)]
-            larders[number] = there
-            for lot, before in zip(lots, _before(stock, dinner, lots), strict=True):
-                # What is left of a pack that an earlier dish took from has no weight that anybody knows.
-                unsure = {} if before == Decimal(str(lot["grams"])) else {"grams_low": "0"}
-                as_frozen = in_freezer(lot, today) if lot["id"] in thawed else lot
-                there.append({**as_frozen, "grams": str(before), **unsure})
-            eaters = sum(other["people"] for other in sittings if other is one or other["leftover_of"] == number)
-            if eaters != dinner["people"]:
-                faults.append(f"{where}: serves {dinner['people']} where {eaters} eat")
+            found += _cooked(one, day, larder, recipes)
+            there = larders[number] = _cooked_from(one, larder)
+            found += _served(sittings, number)
         else:
-            # When it was cooked is what counts for its lots.
             there = larders.get(one["leftover_of"], list(lots))
-            asked["today"] = cook["at"][:10]
-            faults += [f"{where}: {fault}" for fault in _leftover(one, cook, foods, keeping)]
-            faults += [f"{where}: {fault}" for fault in _salad_warmed(one, foods, recipes)]
+            found += _leftover(one, cook, foods, keeping)
+            found += _salad_warmed(one, foods, recipes)
             for part in dinner.get("apart", ()):
-                faults += [f"{where}: {fault}" for fault in take(part, day, larder)]
+                found += take(part, day, larder)
         if not _is_dish_for(one, cook, recipes):
-            faults.append(f"{where}: {dinner['pattern']} is no dish for it")
-        faults += [f"{where}: {fault}" for fault in verify(dinner, asked, there, table_folders, recipes)]
+            found.append(f"{dinner['pattern']} is no dish for it")
+        found += verify(dinner, asked, there, table_folders, recipes)
+        faults += [f"{one['sitting']} of {day}: {fault}" for fault in found]
         plate = apart(plate_of(dinner, boxes), mixed, figures)
         eaten += [_log(one, plate, (foods, figures), request, whose) for whose in _who_eats(dinner, request)]
         for part in dinner.get("apart", ()):
@@ -109,6 +84,56 @@ def verify_plan(
     if "freeze_today" in plan:
         faults += too_little_frozen(plan, lots)
     return tuple(faults)
+
+
+def _composition(
+    plan: Mapping[str, Any], boxes: Mapping[str, Mapping[str, Any]], table_folders: Sequence[Path]
+) -> tuple[Mapping[str, Any], Mapping[tuple[str, ...], Row]]:
+    """What the mixtures of a plan are made of, and the figures of all foods in it."""
+    dinners = [one["dinner"] for one in plan["sittings"] if one["dinner"] is not None]
+    beside = [{"uses": [part]} for dinner in dinners for part in dinner.get("apart", ())]
+    used = {part.food for dish in (*dinners, *beside) for part in plate_of(dish, boxes)}
+    mixed = mixtures(table_folders, used)
+    return mixed, figures_of(table_folders, mixed, used)
+
+
+def _asked(one: Mapping[str, Any], cook: Mapping[str, Any], request: Mapping[str, Any]) -> dict[str, Any]:
+    """The request of one sitting, for the check of its dinner; what was eaten before is not in it."""
+    at = datetime.fromisoformat(one["at"])
+    asked = {**request, "sitting": one["sitting"], "people": one["dinner"]["people"], "protein_g": one["protein_g"],
+             "protein_floor_g": one["protein_floor_g"], "minutes": cook["minutes"],
+             "today": at.date().isoformat(), "stacking": {**request["stacking"], "at": at.isoformat()}}  # fmt: skip
+    # When it was cooked is what counts for the lots of a leftover.
+    return asked if one is cook else {**asked, "use": [], "today": cook["at"][:10]}
+
+
+def _cooked(one: Mapping[str, Any], day: date, larder: LarderLeft, recipes: Path) -> list[str]:
+    """Take what a dish is cooked from out of the larder; what is wrong with that."""
+    thawed = frozenset(one["from_freezer"])
+    faults = list(thawed_raw(one["dinner"], thawed, larder, recipes))
+    for use in one["dinner"]["uses"]:
+        faults += take(use, day, larder, use["lot"] in thawed)
+    for part in one["dinner"].get("apart", ()):
+        faults += take(part, day, larder)
+    return faults
+
+
+def _cooked_from(one: Mapping[str, Any], larder: LarderLeft) -> list[Mapping[str, Any]]:
+    """The larder that a dish was cooked from, where `larder` is what it left of it."""
+    there: list[Mapping[str, Any]] = []
+    for lot, before in zip(larder.lots, _before(larder.stock, one["dinner"], larder.lots), strict=True):
+        # What is left of a pack that an earlier dish took from has no weight that anybody knows.
+        unsure = {} if before == Decimal(str(lot["grams"])) else {"grams_low": "0"}
+        as_frozen = in_freezer(lot, larder.today) if lot["id"] in one["from_freezer"] else lot
+        there.append({**as_frozen, "grams": str(before), **unsure})
+    return there
+
+
+def _served(sittings: Sequence[Mapping[str, Any]], number: int) -> list[str]:
+    """A dish has a share for each who eats of it, now or as a leftover."""
+    served = sittings[number]["dinner"]["people"]
+    eaters = sum(one["people"] for place, one in enumerate(sittings) if number in {place, one["leftover_of"]})
+    return [] if eaters == served else [f"serves {served} where {eaters} eat"]
 
 
 def _before(stock: Sequence[Decimal], dinner: Mapping[str, Any], lots: Sequence[Mapping[str, Any]]) -> list[Decimal]:
