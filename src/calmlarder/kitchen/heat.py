@@ -38,9 +38,9 @@ def with_heat(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
         if level and on.get(step.place) != level:
             words = _put_in(step.words, level)
             if words != step.words:
-                steps[number] = step.model_copy(update={"words": words})
+                steps[number] = step.with_words(words)
                 on[step.place] = level
-    return pattern.model_copy(update={"steps": tuple(steps)})
+    return pattern.with_steps(steps)
 
 
 def _level(step: Step, follows: Step | None, pattern: Pattern, fillings: Sequence[Filling]) -> str:

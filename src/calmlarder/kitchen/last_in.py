@@ -17,6 +17,7 @@ _LIFTED = re.compile(r"\{protein\}.*, and lift out\.$")
 _FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}")
 _SEASONED = re.compile(r"^Season \{protein\} with salt and (\{[^}]+\}),(?: and)? fry in \{fat\} in (a (?:wide )?pan)\b")
 _RETURN = re.compile(r"^Return \{protein\} to the pan\b")
+_RETURN_AND = re.compile(r"^Return \{protein\}(?:,? and| to the (?:pan|pot),(?: and)?(?! heat through)) (\w)")
 _LEFT_THERE = re.compile(r"\bin (?:what is left in the|the same) pan\b")
 _FRIED_LAST = "Push aside, add {protein}%s, and fry until golden."
 _WARMED_LAST = "Add {protein}%s to the pan, and warm until steaming hot."
@@ -39,13 +40,13 @@ def last_in(pattern: Pattern, fillings: Sequence[Filling], told: Sequence[int]) 
     if back is None:
         words = (_FRIED_LAST if squeaks else _WARMED_LAST) % with_it
         steps.insert(after[-1] + 1, Step(place="pan", minutes=None, words=words))
-        steps[after[-1] + 2 :] = [_not_returned(step) for step in steps[after[-1] + 2 :]]
+        steps[after[-1] + 2 :] = [not_returned(step) for step in steps[after[-1] + 2 :]]
     else:
-        steps[back] = _with_words(steps[back], _RETURN.sub("Add {protein} to the pan", steps[back].words))
+        steps[back] = steps[back].with_words(_RETURN.sub("Add {protein} to the pan", steps[back].words))
     for number in range(at + 1, after[-1] + 1):
-        steps[number] = _with_words(steps[number], _LEFT_THERE.sub("in the pan", steps[number].words))
+        steps[number] = steps[number].with_words(_LEFT_THERE.sub("in the pan", steps[number].words))
     steps[at : at + 1] = [Step(place="pan", minutes=None, words=before)] if before else []
-    return pattern.model_copy(update={"steps": tuple(steps)})
+    return pattern.with_steps(steps)
 
 
 def _without(step: Step) -> tuple[str | None, str]:
@@ -59,10 +60,6 @@ def _without(step: Step) -> tuple[str | None, str]:
     return f"{first[1]}." if first[1] else "", ""
 
 
-def _not_returned(step: Step) -> Step:
+def not_returned(step: Step) -> Step:
     """A step of serving, for what is in the pan already."""
-    return _with_words(step, re.sub(r"^Return \{protein\},? and (\w)", lambda found: found[1].upper(), step.words))
-
-
-def _with_words(step: Step, words: str) -> Step:
-    return step.model_copy(update={"words": words})
+    return step.with_words(_RETURN_AND.sub(lambda found: found[1].upper(), step.words))

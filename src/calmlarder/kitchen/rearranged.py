@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.finer import has_two_sides
-from calmlarder.kitchen.last_in import last_in
+from calmlarder.kitchen.last_in import last_in, not_returned
 from calmlarder.kitchen.late import falls_away, lasts
 from calmlarder.patterns.pattern import Pattern, Step
 
@@ -20,7 +20,6 @@ _RESTS_MINUTES = 8  # so long a steak or a fillet stays hot under foil, and is t
 _MANY_LEAVES_G = 100  # ours
 _EGGS_FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
 _EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
-_RETURN = re.compile(r"^Return \{protein\}(?:,? and| to the (?:pan|pot),(?: and)?(?! heat through)) (\w)")
 _A_WIDE_PAN = re.compile(r"\bin a (?:wide )?pan\b")
 _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no source
 
@@ -51,12 +50,11 @@ def _eggs_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     heat = _EGGS_FIRST.match(pattern.steps[at].words)
     first = [Step(place="pan", minutes=None, words=f"{heat[1]}.")] if heat is not None and heat[1] else []
     between = [
-        step.model_copy(update={"words": step.words.replace("the same pan", "the pan")})
-        for step in pattern.steps[at + 1 : after[-1] + 1]
+        step.with_words(step.words.replace("the same pan", "the pan")) for step in pattern.steps[at + 1 : after[-1] + 1]
     ]
     last = Step(place="pan", minutes=None, words=_EGGS_LAST)
-    served = [_not_returned(step) for step in pattern.steps[after[-1] + 1 :]]
-    return _with_steps(pattern, [*pattern.steps[:at], *first, *between, last, *served])
+    served = [not_returned(step) for step in pattern.steps[after[-1] + 1 :]]
+    return pattern.with_steps([*pattern.steps[:at], *first, *between, last, *served])
 
 
 def _mince_stays(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
@@ -67,9 +65,9 @@ def _mince_stays(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     minced = bool(main) and all(one.food.id.endswith("-mince") for one in main)
     if at is None or not minced or at == told[-1] or not pattern.steps[at].words.endswith(_LIFT):
         return pattern
-    stays = pattern.steps[at].model_copy(update={"words": f"{pattern.steps[at].words.removesuffix(_LIFT)}."})
-    served = [_not_returned(step) for step in pattern.steps[at + 1 :]]
-    return _with_steps(pattern, [*pattern.steps[:at], stays, *served])
+    stays = pattern.steps[at].with_words(f"{pattern.steps[at].words.removesuffix(_LIFT)}.")
+    served = [not_returned(step) for step in pattern.steps[at + 1 :]]
+    return pattern.with_steps([*pattern.steps[:at], stays, *served])
 
 
 def _fish_lifted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
@@ -88,8 +86,8 @@ def _fish_lifted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
         return pattern
     if sum(lasts(one, pattern, fillings) for one in after) < _LONG_FOR_FISH:
         return pattern
-    lifted = step.model_copy(update={"words": f"{step.words.removesuffix('.')}{_LIFT}"})
-    return _with_steps(pattern, [*pattern.steps[:at], lifted, *pattern.steps[at + 1 :]])
+    lifted = step.with_words(f"{step.words.removesuffix('.')}{_LIFT}")
+    return pattern.with_steps([*pattern.steps[:at], lifted, *pattern.steps[at + 1 :]])
 
 
 def _greens_drained(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
@@ -109,9 +107,7 @@ def _greens_drained(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     if "sauce" in step.slots or "acid" in step.slots:
         return pattern
     words = f"{step.words.removesuffix('.')}, and tip out the water."
-    return _with_steps(
-        pattern, [*pattern.steps[:at], step.model_copy(update={"words": words}), *pattern.steps[at + 1 :]]
-    )
+    return pattern.with_steps([*pattern.steps[:at], step.with_words(words), *pattern.steps[at + 1 :]])
 
 
 def _left_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
@@ -122,9 +118,9 @@ def _left_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     last = pattern.steps[told[-1]]
     if any(one.food.kind == "egg" and one.slot in last.slots for one in fillings):
         return pattern
-    stays = last.model_copy(update={"words": f"{last.words.removesuffix(_LIFT)}."})
-    served = [_not_returned(step) for step in pattern.steps[told[-1] + 1 :]]
-    return _with_steps(pattern, [*pattern.steps[: told[-1]], stays, *served])
+    stays = last.with_words(f"{last.words.removesuffix(_LIFT)}.")
+    served = [not_returned(step) for step in pattern.steps[told[-1] + 1 :]]
+    return pattern.with_steps([*pattern.steps[: told[-1]], stays, *served])
 
 
 def _back_in_hot(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
@@ -150,8 +146,8 @@ def _back_in_hot(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     )
     eggs = _EGGS_OVER.search(pattern.steps[told[-1]].words) is not None and len(told) > 1
     at = told[-1] if eggs else told[-1] + 1  # eggs that are poured over are not stirred again
-    served = [_not_returned(step) for step in pattern.steps[at:]]
-    return _with_steps(pattern, [*pattern.steps[:at], back, *served])
+    served = [not_returned(step) for step in pattern.steps[at:]]
+    return pattern.with_steps([*pattern.steps[:at], back, *served])
 
 
 def _rested(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
@@ -171,8 +167,8 @@ def _rested(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     if sum(lasts(one, pattern, fillings) for one in after) > _RESTS_MINUTES:
         return pattern
     step = pattern.steps[at]
-    rests = step.model_copy(update={"words": f"{step.words.removesuffix(_LIFT)}{_RESTS}"})
-    return _with_steps(pattern, [*pattern.steps[:at], rests, *pattern.steps[at + 1 :]])
+    rests = step.with_words(f"{step.words.removesuffix(_LIFT)}{_RESTS}")
+    return pattern.with_steps([*pattern.steps[:at], rests, *pattern.steps[at + 1 :]])
 
 
 def _in_one_pan(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
@@ -182,9 +178,9 @@ def _in_one_pan(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
         step = steps[number]
         if used and _A_WIDE_PAN.search(step.words):
             words = _A_WIDE_PAN.sub("in the same pan", step.words, count=1)
-            steps[number] = step.model_copy(update={"words": words})
+            steps[number] = step.with_words(words)
         used = used or ("lift out" in step.words and _A_WIDE_PAN.search(step.words) is not None)
-    return _with_steps(pattern, steps)
+    return pattern.with_steps(steps)
 
 
 def _salted_once(pattern: Pattern) -> Pattern:
@@ -195,8 +191,8 @@ def _salted_once(pattern: Pattern) -> Pattern:
     last = pattern.steps[made[-1]]
     words = re.sub(r"\b([Ss]eason) with salt and (?=\{)", r"\1 with ", last.words)
     words = re.sub(r"^(Season with \{[a-z_,]+\|)salt\}", r"\1a grind of pepper}", words)
-    once = last.model_copy(update={"words": words})
-    return _with_steps(pattern, [*pattern.steps[: made[-1]], once, *pattern.steps[made[-1] + 1 :]])
+    once = last.with_words(words)
+    return pattern.with_steps([*pattern.steps[: made[-1]], once, *pattern.steps[made[-1] + 1 :]])
 
 
 def _on_the_pan(pattern: Pattern, fillings: Sequence[Filling]) -> list[int]:
@@ -213,13 +209,3 @@ def _spoils_in_the_pan(one: Filling) -> bool:
 
 def _fries_first(step: Step) -> bool:
     return step.place == "pan" and _EGGS_FIRST.match(step.words) is not None
-
-
-def _not_returned(step: Step) -> Step:
-    """A step of serving, for what is in the pan already."""
-    words = _RETURN.sub(lambda found: found[1].upper(), step.words)
-    return step.model_copy(update={"words": words})
-
-
-def _with_steps(pattern: Pattern, steps: Sequence[Step]) -> Pattern:
-    return pattern.model_copy(update={"steps": tuple(steps)})

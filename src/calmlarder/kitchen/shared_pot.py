@@ -31,7 +31,7 @@ def with_shared_pot(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[Patt
     if not greens or not fits or mashed or grams > _MOST_G or apart[0] > water:
         return pattern, None, ()
     steps = (*pattern.steps[:water], *pattern.steps[water + 2 :])
-    return pattern.model_copy(update={"steps": steps}), apart[0], greens
+    return pattern.with_steps(steps), apart[0], greens
 
 
 def _boils_potatoes(pattern: Pattern, step: Step, fillings: Sequence[Filling]) -> bool:

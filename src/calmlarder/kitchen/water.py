@@ -28,5 +28,5 @@ def with_water(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pa
     def drunk(words: str) -> str:
         return words if drinks else _DRUNK.sub("a few spoons of boiling water", words)
 
-    steps = tuple(step.model_copy(update={"words": _EACH.sub(for_all, drunk(step.words))}) for step in pattern.steps)
-    return pattern.model_copy(update={"steps": steps})
+    steps = tuple(step.with_words(_EACH.sub(for_all, drunk(step.words))) for step in pattern.steps)
+    return pattern.with_steps(steps)

@@ -1,7 +1,7 @@
 """The models of a dish pattern, its slots and its steps."""
 
 import re
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from functools import cache
 from typing import Annotated, Any, Literal, get_args
 
@@ -144,6 +144,10 @@ class Step(BaseModel):
         asked = [slot_names(found) for found in self.references if found[1] == "if:"]
         return all(any(name in filled for name in names) for names in asked)
 
+    def with_words(self, words: str) -> "Step":
+        """The same step in other words."""
+        return self.model_copy(update={"words": words})
+
 
 class Pattern(BaseModel):
     """A dish with open slots.
@@ -249,6 +253,10 @@ class Pattern(BaseModel):
     def eaten_cold(self) -> bool:
         """A box, a shake or a snack: what is cooked already goes in as it is, and nothing is seasoned at the table."""
         return not {"dinner", "breakfast"}.intersection(self.sittings)
+
+    def with_steps(self, steps: Sequence[Step]) -> "Pattern":
+        """The same pattern with other steps."""
+        return self.model_copy(update={"steps": tuple(steps)})
 
     def _surely_filled(self, names: list[str]) -> bool:
         slots = [self.slots[name] for name in names]
