@@ -48,6 +48,7 @@ _MOST_NEAREST, _NEAR = 4, 75.0  # names that are shown, and from which likeness 
 _OPENED_YESTERDAY = "opened yesterday"
 _NOT_ASKED = "kind not asked, as it is somebody else's"
 _TOO_OLD = "kind not asked, as it is too old to eat"
+_UNNAMED = "mystery leftovers"  # the name in names.csv for what nobody names
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
 
 
@@ -163,6 +164,8 @@ class LarderReader:
         outcome = "unknown" if all(part.named.outcome == "unknown" for part in first) else "ask"
         candidates = unclear[0].named.candidates if stands else line.candidates
         candidates = of_one_sort(candidates, line.text, self._lexicon)
+        if outcome == "unknown" and said and not names_something(said):
+            outcome, candidates = "ask", self._of_no_name()
         candidates = worth_offering(candidates, self._left_out, self._lexicon)
         question = f"what is `{said}`?" if outcome == "ask" else f"`{said}` is {NOT_KNOWN}"
         if "marinated" in unclear[0].named.left:
@@ -177,6 +180,11 @@ class LarderReader:
             return asked
         stand = {"standing": clear.lots, "names": clear.names, "assumed": clear.assumed}
         return asked.model_copy(update={**stand, "question": question, "only": tuple(part.said for part in unclear)})
+
+    def _of_no_name(self) -> tuple[Candidate, ...]:
+        """What a box may hold of which only its colour is told: the dish that is counted with what most dishes hold."""
+        food = self._tables.food_by_id.get(self._lexicon.spelt.get(_UNNAMED, ""))
+        return (Candidate(food.id, food.name, 75.0),) if food else ()
 
     def _nearest(self, said: str) -> tuple[str, ...]:
         """Names that are spelt most like words that are none."""
