@@ -48,7 +48,7 @@ _MOST_NEAREST, _NEAR = 4, 75.0  # names that are shown, and from which likeness 
 _OPENED_YESTERDAY = "opened yesterday"
 _NOT_ASKED = "kind not asked, as it is somebody else's"
 _TOO_OLD = "kind not asked, as it is too old to eat"
-_UNNAMED = "mystery leftovers"  # the name in names.csv for what nobody names
+_UNNAMED = "mystery leftover"  # the name in names.csv, in the singular, for what nobody names
 _LEAST_GRAMS = 0.1  # a lot is kept to a tenth of a gram, and what is there is not nothing
 
 

@@ -47,6 +47,7 @@ _NAMELESS = frozenset({
     "thing", "things", "thingy", "thingies", "stuff", "something", "mystery", "whatever", "unknown", "unidentified",
     "leftover", "leftovers", "unlabelled", "unlabeled",
 })  # fmt: skip
+_BOXES = frozenset(word for word, measure in MEASURE_WORDS.items() if measure in CONTAINERS)
 _HOLDERS = frozenset({"tupper", "tupperware", "dabba", "foil", "lunchbox", "that", "this", "in", "the", "from"})
 
 
@@ -96,6 +97,8 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     if denied:
         named = _half_denied(named, lacking, lexicon)
     said = _said((token for token, _ in spoken), hints, lexicon)
+    if not said and named.outcome == "unknown":
+        said = _unnamed([token for token, _ in spoken])
     if named.outcome != "matched" or named.assumed:
         named = _as_last_time(named, said, spoken, lexicon)
     if whole_name and named.partly:
@@ -245,10 +248,16 @@ def _said(tokens: Iterable[Token], hints: frozenset[str], lexicon: Lexicon) -> s
     return " ".join([*words, *(f"({hint})" for hint in told)]) if words else ""
 
 
+def _unnamed(tokens: list[Token]) -> str:
+    """The words for a box of which nothing but its look is told, for an answer to stand for; nothing without a box."""
+    words = [token.typed for token in tokens if not token.typed[0].isdigit()]
+    return " ".join(words) if any(MEASURE_WORDS.get(word) in CONTAINERS for word in words) else ""
+
+
 def names_something(said: str) -> bool:
     """Whether such words name a food at all: what was once in a blue box tells nothing of the next one."""
     words = set(said.split())
-    return bool(words - COLOURS - _HOLDERS) and _NAMELESS.isdisjoint(words)
+    return bool(words - COLOURS - HARMLESS - _HOLDERS - _BOXES) and _NAMELESS.isdisjoint(words)
 
 
 def _as_last_time(named: Named, said: str, spoken: list[tuple[Token, int]], lexicon: Lexicon) -> Named:
