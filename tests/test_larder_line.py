@@ -5,6 +5,7 @@ from collections.abc import Callable
 from datetime import date, timedelta
 from pathlib import Path
 
+import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
@@ -13,6 +14,7 @@ from calmlarder.larder.lot import lot_line
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.item_list import ItemList
 from test_screens import TODAY, type_line
@@ -102,7 +104,7 @@ def test_what_is_slimy_is_not_added_and_has_no_days_left(play: Callable[..., Lar
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, "coriander bunch going slimy")
         meaning = str(app.screen.query_one("#meaning", Static).content)
-        assert meaning.startswith("it says: slimy; not added")
+        assert meaning.startswith("not kept: “coriander bunch going slimy”: it says: slimy; not added")
         assert "left" not in meaning
         assert "within a day" not in meaning
 
@@ -147,5 +149,54 @@ def test_a_letter_alone_is_no_draft(play: Callable[..., LarderApp]) -> None:
             line.value = ""
             screen.bring_draft()
             assert line.value == brought
+
+    play(act)
+
+
+REFUSED = [
+    "mouldy red pepper",
+    "spring onion, bit slimy",
+    "-2 limes",
+    "feel tight",
+    "ate -2 limes",
+    "blood in my stool",
+]
+
+
+@pytest.mark.parametrize("refused", REFUSED)
+def test_a_refused_line_leaves_the_line_and_the_next_is_not_glued_to_it(
+    play: Callable[..., LarderApp], refused: str
+) -> None:
+    """What is typed next stands for itself: of `…, bit slimyhalf tin coconut milk` the onion was kept as good."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        larder = app.screen
+        line, meaning = larder.query_one("#line", Input), larder.query_one("#meaning", Static)
+        await type_line(pilot, refused)
+        assert line.value == ""
+        assert f"“{refused}”" in str(meaning.content)
+        if app.screen is not larder:
+            await pilot.press("escape")  # the page about a warning sign
+        await pilot.press(*"kale", "enter")
+        await pilot.pause()
+        assert [row.content["line"] for row in app._store.lots()] == ["kale"]
+        assert f"Not kept before it: “{refused}”" in str(meaning.content)  # who did not look reads it now
+        await pilot.press("up")
+        assert line.value == refused
+
+    play(act)
+
+
+@pytest.mark.parametrize("asked", ["ate latte", "plate 170 g tofu"])
+def test_a_question_that_is_left_leaves_no_text_in_the_line(play: Callable[..., LarderApp], asked: str) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        line = app.screen.query_one("#line", Input)
+        await type_line(pilot, asked)
+        assert isinstance(app.screen, Choice)
+        await pilot.press("escape")
+        await pilot.pause()
+        assert (line.value, "not logged" in str(app.screen.query_one("#meaning", Static).content)) == ("", True)
+        await pilot.press("up")
+        assert line.value == asked
 
     play(act)

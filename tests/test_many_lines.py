@@ -56,11 +56,7 @@ def test_lines_that_cannot_be_read_wait_and_can_be_put_away_and_brought_back(pla
         assert lines_kept(app) == ["kale 200g"]
         assert told(app).count("not kept") == 2
         assert "cannot be below nothing" in told(app)
-        assert line.value == "-2 limes"
-        assert "(1 more to write again)" in shown(app, "#meaning")
-        await pilot.press("escape")
-        await pilot.pause()
-        assert line.value == ""
+        assert line.value == ""  # or what is typed next would be glued to it
         line.value = "2 carrots"
         await pilot.press("enter")
         await pilot.pause()
@@ -70,6 +66,7 @@ def test_lines_that_cannot_be_read_wait_and_can_be_put_away_and_brought_back(pla
         assert line.value == "-2 limes"
         line.value = "lime"
         await pilot.press("enter")
+        await pilot.press("up")
         await pilot.pause()
         assert line.value == "-3 eggs"
         assert lines_kept(app) == ["kale 200g", "2 carrots", "lime"]

@@ -17,12 +17,14 @@ from calmlarder.household.signs_in_lines import signs_in
 from calmlarder.intake.eaten import ME
 from calmlarder.larder.meaning import Reading
 from calmlarder.matching.several_foods.under_headings import under_headings
+from calmlarder.problems import CannotGoOn
 from calmlarder.tui.errors import told
 from calmlarder.tui.larder_actions import LarderKeys
 from calmlarder.tui.larder_log import (
     FIGURES,
     LOG,
     LogLine,
+    Meant,
     log_line,
     log_plate,
     meant,
@@ -30,7 +32,7 @@ from calmlarder.tui.larder_log import (
     plate_page,
     plate_words,
 )
-from calmlarder.tui.larder_view import assumed_words, meaning
+from calmlarder.tui.larder_view import assumed_words, meaning, meaning_of_refused
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.page import Page
 from calmlarder.tui.widgets.item_list import ItemList
@@ -57,12 +59,12 @@ def taken(lines: Iterable[str], kitchen: Household) -> Taken:
     words[0] += f". Assumed: {assumed}; F4 writes one anew" if assumed else ""
     words += [f"not kept: {reading.text} ({meaning(reading, kitchen)})" for _, reading in unread]
     if unread:
-        words.append("It waits above" if len(unread) == 1 else "The first waits above")
-        words[-1] += ": write it again, Esc puts it away, Up brings it back"
+        words.append("Up brings it back, to be written again" if len(unread) == 1 else "Up brings back one at a time")
     return Taken([line for line, _ in unread], "\n".join(words))
 
 
 _MOST_ASKED = 9
+_NOT_LOGGED = "it was not answered, so not logged"
 FILTER = "/"
 
 
@@ -73,11 +75,9 @@ class LarderEntry(LarderKeys):
         super().__init__(kitchen)
         self._editing: Seen | None = None  # as it was when its line was taken up
         self._taken_up = ""  # that line, which is not half typed before it is changed
-        # A line that was typed and not kept, and the lot it was to change.
-        self._put_away: tuple[str, Seen | None] = ("", None)
-        # Lines that could not be read when many came at once, and those put away with the line before them.
-        self._waiting: list[str] = []
-        self._waiting_away: list[str] = []
+        # Lines that were typed and not kept, each with the lot it was to change; Up brings back the last of them.
+        self._put_away: list[tuple[str, Seen | None]] = []
+        self._refused: list[str] = []  # of those the ones refused since a line was kept
         self._kept_words = ""  # the line that was kept last, until another is typed
 
     @told
@@ -86,6 +86,13 @@ class LarderEntry(LarderKeys):
         if text.startswith(FILTER):
             self.action_to_table()
             return
+        try:
+            self._keep_typed(text)
+        except CannotGoOn as stop:
+            self._refuse(text, stop.problems[0].what)
+            raise
+
+    def _keep_typed(self, text: str) -> None:
         logged = log_line(text)
         if logged is not None:
             self._keep_logged(logged)
@@ -94,10 +101,11 @@ class LarderEntry(LarderKeys):
         if reading is None:
             return
         if reading.problem is not None:
+            self._refuse(text, meaning_of_refused(reading, self._kitchen))
             self._hear(reading)
-            return  # what is wrong stands below the line, and the line stays
+            return
         words = meaning(reading, self._kitchen)
-        self._kept_words = f"kept: {words}" if reading.lots else f"kept to answer, on top of the list: {words}"
+        kept_words = f"kept: {words}" if reading.lots else f"kept to answer, on top of the list: {words}"
         if self._editing is not None:
             write_anew(self._kitchen, self._editing, reading)
             self._editing = None
@@ -108,7 +116,22 @@ class LarderEntry(LarderKeys):
             # In sight, so that the next key (frozen, edit) is meant for what was typed just now.
             new = [*(one.id for one in kept.lots), *(one.id for one in kept.asked)]
             self._choose(new[0] if new else None)
-        self._next_line()
+        self._kept_words = kept_words + self._told_of_refused()
+        self._empty()
+
+    def _refuse(self, text: str, why: str) -> None:
+        """What is not kept leaves the line at once, or the next line would be typed behind it; Up brings it back."""
+        self._put_away.append((text, self._editing))
+        self._refused.append(text)
+        self._editing = None
+        self._empty()
+        self.notify(f"not kept: “{text.strip()}”: {why}. Up brings it back", markup=False)
+
+    def _told_of_refused(self) -> str:
+        """Said once more with the line kept next: who types on without looking has not read it."""
+        lines, self._refused = [line for line in self._refused if line in dict(self._put_away)], []
+        named = ", ".join(f"“{line.strip()}”" for line in lines)
+        return f". Not kept before it: {named} (Up brings it back)" if lines else ""
 
     def _hear(self, reading: Reading) -> None:
         """A warning sign in the place of a food is answered over the screen."""
@@ -123,14 +146,12 @@ class LarderEntry(LarderKeys):
             return
         found = meant(logged, self._kitchen)
         if found.keep is None:
-            if found.reading is not None:
-                self._hear(found.reading)
-                self._offer(logged, found.reading)
+            self._ask_or_refuse(logged, found)
             return
         over = found.over()
         found.keep()
         self.notify(f"logged: {found.words} (Ctrl+Z undoes it). {over}".strip(), markup=False)
-        self.query_one(Input).value = ""
+        self._empty()
         self.refill()
         if found.answer:
             self.app.push_screen(Page(found.answer))
@@ -138,36 +159,48 @@ class LarderEntry(LarderKeys):
     def _ask_of_plate(self, text: str) -> None:
         from calmlarder.tui.choice import Choice
 
+        line = self.query_one(Input).value
         found = plate_of(text, self._kitchen)
         if found is None or found.faults:
-            self.notify(plate_words(found), markup=False)
+            self._refuse(line, plate_words(found))
             return
 
         def picked(what: str | None) -> None:
             if what == FIGURES:
+                self._refuse(line, "a plate that was looked at, and not logged")
                 self.app.push_screen(Page(plate_page(text, self._kitchen)))
             elif what == LOG:
                 log_plate(found, self._kitchen)
                 self.notify("logged as eaten (Ctrl+Z undoes it)", markup=False)
-                self.query_one(Input).value = ""
+                self._empty()
                 self.refill()
+            else:
+                self._refuse(line, _NOT_LOGGED)
 
         self.app.push_screen(Choice(plate_words(found), [LOG, FIGURES]), picked)
 
-    def _offer(self, logged: LogLine, reading: Reading) -> None:
+    def _ask_or_refuse(self, logged: LogLine, found: Meant) -> None:
         """A line for the log that is not clear: it is asked at once, for it is no thing that could wait in the list."""
-        if reading.match.outcome != "ask" or not reading.candidates:
-            return  # what is not clear in any other way stands below the line already
+        typed, reading = self.query_one(Input).value, found.reading
+        if reading is None or reading.match.outcome != "ask" or not reading.candidates:
+            if reading is None:
+                self._refuse(typed, found.words)
+            else:
+                self._refuse(typed, meaning_of_refused(reading, self._kitchen))
+                self._hear(reading)
+            return
         from calmlarder.tui.choice import Choice
 
         names = [candidate.name for candidate in reading.candidates[:_MOST_ASKED]]
 
         def picked(name: str | None) -> None:
-            if name is not None:
-                line = self.query_one(Input)
-                line.value = f"{logged.word} " + self._kitchen.renamed(reading.text, name)
-                line.focus()
-                self.keep_line(line.value)  # it is clear now
+            if name is None:
+                self._refuse(typed, _NOT_LOGGED)
+                return
+            line = self.query_one(Input)
+            line.value = f"{logged.word} " + self._kitchen.renamed(reading.text, name)
+            line.focus()
+            self.keep_line(line.value)  # it is clear now
 
         self.app.push_screen(Choice("Which one?", names), picked)
 
@@ -182,19 +215,15 @@ class LarderEntry(LarderKeys):
         self._keep_many(resources.files("calmlarder").joinpath("demo_larder.txt").read_text("utf-8").splitlines())
 
     def _keep_many(self, lines: list[str]) -> None:
-        """Keep them all; those that cannot be read come into the line one after the other."""
+        """Keep them all; Up brings those that cannot be read into the line one after the other."""
         found = taken(lines, self._kitchen)
-        self._waiting = found.waiting
+        self._put_away += [(line, None) for line in reversed(found.waiting)]
         self.notify(found.words, timeout=10 + 5 * len(found.waiting), markup=False)
         self.refill()
         self.query_one(ItemList).choose_first()
-        self._next_line()
 
-    def _next_line(self) -> None:
-        """What waits to be written again, or an empty line."""
-        line = self.query_one(Input)
-        line.value = self._waiting.pop(0) if self._waiting else ""
-        line.cursor_position = len(line.value)
+    def _empty(self) -> None:
+        self.query_one("#line", Input).value = ""
 
     def action_to_table(self) -> None:
         """Go to the list."""
@@ -216,8 +245,7 @@ class LarderEntry(LarderKeys):
         line, edited = self.query_one(Input), self._editing
         is_changed = bool(self.half_typed)
         if is_changed:
-            self._put_away = (line.value, self._editing)
-            self._waiting_away, self._waiting = self._waiting, []
+            self._put_away.append((line.value, self._editing))
         self._editing = None
         line.value = ""
         line.focus()
@@ -254,11 +282,9 @@ class LarderEntry(LarderKeys):
     def action_bring_back(self) -> None:
         """The line that was put away, where nothing else is typed."""
         line = self.query_one(Input)
-        if not line.value and self._put_away[0]:
-            line.value, self._editing = self._put_away
+        if not line.value and self._put_away:
+            line.value, self._editing = self._put_away.pop()
             line.cursor_position = len(line.value)
-            self._put_away = ("", None)
-            self._waiting, self._waiting_away = self._waiting_away, []
 
     def action_edit(self) -> None:
         """Write the chosen lot anew."""
@@ -273,7 +299,7 @@ class LarderEntry(LarderKeys):
     def _edit(self, number: int | None, text: str) -> None:
         line = self.query_one(Input)
         if self.half_typed and self._editing is None:
-            self._put_away = (line.value, None)
+            self._put_away.append((line.value, None))
         self._editing = None if number is None else as_seen(self._kitchen, number)
         self._taken_up = text
         line.value = text

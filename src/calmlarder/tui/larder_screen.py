@@ -194,7 +194,6 @@ class LarderScreen(LarderEntry):
             reading = self._kitchen.read(event.value)
             words = meaning_of_typed(reading, self._kitchen) if reading else self._kept_words
             self._kept_words = "" if reading else self._kept_words
-            words += f" ({len(self._waiting)} more to write again)" if words and self._waiting else ""
         self.query_one("#meaning", Static).update(self._kitchen.manner.told(words))
 
     def _say_plate_soon(self) -> None:

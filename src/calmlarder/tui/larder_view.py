@@ -88,6 +88,11 @@ def meaning_of_typed(reading: Reading, kitchen: Household) -> str:
     return _TELLS_OF_A_SIGN if signs_in(reading) else meaning(reading, kitchen)
 
 
+def meaning_of_refused(reading: Reading, kitchen: Household) -> str:
+    """Why a line is not taken; what to do at a warning sign is a page of its own."""
+    return "a warning sign, and no food" if signs_in(reading) else meaning(reading, kitchen)
+
+
 def assumed_words(readings: Sequence[Reading], kitchen: Household) -> str:
     """What many lines left unsaid and was taken for granted: amounts, then kinds; empty where nothing was."""
     lots = [(one, lot) for reading in readings if reading.problem is None for one, lot in _with_reading(reading)]
