@@ -187,7 +187,7 @@ def test_a_refused_line_leaves_the_line_and_the_next_is_not_glued_to_it(
     play(act)
 
 
-@pytest.mark.parametrize("asked", ["ate latte", "plate 170 g tofu"])
+@pytest.mark.parametrize("asked", ["ate noodles", "plate 170 g tofu"])
 def test_a_question_that_is_left_leaves_no_text_in_the_line(play: Callable[..., LarderApp], asked: str) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         line = app.screen.query_one("#line", Input)

@@ -53,12 +53,11 @@ def keys_told(app: LarderApp) -> list[str]:
 
 async def go_on(app: LarderApp, pilot: Pilot[None]) -> None:
     """Past the questions before a challenge; where some were out of sight those come first."""
-    await pilot.press("ctrl+s")
-    await pilot.pause()
-    if isinstance(app.screen, EntryForm):
-        assert app.screen.query_one("#worries").has_focus
-        await pilot.press("ctrl+s")
-        await pilot.pause()
+    for _ in QUESTIONS:
+        if isinstance(app.screen, EntryForm):
+            await pilot.press("ctrl+s")
+            await pilot.pause()
+    assert not isinstance(app.screen, EntryForm)
 
 
 @pytest.mark.parametrize("size", some(SIZES, 2))
@@ -315,6 +314,40 @@ def test_every_question_is_ticked_by_arrows_and_space(play: Callable[..., None])
 
     play(act)
     assert said == [tuple(one.key for one in QUESTIONS)]
+
+
+def on_screen(app: LarderApp) -> set[str]:
+    """The questions of which every line is drawn on the screen now."""
+    drawn = " ".join(
+        " ".join(strip.text.strip("│▁▂▃▄▅▆▇█ ") for strip in app.screen._compositor.render_strips()).split()
+    )
+    return {one.words for one in QUESTIONS if one.words in drawn}
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("first", [(), ("tab",), ("tab", "tab"), ("tab", "tab", "tab", "enter"), ("space",)])
+def test_no_question_before_a_challenge_is_passed_unseen(
+    play: Callable[..., None], size: tuple[int, int], first: tuple[str, ...]
+) -> None:
+    """Whatever the way down the page: an answer is taken as no only of what stood there whole, with nothing over it."""
+    seen: set[str] = set()
+    said: list[tuple[str, ...] | None] = []
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        app.push_screen(EntryForm(), said.append)
+        await pilot.pause()
+        seen.update(on_screen(app))
+        for key in (*first, *["ctrl+s"] * len(QUESTIONS)):
+            await pilot.press(key)
+            await pilot.pause()
+            assert not app._notifications  # it would lie over a question
+            if said:
+                break
+            seen.update(on_screen(app))
+
+    play(act, size)
+    assert said == [(QUESTIONS[0].key,) if "space" in first else ()]
+    assert seen == {one.words for one in QUESTIONS}
 
 
 def test_a_yes_bars_a_challenge_with_whom_to_see(play: Callable[..., None], home: Path, tables: Tables) -> None:

@@ -7,6 +7,7 @@ from textual import events, on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
+from textual.timer import Timer
 from textual.widgets import Button, Static
 
 from calmlarder.history.felt import Felt
@@ -35,6 +36,7 @@ from calmlarder.tui.widgets.tick_rows import TickRows
 from calmlarder.tui.widgets.top_line import TopLine
 
 _LONGEST_WHY = 200
+_PAGE_RESTS_S = 0.3
 _STOP, _GO_ON = "Stop it; nothing is concluded from it, and I may begin again", "Go on with it"
 _COMPARE = "A day to compare, with the dish and without the dose? About one person in four has symptoms then, too."
 _NO_CONTROL, _CONTROL = "No, the doses come at once", "Yes, first a day to compare"
@@ -56,7 +58,9 @@ class EntryForm(Modal[tuple[str, ...]]):
 
     def __init__(self, who: str = ME) -> None:
         super().__init__()
-        self._who, self._has_shown_all = who, False
+        self._who = who
+        self._read: set[int] = set()  # the rows of the page that were on the screen
+        self._rest: Timer | None = None
 
     def compose(self) -> ComposeResult:
         """Every question whole, and a way on."""
@@ -74,21 +78,42 @@ class EntryForm(Modal[tuple[str, ...]]):
         yield KeysLine()
 
     def on_mount(self) -> None:
-        """The first question."""
+        """The first question; which of them were on the screen is watched from now on."""
         self.query_one("#signs").focus(scroll_visible=False)
+        self.watch(self.query_one("#page"), "scroll_y", self._look_soon)
 
-    def action_go_on(self) -> None:
-        """Give the answers; where none is yes and questions below were not in sight yet, first show those."""
+    def on_resize(self) -> None:
+        """Every sentence has another place."""
+        self._read.clear()
+        self._look_soon()
+
+    def _look_soon(self) -> None:
+        """Where the page comes to rest is what can be read: what it flies past on its way cannot."""
+        if self._rest is not None:
+            self._rest.stop()
+        self._rest = self.set_timer(_PAGE_RESTS_S, self._look)
+
+    def _look(self) -> None:
         page = self.query_one("#page", VerticalScroll)
-        is_yes = any(rows.chosen for rows in self.query(TickRows))
-        if not is_yes and not self._has_shown_all and page.scroll_offset.y < page.max_scroll_y:
-            self._has_shown_all = True
-            self.query_one("#worries").focus()
-            self.notify("there are more questions below: tick what is so, then Ctrl+S again", markup=False)
-            return
-        self.give()
+        top = round(page.scroll_offset.y)
+        self._read.update(range(top, top + page.scrollable_content_region.height))
 
     @on(Button.Pressed)
+    def action_go_on(self) -> None:
+        """Give the answers; a question that was never on the screen is no "no", and is shown first."""
+        self._look()
+        unread = [(rows, at, there) for rows in self.query(TickRows) for at, there in rows.unread(self._read)]
+        if not unread:
+            self.give()
+            return
+        rows, at, there = unread[0]
+        page = self.query_one("#page", VerticalScroll)
+        # In the frame, where it covers no question.
+        page.border_subtitle = f"{len(unread)} not seen yet: read on, then Ctrl+S again"
+        before = page.children[page.children.index(rows) - 1]
+        page.scroll_to(y=there.start if at else before.virtual_region.y, animate=False)
+        rows.go_to(at)
+
     def give(self) -> None:
         """The answers."""
         yes = {words for rows in self.query(TickRows) for words in rows.chosen}

@@ -1,6 +1,6 @@
 """Whole sentences to tick, a row for each, wrapped to the width there is."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Iterator, Sequence
 from textwrap import wrap
 from typing import ClassVar
 
@@ -62,6 +62,19 @@ class TickRows(Pick):
         if page is not None:
             spot = Region(self.virtual_region.x, self.virtual_region.y + row, 1, rows)
             page.scroll_to_region(spot, animate=False)
+
+    def unread(self, read: Collection[int]) -> Iterator[tuple[int, range]]:
+        """The sentences not ticked and with rows that are not among the ones read; both count from the page's top."""
+        top = self.virtual_region.y
+        for at, (row, _, rows) in enumerate(self._places(max(1, self.content_size.width))):
+            there = range(top + row, top + row + rows)
+            if self._words[at] not in self._chosen and not set(there) <= set(read):
+                yield at, there
+
+    def go_to(self, at: int) -> None:
+        """The cursor stands at this sentence."""
+        self._go(at)
+        self.focus()
 
     def _lines(self, word: str, width: int) -> list[str]:
         mark = f"[{'x' if word in self._chosen else ' '}] "
