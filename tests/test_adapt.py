@@ -14,8 +14,9 @@ from adapt_twin import line, made_up_recipe
 from by_hand import foods, passed
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.changed_lines import changed_recipe, parts_of
+from calmlarder.adapt.line_words import own_words
 from calmlarder.adapt.model import Adapted, Amount, Eaters
-from calmlarder.adapt.written import own_words, written
+from calmlarder.adapt.written import written
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import IngredientRead, Recipe

@@ -8,8 +8,9 @@ from itertools import accumulate
 from typing import NamedTuple
 
 from calmlarder.adapt.in_cups import measures_in_cups, with_cups
+from calmlarder.adapt.line_words import cut_of, own_words, tail_of
 from calmlarder.adapt.model import Adapted, Change
-from calmlarder.adapt.written import cut_of, own_words, tail_of, written
+from calmlarder.adapt.written import written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
 from calmlarder.matching.names.words import words_of

@@ -4,10 +4,11 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.adapt.counted import Counted
+from calmlarder.adapt.line_words import tail_of
 from calmlarder.adapt.model import Adapted, Change, Eaters
 from calmlarder.adapt.names import Names, spans_in, with_last_words
 from calmlarder.adapt.triggers import passes_alone
-from calmlarder.adapt.written import in_own_measure, tail_of, written
+from calmlarder.adapt.written import in_own_measure, written
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.tables.book import Tables

@@ -18,20 +18,11 @@ from calmlarder.adapt.dish import (
     is_there_already,
 )
 from calmlarder.adapt.lessened import IN_HALVES
+from calmlarder.adapt.line_words import BAKING_POWDER, for_what, is_unraised, own_words, stand_in_words
 from calmlarder.adapt.loads import LineLoad
 from calmlarder.adapt.model import Amount
 from calmlarder.adapt.near import too_much
-from calmlarder.adapt.written import (
-    BAKING_POWDER,
-    Written,
-    for_what,
-    in_own_count,
-    in_own_measure,
-    is_unraised,
-    own_words,
-    stand_in_words,
-    written,
-)
+from calmlarder.adapt.written import Written, in_own_count, in_own_measure, written
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Candidate
 from calmlarder.tables.rows import Food

@@ -8,9 +8,10 @@ from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, tie
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.dish import Dish
+from calmlarder.adapt.line_words import own_words
 from calmlarder.adapt.loads import LineLoad
 from calmlarder.adapt.model import Kind
-from calmlarder.adapt.written import own_words, written
+from calmlarder.adapt.written import written
 
 _STEPS = tuple(Decimal(step) for step in ("0.5", "1", "2", "5", "10", "20", "25", "50", "100", "250", "500", "1000"))
 _MOST_STEPS = 10  # ways to take less of one thing

@@ -4,10 +4,11 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.adapt.changed_lines import Part
+from calmlarder.adapt.line_words import own_words
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.names import spans_in, with_last_words
 from calmlarder.adapt.step_notes import oil_left
-from calmlarder.adapt.written import own_words, written
+from calmlarder.adapt.written import written
 from calmlarder.tables.book import Tables
 
 _OIL = re.compile(r"\boils?\b", re.IGNORECASE)

@@ -21,11 +21,11 @@ from calmlarder.adapt.dish import (
 )
 from calmlarder.adapt.exchanged import mixed, pairs, smaller, swap
 from calmlarder.adapt.lessened import HALF, halved, left_out, lessened, smaller_ones
+from calmlarder.adapt.line_words import tail_of
 from calmlarder.adapt.loads import LineLoad, share_filled
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.near import is_near
 from calmlarder.adapt.told import NOTHING_TOLD, Told
-from calmlarder.adapt.written import tail_of
 from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.candidates import listed, same_thing

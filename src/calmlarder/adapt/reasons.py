@@ -8,8 +8,8 @@ from typing import NamedTuple
 from calmlarder.adapt import prices
 from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.in_words import short_name
+from calmlarder.adapt.line_words import is_unraised
 from calmlarder.adapt.loads import LineLoad, under_each
-from calmlarder.adapt.written import is_unraised
 from calmlarder.intake.plate import exact_grams
 from calmlarder.intake.profile import Profile
 from calmlarder.swaps.why import GROUP_WORDS

@@ -1,7 +1,6 @@
 """Changed steps once more: what in their sentences still speaks of the old food makes room for what is done now.
 
-Onion that was fried until golden, garlic squeezed from its skins, a thing named twice, what goes in last in the midst
-of what goes in first.
+Onion that was fried until golden, garlic squeezed from its skins, a thing named twice.
 """
 
 import re
@@ -10,6 +9,7 @@ from collections.abc import Callable, Sequence
 from calmlarder.adapt.step_heat import SENTENCE_ENDS
 from calmlarder.adapt.step_left_over import without_what_is_left_over
 from calmlarder.adapt.step_named_once import without_one
+from calmlarder.adapt.step_put_in_late import put_in_late
 
 _NOT_GOLDEN = re.compile(r" \[only until soft, not golden\]")
 _UNTIL_GOLDEN = re.compile(
@@ -89,28 +89,6 @@ _OIL_IN_A_ROW = re.compile(
     r"(?= (?:in|into|to|on|onto)\b|,| and\b)",
     re.IGNORECASE,
 )
-_SO_LONG = re.compile(r"(?:about )?\b\d+(?: ?(?:[-–]|to) ?\d+)? ?(?:minutes?|mins?)\b", re.IGNORECASE)
-# What goes in last, named in a row of things that go in now.
-_ONE_NAME = r"(?P<name>(?:(?!and\b|the\b)[a-z][\w-]*\b ){1,4})"
-_SAID = r"\[(?P<said>(?:[\w -]+ )?only (?:for the last \d+ minutes|at the end))\]"
-_A_VERB = "cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|roast|bake|season|add|then|put|tip|spread"
-_LAST = re.compile(
-    rf"(?P<before>,| and) (?:the )?{_ONE_NAME}{_SAID}(?P<behind>,| and\b)?"
-    rf"|(?P<the>the ){_ONE_NAME.replace('name', 'first')}{_SAID.replace('said', 'how')}"
-    rf"(?:,| and) (?=the |\d|½|¼|some |all )|(?P<one>the ){_ONE_NAME.replace('name', 'only')}"
-    rf"{_SAID.replace('said', 'so')} and (?!{_A_VERB})(?=[a-z-]+ (?:on|in|into|onto|to|with)\b)",
-    re.IGNORECASE,
-)
-# Several that took one place, each with its time: `[canned lentils only for the last 10 minutes; pumpkin from the
-# start]`.
-_EACH_ITS_TIME = re.compile(r" \[(?P<said>[a-z][^\[\];]* only [^\[\];]*(?:; [^\[\];]+)+)\]", re.IGNORECASE)
-_LATE_ONE = re.compile(
-    r"(?P<name>[a-z][\w -]{2,30}?) (?:add )?only (?P<when>for the last \d+ minutes|at the end)", re.I
-)
-_SOLD_AS = re.compile(r"^(?:canned|cooked|boiled|dry) ")
-_A_TIME = re.compile(r"(?<!last )\b\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?|hrs?)\b", re.IGNORECASE)
-# `[potatoes about 18 minutes, not 8] … for 8 minutes`
-_OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
 _MASHED_NOT = re.compile(
     r" \[[^\[\]:]*\b(?:of the )?(?P<all>[\w -]+?): stir (?P=all) in whole, mash the rest\]"
     r"|(?: and|,) (?:\d+ g of the |the )?(?P<name>[\w -]+?) \[stir (?P=name) in whole, mash the rest\]",
@@ -149,7 +127,6 @@ _TWO_LEFT = re.compile(
     re.IGNORECASE,
 )
 _NOTHING_BETWEEN = re.compile(r", ,|,,")
-_WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 
 
 def oil_only_later(steps: Sequence[str]) -> list[str]:
@@ -195,7 +172,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(_without_skins, step)
     step = _ONLY_A_MINUTE.sub("", step)
-    step = _last_things_last(_one_late(_with_its_time(_without_bite(step))))
+    step = put_in_late(_without_bite(step))
     return _NOTHING_BETWEEN.sub(",", _TWO_LEFT.sub(r"\g<first> and ", step))
 
 
@@ -243,57 +220,6 @@ def _brushed(found: re.Match[str]) -> str:
     return f"{verb} {found['what']} with a little of the garlic-infused oil"
 
 
-def _with_its_time(step: str) -> str:
-    """The time that what is in the pot needs now in the place of the old one."""
-    found = _OTHER_TIME.search(step)
-    if found is None:
-        return step
-    told = re.compile(rf"\b{found['given']}(?:(?: ?[-–] ?| to )\d+)? ?(?:minutes?|mins?)\b")
-    rest = step[found.end() :]
-    now = told.sub(f"{found['needs']} minutes", rest, count=1)
-    return f"{step[: found.start()]}{now}" if now != rest else step
-
-
-def _one_late(step: str) -> str:
-    """Of several that took one place only those go in now that start with it, the others at the end of the step."""
-    found = _EACH_ITS_TIME.search(step)
-    if found is None:
-        return step
-    before, late = step[: found.start()], []
-    parts = found["said"].split("; ")
-    longest = max(map(_minutes_of, parts)) if not any(part.endswith("from the start") for part in parts) else 0
-    for part in parts:
-        one = _LATE_ONE.fullmatch(part)
-        if one is None and not part.endswith("from the start"):
-            return step
-        if one is None or (longest and _minutes_of(part) == longest):
-            continue
-        short = _SOLD_AS.sub("", one["name"])
-        listed = (
-            rf"(?:(?<=the )|\b(?=\w))(?:canned |dry )?{re.escape(short)}(?:(?:,| and) (?=[\w -]+(?:,[\w ,-]+)?$)|$)"
-        )
-        rest = re.sub(listed, "", before)
-        if rest == before:
-            return step
-        before = rest
-        minutes = int(re.sub(r"\D", "", one["when"]) or 0)
-        late.append(
-            (-minutes, f"Put in the {short} {one['when']} of it." if minutes else f"At the end stir in the {short}.")
-        )
-    behind = step[found.end() :].rstrip()
-    if longest:  # nothing starts with the old one's time
-        behind = _SO_LONG.sub(f"{longest} minutes", behind, count=1)
-    if before.endswith(("the ", "in ", "add ", "Add ")):
-        if not behind.startswith((",", " and")):
-            return step  # nothing would be left to go in
-        behind = re.sub(r"^(?:,| and) ", "", behind)
-    return " ".join((f"{before}{behind}", *(text for _, text in sorted(late))))
-
-
-def _minutes_of(part: str) -> int:
-    return int("".join(re.findall(r"\d+(?= minutes)", part)[-1:]) or 0)
-
-
 def _once(found: re.Match[str]) -> str:
     first, second = found["first"], found["second"]
     if first and second:
@@ -333,24 +259,3 @@ def _without_bite(step: str) -> str:
     rest = behind[drained.end() :] if drained else behind
     kept = f"{step[: found.start()]}{rest[:1].upper()}{rest[1:]}".strip()
     return kept or "The greens want no soaking: they have no bite to lose."
-
-
-def _last_things_last(step: str) -> str:
-    """What only goes in at the end stands at the end of the step, where other things go in with the sentence."""
-    late: list[str] = []
-    if not _A_TIME.search(step):
-        return step  # it goes on in the next one
-
-    def taken(found: re.Match[str]) -> str:
-        name = found["first"] or found["only"] or found["name"]
-        said = found["how"] or found["so"] or found["said"]
-        when = _WHEN.search(said)
-        late.append(
-            f"Put in the {name.strip()} {when[1]} of it."
-            if when and "minutes" in when[1]
-            else f"At the end stir in the {name.strip()}."
-        )
-        return "the " if found["one"] else "" if found["the"] else found["behind"] or ""
-
-    told = _LAST.sub(taken, step)
-    return " ".join((told.rstrip(), *late)) if late else step

@@ -4,11 +4,11 @@ import re
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from calmlarder.adapt.line_words import BAKING_POWDER
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import Names
 from calmlarder.adapt.step_notes import amount_of, bare
 from calmlarder.adapt.step_shares import shared_out
-from calmlarder.adapt.written import BAKING_POWDER
 from calmlarder.and_list import and_list
 from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables

@@ -1,0 +1,214 @@
+"""What a line calls its food and says of it: how it is cut, what it is for; and the same of what takes its place."""
+
+import re
+from decimal import Decimal
+
+from calmlarder.adapt.written import BY_THE_PIECE, CUBE, amount_told
+from calmlarder.cookbook.covered import HANGS_ON
+from calmlarder.cookbook.in_company import TAKEN
+from calmlarder.cookbook.line_amount import measure_word
+from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.cookbook.wording import names_nothing
+from calmlarder.matching.names.words import plain, words_of
+from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
+
+BAKING_POWDER = "baking-powder"
+_OWN_WORDS = re.compile(
+    r"\s*(?P<amount>\d+(?:[.,/]\d+)?\s?(?:kg|g|grams?|ml|l|litres?|tbsp|tsp|tablespoons?|teaspoons?|oz|lbs?))\b\.?\s+"
+    r"(?:of\s+)?(?P<words>[^\d()/+]+)"
+)
+_HELD_IN = re.compile(
+    r"^(?:tin|can|jar|pack|packet|pouch|carton|pot|tub|bag|bottle|block)s? (?:of )?(?=[a-z])", re.IGNORECASE
+)
+_RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
+# How a line has its food cut, where it may stand for what takes its place too.
+_CUT = re.compile(
+    r"[,:]\s*(?:all |each |both )?(?:[^,()]*\band\s)?((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?"
+    r"(?:chopped|sliced|diced|cubed|grated|shredded)"
+    r"|(?:cut |sliced )?in(?:to)? "
+    r"(?:(?:small|large|thin|thick|bite-sized) |[\d./¼½¾]+[ -]?(?:cm|mm|inch)(?:[- ]thick)? )?"
+    r"(?:cubes|dice|chunks|pieces|strips|matchsticks|rounds|lengths|rings|slices|batons))\b",
+    re.IGNORECASE,
+)
+# `into 8 wedges`: so many of another amount. `into 1cm rounds` stays.
+_HOW_LARGE = re.compile(r"\b(in|into) (?:about |roughly )?\d+ (?=[a-z])(?!(?:cm|mm|inch)\b)", re.IGNORECASE)
+_SIZED = re.compile(r"\b\d+(?:[.,/]\d+)?[ -]?(?:cm|mm|inch(?:es)?)\b")
+_A_LONG_WORD = 6  # letters; a shorter word may be of any food: ours
+_SIZE = re.compile(r"\b\d+ cm ")
+_PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
+_LEAFY = frozenset({"allium", "leaf", "stem", "herb"})
+_LEAVES_BEAR = re.compile(r"\b(?:chopped|sliced|shredded)$")
+_IS_CUT = frozenset({
+    "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
+    "pod", "fruit", "citrus", "tofu", "herb",
+})  # fmt: skip
+_PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
+_SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
+_SEEDED = re.compile(r"\b(?:de)?seeded\b", re.IGNORECASE)
+_OF_VEGETABLES = re.compile(r"\bvegetable (?:stock|broth)\b", re.IGNORECASE)
+_OF_MEAT = re.compile(r"\b(?:chicken|beef|lamb|veal|turkey|fish|bone) (?:stock|broth)\b", re.IGNORECASE)
+_TO_SERVE = re.compile(r"\bto serve$")
+_USES = (
+    r"(?:to|for) (?:serve|serving|garnish|garnishing|finish|finishing|top|topping|drizzling|drizzle|dipping"
+    r"|decorate|sprinkling|sprinkle|dusting|glazing|glaze|frying|brushing|mopping|scooping|dip|mop)"
+)
+_FOR_WHAT = re.compile(rf",? \b({_USES})$", re.IGNORECASE)
+# `plus more to drizzle`, `+ extra to serve`: the rest is beside the amount.
+_AND_MORE = re.compile(
+    rf",? ?((?:plus|\+|and) (?:a (?:little|bit|touch) )?(?:more|extra)(?: {_USES}|,? (?:to|for) (?:the )?[a-z]+)?)$",
+    re.IGNORECASE,
+)
+_SERVED = re.compile(r"\b(?:to|for) (?:serve|serving|mopping|dipping|scooping|mop|dip)$", re.IGNORECASE)
+_DISSOLVED = re.compile(
+    r"(?:,? )\b((?:dissolved|made up|crumbled|mixed|diluted|stirred) (?:in(?:to)?|with) [^,;()]*\bwater)\b",
+    re.IGNORECASE,
+)
+_TOASTED = re.compile(r"(?:toasted|warmed|warm|grilled)\b", re.IGNORECASE)
+_FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
+_SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
+_SAME = Decimal("0.02")  # as a share of the grams that were read
+
+
+def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> str:
+    """What a line calls its food and says of it (`self-raising flour, sifted`), to stand behind another amount.
+
+    Only of a line with one amount that was read as it stands: of `2 tins chickpeas` or `1 pumpkin` with its skin the
+    words mean another weight. There it is the food's name, and how it is cut.
+    """
+    if read.assumed == TAKEN:
+        return f"{food.name}, drained"
+    if _is_one_of_several(read, food):
+        return f"{food.name}{cut_of(read.text) if not read.also else ''}{for_what(read.text)}"
+    found = _OWN_WORDS.fullmatch(read.text)
+    several = _SEVERAL.search(read.text.partition(",")[0]) or read.also or read.alternatives
+    if found is not None and not several and measure_word(found["words"].split()[0].casefold()) is None:
+        told = amount_told(found["amount"].casefold(), food, tables)
+        if told is not None and abs(told.grams - grams) <= _SAME * grams:
+            return HANGS_ON.sub("", _HELD_IN.sub("", found["words"].strip()))
+    return f"{_named_so(read.text, food, tables)}{tail_of(read.text)}"
+
+
+def _is_one_of_several(read: IngredientRead, food: Food) -> bool:
+    """Whether a line lists several foods with commas, of which this is one: the others are none of its words."""
+    first, comma, rest = read.text.partition(",")
+    name = set(words_of(food.name)[-1:])
+    behind = name <= set(words_of(rest)) and not name & set(words_of(first))
+    return bool(comma) and (bool(read.also) or behind)
+
+
+def _named_so(text: str, food: Food, tables: Tables) -> str:
+    """The longest name of a food that its line uses and no other food has (`lasagne sheets`), else its own."""
+    line = f" {plain(text)} "
+    told = [name for name in tables.names_of(food.id) if f" {name} " in line or f" {name}," in line]
+    told = [_HELD_IN.sub("", name) for name in told]
+    other = {name for name in told if len(name) >= _A_LONG_WORD and name not in food.name}  # zucchini are courgettes
+    alone = [name for name in told if (len(name.split()) > 1 or name in other) and _means_one(name, tables)]
+    return max(alone, key=len, default=food.name)
+
+
+def _means_one(name: str, tables: Tables) -> bool:
+    return sum(row.name == name for row in tables.names) + sum(food.name == name for food in tables.foods) == 1
+
+
+def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: bool = False) -> str:
+    """What a stand-in is called: by the line's own word where that is a name of it (`gluten-free lasagne sheets`).
+
+    Cut as the line says, unless it stays `whole`, to be filled.
+    """
+    called = _called(read, stand_in, tables) or stand_in.name
+    if stand_in.kind == "stock" and called.startswith("stock ") and _OF_VEGETABLES.search(read.text):
+        called = f"vegetable {called}"
+    meat = _OF_MEAT.search(read.text) if stand_in.kind == "stock" and stand_in.diet == "omnivore" else None
+    if meat is not None and called.startswith("meat stock "):
+        called = f"{meat[0].lower()} {called.removeprefix('meat stock ')}"
+    if stand_in.kind == "yoghurt" and _PLAIN.search(read.text) and not _PLAIN.search(called):
+        called = f"plain {called}"
+    if stand_in.id == CUBE and (water := _DISSOLVED.search(read.text)) is not None:
+        return f"{called}, {water[1].lower()}"
+    if stand_in.kind in BY_THE_PIECE and (warm := _TOASTED.match(read.text)) is not None:
+        return f"{called}, {warm[0].lower()}"
+    if stand_in.kind == "nut" and (soaked := _SOAKED.search(read.text)) is not None:
+        return f"{called}, {soaked[0].lower()}"
+    if stand_in.kind == "meat" and (sliced := _CUT.search(read.text)) is not None:
+        return f"{called}, {sliced[1].lower()}"
+    if stand_in.kind == "pulse" and stand_in.name.startswith("canned"):
+        return f"{called}, drained and rinsed"
+    if stand_in.kind not in _IS_CUT:
+        return called
+    if whole:
+        return called
+    cut = _CUT.search(_HOW_LARGE.sub(r"\1 ", read.text))
+    done = _fit_cut(cut[1].lower(), stand_in) if cut else ""
+    if not done and stand_in.kind == "pepper" and _SEEDED.search(read.text):
+        done = "seeded"
+    if not done and _PREPARED.search(read.text) and stand_in.kind != "fruit":
+        done = _usual_cut(stand_in)
+    return f"{called}, {done}" if done else called
+
+
+def _fit_cut(cut: str, stand_in: Food) -> str:
+    """How it is cut, peeled first where it has a skin; nobody grates or cubes leaves, pods stay long."""
+    if stand_in.kind in _LEAFY:
+        return "very finely chopped" if cut.endswith("grated") else cut if _LEAVES_BEAR.search(cut) else ""
+    if stand_in.kind == "pod":
+        return ""
+    if stand_in.kind == "citrus" and cut.endswith(("grated", "sliced", "shredded")):
+        return _usual_cut(stand_in)
+    if stand_in.kind == "fruit":
+        return "finely chopped" if cut.endswith("grated") else cut
+    return f"peeled and {cut}" if _usual_cut(stand_in).startswith("peeled") else cut
+
+
+def _usual_cut(stand_in: Food) -> str:
+    """Its usual preparation without a size, which would read as an amount; how large the swap itself says."""
+    if stand_in.prep.startswith("peeled"):
+        return "peeled, in pieces"
+    return _SIZE.sub("", stand_in.prep.partition(";")[0]).strip()
+
+
+def _called(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
+    """The longest name of the line's food that stands in the line and is the stand-in's too with what it is free of."""
+    line = f" {plain(read.text)} "
+    known = set(tables.names_of(stand_in.id))
+    row = tables.food_by_id.get(read.food or "")
+    own = {row.name} if row is not None else set()
+    for name in sorted({*tables.names_of(read.food or ""), *own}, key=lambda one: (-len(one), one)):
+        if f" {name}" in line:
+            for free in _FREE:
+                if f"{free} {name}" in known:
+                    return f"{free.replace(' ', '-')} {name}"
+    return ""
+
+
+def is_unraised(read: IngredientRead, stand_in: Food) -> bool:
+    """Whether a flour takes the place of a self-raising one and is not self-raising itself."""
+    flour = stand_in.kind in {"flour", "starch"}
+    return flour and _RAISES.search(read.text) is not None and _RAISES.search(stand_in.name) is None
+
+
+def tail_of(text: str) -> str:
+    """How the line says it is cut: `, finely chopped`."""
+    _, comma, rest = _HOW_LARGE.sub(r"\1 ", text).partition(",")
+    if _TO_SERVE.search(rest) and _SEVERAL.search(rest) and not names_nothing(_TO_SERVE.sub("", rest)):
+        rest = "to serve"  # the line names other foods too
+    if any(sign.isdigit() for sign in _SIZED.sub("", rest)):
+        soaked = _SOAKED.match(rest.strip())
+        rest = soaked[0] if soaked else ""
+    return f", {rest.strip()}" if comma and rest else ""
+
+
+def for_what(text: str) -> str:
+    """What a line has its food for, at its end: `, to serve`, `, for drizzling`."""
+    more = _AND_MORE.search(text)
+    if more is not None:
+        return f", {more[1].lower()}"
+    found = _FOR_WHAT.search(text)
+    # Of what is served all foods of a line are; of oil and butter only one may be for frying.
+    return f", {found[1].lower()}" if found and (_SERVED.search(text) or not _SEVERAL.search(text)) else ""
+
+
+def cut_of(text: str) -> str:
+    """How a line has its food cut, in a few words: `, thinly sliced`; nothing where it does not say."""
+    found = _CUT.search(_HOW_LARGE.sub(r"\1 ", text))
+    return f", {found[1].lower()}" if found else ""

@@ -1,0 +1,206 @@
+"""One step of a recipe with the foods that changed in it by what they are now, in brackets where need be."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.called import is_another_one
+from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST
+from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, A_SAUCE, MADE_WITH_IT, Around, short_name, written_in
+from calmlarder.adapt.names import spans_in
+from calmlarder.adapt.step_heat import boils_long, is_only_soaked, time_told, treated, without_soaking
+from calmlarder.adapt.step_named_once import LIST_ITEM, out_of_lists
+from calmlarder.adapt.step_names import alone_in, boiled_in, is_longer_name, late_among, of_the_other_line, whole_names
+from calmlarder.adapt.things_now import (
+    LEFT_OUT,
+    Told,
+    all_replaced,
+    is_oil,
+    of_its_line,
+    of_one,
+    of_several,
+    own_of,
+    things_now,
+)
+from calmlarder.and_list import and_list
+from calmlarder.matching.names.words import words_of
+
+# A sentence that does nothing but put in what is left out: `Add the snow peas.`
+_OWN_STEP = re.compile(
+    r"(?:(?<=[.!?] )|(?<=^)|(?<=^\d\. ))(?:Then |Now |Finally,? )?(?:Add|Stir in|Fold in|Mix in|Toss in|Throw in|Tip in"
+    r"|Scatter over|Sprinkle over|Top with)(?: in)? (?:the |all the |your )?([\w -]{2,40}?) \[left out\]"
+    r"(?:(?: to| into) the \w+)?"
+    r"(?:,? (?:and|then) (?:toss|cook|stir|fry|stir-fry|soften)\w*[^.!,\d]{0,20}\b[1-5] minutes?)?"
+    r"[.!](?=\s|$)"
+)
+_COOKED_ALREADY = "cooked already"
+_BOILED_ALONG = frozenset({"herb", "spice", "oil", "allium"})
+_COOKING_WATER = re.compile(r"\b(?:cooking|reserved|soaking|bean) (?:water|liquid)\b", re.IGNORECASE)
+_FRUIT, _STOCKS = words_of("fruit"), (words_of("stock"), words_of("broth"))
+_WHOSE_STOCK = re.compile(r"^(?:vegetable|chicken|beef|lamb|veal|turkey|fish|bone|meat) ")
+_DRUNK_UP = re.compile(
+    r"\b(?:drinks?|drunk|soaks?|soaked|takes?|taken|sucks?|sucked) up (?:some |most |all )?(?:of )?(?:the )?$", re.I
+)
+_JUICE = words_of("juice")
+_OF_A_FRUIT = re.compile(r"\s+(?:of|from|runs?|and zest)\b", re.IGNORECASE)
+_EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
+_ELSE = re.compile(r" else\b")
+_ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
+_NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
+_IN_ITS_PLACE = re.compile(r"about \d+ minutes, not \d+$")  # the step's own time makes room for it
+
+
+def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
+    """A step with its brackets, and the changed foods that it names; `behind` are the steps that follow."""
+    ready = _boiled_for_nothing(step, behind, told)
+    if ready is not None:
+        return ready
+    found: dict[str, None] = {}
+    text, done = "", 0
+    soaked: tuple[str, bool] | None = None
+    for start, end, meant in whole_names(step, spans_in(step, {**told.names, **told.several})):
+        if _is_none_of_them(step, (start, end), meant, told):
+            continue
+        several = words_of(step[start:end]) in told.several and len(meant) > 1
+        if several and (others := _ELSE.match(step, end)) is not None:
+            end = others.end()  # `everything else`
+        if several and _ALL_BUT.match(step, end):
+            continue  # `everything but the paprika`, whatever is in the list now
+        if several:
+            now, foods = _several_now(step[start:end], meant, told)
+        else:
+            now, foods = _one_now(step, (start, end), meant, step[done:end], told)
+        found |= dict.fromkeys(foods)
+        if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
+            made = _made_with_it(step, end, now, foods, told)
+            if made is not None:
+                text, done = f"{text}{step[done:start]}{made[0]}", made[1]
+            continue
+        how = ""
+        all_told = several and words_of(_ELSE.sub("", step[start:end]))[-1] in ALL_OF_THEM
+        if foods and not all_told and not (several and words_of(step[start:end])[-1] in SAID_BY_THE_LIST):
+            how, alone = _how(step, (start, end), foods[0], (text, behind, step[done:end]), told)
+            soaked = alone or soaked
+        told.marked.update(foods)
+        if not how and short_name(now).casefold() == step[start:end].casefold():
+            continue  # `the stock`, which is called so still
+        around = Around(step[done:start], step[start:end], step[end:])
+        new = None
+        if foods and now != LEFT_OUT and not all_told and not (several and (" for " in now or LEFT_OUT in now)):
+            new = written_in(around, now, how, is_oil(foods[0], told))
+        same = words_of(step[start:end])[-1:] == words_of(short_name(now))[-1:]
+        if not how and same and _DRUNK_UP.search(step[done:start]):
+            continue  # `so the oats drink up some milk`, of whatever kind
+        if new is None and not how and same and _EACH.search(step[done:start]):
+            continue  # `each wrapper` is one of the new ones
+        gone = f"{step[done:start]}{LIST_ITEM}{step[start:end]} [{now}]{LIST_ITEM}"
+        text += new.text if new else gone if now == LEFT_OUT and not how else f"{step[done:end]} [{now}{how}]"
+        done = end + (new.taken if new else 0)
+    whole = out_of_lists(text + step[done:])
+    if soaked is not None:
+        whole = without_soaking(whole, *soaked)
+    return _OWN_STEP.sub(r"[No \1: left out.]", whole), list(found)
+
+
+def _is_none_of_them(step: str, span: tuple[int, int], meant: frozenset[str], told: Told) -> bool:
+    """Whether a name in a step means another thing than what the list has."""
+    start, end = span
+    words = words_of(step[start:end])
+    if is_another_one(words, step[:start]) or of_the_other_line(step[:start], meant, told):
+        return True
+    if words == _JUICE and (step[start:end].endswith("s") or _OF_A_FRUIT.match(step, end)):
+        return True  # what runs out of the meat, or of the lemon
+    return is_longer_name(step, span, meant, told.tables)
+
+
+def _several_now(name: str, meant: frozenset[str], told: Told) -> tuple[str, list[str]]:
+    """What a word for several foods (`the nuts`, `everything else`) stands for now, and which of them changed."""
+    now, foods = of_several(meant - told.direct, meant, told)
+    last = words_of(_ELSE.sub("", name))[-1]
+    if last in ALL_OF_THEM or (last in SAID_BY_THE_LIST and _is_swapped(foods, told)):
+        now = late_among(foods, told)
+    return now, foods
+
+
+def _one_now(step: str, span: tuple[int, int], meant: frozenset[str], before: str, told: Told) -> tuple[str, list[str]]:
+    """What the name of one food stands for now, and which changed; `before` is the step since the last change.
+
+    A plural is no spice: `peppers` beside black pepper are the vegetable.
+    """
+    start, end = span
+    if step[:end].endswith("s"):
+        meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
+    foods = [food for food in sorted(meant) if food in told.changed][:1]
+    if all_replaced(meant, told):  # `the mushrooms`, of which two kinds stood in one line
+        now, foods = of_several(meant, meant, told)
+    else:
+        now = of_one(foods[0], meant, before, told) if foods else own_of(meant, told)
+    if words_of(step[start:end]) == _FRUIT and foods and _is_swapped(foods, told):
+        now = ""  # rhubarb and sugar are the fruit
+    if words_of(step[start:end]) in _STOCKS:
+        now = _WHOSE_STOCK.sub("", now)  # the step's own word holds
+    return now, foods
+
+
+def _made_with_it(step: str, end: int, now: str, foods: Sequence[str], told: Told) -> tuple[str, int] | None:
+    """What a mixture, a sauce or a paste is called after now, and where the step goes on; None where it is none."""
+    if not foods:
+        return None
+    if now and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
+        return short_name(now).removesuffix("s"), end
+    if (sauce := A_SAUCE.match(step, end)) and not is_oil(foods[0], told):
+        single = re.sub(r"^leek greens$", "leek", short_name(now)).removesuffix("s")
+        return "" if " and " in now or now[:1].isdigit() else f"{single} ", sauce.end()  # `the honey sauce`
+    if A_PASTE.match(step, end) and " and " not in now and not is_oil(foods[0], told):
+        return short_name(now).removesuffix("s"), end  # `the leek green paste`
+    return None
+
+
+def _is_swapped(foods: Sequence[str], told: Told) -> bool:
+    """Whether each of them has something in its place, so that the word still means what the list has."""
+    return all(told.changed[food].change == "swap" for food in foods)
+
+
+def _boiled_for_nothing(step: str, behind: str, told: Told) -> tuple[str, list[str]] | None:
+    """What takes the place of a step that only boils a dry pulse for long, where tins take its place."""
+    named = {food for _, _, meant in spans_in(step, told.names) for food in meant}
+    ready = [food for food in named & set(told.changed) if told.changed[food].heat.startswith(_COOKED_ALREADY)]
+    others = {told.tables.food_by_id[food].kind for food in named if food not in ready}
+    if len(ready) != 1 or not others <= _BOILED_ALONG or not boils_long(step):
+        return None
+    food = ready[0]
+    told.timed.add(food)
+    told.marked.add(food)
+    now = short_name(and_list(things_now(told.changed[food], "", told, (food,))))
+    water = " Where a later step takes cooking water, take fresh." if _COOKING_WATER.search(f"{step} {behind}") else ""
+    number = _NUMBER.match(step)
+    head = number[0] if number else ""
+    return f"{head}Drain and rinse the {now}: cooked already, so nothing is soaked or boiled here.{water}", [food]
+
+
+def _how(
+    step: str, span: tuple[int, int], food: str, texts: tuple[str, str, str], told: Told
+) -> tuple[str, tuple[str, bool] | None]:
+    """How a step treats what a food is now, and where it only soaks it what to do instead, and whether that is all.
+
+    `texts` are the step so far, the steps behind it, and what stands before the name since the last change.
+    """
+    so_far, behind, before = texts
+    end = span[1]
+    change = of_its_line(food, before, told)
+    timed = food in told.timed
+    others = not alone_in(step, end, food, told)
+    late = "" if timed else time_told(step, end, change, others)
+    soaked = None
+    if is_only_soaked(step, end, change) and not timed:
+        soaked = (boiled_in(step, change.not_soaked, told), not others)
+        how, late = "", change.not_soaked
+        told.soaked.add(food)
+    else:
+        how = late or treated(step, end, change, (so_far, behind), told.tables)
+    if change.first and food not in told.marked:
+        how = f"{how}; {change.first}" if how else f", {change.first}"
+    if late:
+        told.timed.add(food)
+        if _IN_ITS_PLACE.search(late):
+            told.soaked.add(food)
+    return how, soaked
