@@ -62,6 +62,7 @@ _PLACE_WORD = LatePattern(r"\b(freezer|frzr|fridge|cupboard|pantry)\b(?! ?(?:bur
 _SALT_AND_PEPPER = LatePattern(
     r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?(?:pep+er|pep+r)\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b"
 )
+_SALT_PEPPER_AND_MORE = LatePattern(r"^salt pep+er (?=(?:[a-z]+ )*(?:oil|vinegar|butter|sugar|mustard)\b)")
 # What is always there is said in one line, and each of it is a thing of its own.
 _ALWAYS = LatePattern(
     r"^(?:we |i )?(?:always|usually) (?:have|has|got|there|in)(?: in)?\s*[:\-]?\s+"
@@ -154,6 +155,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = bare[denied.end() :] if denied else bare
     bare = _without_place(bare, lexicon)
     rest = by_the_way(done_with(in_english(as_one(told_by_accents(bare, lexicon)), lexicon)))
+    rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
     rest = days_plainly(plainly_put(shares_plainly(told_aside(rest))))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))

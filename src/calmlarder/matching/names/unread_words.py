@@ -83,6 +83,8 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             continue
         if word in {"canned", "tin", "can"} and reading.takes & DISHES:
             continue  # a soup comes in a tin as well
+        if word == "uncooked" and food.kind in {"meat", "poultry", "fish"} and food.state in {"raw", "as sold"}:
+            continue  # as it is sold
         if is_state_of(word, "cooked") and _COOKED_ALIKE & set(words_of(food.name)) and food.kind == "meat":
             continue  # the tables have no other: `4 cooked sausages`
         if is_state_of(word, "cooked") and "leftover" in words.told and is_left_as_it_is(food):
@@ -137,6 +139,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue  # free of it anyway: `GF tamari`
             if word == "wheat" and food.gluten == "yes" and own.isdisjoint(_OTHER_GRAINS):
                 continue  # of what else, where nothing is said
+            if word == "smoked" and food.kind in {"meat", "poultry"}:
+                continue  # cooked as if it were raw, and kept no longer
             if word == "wild" and food.kind == "mushroom":
                 continue  # whoever grew them
             if word == "dairy" and "milk" in food.allergens and "free" not in words.known:
@@ -239,7 +243,7 @@ def _made(reading: Reading, words: Words) -> set[str]:
     told, tokens = words.told, words.tokens
     made = bool(told & SELF_MADE) or "cooked" in told or any(token.typed in SELF_MADE for token in tokens)
     said = reading.takes - frozenset(FITS) - SELF_MADE
-    if "chilli" in said and any(token.typed == "portion" for token in tokens):
+    if said == {"chilli"} and any(token.typed == "portion" for token in tokens):
         return {"leftover"}  # nobody portions a pepper
     is_dish = bool(said & (DISHES | DISH_WHEN_MADE)) and said <= DISH_WHEN_MADE and said != {"pasta"}
     return {"leftover"} if made and is_dish else set()

@@ -21,6 +21,7 @@ from calmlarder.matching.names.strange_words import is_another, is_beside_a_note
 from calmlarder.matching.names.tokens import Words
 from calmlarder.matching.names.unread_words import left_over
 from calmlarder.matching.names.words import words_of
+from calmlarder.tables.rows import Food
 
 Outcome = Literal["matched", "ask", "unknown"]
 # How much likelier a name is whose last word is told: dark chocolate is one, a chocolate biscuit is none. Ours.
@@ -49,6 +50,8 @@ _OF_PLANTS = frozenset({"vegan", "plant", "dairy", "meatless"})
 # Of the foods that are called vegan: those that stand in for another food, which is not told.
 _STAND_INS = frozenset({"cheese", "yoghurt", "cream", "butter", "soya", "seitan", "milk", "plant-drink"})
 _BOUGHT_IN = frozenset({"tin", "can", "carton", "packet", "pouch"})
+_GLUTEN = ("no", "may", "yes")
+_DIETS = ("vegan", "vegetarian", "pescatarian", "omnivore")
 _SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
 
 
@@ -199,6 +202,8 @@ def _decided(best: Reading, close: list[Reading], candidates: tuple[Candidate, .
             # Bought and not said to lack it, it holds onion: `carton of veg soup`.
             return Named("matched", (holding[0].food,), best.takes, (food[holding[0].food].name,), candidates)
         parts = [one for one in close if one.default]
+        if not parts and (most := _most_of_all(close, lexicon)):
+            return Named("matched", (most,), best.takes, (food[most].name,), candidates)
         if not parts:
             return Named("ask", (), best.takes, (), candidates)
         if len({one.default for one in parts}) == 1 and len(parts) > 1:
@@ -211,6 +216,31 @@ def _decided(best: Reading, close: list[Reading], candidates: tuple[Candidate, .
     elif best.missing:
         assumed = (food[best.food].name,)
     return Named("matched", (best.food,), best.takes, assumed, candidates, partly=bool(best.missing))
+
+
+def _most_of_all(close: list[Reading], lexicon: Lexicon) -> str | None:
+    """Of dishes that are equally likely the one with no less of any group, and every allergen, than each other one.
+
+    `chilli con carne` is counted with onion. None where none holds the most of all.
+    """
+    foods = [lexicon.tables.food_by_id[one.food] for one in close]
+    if len({(food.kind, food.state) for food in foods}) > 1:
+        return None
+    return next((food.id for food in foods if all(_holds_as_much(food, other, lexicon) for other in foods)), None)
+
+
+def _holds_as_much(food: Food, other: Food, lexicon: Lexicon) -> bool:
+    """Whether a food is no less of a risk than another to anybody: in each group, by allergens, by who may eat it."""
+    ours, theirs = (lexicon.tables.fermentables_of(one.id) for one in (food, other))
+    if not ours or not ours.keys() >= theirs.keys():
+        return False
+    more = all(row.g_per_100g <= ours[name].g_per_100g for name, row in theirs.items() if name != "glucose")
+    return (
+        more
+        and set(food.allergens) >= set(other.allergens)
+        and _GLUTEN.index(food.gluten) >= _GLUTEN.index(other.gluten)
+        and _DIETS.index(food.diet) >= _DIETS.index(other.diet)
+    )
 
 
 def _says(told: frozenset[str], state: str) -> bool:

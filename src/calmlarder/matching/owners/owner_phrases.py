@@ -145,9 +145,24 @@ _BEFORE_A_MONTH = LatePattern(
 
 
 # What somebody keeps for a day of theirs is not asked for tonight.
+# `(littlest one's)`: one of the children.
+_A_CHILD = LatePattern(
+    r"(?:for )?(?:the |my |our )?([a-z]+) (?:one(?:'s|s')|(?:child|kid|boy|girl|lad|son|daughter)(?:'s|s')?)"
+)
+# `for Rob, he eats them`: theirs, whoever it is; more of the sentence tells nothing of the food.
+_FOR_THEM = LatePattern(
+    r"(?:only |just |kept )?for (?:my |our |the )?([a-z]+)(?: only)?[,;.]? (?:(?:as|because|coz|cos|cause|bc) )?"
+    r"(?:he|she|they|who|i|we) (?:still |can |do |does |don'?t |doesn'?t |loves? |likes? |will )*"
+    r"(?:eat|eats|have|has|like|likes|love|loves|want|wants|need|needs|don'?t|can'?t|do|does)\b[^;()]*"
+)
 _OCCASION = LatePattern(
     r"\bfor (?:(?:his|her|their|the|my|our|[a-z]+'s) )?(birthday|anniversary|party|wedding|visit|holiday|christmas)\b"
 )
+
+
+_CHILDREN_BY_AGE = frozenset({
+    "littlest", "youngest", "younger", "oldest", "older", "eldest", "elder", "smallest", "biggest", "little", "middle",
+})  # fmt: skip
 
 
 class Owned(NamedTuple):
@@ -205,6 +220,13 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
     first, comma, more = text.partition(",")
     if comma and len(first.split()) == 1 and is_person(first, lexicon):
         return bare_name(first), None, more  # `mums, she's visiting`
+    if (child := _A_CHILD.fullmatch(text)) and child[1] in _CHILDREN_BY_AGE:
+        return child[0].removeprefix("for ").removesuffix("'s"), None, ""
+    theirs = _FOR_THEM.fullmatch(text)
+    if theirs and (is_person(theirs[1], lexicon) or theirs[1] in GIVEN_NAMES or theirs[1] in capitals):
+        return bare_name(theirs[1]), None, ""
+    if text.startswith("for ") and (name := text.removeprefix("for ")) in capitals & GIVEN_NAMES:
+        return name, None, ""  # `(for Rob)`, as no rod of that name is typed
     alone = _FOR_HIM_ONLY.fullmatch(text)
     if alone and is_person(alone[1] or alone[2], lexicon):
         return bare_name(alone[1] or alone[2]), None, ""

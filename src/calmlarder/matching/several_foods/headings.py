@@ -125,12 +125,13 @@ def pepper_of_spices(parts: list[Part], hints: frozenset[str], lexicon: Lexicon)
     dry = all(foods[food].kind in _DRY for part in others for food in part.named.foods)
     if len(others) < 2 or any(foods[food].kind not in _SEASONINGS for part in others for food in part.named.foods):
         return parts
+    only_salted = {food for part in others for food in part.named.foods} <= _BESIDE_FRESH  # beside mustard in its jar
     is_indian = any(food in _INDIAN for part in others for food in part.named.foods)
     return [
         part
         if part.said not in _AMONG_SPICES
         or part.amount.how != "none"
-        or not (dry or part.said == "pepper" or (part.said == "mustard" and is_indian))
+        or not ((dry and not only_salted) or part.said == "pepper" or (part.said == "mustard" and is_indian))
         else part._replace(named=name_part(_AMONG_SPICES[part.said], hints, lexicon).named)
         for part in parts
     ]

@@ -42,6 +42,9 @@ _SORTS_OF = LatePattern(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)
 _RIDDLE = LatePattern(
     r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b"
     r"|[a-z] ?\?+[ ,/]+(?:or )?[a-z ]+\?"
+    r"|\b(?:could|might|may) be [a-z ]+?[, ]+(?:or )?(?:could|might|may|maybe)(?: be)? [a-z]"
+    r"|\b(maybe|perhaps|possibly|probably) [a-z ]+?[, ]+(?:or )?(?:maybe|perhaps|possibly|probably) [a-z]"
+    r"|\beither [a-z ]+ or [a-z]"
 )
 _HOLDS = LatePattern(r"\bwith (?:onions?|garlic)\b")
 _HOLDS_TWO = LatePattern(r"^[^,;&+]*\bwith (?:[a-z]+ )?[a-z]+ (?:and|&|\+|n) [a-z]+\b")

@@ -24,6 +24,11 @@ _SIDE_BY_SIDE = (
 _FILLED = frozenset(
     {"dumplings", "dumplings-vegetable", "spring-rolls", "tortellini", "wrap-falafel", "sandwich", "pizza"}
 )
+# What every kitchen has, and what makes no dish or flavour of the word behind it: `butter eggs milk`.
+_BASICS = frozenset({
+    "salt", "pepper", "black pepper", "oil", "olive oil", "vinegar", "butter", "egg", "milk", "bread", "cheese",
+    "sugar", "flour", "tea", "coffee", "ham", "yoghurt",
+})  # fmt: skip
 _MOST_WORDS, LONGEST_NAME = 14, 5  # of a run of foods without a sign between them, and of one of them: ours
 
 
@@ -129,6 +134,8 @@ def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
     if all(food.is_staple for food in foods):
         return True
     if all(food.kind in _SEASONINGS for food in foods):
+        return True
+    if len(parts) > 2 and all(part.said in _BASICS for part in parts):
         return True
     if any(head in PRODUCTS | DISHES for head in heads):
         return len(set(heads)) == 1
