@@ -38,7 +38,7 @@ def least_cost(house: PlanInstance) -> float:
         last_nights = first.sitting == "dinner" and last.sitting == "packed" and (last.day - first.day).days == 1
         if len(column.covers) > 1 and not last_nights:
             p.cost[z] += LEFTOVER * _POINT
-        if first.sitting == "packed" and column.problem.pattern.id != "cold-from-its-box":
+        if first.sitting == "packed" and column.problem.pattern.id not in {"cold-from-its-box", "warmed-for-lunch"}:
             p.cost[z] += LUNCH_BY_ITSELF * _POINT
         for number, option in enumerate(column.problem.options):
             used, units = z + 1 + 4 * number, z + 2 + 4 * number  # in the order in which the block makes them

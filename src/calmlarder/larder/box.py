@@ -98,6 +98,7 @@ def _as_food(box: Box, tables: Tables) -> tuple[Food, tuple[Fermentable, ...], l
     energy = sum((part.grams * (part.food.energy_kcal or 0) for part in parts), Decimal(0)) / whole
     protein = sum((part.grams * (part.food.protein_g or 0) for part in parts), Decimal(0)) / whole
     lysine = sum((part.grams * (part.food.lysine_mg or 0) for part in parts), Decimal(0)) / whole
+    fibre = sum((part.grams * (part.food.fibre_g or 0) for part in parts), Decimal(0)) / whole
     food = made.food.model_copy(
         update={
             "id": box.food_id,
@@ -108,6 +109,7 @@ def _as_food(box: Box, tables: Tables) -> tuple[Food, tuple[Fermentable, ...], l
             # Rounded down: a floor that is met by the rounded figure is met.
             "protein_g": protein.quantize(Decimal("0.001"), rounding=ROUND_DOWN),
             "lysine_mg": lysine.quantize(Decimal("0.1"), rounding=ROUND_DOWN),
+            "fibre_g": fibre.quantize(Decimal("0.001"), rounding=ROUND_DOWN),
             "flavours": {"any": 1},
             "minutes": {**({"raw": 0} if box.cold else {}), **({} if box.heated else {"stir-fry": _WARMED_MINUTES})},
         }
