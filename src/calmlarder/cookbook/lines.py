@@ -15,9 +15,9 @@ from calmlarder.cookbook.notation import both_parts, freed, in_plain_words, spoo
 from calmlarder.cookbook.recipe import IngredientRead, Outcome, shared_out, together
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
 from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed, with_more
+from calmlarder.cookbook.unlike_usual import as_it_weighs
 from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail
-from calmlarder.matching.amounts.numbers_and_fractions import Span
 from calmlarder.matching.names.foods import UNKNOWN
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.words import plain, words_of
@@ -30,25 +30,6 @@ _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
 _ONLY_CUT = re.compile(r"(?:cut|sliced|torn|split|halved|broken) (?:in|into|on|across|horizontally|lengthways)\b")
 _WITH_SO_MUCH = re.compile(r"\b(?:with|in) [\d½¼¾⅓⅔⅛][\d./]* ?(?:tsp|tbsp|teaspoons?|tablespoons?|g|pinch(?:es)?)\b")
 _CLOVES = "cloves"
-# What is sold small too, and how much of a grown one a small one is: common practice, no source.
-_BABY = re.compile(r"\b(?:baby|pearl|pickling|silverskin|new) \w")
-_GROWN_SMALL = frozenset({"allium", "fruit-vegetable", "root", "potato"})
-_OF_A_WHOLE = Span(0.12, 0.22, 0.35)
-# Shapes of pasta that lie close: a cup of them weighs twice a cup of tubes (common practice, no source).
-_CLOSE = re.compile(r"\b(?:orzo|risoni|ditalini|stelline|pastina|acini di pepe|kritharaki|soup pasta)\b")
-_AGAINST_TUBES = Span(1.7, 2.0, 2.2)
-# A slice of a stick of bread against one of a loaf: 14 g for 36 (common practice, no source).
-_THIN_LOAF = re.compile(r"\b(?:baguettes?|french stick|ficelle)\b")
-_AGAINST_A_LOAF = Span(0.3, 0.4, 0.55)
-_THICK = re.compile(r"\bthick(?:ly)?\b")
-_THICK_AGAINST_A_LOAF = Span(0.5, 0.7, 0.9)  # 25 g: common practice, no source
-# A ciabatta is 270 g where a loaf is 800 g (common practice, no source).
-_LOAF = "loaf"
-_SMALL_LOAF = re.compile(r"\b(?:ciabattas?|focaccias?)\b")
-_OF_A_LARGE_LOAF = Span(0.27, 0.34, 0.5)
-# Of noodles weighed fresh, how much is left of them dry: 8 oz for 12 (common practice, no source).
-_FRESH_STRANDS = re.compile(r"\bfresh (?:\w+ ){0,3}noodles?\b|\bfresh (?:\w+ )?(?:ramen|udon|soba|rice sticks)\b")
-_DRY_OF_FRESH = Span(0.6, 0.67, 0.75)
 
 
 class LineReader:
@@ -188,18 +169,7 @@ class LineReader:
             return several
         names = either_of(rest, told, self._names, self._tables)
         part, others = names[0], names[1:]
-        found = self._with_more(found, rest, part)
-        if found.main is not None and found.main.unit is None and not found.sizes and _BABY.search(rest):
-            found = _small(found, part)
-        if found.main is not None and found.main.unit == "cup" and _CLOSE.search(rest):
-            found = found._replace(main=found.main._replace(number=found.main.number.times(_AGAINST_TUBES)))
-        if found.main is not None and found.main.unit == "slice" and _THIN_LOAF.search(rest):
-            share = _THICK_AGAINST_A_LOAF if _THICK.search(line) else _AGAINST_A_LOAF
-            found = found._replace(main=found.main._replace(number=found.main.number.times(share)))
-        if found.main is not None and _LOAF in {found.main.unit, part.unit_in_name} and _SMALL_LOAF.search(rest):
-            found = found._replace(main=found.main._replace(number=found.main.number.times(_OF_A_LARGE_LOAF)))
-        if found.main is not None and found.main.unit == "g" and _is_dry_noodle(part) and _FRESH_STRANDS.search(rest):
-            found = found._replace(main=found.main._replace(number=found.main.number.times(_DRY_OF_FRESH)), sizes=())
+        found = as_it_weighs(self._with_more(found, rest, part), part, rest, line)
         known = tuple(dict.fromkeys(other.match.food.id for other in others if other.match.food is not None))
         return self._told(shown, found, part, known, optional)
 
@@ -334,19 +304,8 @@ class LineReader:
         return worst or together(reads)
 
 
-def _is_dry_noodle(part: Part) -> bool:
-    return part.match.food is not None and part.match.food.kind == "noodle" and part.match.food.state == "dry"
-
-
 def _is_one(read: IngredientRead) -> bool:
     return read.outcome == "read" and not read.also
-
-
-def _small(found: Found, part: Part) -> Found:
-    """`10 baby onions`: far less than so many onions; of a kind that has no such small ones nothing changes."""
-    if found.main is None or part.match.food is None or part.match.food.kind not in _GROWN_SMALL:
-        return found
-    return found._replace(main=found.main._replace(number=found.main.number.times(_OF_A_WHOLE)))
 
 
 def _parts_told(line: str) -> set[str]:
