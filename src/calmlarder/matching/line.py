@@ -14,7 +14,7 @@ from calmlarder.matching.conditions.condition_words import Phrase, marks_in, tak
 from calmlarder.matching.dates.bought_or_made import as_bought, as_made, bought_then
 from calmlarder.matching.dates.date_words import Dated
 from calmlarder.matching.dates.dates_in_line import UnreadDay, take_dates
-from calmlarder.matching.dates.days_rewritten import days_plainly
+from calmlarder.matching.dates.days_in_other_words import days_plainly
 from calmlarder.matching.lacks import refuse_lacks, what_there_is
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.line_text import line_of, without_bullet
