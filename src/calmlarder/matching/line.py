@@ -11,6 +11,7 @@ from calmlarder.matching.amounts.shares import shares_plainly
 from calmlarder.matching.amounts.some_of_them import counted_apart_by_state
 from calmlarder.matching.amounts.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.conditions.condition_words import Phrase, marks_in, take_phrases, take_words, without_marks
+from calmlarder.matching.conditions.misspelt_conditions import conditions_mended
 from calmlarder.matching.dates.bought_or_made import as_bought, as_made, bought_then
 from calmlarder.matching.dates.date_words import Dated
 from calmlarder.matching.dates.dates_in_line import UnreadDay, take_dates
@@ -154,7 +155,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     bare = _without_place(bare, lexicon)
-    rest = by_the_way(done_with(in_english(as_one(told_by_accents(bare, lexicon)), lexicon)))
+    english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
+    rest = by_the_way(done_with(conditions_mended(english, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
     rest = days_plainly(plainly_put(shares_plainly(told_aside(rest))))
