@@ -85,11 +85,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
         text = shape.sub(plainly, text)
     if _NEGATIVE.search(text):
         raise ValueError("an amount cannot be below nothing")
-    still = _NUMBER_LEFT.search(text)
-    if still:  # `box of 12, 7 left`
-        rest = _SIZED_PACK.sub(" ", _cut(text, still))  # `5 lb bag, 8 left`: eight of them, not eight bags
-        text = f"{still[1]} {NUMBER_ALONE.sub(' ', rest)}"
-    fraction, shared, text = _take_share(text)
+    fraction, shared, text = _take_share(_still_there(text))
     times = ONE
     found = _TIMES.search(text)
     if found:
@@ -145,6 +141,15 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
     if grams is not None and grams.times(count_span).high > MOST_GRAMS:
         raise ValueError("more than 50 kg is no kitchen amount")
     return amount, " ".join(text.split())
+
+
+def _still_there(text: str) -> str:
+    """The text with no number but that of what is left: `box of 12, 7 left`."""
+    still = _NUMBER_LEFT.search(text)
+    if not still:
+        return text
+    rest = _SIZED_PACK.sub(" ", _cut(text, still))  # `5 lb bag, 8 left`: eight of them, not eight bags
+    return f"{still[1]} {NUMBER_ALONE.sub(' ', rest)}"
 
 
 def _measure_in(text: str) -> re.Match[str] | None:

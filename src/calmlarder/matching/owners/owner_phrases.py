@@ -281,32 +281,9 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     named = _named_first(text, lexicon)
     if named:
         return named[0], None, named[1]
-    for found in _POSSESSIVE.finditer(text):
-        word = found[1]
-        if found[0].endswith("s'") and f"{word}s" in GIVEN_NAMES:
-            return f"{word}s", None, _cut(text, found)
-        if _GIVEN_BY.search(text[: found.start()]):
-            continue  # given, and not theirs any more
-        if _IS_THEIRS.search(text[: found.start()]) and (word in PEOPLE or is_given(word, lexicon)):
-            return word, None, _IS_THEIRS.sub("", text[: found.start()]) + text[found.end() :]
-        if lexicon.is_beside(word, {singular(one) for one in text[found.end() :].split()}):
-            continue  # a name that a food bears: `jacob's cattle beans`
-        if word in NOBODY or f"{word}s" in NOBODY:
-            return None, None, _cut(text, found)
-        if word in PEOPLE or f"{word}s" in PEOPLE or word in GIVEN_NAMES:
-            return word, None, _cut(text, found)
-        if word not in NO_PERSON and word not in lexicon.words:
-            return word, None, _cut(text, found)
-    found = _FOR_MY.search(text)
-    if found and found[1] not in MEMBERS and (found[1] in PEOPLE or is_name(found[1].replace("-", ""), lexicon)):
-        return found[1], None, _cut(text, found)
-    found = _FOR.search(text)
-    if found and found[1] == "her" and text[found.end() :].strip(" ,;.)"):
-        found = None  # `for her quesadilla` is a purpose
-    if found and found[1] in MEMBERS and "'s" not in found[0]:
-        return None, None, _cut(text, found)
-    if found and (found[1] in PETS | PEOPLE or (found[1] not in HARMLESS and is_person(found[1], lexicon))):
-        return found[1], None, _cut(text, found)
+    named = _by_possessive(text, lexicon) or _meant_for(text, lexicon)
+    if named:
+        return named[0], None, named[1]
     for shape in (_DASHED, _COLON, _FIRST):
         found = shape.search(text)
         if found and is_person(found[1], lexicon):
@@ -359,6 +336,42 @@ def _named_first(text: str, lexicon: Lexicon) -> tuple[str | None, str] | None:
         return None  # `hung curd` is nobody's
     if found[1] in SHARES_HOUSE or (found[1] not in OF_A_FOOD and is_given(found[1], lexicon)):
         return found[1], text[found.end() :]
+    return None
+
+
+def _by_possessive(text: str, lexicon: Lexicon) -> tuple[str | None, str] | None:
+    """The owner by an English possessive, and the rest: `dan's ham`; nobody where the word tells no person."""
+    for found in _POSSESSIVE.finditer(text):
+        word = found[1]
+        if found[0].endswith("s'") and f"{word}s" in GIVEN_NAMES:
+            return f"{word}s", _cut(text, found)
+        if _GIVEN_BY.search(text[: found.start()]):
+            continue  # given, and not theirs any more
+        if _IS_THEIRS.search(text[: found.start()]) and (word in PEOPLE or is_given(word, lexicon)):
+            return word, _IS_THEIRS.sub("", text[: found.start()]) + text[found.end() :]
+        if lexicon.is_beside(word, {singular(one) for one in text[found.end() :].split()}):
+            continue  # a name that a food bears: `jacob's cattle beans`
+        if word in NOBODY or f"{word}s" in NOBODY:
+            return None, _cut(text, found)
+        if word in PEOPLE or f"{word}s" in PEOPLE or word in GIVEN_NAMES:
+            return word, _cut(text, found)
+        if word not in NO_PERSON and word not in lexicon.words:
+            return word, _cut(text, found)
+    return None
+
+
+def _meant_for(text: str, lexicon: Lexicon) -> tuple[str | None, str] | None:
+    """Whom a thing is for, and the rest; nobody where it is for one of the house."""
+    found = _FOR_MY.search(text)
+    if found and found[1] not in MEMBERS and (found[1] in PEOPLE or is_name(found[1].replace("-", ""), lexicon)):
+        return found[1], _cut(text, found)
+    found = _FOR.search(text)
+    if found and found[1] == "her" and text[found.end() :].strip(" ,;.)"):
+        found = None  # `for her quesadilla` is a purpose
+    if found and found[1] in MEMBERS and "'s" not in found[0]:
+        return None, _cut(text, found)
+    if found and (found[1] in PETS | PEOPLE or (found[1] not in HARMLESS and is_person(found[1], lexicon))):
+        return found[1], _cut(text, found)
     return None
 
 

@@ -301,6 +301,14 @@ def plainly_put(text: str) -> str:
     text = _PART_OF_PACK.sub(r"\2\3 \1 left", text)
     if "each" in text and (found := _OF_EACH.fullmatch(text)):
         text = ", ".join(f"{found[2]} {thing}" for thing in re.split(r", | and | & | \+ ", found[1]))
+    text = _foods_plainly(text)
+    text = _IN_WATER.sub(" ", text)
+    text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text
+    return _IN_JAR.sub(r" \1", text)
+
+
+def _foods_plainly(text: str) -> str:
+    """What some foods are called, and how they are counted, as it is read: `mealie meal` for pap, cloves of garlic."""
     text = (
         _GREENS_ONLY.sub(lambda found: f"{found[1] or found[2]}s", text) if "green" in text or "white" in text else text
     )
@@ -320,6 +328,4 @@ def plainly_put(text: str) -> str:
     text = _AN_A.sub("and ", text) if " an " in text else text
     text = _LUMPS.sub("cubes", text) if "fr" in text and _FROZEN_LEAVES.search(text) else text
     text = _PAP.sub("mealie meal", text) if "pap" in text else text
-    text = _IN_WATER.sub(" ", text)
-    text = _IN_BRACKET.sub(r" \1", text) if "(" in text else text
-    return _IN_JAR.sub(r" \1", text)
+    return text

@@ -128,13 +128,8 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
         return [whole if AS_LAST_TIME in whole.named.assumed else _asked(whole)]
     if held := _held_anyway(text, hints, brackets, lexicon):
         return [held]
-    if len(brackets) == 1 and _ALLIUMS_ONLY.fullmatch(brackets[0].strip(ENDS)):
-        before = before_bracket(text, brackets[0])
-        one = bool(before) and not SPLIT.search(before)  # `rice & peas (onion)` may be either
-        if one and (held := _held_anyway(f"{before} with {brackets[0].strip(ENDS)}", hints, (), lexicon)):
-            return [held]
-        if before and names_but_the_bracket(whole, before, brackets[0], lexicon):
-            return [_asked(whole)]
+    if len(brackets) == 1 and (told := _told_to_hold(whole, text, hints, brackets[0], lexicon)):
+        return [told]
     if filled := _made_of_what_is_told(text, hints, brackets, lexicon):
         return [filled]
     if not brackets and (apart := counted_apart(text, hints, lexicon) or joined_to_strange(text, hints, lexicon)):
@@ -184,6 +179,13 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
             if len(foods_between_signs(before, hints, lexicon)) <= 1:
                 return without_bracket(several, before, hints, lexicon)
         return several
+    return _headed_or_explained(whole, text, hints, brackets, lexicon)
+
+
+def _headed_or_explained(
+    whole: Part, text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon
+) -> list[Part]:
+    """The foods below a heading, or the one that what stands behind it explains; else the line as a whole."""
     heading, *behind = COLON.split(text, 1)
     inside = of_one_heading(heading, behind, hints, lexicon) or listed((*brackets, *behind), hints, text, lexicon)
     if inside:
@@ -197,6 +199,17 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
     if told is None and not brackets:
         return some_clear(text, hints, lexicon) or [whole]
     return [told or whole]
+
+
+def _told_to_hold(whole: Part, text: str, hints: frozenset[str], bracket: str, lexicon: Lexicon) -> Part | None:
+    """The food whose bracket tells onion or garlic alone: one that holds it anyway, or a question; else nothing."""
+    if not _ALLIUMS_ONLY.fullmatch(bracket.strip(ENDS)):
+        return None
+    before = before_bracket(text, bracket)
+    one = bool(before) and not SPLIT.search(before)  # `rice & peas (onion)` may be either
+    if one and (held := _held_anyway(f"{before} with {bracket.strip(ENDS)}", hints, (), lexicon)):
+        return held
+    return _asked(whole) if before and names_but_the_bracket(whole, before, bracket, lexicon) else None
 
 
 def _names_or_may(text: str, hints: frozenset[str], lexicon: Lexicon) -> bool:
