@@ -17,7 +17,7 @@ from calmlarder.household.larder import keep_lines
 from calmlarder.household.planning import Which, eaters_of, meals_that_stay, plan, plan_asked
 from calmlarder.household.sharing import last_plan
 from calmlarder.plan.plan_days import Asked, How
-from calmlarder.plan.planned import Planned, SittingPlanned
+from calmlarder.plan.planned import Planned, SittingPlanned, Wasted
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import table_folders
@@ -191,6 +191,8 @@ def test_a_box_that_no_meal_of_the_plan_eats_is_told_at_its_end(tmp_path: Path, 
     words = boxes_line(lots, (), TODAY)
     assert words.startswith(f"1 portion boxed, {box.box.title}, keeps until ")
     assert words.endswith("Thu 12 Mar: no meal of this plan eats it")
+    lost = Wasted(lot=box.id, line=box.line, food=box.food, grams=box.grams, why="last day", because="too few portions")
+    assert boxes_line(lots, (), TODAY, [lost]) == f"{words}; too few portions"
     eaten = SittingPlanned(at=datetime(2026, 3, 12, 12), sitting="packed", people=1, dinner=None, from_box=box.id)
     assert boxes_line(lots, (eaten,), TODAY) == ""
     assert boxes_line([box.model_copy(update={"place": "freezer"})], (), TODAY) == ""

@@ -48,13 +48,17 @@ class SittingPlanned(_Told):
 
 
 class Wasted(_Told):
-    """What of a lot will not be eaten by its last day, why, and what would save it."""
+    """What of a lot will not be eaten by its last day, why, and what would save it.
+
+    `because` is what of the `why` keeps it from the meals; empty in a plan that was kept without it.
+    """
 
     lot: str
     line: str
     food: str
     grams: float
     why: str
+    because: str = ""
 
 
 class ToBuy(_Told):

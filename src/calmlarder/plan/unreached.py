@@ -76,7 +76,7 @@ def unreached(
 ) -> tuple[Wasted, ...]:
     """Lots of which something is left after their last day, the most portions first.
 
-    `why_left` tells, by its place, why a lot is left that some dish of these sittings takes.
+    `why_left` tells, by its place, why a lot is left that some dish of these sittings takes, and why a box is.
     """
     left = grams_left(house, dishes)
     frozen = {one.lot for one in freezing}
@@ -88,17 +88,16 @@ def unreached(
         last = _last_day(house, dishes, shelf)
         if not shelf.countable or last is None or last > house.end or left[shelf.place] < CRUMB_GRAMS:
             continue
-        why = f"last day {last:%a %d %b}"
         if shelf.lot.id in why_not:
-            why += f"; {why_not[shelf.lot.id]}"
-        elif shelf.place not in house.most:
-            why += "; no dish of these meals takes it"
+            because = why_not[shelf.lot.id]
+        elif shelf.place not in house.most and shelf.food.kind != "boxed":
+            because = "no dish of these meals takes it"
         else:
-            why += f"; {why_left(shelf.place)}"
-        why += "; the freezer saves it" if shelf.lot.id in frozen else ""
+            because = why_left(shelf.place)
+        why = f"last day {last:%a %d %b}; {because}" + "; the freezer saves it" * (shelf.lot.id in frozen)
         portions = left[shelf.place] / float(shelf.food.portion_g)
         lot = shelf.lot
-        wasted = Wasted(lot=lot.id, line=lot.line, food=lot.food, grams=left[shelf.place], why=why)
+        wasted = Wasted(lot=lot.id, line=lot.line, food=lot.food, grams=left[shelf.place], why=why, because=because)
         found.append((portions, wasted))
     return tuple(one for _, one in sorted(found, key=lambda pair: -pair[0]))
 

@@ -10,6 +10,7 @@ from calmlarder.plan.joint import NEVER, Avoid, Joint, Solved
 from calmlarder.plan.promising import promising
 from calmlarder.plan.shelf import StockItem
 from calmlarder.plan.unreached import grams_left
+from calmlarder.plan.why_not_its_box import why_not_its_box
 from calmlarder.tables.book import Tables
 
 _EFFORT = 0.3  # in the solver's own measure, for the plan with more of a lot; ours
@@ -70,6 +71,8 @@ class MoreOf:
 
     def why(self, place: int, stop: Stop, tables: Tables) -> str:
         """What stands against using more of it, in words."""
+        if self._house.shelves[place].food.kind == "boxed" and (box := why_not_its_box(self._house, place, tables)):
+            return box
         if not stop.over and self._is_full(place):
             return "more than these meals can hold"
         other = None if stop.over else self.best(place, stop)

@@ -22,7 +22,7 @@ from calmlarder.tui.widgets.day_board import Card, DayBoard
 
 if TYPE_CHECKING:
     from calmlarder.larder.lot import Lot
-    from calmlarder.plan.planned import Planned, SittingPlanned
+    from calmlarder.plan.planned import Planned, SittingPlanned, Wasted
 
 _SIDE_BY_SIDE = 108  # columns from which the notes stand beside each other
 _BETTER = "looking for a better one; . keeps this"
@@ -100,21 +100,28 @@ def left_over_line(plan: "Planned", name_of: Callable[[str], str]) -> str:
     return f"left over on its last day: {named}{f' and {more} more' if more > 0 else ''}{saved}"
 
 
-def boxes_line(lots: "Sequence[Lot]", sittings: "Sequence[SittingPlanned]", today: date) -> str:
-    """The boxes that no meal of a plan eats, and until when they keep; empty where there are none."""
+def boxes_line(
+    lots: "Sequence[Lot]", sittings: "Sequence[SittingPlanned]", today: date, wasted: "Sequence[Wasted]" = ()
+) -> str:
+    """The boxes that no meal of a plan eats, until when they keep, and what keeps them from it where that is known.
+
+    Empty where there are none.
+    """
     eaten = {use.lot for one in sittings if one.dinner is not None for use in one.dinner.uses}
     eaten |= {one.from_box for one in sittings}
-    left = Counter(
-        (lot.box.title, lot.days_left)
-        for lot in lots
-        if lot.box is not None and lot.id not in eaten and lot.place != "freezer" and not lot.to_bin
-    )
+    there = [lot for lot in lots if lot.id not in eaten and lot.place != "freezer" and not lot.to_bin]
+    left = Counter((lot.box.title, lot.days_left) for lot in there if lot.box is not None)
+    boxed = {lot.id for lot in there if lot.box is not None}
+    because = dict.fromkeys(one.because for one in wasted if one.lot in boxed and one.because)
     told = [
         f"{count} portion{'s' * (count > 1)} boxed, {title}"
         + (f", keep{'s' * (count == 1)} until {today + timedelta(days=days):%a %d %b}" if days is not None else "")
         for (title, days), count in left.items()
     ]
-    return f"{'; '.join(told)}: no meal of this plan eats {'it' if sum(left.values()) == 1 else 'them'}" if told else ""
+    if not told:
+        return ""
+    nobody = f"no meal of this plan eats {'it' if sum(left.values()) == 1 else 'them'}"
+    return "; ".join((f"{'; '.join(told)}: {nobody}", *because))
 
 
 def unfit_line(unfit: Mapping[int, str], meals: int) -> str:
@@ -212,7 +219,8 @@ class PlanView(VerticalScroll):
         self.query_one("#plan-caution", Static).update(caution if done else "")
         evening = outcome.asked.evening
         boxes = self.query_one("#plan-boxes", Static)
-        boxes.update(self.manner.name(boxes_line(evening.lots, plan.sittings, evening.request.today)) if done else "")
+        words = boxes_line(evening.lots, plan.sittings, evening.request.today, done.wasted) if done else ""
+        boxes.update(self.manner.name(words))
         boxes.display = bool(boxes.content)
         wasted = [Fact(one.grams, name_of(one.food), one.why) for one in done.wasted] if done else []
         self.query_one("#unreached", Facts).show("Left over on its last day", wasted)
