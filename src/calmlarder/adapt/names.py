@@ -10,7 +10,9 @@ from calmlarder.tables.book import Tables
 Names = Mapping[tuple[str, ...], frozenset[str]]
 _LONGEST_NAME = 5  # words
 _WORD = re.compile(r"[^\W_]+")
-_TEXTURES = frozenset({"crisp", "mushy"})  # how a thing is; of these only the plural is a food (`crisps`, `mushies`)
+_TEXTURES = frozenset(
+    {"crisp", "mushy", "mush"}
+)  # how a thing is; of these only the plural is a food (`crisps`, `mushies`)
 
 
 def names_of(foods: set[str], tables: Tables) -> Names:

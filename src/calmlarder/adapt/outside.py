@@ -31,6 +31,16 @@ _VERBS = (
     "roast|fry|stir-fry|bake|grill|steam|boil|braise|mash|toast|poach|stew|mince|whip|cream|dice|slice|chop|smoke|"
     "caramelise|caramelize|blanch|crush|grate|dress|season|stuff|sauté|saute"
 )
+# Foods by name and verbs by their place: at the head of a clause, before what it is done to.
+_FOOD_OR_VERB = (
+    "squash|pepper|flour|salt|butter|oil|milk|juice|ice|ham|peel|zest|stock|date|spice|sugar|top|cream|crumb|beat|"
+    "bread|water|honey|sauce|paste|pickle|brine|leaf|seed|shell|core|pulse|fillet|rice|cube|pod|batter|curry"
+)
+_DONE_TO = (
+    r"(?:an?|the|some|any|all|each|every|both|half|most|them|it|these|those|your|one|two|three|over|down"
+    r"|lightly|gently|well|generously|thoroughly|roughly|liberally"
+    r"|with (?:the|an?) (?:back|fork|spoon|masher|potato masher|hand))"
+)
 _LIKE = re.compile(
     r"\b[a-z]+-sized?\b|\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}"
     r"|(?<!you )(?<!would )(?<!they )(?<!people )\blike\b[^,.;:)]{0,40}"
@@ -67,13 +77,19 @@ _BY_THE_WAY = re.compile(
     r"|(?:good|nice|lovely|even better) (?:hot|cold|the next day|with)\b)[^.!?\n]*",
     re.IGNORECASE,
 )
-_WITH = re.compile(r"\bserv(?:e[ds]?|ing)\b[^.;:]{0,40}?\bwith\b([^.;:]{1,80})", re.IGNORECASE)
+# `Serve with naan.`, and a sentence that says no more than what would do beside it: `Rice or chapatis.`
+_WITH = re.compile(
+    r"(?:\bserv(?:e[ds]?|ing)\b[^.;:]{0,40}?\bwith\b|(?<=[.!?] )(?=[\w-]+ or (?:[\w-]+ ){0,2}[\w-]+(?:[.!]|$)))"
+    r"([^.;:]{1,80})",
+    re.IGNORECASE,
+)
 _BRACKETS = re.compile(r"\[[^\[\]]{1,400}\]")
 _FOR_WHAT = re.compile(r" for [^,\]]+")
 _NOW = re.compile(r"\s*\[([^\[\]]{1,200})")
 _NEVER = frozenset(words_of("salt pepper water ice dressing sauce juice season leaf"))
 _AS_VERB = re.compile(
-    rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them)\b)",
+    rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them)\b)"
+    rf"|(?:^|[.;:!?,(\n]|\b(?:then|and|or|now|to|until you)\b)[\s\d.)]*\b(?:{_FOOD_OR_VERB})\b(?=\s+{_DONE_TO}\b)",
     re.IGNORECASE,
 )
 

@@ -217,7 +217,7 @@ def _measure_only(text: str, led: bool) -> Found:
         if lead and re.match(r"an? \w", text):
             return Found(Quantity(Span(1, 1, 1), None), (), False, _tidy(rest))
         return Found(None, (), False, _tidy(text))
-    if not led and not (lead and lead[0]) and measure[1].endswith("s"):
+    if not led and not (lead and lead[0]) and measure[1].endswith("s") and measure[1] != "glass":
         return Found(None, (), False, _tidy(rest[measure.end() :]))  # `slices of bread`: how many is not said
     return _more(Quantity(Span(1, 1, 1), _MEASURES[measure[1]]), rest[measure.end() :])
 

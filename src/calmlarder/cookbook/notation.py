@@ -103,6 +103,12 @@ _TOMATOES_IN = re.compile(
 # A little gem is no head of lettuce; frozen spinach in several blocks is in pellets: common practice, no source.
 _GEM = re.compile(r"^(\d{1,2}) (?:heads? (?:of )?)?(?:little|baby) gems?\b(?: lettuces?| hearts?)*")
 _G_OF_A_GEM = 110
+# The heart of a cos is sold without its outer leaves, two or three in a bag: common practice, no source.
+_HEARTS = re.compile(
+    r"^(?P<count>\d{1,2}) (?:(?:large|small|medium|baby) )?"
+    r"(?:hearts?(?: of)? (?:romaine|cos)\b(?: lettuces?)?|(?:romaine|cos)(?: lettuce)? hearts?\b)"
+)
+_G_OF_A_HEART = 160
 _PELLETS = re.compile(r"^([3-9]|1\d) (?:blocks|balls|nuggets|pellets|lumps|portions) (?:of )?(?=frozen )")
 # `raw peeled prawns` are raw prawns: how they were cleaned stands between their state and their name.
 _CLEANED = re.compile(
@@ -190,6 +196,7 @@ def in_plain_words(line: str) -> str:
     line = _WITHOUT_THREE.sub(r"without \1 or \2", line)
     line = _MEDJOOL.sub(lambda found: f"{_G_OF_A_MEDJOOL * int(found[1])} g dates", line)
     line = _GEM.sub(lambda found: f"{_G_OF_A_GEM * int(found[1])} g lettuce", line)
+    line = _HEARTS.sub(lambda found: f"{_G_OF_A_HEART * int(found['count'])} g cos lettuce", line)
     line = _PELLETS.sub(r"\1 cubes ", _BOTTLE_GOURD.sub("lauki", _PACKED.sub("", line)))
     line = _TOMATOES_IN.sub("", _SHAPES.sub("", line))
     line = _CLEANED.sub(r"\g<state> ", line)

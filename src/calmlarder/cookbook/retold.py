@@ -14,6 +14,8 @@ _APART = re.compile(
     rf"\s*;\s*(?={_COUNT}\s)|\s*,\s*(?:and )?(?=(?:good |big |large |small )?{_SMALL} of\s)"
     rf"|(?:\s*,\s*|\s+)(?:(?:and|plus|&|\+)\s+)(?={_COUNT}\s)|\s*,\s*(?={_COUNT}\s)|\s*\+\s*(?={_COUNT}\s)"
 )
+# `squeeze of lemon, chopped coriander`: so small a measure is of what is right behind it alone.
+_SMALL_FIRST = re.compile(rf"(?:an? )?(?:(?:good|big|small|large|generous) )?{_SMALL} of [^,;()]+[,;]")
 _MOST_APART = 5  # amounts on one line; more is a list: ours
 _EACH_COLOUR = re.compile(
     rf"(?P<count>{_COUNT}) each(?: of)? (?P<first>{'|'.join(sorted(COLOURS))}) (?:and|&) "
@@ -51,9 +53,11 @@ _BETWEEN_KINDS = re.compile(r"\s*,\s*(?:and |& )?|\s+(?:and|&)\s+")
 _TOSSED = re.compile(
     r"(?:\s*,\s*|\s+)(?:and )?(?:(?:lightly|well) )?"
     r"(?:tossed|rubbed|brushed|mixed|drizzled|beaten|whisked|warmed|infused|mashed|crushed|blended|simmered|stirred|soaked|steeped"
-    r"|dissolved|bloomed)"
+    r"|dissolved|bloomed|stuck|studded|spiked|pierced)"
     r"(?: to a paste| together| up)? (?:in|with) (?:the )?(?=\S)"
 )
+# What is stuck into an onion or a ham is the spice, no clove of garlic.
+_STUDDED = re.compile(rf"\b(?:stuck|studded|spiked) with (?:{_COUNT} )?(?=cloves?\b)(?!.*garlic)")
 # `finely grated, with a pinch of salt`
 _WITH_A_PINCH = re.compile(r", with (?=a (?:good |big |generous |small )?pinch of|[\d½¼¾][\d/.]* ?(?:tsp|tbsp)\b)")
 # `zest of 1 orange and juice of half`
@@ -77,9 +81,11 @@ def apart(line: str) -> tuple[str, ...]:
     each = _EACH_COLOUR.match(line)
     if each is not None:
         return tuple(f"{each['count']} {each[colour]} {each['food']}" for colour in ("first", "second"))
-    pieces = [piece for piece in _APART.split(line) if piece]
-    if not 1 < len(pieces) <= _MOST_APART or not re.match(_COUNT, line):
+    listed = _SMALL_FIRST.match(line) is not None
+    pieces = [piece for piece in (re.split(r"\s*[,;]\s*(?:and )?", line) if listed else _APART.split(line)) if piece]
+    if not 1 < len(pieces) <= _MOST_APART or not (listed or re.match(_COUNT, line)):
         return ()
+    pieces = ["black pepper" if listed and piece == "pepper" else piece for piece in pieces]
     last = re.match(rf"{_COUNT} (?:(?:small|medium|large) )?(?:{'|'.join(COLOURS)}) (.+)", pieces[-1])
     if last is not None:
         pieces = [f"{piece} {last[1]}" if _COLOURED.fullmatch(piece) else piece for piece in pieces]
@@ -119,6 +125,7 @@ def tossed(line: str) -> tuple[str, ...]:
             f"{both['first']} of {both['one']} {both['fruit']}",
             f"{both['second']} of {both['other']} {both['fruit']}",
         )
+    line = _STUDDED.sub(r"\g<0>whole ", line)
     pieces = _TOSSED.split(_WITH_A_PINCH.sub(", mixed with ", line), maxsplit=1)
     return tuple(pieces) if len(pieces) == 2 else ()
 

@@ -3,10 +3,15 @@
 import re
 
 OPTIONAL = re.compile(
-    r"[(\[,]?\s*\b(?:optional(?:ly)?|if (?:you )?(?:like|desired|wish|using|needed|liked))\b\s*[)\]]?"
+    r"[(\[,]?\s*\b(?:optional(?:ly)?|if (?:you )?(?:like|desired|wish|using|needed|liked))\b"
+    r"(?: but [^(),;\d]{3,40}(?=[)\]]))?\s*[)\]]?"
 )
 HEADING = re.compile(
     r"#+ .*|for (?:the|a) [^\d,]{1,40}|to (?:serve|garnish|finish|decorate)|"
+    r"to (?:put|bring|pull)(?: (?:it|them|everything|the \w+))?(?: all)?(?: (?:together|up))?|"
+    r"to (?:assemble|layer|build|fill|stuff|coat|crumb|bread|thicken|glaze|fry|cook|roast|bake|poach|marinate|dress|top"
+    r"|plate(?: up)?|accompany|go with(?: it)?|mix in|stir in|scatter|sprinkle|drizzle|brush|spread|dip|season)"
+    r"(?: (?:it|them|the [a-z]+))?|"
     r"(?:the )?(?:sauce|dressing|marinade|filling|topping|garnish|dough|crust|salad|ingredients|base|glaze|batter"
     r"|crumble|streusel|icing|frosting|ganache|sponge|cake|meatball|burger|patty|patties|curry|stew|soup|slaw|dip|assembly)s?"
     r"|(?:the )?(?:wet|dry)(?: (?:ingredients|stuff|things|bits|mix))?|step \d|(?:and )?everything else|the rest"

@@ -40,7 +40,11 @@ _METHOD = re.compile(
 )
 # With a number before it or a stop behind it, it is a step.
 _ONE_WORD = re.compile(r"\s*(?:#+ )?[*_]{0,2}(?:cook|then|next)[*_]{0,2}\s?:?\s*", re.IGNORECASE)
-_OTHER = re.compile(r"(?:notes?|tips?|nutrition.{0,30}|storage|equipment|you(?:'ll)? also need|comments?|about.{0,40})")
+_OTHER = re.compile(
+    r"(?:notes?|tips?|nutrition.{0,30}|storage|equipment|you(?:'ll)? also need|comments?"
+    # `about 12 sheets of lasagne` is an ingredient
+    r"|about(?! (?:\d|[½¼¾⅓⅔⅛]|an? |half |one |two |three |four |five |six |ten |twelve |some )).{0,40})"
+)
 _ABOUT = re.compile(r"(?:serves|servings?|makes|yields?|prep|cook|cooking|total|time|ready|source|by)\b")
 _MARKDOWN = re.compile(r"^\s{0,3}#{1,6} \S|^\s{0,3}[-*+] \S.*\*\*|^\*\*\S.*\*\*\s*:?\s*$", re.MULTILINE)
 # What a page puts round a recipe: its path to it and its buttons above, what others ate and said below.
