@@ -16,7 +16,8 @@ _AGAINST_TUBES = Span(1.7, 2.0, 2.2)
 # A slice of a stick of bread against one of a loaf: 14 g for 36 (common practice, no source).
 _THIN_LOAF = re.compile(r"\b(?:baguettes?|french stick|ficelle)\b")
 _AGAINST_A_LOAF = Span(0.3, 0.4, 0.55)
-_THICK = re.compile(r"\bthick(?:ly)?\b")
+# `1.5 cm thick` is how thin it is.
+_THICK = re.compile(r"(?<!cm )(?<!mm )(?<!inch )(?<!inches )\bthick(?:ly)?\b")
 _THICK_AGAINST_A_LOAF = Span(0.5, 0.7, 0.9)  # 25 g: common practice, no source
 # A ciabatta is 270 g where a loaf is 800 g (common practice, no source).
 _LOAF = "loaf"
