@@ -53,6 +53,7 @@ def lot_of(reader: LarderReader, line: str) -> Lot:
         ("apples off our tree 6", "apple", 6),
         # spots
         ("cauliflower half, brown spots", "cauliflower", 1),
+        ("onion half, cut", "onion-brown", 4),  # what is cut: keeping.csv, common practice
         ("lettuce, rusty edges", "lettuce", 1),
         ("bananas with brown spots", "banana-ripe", 6),
     ],

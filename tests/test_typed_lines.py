@@ -235,3 +235,12 @@ def test_what_is_meant_for_tonight_is_there_tonight(
 def test_two_states_of_one_thing_are_one_lot(reader: LarderReader) -> None:
     """`brown` beside `cooked` and `frozen` makes no second rice."""
     assert lot(reader, "cooked brown rice 2 tubs frozen").food == "rice-brown-cooked"
+
+
+@pytest.mark.parametrize("line", ["cheese", "some cheese", "that cheese in the blue paper", "grated cheese"])
+def test_which_cheese_was_taken_is_told(line: str, reader: LarderReader) -> None:
+    """Lactose hangs on the kind: softer ones are nearly always called by their name, and what was taken is shown."""
+    reading = reader.read(line, "line")
+    assert reading is not None
+    assert [lot.food for lot in reading.lots] == ["cheddar"]
+    assert "cheddar" in reading.assumed

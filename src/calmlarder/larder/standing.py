@@ -25,7 +25,7 @@ _FRESH_KINDS = frozenset({
     "sweetcorn", "fruit", "herb", "fish", "shellfish", "poultry", "meat", "milk", "cream", "yoghurt", "cheese", "bread",
 })  # fmt: skip
 # What is cut open when some of it is gone, and goes fast from there; half a banana keeps its skin no better.
-_CUT_OPEN = frozenset({"fruit", "squash", "tomato"})
+_CUT_OPEN = frozenset({"fruit", "squash", "tomato", "allium"})
 _SOFT_FOODS = frozenset({"avocado", "cucumber"})
 _CUT_UP = LatePattern(r"\b(?:cut(?: up)?|chopped|cubed|diced|sliced|peeled|left ?overs?)\b", re.I)
 _CUT = frozenset({"wedge", "slice", "chunk", "piece"})
