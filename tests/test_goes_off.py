@@ -6,6 +6,7 @@ from calmlarder.compose.compose import compose
 from calmlarder.compose.market import Market
 from calmlarder.compose.offer import offer
 from calmlarder.compose.request import DinnerRequest
+from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.shelf import shelves_of
@@ -102,9 +103,7 @@ def test_what_goes_off_next_is_named_as_the_cook_calls_it(
         dinner = compose(lots_of([*LINES, line]), wanting(protein_floor_g=8, seconds=60), warm, tables).dinners[0]
         return [one for one in dinner.cautions if one.startswith("Goes off")]
 
-    assert said("mussels 500g, use by tomorrow") == [
-        "Goes off next: mussels (tomorrow is the last day). Plan it in, or freeze the mussels today."
-    ]
+    assert said("mussels 500g, use by tomorrow") == ["Goes off next: mussels (tomorrow is the last day). Plan it in."]
     assert said("mussels 500g (frozen)") == []
     assert said("button mushrooms 250g, use by tomorrow") == [
         "Goes off, and a usual amount passes the limits: button mushrooms (tomorrow is the last day). For somebody "
@@ -144,3 +143,31 @@ def test_a_plan_counts_a_lot_in_the_steps_that_its_dishes_take(
     shelves = shelves_of(lots, wanted.today, False, tables)
     assert [one.unit for one in shelves] == [one.unit_grams for one in offered]
     assert (shelves[0].unit, shelves[0].units) == (120, 2)
+
+
+def test_mussels_are_cooked_or_thrown_away_and_never_frozen_alive(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """Shellfish sold alive are cooked the day they are bought for; dead ones are thrown away (UK FSA, recalled)."""
+    live = "mussels in their shells 1kg, use by today"
+    warm = [one for one in patterns if one.id == "tray-bake"]
+    dinner = compose(lots_of([*LINES, live]), wanting(protein_floor_g=5, seconds=60), warm, tables).dinners[0]
+    said = [one for one in dinner.cautions if one.startswith("Mussels")]
+    assert any("cook it tonight" in one and "or throw it away" in one for one in said), said
+    assert not any("freeze" in one for one in said)
+    assert freeze_today(lots_of([live]), tables) == ()
+
+
+def test_mussels_on_their_last_day_are_steamed_in_wine(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """In wine with butter, parsley and lemon, and potatoes or bread beside them: common practice, no source."""
+    lines = ["2 mackerel", "mussels in their shells 1kg, use by today", "butter", "lemon", "parsley", "fennel",
+             "white wine 350ml"]  # fmt: skip
+    for base in ("new potatoes 500g", "gluten-free bread"):
+        dinner = compose(lots_of([*lines, base]), wanting(people=2, seconds=60), patterns, tables).dinners[0]
+        foods = {use.food for use in dinner.uses}
+        assert {"mussels", "wine-white"} <= foods, foods
+        assert any("cover, and steam" in step and "until every shell is open" in step for step in dinner.steps)

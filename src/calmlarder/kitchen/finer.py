@@ -8,8 +8,9 @@ from calmlarder.kitchen.filling import LEFT_WHOLE, Filling
 from calmlarder.patterns.pattern import Place
 
 _SALTED = frozenset({
-    "anchovies", "bacon", "capers", "chorizo", "feta", "halloumi", "ham", "mackerel-smoked", "olives", "prosciutto",
-    "mackerel-salted", "salami", "salt-cod", "salt-cod-soaked", "tofu-marinated", "tofu-smoked",
+    "anchovies", "bacon", "capers", "chorizo", "feta", "haddock-smoked", "halloumi", "ham", "mackerel-smoked",
+    "mussels", "olives", "prosciutto", "mackerel-salted", "salami", "salt-cod", "salt-cod-soaked", "tofu-marinated",
+    "tofu-smoked",
 })  # fmt: skip
 _SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "fish-dried", "parmesan", "anchovies"})
 _SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no source

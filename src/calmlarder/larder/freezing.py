@@ -74,6 +74,8 @@ def _labels(lot: Lot) -> tuple[LotDate, ...]:
 
 
 DAYS_AHEAD = 1  # what has more days left can wait for tomorrow: ours
+# Sold alive: the cold kills them, and a dead one is thrown away (UK Food Standards Agency, recalled).
+_KEPT_ALIVE = frozenset({"mussels"})
 _LEAST_G = 15  # less is not worth a box: common practice, no source
 
 
@@ -119,7 +121,7 @@ def freezer_keeping(food: Food, tables: Tables) -> Keeping | None:
 def for_the_freezer(lot: Lot, tables: Tables) -> ToFreeze | None:
     """A lot that has days left as it goes into the freezer; None where it does not freeze, or has none."""
     keeps = freezer_keeping(tables.food_by_id[lot.food], tables)
-    if keeps is None or lot.days_left is None:
+    if keeps is None or lot.days_left is None or lot.food in _KEPT_ALIVE:
         return None
     return ToFreeze(
         lot=lot.id,
