@@ -202,8 +202,8 @@ def _decided(best: Reading, close: list[Reading], candidates: tuple[Candidate, .
             # Bought and not said to lack it, it holds onion: `carton of veg soup`.
             return Named("matched", (holding[0].food,), best.takes, (food[holding[0].food].name,), candidates)
         parts = [one for one in close if one.default]
-        if not parts and (most := _most_of_all(close, lexicon)):
-            return Named("matched", (most,), best.takes, (food[most].name,), candidates)
+        if not parts and (fullest := _most_of_all(close, lexicon)):
+            return Named("matched", (fullest,), best.takes, (food[fullest].name,), candidates)
         if not parts:
             return Named("ask", (), best.takes, (), candidates)
         if len({one.default for one in parts}) == 1 and len(parts) > 1:
