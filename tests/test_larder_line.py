@@ -153,6 +153,31 @@ def test_a_letter_alone_is_no_draft(play: Callable[..., LarderApp]) -> None:
     play(act)
 
 
+def test_after_an_edit_and_from_an_empty_line_the_keys_of_the_list_go_to_the_list(
+    play: Callable[..., LarderApp],
+) -> None:
+    """The mark stood on one row and the arrows did nothing: the next key was for another row than was meant."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for text in ("spinach 200g", "carrots 500 g", "eggs x6"):
+            await type_line(pilot, text)
+        items, line = app.screen.query_one(ItemList), app.screen.query_one("#line", Input)
+        ids = [item.id for item in items.items]
+        for key, at in (("home", 0), ("end", -1), ("home", 0)):
+            await pilot.press("escape", key)
+            assert (app.focused, items.chosen) == (items, ids[at])
+        await pilot.press("home", "down", "f4")
+        edited = items.chosen
+        line.value = "5 carrots, use by today"
+        await pilot.press("enter")
+        await pilot.pause()
+        assert (line.value, app.focused, items.chosen) == ("", items, edited)
+        await pilot.press("home", "down")
+        assert items.chosen == items.items[1].id
+
+    play(act)
+
+
 REFUSED = [
     "mouldy red pepper",
     "spring onion, bit slimy",

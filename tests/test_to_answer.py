@@ -287,7 +287,7 @@ def test_enter_on_a_waiting_line_opens_its_choices(play: Callable[[Act], LarderA
         await pilot.press("enter")  # nobody went to that food: nothing is answered by it
         await pilot.pause()
         assert isinstance(app.screen, Choice)
-        assert "Enter alone chooses nothing" in str(app.screen.query_one("#ask-empty", Static).content)
+        assert "Home marks the first answer" in str(app.screen.query_one("#ask-empty", Static).content)
         await pilot.press("home", "enter")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)

@@ -18,7 +18,7 @@ from calmlarder.tui.widgets.modal import Modal
 _LONG = 6  # names, from which on it is said that they can be found by typing
 _FIND = "its first letters find a name"
 _NONE = "no name here begins so"
-_MARK_FIRST = "Enter alone chooses nothing here: the arrows go to an answer, Home to the first"
+_MARK_FIRST = "Home marks the first answer, the arrows another; then Enter chooses it"
 _MOVES = frozenset({"up", "down", "home", "end", "pageup", "pagedown"})
 
 
@@ -130,7 +130,7 @@ class Choice(Modal[str]):
         """Arrows work at once; where there is nothing to choose, typing."""
         self.query_one(OptionList if self._names else Input).focus()
         self.query_one(OptionList).display = bool(self._names)
-        self._say(str(self.query_one("#ask-empty", Static).content))
+        self._say(str(self.query_one("#ask-empty", Static).content) if self._is_meant else _MARK_FIRST)
 
     def _say(self, words: str) -> None:
         said = self.query_one("#ask-empty", Static)

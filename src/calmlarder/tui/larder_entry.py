@@ -107,9 +107,12 @@ class LarderEntry(LarderKeys):
         words = meaning(reading, self._kitchen)
         kept_words = f"kept: {words}" if reading.lots else f"kept to answer, on top of the list: {words}"
         if self._editing is not None:
+            edited = self._editing.id
             write_anew(self._kitchen, self._editing, reading)
             self._editing = None
             self.refill()
+            self._choose(edited)  # it may stand elsewhere now, and the arrows go on from there
+            self.action_to_table()
         else:
             kept = keep_lines(self._kitchen, [reading])
             self.refill()
@@ -229,6 +232,13 @@ class LarderEntry(LarderKeys):
         """Go to the list."""
         if self._shown or self._asked:
             self.query_one(ItemList).focus()
+
+    async def action_walk(self, move: str) -> None:
+        """Go to the list, and move there as the key says."""
+        if self._shown or self._asked:
+            items = self.query_one(ItemList)
+            items.focus()
+            await items.run_action(move)
 
     @on(ItemList.Typed)
     def typed_in_list(self, event: ItemList.Typed) -> None:

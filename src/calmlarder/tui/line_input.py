@@ -1,10 +1,14 @@
 """The line that is typed into; many pasted lines come as one message."""
 
 from collections.abc import Callable
+from types import MappingProxyType
 
 from textual import events
 from textual.message import Message
 from textual.widgets import Input
+
+# In an empty line these are for the list: what each does there.
+_WALKS = MappingProxyType({"home": "first", "end": "last"})
 
 
 class LineInput(Input):
@@ -39,6 +43,10 @@ class LineInput(Input):
             event.stop()
             event.prevent_default()
             await self.app.run_action("submit", self)
+        elif event.key in _WALKS and self._takes is not None and not self.value:
+            event.stop()
+            event.prevent_default()
+            await self.screen.run_action(f"walk('{_WALKS[event.key]}')")
 
     def _on_paste(self, event: events.Paste) -> None:
         pasted = self.Pasted(event.text)
