@@ -100,3 +100,50 @@ def test_what_would_do_beside_it_turns_no_verdict_and_is_marked(adapt: Adapt) ->
     steps = "1. Fry the onion and chicken in the oil. Add the rice and water.\n2. Lemon on top. Rice or chapatis."
     found = adapt("Chicken", "1 onion", "400 g chicken breast", "1 tbsp oil", "200 g rice", "1 lemon", steps=steps)
     assert "chapatis [not counted: a usual portion passes a limit]" in str(found)
+
+
+def _recipe_of(found: dict[str, Any]) -> str:
+    return str(found.get("recipe", found))
+
+
+def test_a_pulse_from_tins_is_neither_soaked_nor_baked_for_hours(adapt: Adapt) -> None:
+    steps = (
+        "1. Pick over the beans. Soak overnight in cold water. Drain.\n"
+        "2. Cover with fresh water and simmer until the skins wrinkle, about 45 minutes. Drain, saving the water.\n"
+        "3. Put the beans in the bean pot with the bacon. Tuck in the apple, if used.\n"
+        "4. Mix the sugar and mustard with 1 cup of the bean water and pour over.\n"
+        "5. Cover and bake 6 hours, adding water as needed. Uncover for the last hour."
+    )
+    lines = (
+        "450 g dried kidney beans",
+        "225 g bacon",
+        "1 apple (optional)",
+        "50 g brown sugar",
+        "1 tbsp mustard powder",
+    )
+    told = _recipe_of(adapt("Baked Beans", *lines, steps=steps, serves=8))
+    assert "cooked already, so nothing is soaked" in told
+    assert "overnight" not in told.split("Method")[-1]
+    assert "about 45 minutes" not in told.split("Method")[-1]
+    assert "bake 1 hour [cooked already: not 6 hours]" in told
+    assert "in the if used" not in told
+    assert "bean pot" in told
+    assert "leave those steps out" not in told.split("Method")[-1]
+
+
+def test_what_a_kind_is_called_in_steps_takes_its_stand_in(adapt: Adapt) -> None:
+    steps = (
+        "1. Fry the onion & garlic in the oil.\n2. Add pumpkin, potato & water and simmer until the pumpkin is soft."
+    )
+    lines = (
+        "1 kg butternut pumpkin, peeled & chopped",
+        "1 potato",
+        "1 onion",
+        "2 cloves garlic",
+        "1 tbsp oil",
+        "1 l water",
+    )
+    told = _recipe_of(adapt("Soup", *lines, steps=steps))
+    assert "onion &" not in told
+    assert "onion [" not in told
+    assert "Add pumpkin, carrots, potato and water" in told

@@ -4,10 +4,11 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.adapt.changed_lines import Part
-from calmlarder.adapt.names import Names
+from calmlarder.adapt.names import Names, names_of_all
 from calmlarder.cookbook.line_amount import take_quantity
 from calmlarder.cookbook.wording import without_prep, without_tail
 from calmlarder.matching.names.words import plain, words_of
+from calmlarder.tables.book import Tables
 
 _LAST_WORD = re.compile(r"[^\W\d_]+(?=[ -]$)")
 _BRACKETS = re.compile(r"\([^()]*\)")
@@ -66,6 +67,25 @@ def _last_words(parts: Sequence[Part], lines: Sequence[int]) -> Names:
             word = words[-1]
             if word in _NAMELESS and sum(word in one for one in every) == 1:
                 found[(word,)] = frozenset({part.read.food})
+    return found
+
+
+def last_words_of_a_kind(parts: Sequence[Part], tables: Tables) -> Names:
+    """`the pumpkin`, where a line says `butternut pumpkin`: its last word, a food's name of the same kind.
+
+    Only where no other line says that word, and no other line's food is called so.
+    """
+    every = {part.line: set(words_of(part.read.text)) for part in parts if part.read.outcome == "read"}
+    known = {part.read.food for part in parts}
+    found: dict[tuple[str, ...], frozenset[str]] = {}
+    for part in parts:
+        last = words_of(_name_in(part.read.text))[-1:]
+        meant = names_of_all(tables).get(last, frozenset())
+        food = part.read.food
+        if food is None or not last or meant & known or sum(last[0] in one for one in every.values()) != 1:
+            continue
+        if any(tables.food_by_id[one].kind == tables.food_by_id[food].kind for one in meant):
+            found[last] = frozenset({food})
     return found
 
 

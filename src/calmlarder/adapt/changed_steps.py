@@ -10,7 +10,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
-from calmlarder.adapt.called import called_by_lines, single_words
+from calmlarder.adapt.called import called_by_lines, last_words_of_a_kind, single_words
 from calmlarder.adapt.changed_lines import Part, joined_lines
 from calmlarder.adapt.collective import animals_in, collective_names
 from calmlarder.adapt.dropped import steps_without_others
@@ -39,6 +39,7 @@ from calmlarder.adapt.step_notes import (
 )
 from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_oil_once import oil_once
+from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, twice
 from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
 from calmlarder.adapt.step_times import in_their_own_time
@@ -53,7 +54,9 @@ _FLORET = re.compile(r"\bfloret(s)?\b")
 # The first letter of a sentence, behind its number where it has one.
 _BEGUN_SMALL = re.compile(r"(?:(?<=^)|(?<=^\d[.)] )|(?<=[a-z\])\d][.!?] ))[a-z]")
 _BOILED_FOR = re.compile(
-    r"cook .* for about \d+ minutes, in as much|.*, about \d+ minutes: begin earlier$", re.IGNORECASE
+    r"cook .* for about \d+ minutes, in as much|.*, about \d+ minutes: begin earlier$"
+    r"|it needs no soaking and no long boiling: leave those steps out and add it for the last 10 minutes",
+    re.IGNORECASE,
 )
 
 
@@ -74,7 +77,10 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     if not changed:
         return Steps(steps, ())
     known = {part.read.food for part in parts if part.read.food}
+    written = steps
+    steps = tuple(step.replace(" & ", " and ") for step in steps)
     names = {
+        **last_words_of_a_kind(parts, tables),
         **animals_in(parts, tables),
         **names_as_cut(
             [(one.read.food, one.read.text) for one in parts if one.read.food in known and one.read.food], tables
@@ -117,13 +123,15 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = oil_shared_out(named_once([oil_once(not_charred(text)) for text in marked]))
+    marked = without_soaked_pulses(steps, marked, told)
+    marked = [old if text == plain else text for text, plain, old in zip(marked, steps, written, strict=False)]
     marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]
     if _no_florets_are_left(parts, told):
         marked = [_FLORET.sub(lambda one: "pieces" if one[1] else "piece", text) for text in marked]
     notes = _notes(steps, parts, adapted, told, (named, texts))
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
-    return Steps((*marked, *steps[len(marked) :]), tuple(notes))
+    return Steps((*marked, *written[len(marked) :]), tuple(notes))
 
 
 def _begun_large(text: str, old: str) -> str:

@@ -26,8 +26,9 @@ from calmlarder.matching.names.words import words_of
 
 # A sentence that does nothing but put in what is left out: `Add the snow peas.`
 _OWN_STEP = re.compile(
-    r"(?:(?<=[.!?] )|(?<=^)|(?<=^\d\. ))(?:Then |Now |Finally,? )?(?:Add|Stir in|Fold in|Mix in|Toss in|Throw in|Tip in"
-    r"|Scatter over|Sprinkle over|Top with)(?: in)? (?:the |all the |your )?([\w -]{2,40}?) \[left out\]"
+    r"(?:(?<=[.!?] )|(?<=^)|(?<=^\d\. ))(?:Then |Now |Finally,? )?(?:Add|Tuck in|Stir in|Fold in|Mix in|Toss in"
+    r"|Throw in|Tip in|Scatter over|Sprinkle over|Top with)(?: in)?"
+    r" (?:the |all the |your )?([\w -]{2,40}?) \[left out\]"
     r"(?:(?: to| into) the \w+)?"
     r"(?:,? (?:and|then) (?:toss|cook|stir|fry|stir-fry|soften)\w*[^.!,\d]{0,20}\b[1-5] minutes?)?"
     r"[.!](?=\s|$)"
@@ -42,6 +43,8 @@ _DRUNK_UP = re.compile(
 )
 _JUICE = words_of("juice")
 _OF_A_FRUIT = re.compile(r"\s+(?:of|from|runs?|and zest)\b", re.IGNORECASE)
+_IF_USED = re.compile(r",? \(?if (?:you are |you're )?us(?:ed|ing)(?: (?:it|them|any))?\)?(?=[.,;]|$)", re.IGNORECASE)
+_A_POT = re.compile(r" (?:pot|crock|kettle)\b(?! of)", re.IGNORECASE)
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
 _ELSE = re.compile(r" else\b")
 _ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
@@ -93,6 +96,8 @@ def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         if new is None and not how and same and _EACH.search(step[done:start]):
             continue  # `each wrapper` is one of the new ones
         gone = f"{step[done:start]}{LIST_ITEM}{step[start:end]} [{now}]{LIST_ITEM}"
+        if now == LEFT_OUT and (used := _IF_USED.match(step, end)) is not None:
+            end = used.end()
         text += new.text if new else gone if now == LEFT_OUT and not how else f"{step[done:end]} [{now}{how}]"
         done = end + (new.taken if new else 0)
     whole = out_of_lists(text + step[done:])
@@ -107,6 +112,8 @@ def _is_none_of_them(step: str, span: tuple[int, int], meant: frozenset[str], to
     words = words_of(step[start:end])
     if is_another_one(words, step[:start]) or of_the_other_line(step[:start], meant, told):
         return True
+    if _A_POT.match(step, end):
+        return True  # the bean pot is one whatever is in it
     if words == _JUICE and (step[start:end].endswith("s") or _OF_A_FRUIT.match(step, end)):
         return True  # what runs out of the meat, or of the lemon
     return is_longer_name(step, span, meant, told.tables)
