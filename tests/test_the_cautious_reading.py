@@ -1,5 +1,7 @@
 """Where two dishes of a name are equally likely, the one that holds more; lists of basics; riddles."""
 
+from datetime import date
+
 import pytest
 
 from calmlarder.larder.lines_to_lots import LarderReader
@@ -12,6 +14,18 @@ FOODS = (
     ("2 smoked pork chops", ["pork-chops"]),
     ("salt pepper oil", ["salt", "pepper-black", "oil-rapeseed"]),
     ("salt pepper mustard", ["salt", "pepper-black", "mustard"]),
+    ("garlic 2 heads, I know you can't", ["garlic"]),
+    ("frozen peas & sweetcorn mix", ["peas-frozen", "sweetcorn"]),
+    ("rice vermicelli cooked, from lunch", ["rice-noodles-cooked"]),
+    ("polenta from monday, a loaf pan of it", ["polenta-cooked"]),
+    ("polenta, a roasting tin of it", ["polenta-cooked"]),
+    ("rice pudding, a casserole dish", ["rice-pudding"]),
+    ("thin sliced ribeye 1.2 lb for bulgogi, not marinated yet", ["beef-steak"]),
+    ("pork belly 400g, not cooked yet", ["pork-belly"]),
+    ("toms quiche", ["quiche"]),
+    ("toms cucumber", ["tomato", "cucumber"]),
+    ("toms soup", ["soup-tomato"]),
+    ("cold brew", ["coffee"]),
     ("bread butter eggs milk", ["bread-wholemeal", "butter", "egg", "milk"]),
 )
 
@@ -42,6 +56,9 @@ def test_the_dish_with_more_of_each_group_is_taken_and_told(line: str, reader: L
         "margarine tub, maybe soup maybe chilli",
         "takeaway box, either rice or couscous",
         "leftover curry",
+        "soup",
+        "stew from patrick",
+        "cream, use by the bank holiday",
         "black bean or beef burgers, could be either could be both",
     ],
 )
@@ -59,6 +76,8 @@ def test_what_nobody_knows_is_asked(line: str, reader: LarderReader) -> None:
         ("leeks (for mum, she eats them)", "mum"),
         ("2 peppers (teenagers)", "teenagers"),
         ("yoghurt (littlest one's)", "littlest one"),
+        ("toms bacon", "tom"),
+        ("toms 4", None),
         ("onions (for soup)", None),
         ("onions (small ones)", None),
         ("2 leeks (the older ones)", None),
@@ -68,3 +87,23 @@ def test_whose_it_is_in_a_bracket(line: str, owner: str | None, reader: LarderRe
     reading = reader.read(line, "line")
     assert reading is not None
     assert [lot.owner for lot in reading.lots] == [owner]
+
+
+@pytest.mark.parametrize(
+    ("line", "day"),
+    [
+        ("sour cream, use by paddys day", date(2026, 3, 17)),
+        ("ham, best before st george's day", date(2026, 4, 23)),
+    ],
+)
+def test_a_feast_on_a_fixed_day_is_a_day(line: str, day: date, reader: LarderReader) -> None:
+    reading = reader.read(line, "line")
+    assert reading is not None
+    assert [dated.on for lot in reading.lots for dated in lot.dates] == [day]
+
+
+@pytest.mark.parametrize("line", ["milk, i think its off", "chicken, she says smells a bit"])
+def test_no_remark_hides_that_a_thing_is_bad(line: str, reader: LarderReader) -> None:
+    reading = reader.read(line, "line")
+    assert reading is not None
+    assert not [lot for lot in reading.lots if not lot.to_bin]

@@ -64,6 +64,10 @@ _SALT_AND_PEPPER = LatePattern(
     r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?(?:pep+er|pep+r)\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b"
 )
 _SALT_PEPPER_AND_MORE = LatePattern(r"^salt pep+er (?=(?:[a-z]+ )*(?:oil|vinegar|butter|sugar|mustard)\b)")
+# A tin, and no verb: `I know you can't`.
+_IN_A_TIN = LatePattern(r"\b(?:tins?|(?<!\bi )(?<!\bwe )(?<!\byou )(?<!\bthey )can|cans)\b(?!'t)")
+_NOT_MARINATED = LatePattern(r"[,;]? ?\b(?:not (?:yet )?|un)marinated\b(?: yet)?")
+_NOT_YET_COOKED = LatePattern(r"\bnot (?:yet )?cooked\b(?: yet)?")
 # What is always there is said in one line, and each of it is a thing of its own.
 _ALWAYS = LatePattern(
     r"^(?:we |i )?(?:always|usually) (?:have|has|got|there|in)(?: in)?\s*[:\-]?\s+"
@@ -174,6 +178,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         dates, rest = take_dates(rest, today)
     except UnreadDay as unread:
         question = str(unread)
+    rest = _NOT_YET_COOKED.sub("uncooked", _NOT_MARINATED.sub("", rest))
     rest = _OUTER_BAD.sub(" check it over ", rest)
     phrases, rest = take_phrases(_A_PART_OF_IT.sub(_part_of_it, _OF_A_PART.sub("", without_the_bad(rest))))
     place, rest = _take_place(rest)
@@ -181,8 +186,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         dates, place = tuple(dated for dated in dates if dated.kind != "frozen"), "fridge"
     if place is None and any(dated.kind == "frozen" for dated in dates):
         place = "freezer"
-    hints = _hints(rest, dates, place)
     rest, in_pot = without_cooker(rest)
+    hints = _hints(rest, dates, place)
     brackets = tuple(without_asides(said) for said in owned.brackets if without_asides(f"1 {said} x") != "1 x")
     written = " ".join(words_of(rest))
     is_name = any(name in written for name in lexicon.for_something)  # `cheese sauce for nachos`
@@ -269,7 +274,7 @@ def _take_place(text: str) -> tuple[Place | None, str]:
 
 def _hints(text: str, dates: tuple[Dated, ...], place: Place | None) -> frozenset[str]:
     hints: set[str] = set()
-    if re.search(r"\b(?:tins?|cans?)\b", text):
+    if _IN_A_TIN.search(text):
         hints.add("canned")
     if any(dated.kind == "made" for dated in dates):
         hints.add("cooked")

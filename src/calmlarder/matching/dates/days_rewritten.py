@@ -79,8 +79,22 @@ _LABEL_OF_THE_PAST = frozenset(
 _LATELY = 31  # days: a fraction behind such a word is a day of the last weeks; ours
 
 
+# Feasts on a fixed day of the year, where a word before them tells that a day follows: the calendar of any diary.
+_FEASTS = {
+    "valentine": "14 february", "david": "1 march", "paddy": "17 march", "patrick": "17 march", "george": "23 april",
+    "halloween": "31 october", "bonfire night": "5 november", "andrew": "30 november",
+    "christmas eve": "24 december", "boxing day": "26 december",
+}  # fmt: skip
+_FEAST = LatePattern(
+    r"\b(use by|by|before|bbe?|ub|exp|expires|until|till|til|since|from|made|cooked|bought|opened|frozen)(?: on)? "
+    r"(?:(?:(?:saint|st\.?) )?(valentine|david|paddy|patrick|george|andrew)'?s'? day"
+    r"|(halloween|bonfire night|christmas eve|boxing day))(?= *(?:$|[,;.)]))"
+)
+
+
 def days_alone(text: str) -> str:
     """The text with what its days by their number alone say of the food: so many left, or ago."""
+    text = _FEAST.sub(lambda found: f"{found[1]} {_FEASTS[found[2] or found[3]]}", text)
     return _DAYS_ALONE.sub(lambda found: _days_alone(found, text), text)
 
 

@@ -83,7 +83,7 @@ def _states_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
             continue
         if word in {"canned", "tin", "can"} and reading.takes & DISHES:
             continue  # a soup comes in a tin as well
-        if word == "uncooked" and food.kind in {"meat", "poultry", "fish"} and food.state in {"raw", "as sold"}:
+        if word == "uncooked" and food.state in {"raw", "as sold"}:
             continue  # as it is sold
         if is_state_of(word, "cooked") and _COOKED_ALIKE & set(words_of(food.name)) and food.kind == "meat":
             continue  # the tables have no other: `4 cooked sausages`

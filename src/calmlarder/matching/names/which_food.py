@@ -10,6 +10,7 @@ from calmlarder.matching.names.name_index import NamedFood
 from calmlarder.matching.names.name_weights import WORD, Reading, readings_of
 from calmlarder.matching.names.notes import (
     COLOURS,
+    DISH_WHEN_MADE,
     GENERIC,
     HARMLESS,
     PRODUCTS,
@@ -202,7 +203,7 @@ def _decided(best: Reading, close: list[Reading], candidates: tuple[Candidate, .
             # Bought and not said to lack it, it holds onion: `carton of veg soup`.
             return Named("matched", (holding[0].food,), best.takes, (food[holding[0].food].name,), candidates)
         parts = [one for one in close if one.default]
-        if not parts and (fullest := _most_of_all(close, lexicon)):
+        if not parts and not best.takes <= DISH_WHEN_MADE and (fullest := _most_of_all(close, lexicon)):
             return Named("matched", (fullest,), best.takes, (food[fullest].name,), candidates)
         if not parts:
             return Named("ask", (), best.takes, (), candidates)

@@ -6,6 +6,7 @@ from typing import NamedTuple
 from calmlarder.matching.amounts.measures import MEASURE, UNIT
 from calmlarder.matching.conditions.condition_words import is_condition
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.names.food_abbreviations import ABBREVIATIONS
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import HARMLESS
 from calmlarder.matching.names.words import singular
@@ -165,6 +166,14 @@ _CHILDREN_BY_AGE = frozenset({
 })  # fmt: skip
 
 
+_LISTED = LatePattern(r"[,;&+/]|\b(?:and|n|or|plus)\b")
+# Kinds that stand beside tomatoes in a list without commas.
+_GROWN = frozenset({
+    "leaf", "salad-leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "shoot", "stem", "allium",
+    "fruit-vegetable", "sweetcorn", "herb", "potato", "squash", "fruit", "citrus",
+})  # fmt: skip
+
+
 class Owned(NamedTuple):
     """Whose a thing is (None: of the one who types), whether they agree, what it is kept for, and the rest."""
 
@@ -293,6 +302,8 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     if found and not known and (found[1] in PEOPLE or is_given(found[1], lexicon)):
         return found[1], None, _cut(text, found)  # `oat milk, roomies`
     found = _BARE.match(text)
+    if found and _owns_one_food(f"{found[1]}s", text[found.end() :], lexicon):
+        return found[1], None, _cut(text, found)
     if found and ({found[1], f"{found[1]}s"} & PEOPLE or is_given(found[1], lexicon)):
         return found[1], None, _cut(text, found)
     found = _LAST.search(text)
@@ -310,6 +321,16 @@ def _is_somebody(word: str, before: str, lexicon: Lexicon) -> bool:
         return False
     beside = lexicon.is_beside(word, {singular(one) for one in before.split()})
     return word in PEOPLE or (word in GIVEN_NAMES and not beside)
+
+
+def _owns_one_food(word: str, rest: str, lexicon: Lexicon) -> bool:
+    """Whether a short form of a food is a person's name before another food: `toms bacon`; not `toms cucumber`."""
+    if word not in ABBREVIATIONS or word[:-1] not in GIVEN_NAMES or _LISTED.search(rest):
+        return False
+    words = [singular(one) for one in _WORD.findall(rest)]
+    foods = [lexicon.tables.food_by_id[food] for one in words for food in lexicon.called(one)]
+    beside = any(lexicon.is_beside(short, words) for short in ABBREVIATIONS[word])
+    return bool(foods) and not beside and not any(food.kind in _GROWN for food in foods)
 
 
 def _is_given_by(text: str, found: re.Match[str]) -> bool:

@@ -115,7 +115,8 @@ _OPINION = LatePattern(
 
 # What people of the house think of it: `(kids don't eat it)`.
 _TASTES = LatePattern(
-    rf"\b(?:the |my |our )?(?:{'|'.join(sorted(PEOPLE, key=len, reverse=True))}|nobody|no ?one|everyone|everybody|we|i)"
+    r"\b(?:(?:i|we) (?:know|realise|realize|remember) (?:that )?)?(?:the |my |our )?"
+    rf"(?:{'|'.join(sorted(PEOPLE, key=len, reverse=True))}|nobody|no ?one|everyone|everybody|we|i)"
     r" (?:do not|does not|will not|don'?t|doesn'?t|won'?t|can'?t|never|hates?|loves?|likes?|dislikes?|refuses?)\b"
     r" ?(?:to )?(?:(?:eat|touch|like|want|have|use|drink)\b)?[^,;()]*",
     needs=(" do", " will not", " won", " can", " never", " hate", " love", " like", " dislike", " refuse"),

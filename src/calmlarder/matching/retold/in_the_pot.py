@@ -10,6 +10,12 @@ _COOKER = LatePattern(
     r"(?:rice cooker|slow cooker|pressure cooker|instant pot|crock ?pot|cooker|sauce ?pan|frying pan|pan|wok|steamer"
     r"|casserole|stove|hob)\b(?: on (?:the )?(?:stove|hob|cooker|top))?"
 )
+# What it was baked in: `polenta, a loaf pan of it`.
+_BAKED_IN = LatePattern(
+    r"[,;]? ?\b(?:in )?(?:an? |the |one |my |our )?(?:whole |small |big |large |half )?"
+    r"(?:(?:loaf|roasting|baking|oven|pie|pyrex) (?:pan|tin|tray|dish)|casserole dish)(?:ful)?\b"
+    r"(?: (?:full )?of(?: it)?\b)?"
+)
 _POT = LatePattern(r"\b(?:still |left |sitting )*in (?:the |a |my |our |its )?(?:small |big |large )?pot\b")
 _SERVED = LatePattern(
     r"\b(?:bowls?|bowlfuls?|plates?|platefuls?) (?:of )?|\bin (?:a|the) bowl\b"
@@ -25,6 +31,9 @@ def without_cooker(text: str) -> tuple[str, bool]:
 
     A pot of something is a tub as well, so that it stays in the text.
     """
+    bare = " ".join(_BAKED_IN.sub(" ", text).split())
+    if bare not in {"", text} and not _NOT_COOKED.search(bare):
+        return bare, True
     told = bool(_COOKER.search(text) or _POT.search(text) or _SERVED.search(text)) and not _NOT_COOKED.search(text)
     return " ".join(_COOKER.sub(" ", text).split()) or text, told
 

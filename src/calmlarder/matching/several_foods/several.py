@@ -39,6 +39,7 @@ _NAME_AND_NUMBER = rf"[a-z][a-z ]*? \d{{1,3}}(?: ?(?:{UNIT}|{MEASURE})\b)?"
 _NUMBERED_BEHIND = LatePattern(rf"({_NAME_AND_NUMBER}) ({_NAME_AND_NUMBER})")
 _SORTS_OF = LatePattern(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\s*")
 # `something orange, soup?`: who typed it does not know what it is.
+_MIX_OF_TWO = LatePattern(r"((?:frozen |tinned )?[a-z]+ (?:and|&|n|\+) [a-z]+) (?:mix|medley)")
 _RIDDLE = LatePattern(
     r"\b(?:something|mystery|unidentified|unlabell?ed|unknown|no idea what|god knows|dunno what)\b"
     r"|[a-z] ?\?+[ ,/]+(?:or )?[a-z ]+\?"
@@ -70,7 +71,7 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     if len(brackets) > 1 or all(part.named.outcome == "matched" for part in found):
         return found
     if not brackets:
-        return _held_by_one(text, hints, lexicon) or found
+        return _mix_of_two(text, hints, lexicon) or _held_by_one(text, hints, lexicon) or found
     before = before_bracket(text, brackets[0])
     pieces = dishes_left_over([piece for piece in SPLIT.split(before) if piece.strip(ENDS)]) if before else []
     if not 2 <= len(pieces) <= MOST_PARTS:
@@ -99,6 +100,15 @@ def _with_alliums(found: list[Part], whole: str, brackets: tuple[str, ...], lexi
         any(word in words_of(names[food].name) or lexicon.is_made_with(food, word) for food in foods) for word in told
     )
     return parts if held or not foods else [_asked(name_part(whole, frozenset(), lexicon))]
+
+
+def _mix_of_two(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
+    """The two vegetables of a mix that has no name of its own: `frozen peas & sweetcorn mix`; or nothing."""
+    found = _MIX_OF_TWO.fullmatch(text.strip(ENDS))
+    parts = _parts_of(found[1], hints, (), lexicon) if found else []
+    foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
+    clear = len(parts) == 2 and all(part.named.outcome == "matched" for part in parts)
+    return parts if clear and all("vegetable" in food.roles for food in foods) else []
 
 
 def _held_by_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
