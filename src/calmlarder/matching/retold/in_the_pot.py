@@ -32,7 +32,7 @@ def without_cooker(text: str) -> tuple[str, bool]:
     A pot of something is a tub as well, so that it stays in the text.
     """
     bare = " ".join(_BAKED_IN.sub(" ", text).split())
-    if bare not in {"", text} and not _NOT_COOKED.search(bare):
+    if bare and _BAKED_IN.search(text) and not _NOT_COOKED.search(bare):
         return bare, True
     told = bool(_COOKER.search(text) or _POT.search(text) or _SERVED.search(text)) and not _NOT_COOKED.search(text)
     return " ".join(_COOKER.sub(" ", text).split()) or text, told
