@@ -161,6 +161,13 @@ def _use(use: Use, foods: Mapping[str, Food], tables: Tables) -> PlateUse:
     )
 
 
+# Long pasta fills no cup, and what is grated has no slices.
+_NO_SUCH_SHAPE = (
+    (re.compile(r"\b(?:spaghetti(?:ni)?|linguine|tagliatelle|fettuccine|bucatini)\b", re.I), re.compile(r"\bcup")),
+    (re.compile(r"\b(?:grated|shredded)\b", re.I), re.compile(r"\bslice")),
+)
+
+
 def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
     """Grams in a cook's measure; small potatoes and carrots are not counted by the usual piece.
 
@@ -177,6 +184,8 @@ def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
     part_of_one = _PART_OF_ONE.search(lot.line) is not None and _PACKED.search(lot.line) is None
     said = in_household_measure(food, grams, tables, "nearest", counted=not part_of_one or food.kind == "egg")
     said = said or in_household_measure(food, grams, tables, "nearest")
+    if said is not None and any(shape.search(lot.line) and in_it.search(said) for shape, in_it in _NO_SUCH_SHAPE):
+        return None
     pack = _typed_pack(lot) if said is not None and _OF_A_PACK.search(said) else None
     return said if pack is None else in_packs(grams, pack)
 

@@ -18,6 +18,7 @@ _WRAPS_G_A_MINUTE = 50  # two small tortillas or a large one: common practice, n
 _FEW_WRAPS = 3  # minutes: what takes longer is warmed two at a time
 
 _BY_ABSORPTION = frozenset({"rice-sushi-dry"})  # it sticks together, and is never drained
+_CHEWY = "rice-cakes-korean"  # steamed when they are made, hard once cold: common practice, no source
 _INSTANT_MASH = "potato-instant-mash"
 _ML_FOR_A_GRAM_OF_FLAKES = 4.5  # as packets say: recalled
 
@@ -127,6 +128,8 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
     if filling.food.state in ALREADY_COOKED and filling.frozen:
         place = "in the microwave" if method == "microwave" else "in a covered pot with a few spoons of water"
         return f"warm {thing} from frozen {place} for about {minutes}, breaking it up, until steaming hot"
+    if filling.food.id == _CHEWY and method == "boil":
+        return f"simmer {thing} for about {minutes} until soft all through, and drain"
     if filling.food.state in ALREADY_COOKED and filling.food.kind == "noodle" and method == "boil":
         return f"pour boiling water over {thing}, part the strands, and drain"
     if filling.food.state in ALREADY_COOKED:
@@ -176,7 +179,8 @@ def rinsed(filling: Filling, tail: str) -> str:
 def wants_water(filling: Filling, method: Method) -> bool:
     """Whether a pot of water must boil first."""
     own_water = filling.food.id in _BY_ABSORPTION or filling.food.id == _INSTANT_MASH
-    cooks = filling.food.state not in ALREADY_COOKED and filling.minutes > 0 and not _is_thin(filling) and not own_water
+    raw = filling.food.state not in ALREADY_COOKED or filling.food.id == _CHEWY
+    cooks = raw and filling.minutes > 0 and not _is_thin(filling) and not own_water
     return method in {"boil", "steam"} and cooks
 
 

@@ -25,7 +25,9 @@ _NO_HANDFUL = frozenset({"tofu", "tempeh", "rice", "potato", "sweetcorn"})
 _BY_SPOON_ONLY = frozenset({"spice"})  # nobody counts paprika
 _WHOLE_SPICES = frozenset({"bay-leaf", "cardamom", "chilli-dried", "cloves", "lime-dried", "star-anise"})
 _NO_COUNT = frozenset({"piece", "medium"})
-_BY_BLOCK = frozenset({"tofu"})  # some buy it by the piece; nobody knows how large another's is
+# Some buy it by the piece, a block or a pot; nobody knows how large another's is.
+_NO_PIECES = frozenset({"tofu", "yoghurt"})
+_IN_SLIVERS = frozenset({"ginger-pickled"})  # a piece is none that one could count
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _NEVER_HALVED = frozenset({"floret"})  # nobody looks for half of one
 _NOT_HALVED = frozenset({"poultry"})  # half of a drumstick
@@ -103,7 +105,9 @@ def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
     for name in _SAID:
         if name == "tin" and food.state not in CANNED_STATES:
             continue
-        if name in _NO_COUNT and (food.state in CANNED_STATES or food.kind in _BY_BLOCK):
+        if name in _NO_COUNT and (food.state in CANNED_STATES or food.kind in _NO_PIECES):
+            continue
+        if name in _NO_COUNT and food.id in _IN_SLIVERS:
             continue
         if food.kind in _BY_SPOON_ONLY and name not in _spice_measures(food):
             continue
