@@ -69,6 +69,18 @@ def test_an_ingredient_may_begin_with_about() -> None:
 
 
 @pytest.mark.parametrize(
+    ("first", "second", "title"),
+    [
+        ("Hello love, here is the pie you were after!!", "DEE'S PIE (feeds 8)", "DEE'S PIE (feeds 8)"),
+        ("Hello, Sunday bars", "Serves 8", "Hello, Sunday bars"),
+        ("Hey there, this is our best ever pie", "Serves 8", "Hey there, this is our best ever pie"),
+    ],
+)
+def test_a_greeting_is_no_title(first: str, second: str, title: str) -> None:
+    assert layout(f"{first}\n\n{second}\n\nIngredients\n\n500 g beef\n\nMethod\n\nBake it.\n").title == title
+
+
+@pytest.mark.parametrize(
     ("line", "foods"),
     [
         ("squeeze of lemon, chopped coriander", ["lemon", "coriander"]),

@@ -69,6 +69,8 @@ _OF_A_MAIL = re.compile(
     r"|(?:hi|hiya|hello|hey|dear)\b(?: [^\s.,!]{1,20}){0,3}\s?[,!.]*",
     re.IGNORECASE,
 )
+# `Hello you, here is the pie that you asked for`
+_GREETS = re.compile(r"(?:hi|hiya|hello|hey|dear)\b[^,!]{0,30}[,!] (?:\S+ ){3,}", re.IGNORECASE)
 _MAILED = re.compile(
     rf"{STAMP.pattern}.*|\W*(?:from|to|cc|bcc|date|sent|reply-to)\s?:\s?\S.*|-+ ?(?:original|forwarded) message\b.*",
     re.IGNORECASE,
@@ -138,6 +140,7 @@ def layout(text: str) -> Layout:
     if not filled:
         return Layout("", (), (), "", "")
     top = next((index for index in filled if not _is_round_it(lines[index].text)), filled[0])
+    top = _behind_a_greeting(lines, filled, top)
     first = _SUBJECT.sub("", lines[top].text.strip())
     has_heads = any(section_of(line.text) == "in" for line in lines)
     # Above the heading of its ingredients even `Three-bean chilli` is a title.
@@ -158,6 +161,16 @@ def layout(text: str) -> Layout:
     above = lines[: min(chosen, default=len(lines))]
     head = "\n".join(_bare(line.text) for line in above)[:10_000]
     return Layout(title, items, steps, about, head)
+
+
+def _behind_a_greeting(lines: list[_Line], filled: list[int], top: int) -> int:
+    """Where the title stands: on the next line, where this one greets somebody in a sentence and that is a name."""
+    behind = next((index for index in filled if index > top), None)
+    if behind is None or not _GREETS.match(_bare(lines[top].text)):
+        return top
+    name = _bare(lines[behind].text)
+    short = len(name) <= _LONGEST_HEADING and not _SENTENCES.search(name) and section_of(name) is None
+    return behind if short and not _ABOUT.match(plain(name)) and not like_ingredient(name) else top
 
 
 def without_a_mail(text: str) -> str:
