@@ -61,3 +61,13 @@ def test_korean_rice_cakes_simmer_until_soft(
     assert "rice cakes for about 5 minutes until soft all through" in steps, steps
     assert "strands" not in steps
     assert "bring a pot of" in steps
+
+
+def test_smoked_haddock_goes_into_a_hash(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Lots, wanting: Callable[..., DinnerRequest]
+) -> None:
+    lines = ["smoked haddock 250g, use by today", "potatoes 1kg", "eggs x6", "carrots x4", "butter", "parsley"]
+    warm = [one for one in patterns if one.id == "hash"]
+    dinner = compose(lots_of(lines), wanting(people=2, seconds=60), warm, tables).dinners[0]
+    assert "haddock-smoked" in {use.food for use in dinner.uses}
+    assert any("return the smoked haddock" in step for step in dinner.steps), dinner.steps
