@@ -71,3 +71,12 @@ def test_smoked_haddock_goes_into_a_hash(
     dinner = compose(lots_of(lines), wanting(people=2, seconds=60), warm, tables).dinners[0]
     assert "haddock-smoked" in {use.food for use in dinner.uses}
     assert any("return the smoked haddock" in step for step in dinner.steps), dinner.steps
+
+
+def test_the_water_of_greens_is_gone_before_eggs_go_in(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Lots, wanting: Callable[..., DinnerRequest]
+) -> None:
+    lines = ["eggs x4", "spinach 200g", "gluten-free bread", "butter", "paprika"]
+    warm = [one for one in patterns if one.id == "eggs-and-greens"]
+    steps = " ".join(compose(lots_of(lines), wanting(people=2, seconds=60), warm, tables).dinners[0].steps)
+    assert 0 < steps.index("let the water boil off") < steps.index("crack in")
