@@ -457,7 +457,11 @@ def test_no_more_is_to_buy_than_asked_for(planning: Any, tables: Tables) -> None
     lines = [*BASICS, "kale 300g, use by tomorrow", "carrots x6, use by tomorrow"]
     plan, _ = planning(lines, sittings("tonight; tomorrow; fri"), most_to_buy=1, of_so_many=3)
     assert len(plan.buy) == 1
-    assert tables.food_by_id[plan.buy[0].food].diet in {"vegan", "vegetarian"}
+    bought = tables.food_by_id[plan.buy[0].food]
+    assert bought.diet == "vegan" or bought.id in {
+        "egg",
+        "chicken-breast",
+    }  # who eats everything is asked to buy no other
 
 
 def test_no_sitting_stays_empty_that_could_be_fed(planning: Any, tables: Tables) -> None:
