@@ -24,14 +24,17 @@ def the_lot(reader: LarderReader, line: str) -> Lot:
     "line",
     [
         "lettuce, brown mush", "spinach gone to black mush", "mushrooms black", "milk, lumpy", "milk - solid",
-        "double cream (a bit lumpy)",
+        "double cream (a bit lumpy)", "lettuce all brown", "spinach, brown all over", "rocket, out it goes",
     ],
 )  # fmt: skip
 def test_is_not_added(line: str, reader: LarderReader) -> None:
     assert is_gone_or_off(reader, line)
 
 
-@pytest.mark.parametrize("line", ["lettuce, brown", "half avocado (brown inside)", "broccoli yellow", "basil black"])
+@pytest.mark.parametrize(
+    "line",
+    ["lettuce, brown", "kale all brown at the edges", "half avocado (brown inside)", "broccoli yellow", "basil black"],
+)
 def test_is_used_within_a_day(line: str, reader: LarderReader) -> None:
     lot = the_lot(reader, line)
     assert not lot.to_bin

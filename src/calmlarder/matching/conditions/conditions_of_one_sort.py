@@ -82,6 +82,16 @@ OF_ONE_SORT = (
         "lumpy",
         to_bin=True,
     ),
+    # Leaves that are brown all over are rotting (common practice, no source).
+    OfOneSort(
+        LatePattern(rf"\b{_LEAVES}\b"),
+        LatePattern(
+            r"\b(?:all|completely|totally|fully|entirely|wholly) (?:gone )?(?:brown|black)\b(?! at)"
+            r"|\b(?:brown|black) all over\b"
+        ),
+        "all brown",
+        to_bin=True,
+    ),
     OfOneSort(
         LatePattern(rf"\b{_BREADS}\b"),
         LatePattern(

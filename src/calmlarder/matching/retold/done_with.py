@@ -44,14 +44,15 @@ _THROWN = LatePattern(
     rf"{_WHEN}{_END}"
     rf"|(?<=[,;:(\-–?!.] )(?:being |been |all |so |now |just )*"
     rf"(?:binned|binning|chucked|ditched|composted|composting|bin|throw|throwing|chucking){_OUT}?{_WHEN}{_END}"
+    rf"|\bout (?:it|they|she|he) go(?:es)?{_WHEN}{_END}"
     # `gone down the sink`, `straight in the bin`, `for the compost`, `gone to the hens`
     rf"|\b(?:(?:it'?s|its|they'?re|is|are|has|have|so|it|they|all|went|gone|going|goes?|straight|headed|heading|off|only"
     rf"|just|ready|fit|one|ended up|destined|belongs?|should|must|needs? to|to) )*(?:{_SINK}"
     rf"|(?:in|into|for|to|on) the {_BINS}){_WHEN}{_END}"
     rf"|\b(?:fed|went|gone|goes|going|gave|given)(?: {_IT})? to {_BEASTS}{_WHEN}{_END}",
     needs=(
-        "bin", "throw", "thrown", "threw", "toss", "chuck", "ditch", "dump", "compost", "rid of", "pour", "tip", "empt",
-        "flung", "down the", "trash", "garbage", "rubbish", "skip", "caddy", "waste", "worm", " to ",
+        "bin", "throw", "thrown", "threw", "toss", "chuck", "ditch", "dump", "compost", "rid of", "pour", "tip", "empt", "out it", "out they", "out she",
+        "flung", "out he", "down the", "trash", "garbage", "rubbish", "skip", "caddy", "waste", "worm", " to ",
     ),
 )  # fmt: skip
 _LAST = (
