@@ -51,7 +51,8 @@ _THROWN = LatePattern(
     rf"|(?:in|into|for|to|on) the {_BINS}){_WHEN}{_END}"
     rf"|\b(?:fed|went|gone|goes|going|gave|given)(?: {_IT})? to {_BEASTS}{_WHEN}{_END}",
     needs=(
-        "bin", "throw", "thrown", "threw", "toss", "chuck", "ditch", "dump", "compost", "rid of", "pour", "tip", "empt", "out it", "out they", "out she",
+        "bin", "throw", "thrown", "threw", "toss", "chuck", "ditch", "dump", "compost", "rid of", "pour", "tip", "empt",
+        "out it", "out they", "out she",
         "flung", "out he", "down the", "trash", "garbage", "rubbish", "skip", "caddy", "waste", "worm", " to ",
     ),
 )  # fmt: skip
