@@ -143,10 +143,16 @@ def not_soaked(line: Open, choice: Choice) -> str:
 
 
 def done_first(line: Open, choice: Choice) -> str:
-    """What has to happen before a stand-in goes in, without which the dish fails: standing."""
+    """What has to happen before a stand-in goes in, without which the dish fails: standing, or browning raw mince."""
     if choice.candidate is None or choice.kind != "swap":
         return ""
+    if line.line.food.kind == "pulse" and any(_is_raw_mince(one.food) for one in choice.brings):
+        return "the mince browned in a pan first, until no pink is left"
     return "stirred together and left ten minutes first" if _STANDS in choice.candidate.when else ""
+
+
+def _is_raw_mince(food: Food) -> bool:
+    return food.kind in {"meat", "poultry"} and food.state == "raw" and food.name.endswith(" mince")
 
 
 def not_browned(line: Open, choice: Choice) -> str:
