@@ -118,7 +118,10 @@ def test_how_the_gut_feels_and_the_days(play: Callable[..., None], home: Path) -
         await pilot.pause()
         assert app.screen.query_one(Input).value == ""
         await type_line(pilot, "feel eleven")
+        assert app.screen.query_one(Input).value == ""
+        await pilot.press("up")
         assert app.screen.query_one(Input).value == "feel eleven"
+        await pilot.press(*["backspace"] * 11)
         await type_line(pilot, "ate 200 ml orange juice")
         await pilot.press("ctrl+l")
         await pilot.pause()

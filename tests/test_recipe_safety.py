@@ -42,7 +42,7 @@ def test_after_each_every_food_has_the_whole_amount(lines: LineReader) -> None:
     "line",
     ["1 cucumber, diced, garlic", "2 tbsp soy sauce, honey", "2 cups spinach, mushrooms",
      "200 g firm tofu (with honey)",
-     "1 onion, studded with 3 whole cloves", "1 cup pot herbs (carrots, onion, celery)", "1 cup yoghurt with honey",
+     "1 cup pot herbs (carrots, onion, celery)", "1 cup yoghurt with honey",
      "1 tsp paprika, garlic powder", "1 tsp salt, garlic rub",
      "1 cup feta, crumbled, plus honey for drizzling"],
 )  # fmt: skip

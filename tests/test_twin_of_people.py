@@ -44,7 +44,7 @@ def _near(lots: list[Lot], wanted: DinnerRequest, patterns: tuple[Pattern, ...],
 
 def test_at_a_table_of_several(tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf) -> None:
     found = 0
-    for seed in range(9):
+    for seed in range(14):
         lots = [
             lot.model_copy(update={name: 4 * getattr(lot, name) for name in ("grams", "grams_low", "grams_high")})
             for lot in lots_of(larder_lines(tables, 14, seed))

@@ -52,6 +52,7 @@ _OF_PLANTS = frozenset({"vegan", "plant", "dairy", "meatless"})
 _STAND_INS = frozenset({"cheese", "yoghurt", "cream", "butter", "soya", "seitan", "milk", "plant-drink"})
 _BOUGHT_IN = frozenset({"tin", "can", "carton", "packet", "pouch"})
 _GLUTEN = ("no", "may", "yes")
+_MADE_MANY_WAYS = frozenset({"juice", "grain"})  # with milk, water or a plant drink, red or white: asked
 _DIETS = ("vegan", "vegetarian", "pescatarian", "omnivore")
 _SAYS_NO_FOOD = frozenset(FITS)  # words that tell a state and no food
 
@@ -225,7 +226,7 @@ def _most_of_all(close: list[Reading], lexicon: Lexicon) -> str | None:
     `chilli con carne` is counted with onion. None where none holds the most of all.
     """
     foods = [lexicon.tables.food_by_id[one.food] for one in close]
-    if len({(food.kind, food.state) for food in foods}) > 1:
+    if len({(food.kind, food.state) for food in foods}) > 1 or foods[0].kind in _MADE_MANY_WAYS:
         return None
     return next((food.id for food in foods if all(_holds_as_much(food, other, lexicon) for other in foods)), None)
 
