@@ -99,7 +99,7 @@ def first_plan(asked: PlanAsked, how: PlanHow) -> Planned:
     first = PlanHow(600.0, how.progress, how.stop, how.pinned, rounds=0, bound=False, most_to_buy=0)
     is_shipped = _is_shipped(asked.patterns, asked.tables)
     if len(asked.lots) >= MANY_LOTS:
-        asked = asked._replace(patterns=asked.patterns[1::OF_SO_MANY])
+        asked = asked._replace(patterns=asked.patterns[2::OF_SO_MANY])
     if how.pinned or not is_shipped:
         return plan_days(asked, first)
     key = repr(([*asked.lots], [*asked.sittings], asked.wanted))
