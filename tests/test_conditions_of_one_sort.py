@@ -25,6 +25,7 @@ def the_lot(reader: LarderReader, line: str) -> Lot:
     [
         "lettuce, brown mush", "spinach gone to black mush", "mushrooms black", "milk, lumpy", "milk - solid",
         "double cream (a bit lumpy)", "lettuce all brown", "spinach, brown all over", "rocket, out it goes",
+        "cress, liquid", "cucumber half, gone to liquid",
     ],
 )  # fmt: skip
 def test_is_not_added(line: str, reader: LarderReader) -> None:

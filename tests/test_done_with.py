@@ -33,6 +33,7 @@ def test_what_is_thrown_or_given_is_not_added(line: str, reader: LarderReader) -
     [
         "cheesecake - we finished it yesterday", "lemons, used the last one in the dressing", "brie, ate it",
         "butter, used it all in the scones", "used the last of the flour", "crumble, dad scoffed the lot sorry",
+        "pork mince - Niamh used it",
     ],
 )  # fmt: skip
 def test_what_is_used_up_is_not_there(line: str, reader: LarderReader) -> None:

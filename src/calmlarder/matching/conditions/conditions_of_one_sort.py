@@ -82,6 +82,14 @@ OF_ONE_SORT = (
         "lumpy",
         to_bin=True,
     ),
+    OfOneSort(
+        LatePattern(rf"\b(?:{_LEAVES}|cucumbers?|courgettes?)\b"),
+        LatePattern(
+            rf"{_BEHIND}(?:(?:gone|turned|all|just|is|now|basically|mostly|to) )*(?:liquid|liquified|liquefied){_END}"
+        ),
+        "liquid",
+        to_bin=True,
+    ),
     # Leaves that are brown all over are rotting (common practice, no source).
     OfOneSort(
         LatePattern(rf"\b{_LEAVES}\b"),

@@ -68,6 +68,7 @@ _USED_UP = LatePattern(
     rf"|\b{_WHO}(?:used|had) (?:up )?(?:it all|them all|all of (?:it|them)|it up|them up|it all up|them all up"
     rf"|the (?:whole )?lot|every last (?:one|bit)|everything)"
     rf"(?: (?:up|in|for|on|making) (?:the |a |my |our )?[a-z' ]+)?{_WHEN}{_END}"
+    rf"|(?<=[,;:(\-–?!.] )(?:[a-z']+ (?:has |have )?)?used {_IT}{_WHEN}{_END}"
     rf"|\b{_WHO}(?:used|ate|had|finished|drank|took|nabbed|nicked|scoffed|eaten|needed) (?:up )?{_LAST}[^,;()]*"
     rf"|(?<=[,;:(\-–?!.] )(?:all |been |was |were |got )*(?:eaten|drunk|polished off|scoffed|finished(?: off)?|used up)"
     rf"(?: up)?{_WHEN}{_END}",
