@@ -35,6 +35,8 @@ def changed(folder: Path, capsys: pytest.CaptureFixture[str], foods: str, *steps
         ("75g caster sugar, or more if your apples are very sharp", "sugar", 75),
         ("400 ml stock, or less if the tomatoes are watery", "stock-onion", 400),
         ("1 onion, more if it is small", "onion-brown", 110),
+        ("100 g spinach if you have any", "spinach", 100),
+        ("2 carrots, if you've got them", "carrot", 140),
         ("3 garlic cloves, peeled and finely sliced, plus 1 halved clove for the toast", "garlic", 12),
         ("2 cups (500 ml) chicken stock", "stock-meat", 500),  # the page's own cup is 250 ml
         ("1 cup (250 ml) dry white wine", "wine-white", 250),

@@ -140,3 +140,13 @@ def test_lines_with_the_name_first(line: str, food: str, grams: float, tables: T
 
 def test_what_a_line_says_that_it_is_not_makes_it_nothing_else(tables: Tables) -> None:
     assert LineReader(tables).read("200 g dried lentils (not tinned)").food != "lentils-canned"
+
+
+def test_how_many_it_feeds_may_stand_at_the_end_of_a_step() -> None:
+    page = (
+        "<h1>Barley-free broth</h1><h2>Ingredients</h2><ul><li>300 g carrots</li><li>200 g potatoes</li>"
+        "<li>1 l water</li></ul>"
+        "<h2>Method</h2><p>Simmer everything for half an hour until it is soft, then blend it smooth with a hand "
+        "blender, taste it, and ladle it into warm bowls with bread beside it. Feeds 5 hungry people.</p>"
+    )
+    assert read_recipe(page).serves == 5

@@ -85,8 +85,10 @@ def _title(page: str, above: Sequence[Block]) -> str:
 
 
 def _serves(texts: Sequence[str]) -> int | None:
+    sentences = [one for text in texts if len(text) > _LONGEST_HEADING for one in re.split(r"(?<=[.!?])\s+", text)]
     short = [
-        text for text in texts if len(text) <= _LONGEST_HEADING or (len(text) <= _LONGEST_LINE and SERVES.match(text))
+        *(t for t in texts if len(t) <= _LONGEST_HEADING or (len(t) <= _LONGEST_LINE and SERVES.match(t))),
+        *(one for one in sentences if len(one) <= _LONGEST_HEADING and SERVES.match(one)),  # `… and naan. Feeds 4.`
     ]
     return next(
         (count for text in short if (count := serves_in(text) if re.search(r"[a-z]", text) else None)), None

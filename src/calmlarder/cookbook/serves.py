@@ -6,7 +6,7 @@ from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 
 _COUNT = r"(\d{1,3}|" + "|".join(word for word in WHOLE_WORDS if word not in {"few", "several", "couple"}) + r")"
 _RANGE = r"(?:\s?(?:-|–|to|or)\s?\d{1,3})?"
-_PEOPLE = r"(?:people|ppl|persons?|servings?|portions?|serves|eaters|guests|adults)"
+_PEOPLE = r"(?:people|ppl|persons?|servings?|portions?|serves|eaters|guests|adults|lunches|dinners|suppers)"
 _DISHES = r"(?:bowls?|plates?|platefuls?|bowlfuls?|glasses|mugs)"  # one a person, which is taken for granted and said
 _END = r"\s{0,3}[.!)\]*_]{0,3}\s{0,3}$"
 SERVES = re.compile(

@@ -3,7 +3,8 @@
 import re
 
 OPTIONAL = re.compile(
-    r"[(\[,]?\s*\b(?:optional(?:ly)?|if (?:you )?(?:like|desired|wish|using|needed|liked))\b"
+    r"[(\[,]?\s*\b(?:optional(?:ly)?|if (?:you(?:'ve)? )?(?:like|desired|wish|using|needed"
+    r"|liked|(?:have|got|have got) (?:it|any|some|them|one)))\b"
     r"(?: but [^(),;\d]{3,40}(?=[)\]]))?\s*[)\]]?"
 )
 HEADING = re.compile(
