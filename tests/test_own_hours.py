@@ -16,6 +16,7 @@ from hypothesis import given
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
+import composed_once
 from calmlarder.checks.limits import Limit
 from calmlarder.checks.within_limits import pasts_of
 from calmlarder.cli import main
@@ -179,8 +180,9 @@ def test_tonight_says_whose_past_counts_and_how_long(ask: Ask, home: Path, capsy
 
 
 @pytest.mark.usefixtures("quick_plans")
-def test_a_plan_keeps_to_each_ones_hours(ask: Ask) -> None:
+def test_a_plan_keeps_to_each_ones_hours(ask: Ask, monkeypatch: pytest.MonkeyPatch) -> None:
     """Lunch at 13:00 and dinner at 18:30: under the home's 3 h apart, under 24 h of one person together."""
+    monkeypatch.setattr(composed_once, "MANY_LOTS", 100)  # each pattern is looked at
     for line in ("firm tofu 800g", "cooked quinoa 600g, made today", "oats 500g", "tempeh 250g", "6 carrots"):
         ask("larder", "add", line)
     asked = ("plan", "--sittings", "tonight, tomorrow lunch, tomorrow dinner", "--who", "kit")
