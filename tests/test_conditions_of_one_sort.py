@@ -24,7 +24,8 @@ def the_lot(reader: LarderReader, line: str) -> Lot:
     "line",
     [
         "lettuce, brown mush", "spinach gone to black mush", "mushrooms black", "milk, lumpy", "milk - solid",
-        "double cream (a bit lumpy)", "lettuce all brown", "spinach, brown all over", "rocket, out it goes",
+        "double cream (a bit lumpy)", "lettuce all brown", "lettuce (all brown)", "strawberries (all mouldy)",
+        "spinach, brown all over", "rocket, out it goes",
         "cress, liquid", "cucumber half, gone to liquid",
     ],
 )  # fmt: skip

@@ -14,7 +14,7 @@ _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is
 SWEET_SPICES: Final = frozenset(
     {"cinnamon", "allspice", "nutmeg", "mace", "cardamom", "mixed-spice", "pumpkin-spice", "cloves"}
 )
-_MOST_SWEET = 0.5
+_MOST_SWEET = 0.5  # portions: common practice, no source
 _SAVOURY = frozenset({"dinner", "packed"})
 # Fat goes by the vessel more than by the plate: two spoons for a pan for four, a little more for a tray.
 _VESSEL_FAT_G, _FAT_EACH_G = {"stir-fry": 8, "roast": 12}, 5

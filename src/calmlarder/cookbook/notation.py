@@ -108,7 +108,7 @@ _HEARTS = re.compile(
     r"^(?P<count>\d{1,2}) (?:(?:large|small|medium|baby) )?"
     r"(?:hearts?(?: of)? (?:romaine|cos)\b(?: lettuces?)?|(?:romaine|cos)(?: lettuce)? hearts?\b)"
 )
-_G_OF_A_HEART = 160
+_G_OF_A_HEART = 160  # common practice, no source
 _PELLETS = re.compile(r"^([3-9]|1\d) (?:blocks|balls|nuggets|pellets|lumps|portions) (?:of )?(?=frozen )")
 # `raw peeled prawns` are raw prawns: how they were cleaned stands between their state and their name.
 _CLEANED = re.compile(

@@ -55,7 +55,7 @@ _LIST_SIGN = re.compile(r",(?=\s)(?![^()]*\))")
 _STRONGER_SIGN = re.compile(r"(?:;| \|)(?![^()]*\))")
 _AN_AMOUNT = re.compile(r"[\d½¼¾⅓⅔⅛]|(?:an? )?(?:\w+ )?(?:pinch|handful|splash|dash|knob|bunch|tin|clove|glug|sprig)\b")
 _MORE_OF_IT = re.compile(r"(?:for|of it|more|extra|to|plus|of which|or)\b")
-_LEAST_PIECES = 3
+_LEAST_PIECES = 3  # fewer may be one food and what is said of it: ours
 # In a sentence: an amount and what it is of, up to a word that goes on. Times, sizes and people are none.
 _NO_FOOD = (
     r"(?:min(?:ute)?s?|hours?|hrs?|sec(?:ond)?s?|days?|weeks?|times|cm|mm|inch(?:es)?|degrees?|°|[cf]\b|more|people|"

@@ -30,7 +30,7 @@ NUMBERS: Mapping[str, tuple[int, int, int]] = {
     "window": (0, round(WINDOW_HOURS), MOST_HOURS),
 }
 PERSONS = "persons"
-SHORTEST_COOKING = 5  # minutes; less is no time that was meant
+SHORTEST_COOKING = 5  # minutes; less is no time that was meant: ours
 
 One = TypeVar("One", bound=str)
 

@@ -15,7 +15,7 @@ _COOLED = re.compile(r"; (?:rinse|spread)\b[^.;]*")
 _RINSED = re.compile(r"\brinse\b|\bshare out\b")
 _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
 _WRAPS_G_A_MINUTE = 50  # two small tortillas or a large one: common practice, no source
-_FEW_WRAPS = 3  # minutes: what takes longer is warmed two at a time
+_FEW_WRAPS = 3  # minutes: what takes longer is warmed two at a time; ours
 
 _BY_ABSORPTION = frozenset({"rice-sushi-dry"})  # it sticks together, and is never drained
 _CHEWY = "rice-cakes-korean"  # steamed when they are made, hard once cold: common practice, no source

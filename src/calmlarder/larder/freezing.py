@@ -33,7 +33,7 @@ _THICK = frozenset({
 # Minutes in a sealed bag in cold water: an hour or less for a pound (US Department of Agriculture, recalled); what is
 # thin takes less (common practice, no source).
 _THAWING = MappingProxyType({"shellfish": 20, "fish": 30})
-_THAWING_ELSE = 60
+_THAWING_ELSE = 60  # the hour for a pound
 
 
 def thaw_minutes(food: Food) -> int:

@@ -103,7 +103,7 @@ _IN_PART = LatePattern(
     r"(?:\b(?:half|third|quarter|thirds|quarters|mostly|most|nearly|almost|some|few|bit|one|two|three|four|five|six"
     r"|date|by|before|not|pretty much|about|long|tops?|leaves|ends?|stalks?|tips?|label|lid|skins?|stickers?"
     r"|fizz|bubbles|smell|seal)"
-    r"|\d%?)(?: (?:of (?:it|them|the \w+)|is|are|has|have|already|all))*"
+    r"|\d%?(?: (?!all\b)[a-z]+)?)(?: (?:of (?:it|them|the \w+)|is|are|has|have|already|all))*"
     r" (?:gone|empty|finish(?:ed)?|out|used up)$"
 )
 # `liam ate the ham`; what is eaten in part is still there.

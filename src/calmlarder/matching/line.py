@@ -77,7 +77,11 @@ _ALWAYS = LatePattern(
 _NOT = LatePattern(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sugar))\s*", re.I)
 _NO_ADDED = LatePattern(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 # What it is made of, and no other thing: `injera (100% teff)`.
-_MADE_OF = LatePattern(r"\(\s*(?:\d{2,3} ?% |all |pure |made (?:of|from|with) )[^)]*\)")
+# `(all beef)` is what it is made of, `(all mouldy)` what became of it.
+_MADE_OF = LatePattern(
+    r"\(\s*(?:\d{2,3} ?% |pure |made (?:of|from|with) |all[ -](?:beef|pork|turkey|chicken|lamb|meat|butter|rye|teff"
+    r"|buckwheat|spelt|oats?|wheat|corn|rice|fruit|natural)\b)[^)]*\)"
+)
 _BEGINS = LatePattern(r"^(?:plus|and|also) (?=\S)", re.I)
 _LESS_SALT = LatePattern(
     r"\b(?:less|reduced|low(?:er)?|light|lite|no|zero)[ -](?:in )?(?:salt|sodium)\b(?! (?:and|&|or)\b)"

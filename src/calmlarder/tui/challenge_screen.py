@@ -36,7 +36,7 @@ from calmlarder.tui.widgets.tick_rows import TickRows
 from calmlarder.tui.widgets.top_line import TopLine
 
 _LONGEST_WHY = 200
-_PAGE_RESTS_S = 0.3
+_PAGE_RESTS_S = 0.3  # a page that flies past is not read: ours
 _STOP, _GO_ON = "Stop it; nothing is concluded from it, and I may begin again", "Go on with it"
 _COMPARE = "A day to compare, with the dish and without the dose? About one person in four has symptoms then, too."
 _NO_CONTROL, _CONTROL = "No, the doses come at once", "Yes, first a day to compare"

@@ -44,7 +44,7 @@ NAMES = tuple(
     """.strip().splitlines()
     for name in row.strip().split(", ")
 )
-_LEAST = 3  # letters
+_LEAST = 3  # letters: ours
 
 
 def _forms(word: str) -> tuple[str, ...]:

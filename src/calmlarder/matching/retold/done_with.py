@@ -18,6 +18,7 @@ _WHEN = (
     r"|tea|supper|breakfast|brunch)|(?:on )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|when i can|straight away))*"
 )
 _END = r"(?=\s*[!.]*\s*(?:$|[,;:.)!]| - ))"
+_BEHIND = r"(?:(?<=[,;:(\-–?!.] )|(?<=\())"
 _SINK = r"down the (?:sink|drain|loo|toilet|plughole)"
 _OUT = rf"(?: (?:out|away|over|{_SINK}|(?:in|into|on) the (?:bin|trash|garbage|compost)))"
 _BINS = (
@@ -42,7 +43,7 @@ _THROWN = LatePattern(
     rf"|\b(?:being |been |was |were |all )*(?:thrown|chucked|tossed|poured|tipped|emptied|flung){_OUT}{_WHEN}{_END}"
     rf"|(?<=[a-z)\d] )(?:being |been |was |were |got |is |are |all )+(?:binned|chucked|dumped|ditched|composted)"
     rf"{_WHEN}{_END}"
-    rf"|(?<=[,;:(\-–?!.] )(?:being |been |all |so |now |just )*"
+    rf"|{_BEHIND}(?:being |been |all |so |now |just )*"
     rf"(?:binned|binning|chucked|ditched|composted|composting|bin|throw|throwing|chucking){_OUT}?{_WHEN}{_END}"
     rf"|\bout (?:it|they|she|he) go(?:es)?{_WHEN}{_END}"
     # `gone down the sink`, `straight in the bin`, `for the compost`, `gone to the hens`
@@ -52,8 +53,8 @@ _THROWN = LatePattern(
     rf"|\b(?:fed|went|gone|goes|going|gave|given)(?: {_IT})? to {_BEASTS}{_WHEN}{_END}",
     needs=(
         "bin", "throw", "thrown", "threw", "toss", "chuck", "ditch", "dump", "compost", "rid of", "pour", "tip", "empt",
-        "out it", "out they", "out she",
-        "flung", "out he", "down the", "trash", "garbage", "rubbish", "skip", "caddy", "waste", "worm", " to ",
+        "flung", "out it", "out they", "out she", "out he", "down the", "trash", "garbage", "rubbish", "skip", "caddy",
+        "waste", "worm", " to ",
     ),
 )  # fmt: skip
 _LAST = (
@@ -68,13 +69,15 @@ _USED_UP = LatePattern(
     rf"|\b{_WHO}(?:used|had) (?:up )?(?:it all|them all|all of (?:it|them)|it up|them up|it all up|them all up"
     rf"|the (?:whole )?lot|every last (?:one|bit)|everything)"
     rf"(?: (?:up|in|for|on|making) (?:the |a |my |our )?[a-z' ]+)?{_WHEN}{_END}"
-    rf"|(?<=[,;:(\-–?!.] )(?:[a-z']+ (?:has |have )?)?used {_IT}{_WHEN}{_END}"
+    rf"|{_BEHIND}(?:[a-z']+ (?:has |have )?)?used {_IT}{_WHEN}"
+    rf"(?: (?:up|in|for|on|making) (?:the |a |my |our )?[a-z' ]+)?{_WHEN}{_END}"
     rf"|\b{_WHO}(?:used|ate|had|finished|drank|took|nabbed|nicked|scoffed|eaten|needed) (?:up )?{_LAST}[^,;()]*"
-    rf"|(?<=[,;:(\-–?!.] )(?:all |been |was |were |got )*(?:eaten|drunk|polished off|scoffed|finished(?: off)?|used up)"
-    rf"(?: up)?{_WHEN}{_END}",
+    rf"|{_BEHIND}(?:all |been |was |were |got )*(?:eaten|drunk|polished off|scoffed|finished(?: off)?|used up)"
+    rf"(?: up)?{_WHEN}{_END}|\((?:all |it'?s |they'?re )*gone{_WHEN}{_END}",
     needs=(
-        "finished", "ate ", "eaten", "drank", "drunk", "scoffed", "polished", "demolished", "devoured", "wolfed",
-        "nicked", "stole", "last ", " it", " them", " all", " lot", "used up", " up", "everything",
+        "(gone", " gone)", "finished", "ate ", "eaten", "drank", "drunk", "scoffed", "polished", "demolished",
+        "devoured", "wolfed", "nicked", "stole", "last ", " it", " them", " all", " lot", "used up", " up",
+        "everything",
     ),
 )  # fmt: skip
 _GIVEN = LatePattern(
