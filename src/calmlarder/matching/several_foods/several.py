@@ -272,6 +272,8 @@ def _numbered_apart(text: str, lexicon: Lexicon) -> str:
 
     As in `6 eggs 8 garden eggs`; `garlic 2 bulbs ginger 1`.
     """
+    if sum(piece[0].isdigit() for piece in text.split()) < 2:
+        return text
     found = _TWO_NUMBERED.fullmatch(text) or _NUMBERED_BEHIND.fullmatch(text)
     if not found or not all(" ".join(bare_words(piece)) in lexicon.spelt for piece in found.groups()):
         return text
