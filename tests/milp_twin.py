@@ -16,7 +16,7 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import csr_matrix
 
 from calmlarder.compose import taste, weights
-from calmlarder.compose.problem import PORTION, PatternProblem
+from calmlarder.compose.problem import PORTION, Option, PatternProblem
 from calmlarder.compose.solve import Plan
 from calmlarder.intake.load import load_of_group
 from calmlarder.intake.stacking import Room, day_so_far_ug, rooms
@@ -337,10 +337,29 @@ def _own(p: _Programme, problem: PatternProblem, used: list[int], weighed: list[
         p.at_most({gained: 1, **dict.fromkeys(wide, -1.0)}, 0)
 
 
+def _from_the_sea(p: _Programme, problem: PatternProblem, pairs: list[tuple[Option, int]]) -> None:
+    """Fish beside no other main thing, shellfish beside no red or minced meat."""
+    fishy, shelly = p.variable(1), p.variable(1)
+    for o, u in pairs:
+        food = o.offered.food
+        cured = food.id in {"bacon", "chorizo", "prosciutto"}
+        if problem.pattern.slots[o.slot].role != "protein" or cured:
+            continue
+        if food.kind == "fish":
+            p.at_most({u: 1, fishy: -1}, 0)
+        if food.kind in {"meat", "poultry", "tofu", "tempeh", "seitan", "soya"}:
+            p.at_most({u: 1, fishy: 1}, 1)
+        if food.kind == "shellfish" and food.state != "dried":
+            p.at_most({u: 1, shelly: -1}, 0)
+        minced = food.id.endswith("-mince") and food.kind in {"meat", "poultry"}
+        if minced or (food.kind == "meat" and food.id not in {"ham", "salami"}):
+            p.at_most({u: 1, shelly: 1}, 1)
+
+
 def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
     """Nut butter wants an acid, a plate has two proteins at most, three things season, what is raw is dressed,
     nothing fried is dry, nut butter is salted, plain things have something savoury, a sweet spice another spice,
-    eggs a place of their own, and so does fish."""
+    eggs a place of their own, and so has fish."""
     pattern, sitting = problem.pattern, problem.wanted.sitting
     pairs = list(zip(problem.options, used, strict=True))
     for o, u in pairs:
@@ -406,17 +425,10 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
                 cured = other.offered.food.id in {"bacon", "chorizo", "ham", "prosciutto", "salami"}
                 if other.slot == one.slot and other.offered.food.kind != "egg" and not cured:
                     p.at_most({u: 1, v: 1}, 1)
+    if sitting in {"dinner", "packed"}:
+        _from_the_sea(p, problem, pairs)
     if sitting != "dinner":
         return
-    fishy = p.variable(1)
-    for o, u in pairs:
-        food = o.offered.food
-        if pattern.slots[o.slot].role != "protein" or food.id in {"bacon", "chorizo", "ham", "prosciutto", "salami"}:
-            continue
-        if food.kind == "fish":
-            p.at_most({u: 1, fishy: -1}, 0)
-        if food.kind in {"meat", "poultry", "tofu", "tempeh", "seitan", "soya"}:
-            p.at_most({u: 1, fishy: 1}, 1)
     dressing = {u: -1.0 for o, u in pairs if taste.dresses(o)}
     bare = p.variable(1, -weights.BARE * _POINT)
     for o, u in pairs:

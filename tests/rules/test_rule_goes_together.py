@@ -46,6 +46,30 @@ def test_fish_shares_no_plate_with_tofu(pan: Callable[..., Tiny]) -> None:
     assert not pan().holds(FishByItself(), {"salmon": 150, "tofu-firm": 80})
 
 
+def test_red_or_minced_meat_shares_no_pot_with_prawns(
+    fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]
+) -> None:
+    """Chicken in strips may, and ham; dinner or a packed lunch alike.
+
+    raw prawns 180g
+    beef mince 500g
+    turkey mince 500g
+    chicken breast 300g
+    ham 100g
+    """
+    kinds = ["shellfish", "meat", "poultry"]
+    dish = PAN.model_dump() | {"sittings": ["dinner", "packed"]}
+    dish["slots"] |= {"protein": slot("protein", kinds, "stir-fry", [1, 3], [0.2, 1.0, 2.0])}
+    for sitting in ("dinner", "packed"):
+        wanted = wanting(people=1, sitting=sitting)
+        (problem,) = pattern_problems(fridge, wanted, [Pattern.model_validate(dish)], tables)
+        pan = Tiny(problem)
+        assert pan.holds(FishByItself(), {"prawns": 90, "chicken-breast": 150})
+        assert pan.holds(FishByItself(), {"prawns": 90, "ham": 30})
+        assert not pan.holds(FishByItself(), {"prawns": 90, "beef-mince": 70})
+        assert not pan.holds(FishByItself(), {"prawns": 90, "turkey-mince": 70})
+
+
 def test_no_handful_of_cheese_over_fish(
     fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]
 ) -> None:

@@ -7,11 +7,13 @@ from calmlarder.compose.problem import CURED, Option, PatternProblem
 from calmlarder.compose.taste import SEASONED_SITTINGS, SESAME, SOUR_KINDS, is_sweet_spice
 from calmlarder.compose.variables import DishVariables
 from calmlarder.patterns.pattern import Slot
+from calmlarder.tables.rows import Food
 
 MOST_PROTEINS = 2  # on one plate: common practice, no source
 _NOT_WITH_FISH = frozenset({"meat", "poultry", "tofu", "tempeh", "seitan", "soya"})
 _WITHOUT_CHEESE = frozenset({"fish", "shellfish"})  # what is hot takes none that is cold
 _SALTS_FISH = CURED - {"ham", "salami"}  # a slice of cold ham is a second main thing
+_MINCED = frozenset({"chicken-mince", "turkey-mince"})
 
 
 class SourWithNuts:
@@ -53,18 +55,23 @@ class SweetSpiceBesideAnother:
 
 
 class FishByItself:
-    """Fish shares no plate with meat, poultry or tofu; bacon and the like season it."""
+    """Fish shares no plate with meat, poultry or tofu, nor shellfish with red or minced meat.
+
+    Bacon and the like season fish, and ham prawns as well; dried shrimps season anything.
+    """
 
     def post(self, draft: DishVariables) -> None:
         """Either fish or those."""
         problem = draft.problem
-        if problem.wanted.sitting != "dinner":
+        if problem.wanted.sitting not in SEASONED_SITTINGS:
             return
         slots = problem.pattern.slots
         there = [(n, o.offered.food) for n, o in enumerate(problem.options) if slots[o.slot].role == "protein"]
         fish = [number for number, food in there if food.kind == "fish"]
         others = [number for number, food in there if food.kind in _NOT_WITH_FISH and food.id not in _SALTS_FISH]
         _apart(draft, fish, others)
+        shellfish = [number for number, food in there if food.kind == "shellfish" and food.state != "dried"]
+        _apart(draft, shellfish, [number for number, food in there if _is_red_or_minced(food)])
 
 
 class NotBeside:
@@ -163,6 +170,10 @@ class FewProteins:
                 draft.model.add(draft.used[number] <= eaten)
             there.append(eaten)
         draft.model.add(sum(there) <= most)
+
+
+def _is_red_or_minced(food: Food) -> bool:
+    return (food.kind == "meat" and food.id not in CURED) or food.id in _MINCED
 
 
 def _apart(draft: DishVariables, inside: Sequence[int], beside: Sequence[int]) -> None:
