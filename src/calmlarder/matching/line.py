@@ -12,6 +12,7 @@ from calmlarder.matching.amounts.some_of_them import counted_apart_by_state
 from calmlarder.matching.amounts.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.conditions.condition_words import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.conditions.misspelt_conditions import conditions_mended
+from calmlarder.matching.conditions.short_is import is_said_of_it
 from calmlarder.matching.dates.bought_or_made import as_bought, as_made, bought_then
 from calmlarder.matching.dates.date_words import Dated
 from calmlarder.matching.dates.dates_in_line import UnreadDay, take_dates
@@ -79,7 +80,8 @@ _NO_ADDED = LatePattern(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 # What it is made of, and no other thing: `injera (100% teff)`.
 # `(all beef)` is what it is made of, `(all mouldy)` what became of it.
 _MADE_OF = LatePattern(
-    r"\(\s*(?:\d{2,3} ?% |pure |made (?:of|from|with) |all[ -](?:beef|pork|turkey|chicken|lamb|meat|butter|rye|teff"
+    r"\(\s*(?:\d{2,3} ?% |pure (?!mush|slime|liquid|mou?ld|sour|goo|gunk)|made (?:of|from|with) |all[ -](?:beef"
+    r"|pork|turkey|chicken|lamb|meat|butter|rye|teff"
     r"|buckwheat|spelt|oats?|wheat|corn|rice|fruit|natural)\b)[^)]*\)"
 )
 _BEGINS = LatePattern(r"^(?:plus|and|also) (?=\S)", re.I)
@@ -164,7 +166,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = bare[denied.end() :] if denied else bare
     bare = _without_place(bare, lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
-    rest = by_the_way(done_with(conditions_mended(english, lexicon)))
+    rest = by_the_way(done_with(is_said_of_it(conditions_mended(english, lexicon), lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
     rest = days_plainly(plainly_put(shares_plainly(told_aside(rest))))

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.matching.conditions.conditions_of_one_sort import HOW, OF_ONE_SORT
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.retold.done_with import GIVEN, THROWN, USED_UP
+from calmlarder.matching.retold.done_with import GIVEN, MUSH, THROWN, USED_UP
 
 # What is still good to eat, and not for long.
 USE_SOON = (
@@ -46,7 +46,9 @@ BIN = (
     "mould on it", "mould on top", "mould", "mold", "going slimy", "gone slimy", "slimy", "slime", "rotten", "rotting",
     "rotted", "gone off", "is off", "smells off", "smells bad", "smells funny", "smells weird", "smells", "smelly",
     "stinks", "stinky", "stinking", "sour smelling", "furry", "fuzzy", "fizzing", "curdled", "rancid", "gone bad",
-    "gone sour", "gone funny", "green fur", "blue fur", "white fur", "with fur", "turned to soup", "gone to soup",
+    "gone sour", "gone funny", "green fur", "blue fur", "white fur", "with fur",
+    "green fuzz", "blue fuzz", "white fuzz", "black fuzz", "grey fuzz", "green spots on", "white spots on",
+    "turned to soup", "gone to soup",
     "turned to mush", "gone to mush", "brown mush", "black mush", "green mush", "total mush", "complete mush",
     "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
     "liquid in the bag", "turned to slime", "leaking", "gone fizzy", "gone green", "turned green", "growing fur",
@@ -57,7 +59,10 @@ BIN = (
     "tastes sour", "bit sour", "slightly sour",
     "smells like", "smelling", "gone to mush", "turning to mush", "turning to slime", "stinks of",
     "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry", "hairy", "manky", "minging",
-    THROWN, USED_UP, GIVEN,
+    "past saving", "beyond saving", "a goner", "done for", "no longer edible", "inedible", "not edible",
+    
+    "not safe", "had to go", "had to be thrown", "not fit to eat", "unfit to eat",
+    THROWN, USED_UP, GIVEN, MUSH,
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
 _SHAPES = [

@@ -89,6 +89,8 @@ _OPINION = LatePattern(
     r"|(?:that |which )?(?:came|come|arrived) (?:with|in) (?:the |our |my |this week's )?[a-z]+"
     r" (?:box|bag|delivery|order)"
     r"|(?:clean(?:ed)?|washed) and (?:dry|dried)|top notch"
+    r"|(?:is |are )?(?:still )?holding (?:up|out)(?: (?:great|well|ok|okay|fine|nicely|alright))?"
+    r"|(?:could|might|can) be (?:better|worse)|seen worse|(?:a )?few spots|(?:a )?few marks"
     r"|ask first|please use|pls use|need(?:s)? washing|needs? peeling|no label|i think|i guess|not sure|be careful"
     r"|topped and tailed|enough already|and that'?s it|in the ground|off the tree|hard as (?:a )?rocks?"
     r"|as hard as nails"

@@ -1,8 +1,9 @@
 """What is said to be gone, used up or on its way to the bin, put plainly: `slimy, tossing it`, `used the last one`."""
 
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.retold.turned_to import TURNED_TO, freshness, is_in_a_list, nearly_there, told_first
 
-THROWN, USED_UP, GIVEN = "thrown away", "all used up", "given away"
+THROWN, USED_UP, GIVEN, MUSH = "thrown away", "all used up", "given away", "past eating"
 
 _IT = (
     r"(?:it|them|'?em|this|these|those|the (?:whole )?(?:lot|thing|rest)|all of (?:it|them)"
@@ -31,6 +32,35 @@ _SHALL = (
     r"(?:will|'ll|ll|gonna|going to|gotta|got to|have to|has to|needs? to|should|must|best|better|about to|to|want to"
     r"|meaning to|ought to|let'?s|pls|please)"
 )
+_NOT_TO_BE = "".join(
+    f"(?<!\\b{word} )"
+    for word in (
+        "be",
+        "get",
+        "gets",
+        "need",
+        "needs",
+        "want",
+        "wants",
+        "best",
+        "not",
+        "never",
+        "to",
+        "has",
+        "was",
+        "been",
+        "half",
+        "part",
+        "partly",
+        "moth",
+        "mouse",
+        "usually",
+        "often",
+        "only",
+        "mostly",
+        "being",
+    )
+)
 _THROWN = LatePattern(
     # `will throw`, `should go in the bin`, `to be binned`
     rf"\b(?:{_WHO})?{_SHALL} (?:just |probably |prob |be )*"
@@ -45,9 +75,11 @@ _THROWN = LatePattern(
     rf"{_WHEN}{_END}"
     rf"|{_BEHIND}(?:being |been |all |so |now |just )*"
     rf"(?:binned|binning|chucked|ditched|composted|composting|bin|throw|throwing|chucking){_OUT}?{_WHEN}{_END}"
+    rf"|(?<=[a-z)\d] ){_NOT_TO_BE}(?:binned|chucked|ditched|composted){_WHEN}{_END}"
     rf"|\bout (?:it|they|she|he) go(?:es)?{_WHEN}{_END}"
     # `gone down the sink`, `straight in the bin`, `for the compost`, `gone to the hens`
-    rf"|\b(?:(?:it'?s|its|they'?re|is|are|has|have|so|it|they|all|went|gone|going|goes?|straight|headed|heading|off|only"
+    rf"|\b(?:(?:it'?s|its|they'?re|is|are|has|have|so|it|they|all|went|gone|going|goes?|straight|headed|heading|off"
+    rf"|only"
     rf"|just|ready|fit|one|ended up|destined|belongs?|should|must|needs? to|to) )*(?:{_SINK}"
     rf"|(?:in|into|for|to|on) the {_BINS}){_WHEN}{_END}"
     rf"|\b(?:fed|went|gone|goes|going|gave|given)(?: {_IT})? to {_BEASTS}{_WHEN}{_END}",
@@ -65,6 +97,7 @@ _LAST = (
 _USED_UP = LatePattern(
     rf"\b{_WHO}(?:finished(?: off)?|ate|eaten|drank|drunk|scoffed|polished off|demolished|devoured|wolfed|nicked|stole)"
     rf" (?:up )?{_IT}(?: (?:up|off|all|down))?{_WHEN}{_END}"
+    rf"|(?<=[a-z)\d] ){_NOT_TO_BE}(?:eaten|drunk|scoffed|polished off|demolished)(?: up)?{_WHEN}{_END}"
     rf"|\b(?:the |next door'?s )?{_BEAST} (?:has |have )?(?:got|had|ate|stole|took|nicked|been at) {_IT}{_WHEN}{_END}"
     rf"|\b{_WHO}(?:used|had) (?:up )?(?:it all|them all|all of (?:it|them)|it up|them up|it all up|them all up"
     rf"|the (?:whole )?lot|every last (?:one|bit)|everything)"
@@ -86,7 +119,8 @@ _GIVEN = LatePattern(
 )
 # What is said of some of them: `few slimy ones chucked`, `half of it eaten`, `outer leaves in the bin`.
 _OF_SOME = LatePattern(
-    r"(?:^|[^a-z\d])(?:few|some|couple|half|third|quarter|most|mostly|nearly|almost|one|two|three|four|\d+%?|ones|bits?|ends?"
+    r"(?:^|[^a-z\d])(?:few|some|couple|half|third|quarter|most|mostly|nearly|almost|one|two|three|four|\d+%?|ones"
+    r"|bits?|ends?"
     r"|tops?|leaf|leaves|stalks?|stems?|skins?|crusts?|peel|rinds?|bones?|outsides?|outer|lids?|label|rest"
     r"|not|never|nothing|don'?t|dont|no|isn'?t|wasn'?t|until|till|before|if|or|unless|than|date|water|liquid|juices?"
     r"|brine)"
@@ -100,11 +134,14 @@ _NAMED = LatePattern(r"[a-z]{3}")
 
 def done_with(text: str) -> str:
     """A plain line with `thrown away`, `all used up` or `given away` for such words, if said of all of it."""
-    for shape, plainly in ((_THROWN, THROWN), (_USED_UP, USED_UP), (_GIVEN, GIVEN)):
+    text = freshness(nearly_there(told_first(text)))
+    for shape, plainly in ((TURNED_TO, MUSH), (_THROWN, THROWN), (_USED_UP, USED_UP), (_GIVEN, GIVEN)):
         found = shape.search(text)
         while found is not None:
             before, start = text[: found.start()], found.end()
-            if _NAMED.search(before) and not _OF_SOME.search(before) and not _NOT_NOW.search(found[0]):
+            listed = shape is TURNED_TO and is_in_a_list(text, found.start())
+            of_all = not listed and not _OF_SOME.search(before) and not _NOT_NOW.search(found[0])
+            if of_all and _NAMED.search(before):
                 before = f"{before.rstrip(' ,;:.(-')}, {plainly}"
                 text, start = f"{before} {text[found.end() :]}", len(before)
             found = shape.search(text, start)
