@@ -25,6 +25,7 @@ from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.name_index import as_one
 from calmlarder.matching.names.words import plain, singular, words_of
 from calmlarder.matching.owners.owner_phrases import take_owner
+from calmlarder.matching.owners.typed_names import taken_by_capital
 from calmlarder.matching.part import Part
 from calmlarder.matching.remarks import refuse_remarks
 from calmlarder.matching.retold.asides import without_asides
@@ -124,7 +125,7 @@ _PAST_DATE = LatePattern(r"\bpast (?:the |its |their )?(?:sell by |use by |best 
 _FOR_US = LatePattern(r"(?<!\bnot )\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 _MADE = LatePattern(r"\bmade\b")
 # Typed with a capital letter, and no first word of a line.
-_OF_A_TOWN = re.compile(r"(?<=[a-z]) (?:of|di|du) ([A-Z][a-zà-ú]{3,})(?=\s*(?:$|[,;(]|\d))")
+_OF_A_TOWN = re.compile(r"(?<=[a-z])(?<!property) (?:of|di|du) ([A-Z][a-zà-ú]{3,})(?=\s*(?:$|[,;(]|\d))")
 _ALL_OF_THEM = LatePattern(r"\b(?:all|both|everything)\b")
 # `chard/spinach wilting`: what stands behind two names with a stroke between them is said of both.
 _STROKE = LatePattern(r"[^,;\d]*[a-z] ?/ ?[a-z][^,;\d]*(?:,[^,;\d]*)?")
@@ -164,7 +165,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = _BEGINS.sub("", bare)
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
-    bare = _without_place(bare, lexicon)
+    namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = by_the_way(done_with(is_said_of_it(conditions_mended(english, lexicon), lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
@@ -178,7 +179,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     refuse_lacks(rest)
     rest = counted_inside(half_kilos(beside_its_food(of_that_kind(rest, lexicon), lexicon)))
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
-    rest, question = owned.rest, ""
+    rest, question, owner = owned.rest, "", owned.owner or namesake
     dates: tuple[Dated, ...] = ()
     try:
         dates, rest = take_dates(rest, today)
@@ -208,7 +209,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     dates = as_made(dates, parts, today, lexicon)
     told = _conditions(parts, phrases, rest)
     return LineRead(
-        line, told, place, dates, owned.owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,
+        line, told, place, dates, owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,
         bool(denied),
     )  # fmt: skip
 

@@ -23,6 +23,7 @@ PEOPLE = frozenset({
     "housie", "housies", "parents", "grandma", "grandpa", "grandad", "nana", "auntie", "aunty", "uncle", "tenant",
     "mother-in-law", "father-in-law", "in-laws", "inlaws",
     "grandchildren", "grandkids", "grandson", "granddaughter", "ex", "somebody", "someone",
+    "twins", "triplets", "bairns", "weans", "littluns", "tots", "kiddos", "kiddies", "nippers", "wains",
     "teenager", "teenagers", "teens", "littlest", "youngest", "eldest",
     "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
 })  # fmt: skip

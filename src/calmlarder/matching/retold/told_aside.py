@@ -4,6 +4,7 @@ import re
 
 from calmlarder.matching.dates.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.owners.given_names import GIVEN_NAMES
 
 # Oil with what it was infused with still in it was made at home, and so was what somebody made.
 _INFUSED = LatePattern(
@@ -49,6 +50,18 @@ _HIS_ONLY = LatePattern(
     r"[,;-] ?(?:for )?(?:the |my |our )?(wife|husband|hubby|partner|mum|mom|dad|gran|nan|son|daughter|flatmate"
     r"|housemate|roommate|baby|toddler) only\b"
 )
+_SMALL_ONES = LatePattern(
+    r"\bfor (?:the |my |our )?(?:small|little|wee|tiny|young|lil) (?:ones?|people|man|fella|guys?)\b"
+)
+# Whose way it was made tells nothing of whose it is; with whom it will be eaten neither.
+_RECIPE = LatePattern(
+    r"[,;(-]? ?\b(?:by |from |to )?(?:my |our |the )?[a-z]{3,}'?s (?:old |own |secret |famous |special )?recipe\b\)?",
+    needs=("recipe",),
+)
+_MEAL_WITH = LatePattern(
+    r"\b(for (?:(?:a|the|our|my) )?(?:breakfast|brunch|lunch|dinner|tea|supper|drinks))"
+    r" with (?:my |our |the )?[a-z]{3,}(?=\s*(?:$|[,;.)]))"
+)
 _KIDS_ONLY = LatePattern(r"[,;-]? ?\b(?:for )?(?:the )?kids'? only\b")
 _OIL_ON_TOP = LatePattern(
     r"[,;]? ?\(?\b(?:w/ ?|with )?(?:the |its |all the )?oil (?:is |has |all )?(?:sitting |sat |floating )?"
@@ -58,6 +71,9 @@ _OIL_ON_TOP = LatePattern(
 _SOMEBODY_HAS = LatePattern(
     r"^(?:(?:my|our|the) )?((?:room|flat|house)mate|mum|mom|dad|sister|brother|landlady|landlord|neighbou?r|gran|nan)"
     r" (?:has|has got|'s got) (?:some )?([^.;]+?)(?:,? but (?:we|i|she|he|they)\b.*)?$"
+)
+_NAMED_HAS = LatePattern(
+    r"^([a-z]{3,}) (?:has|has got|'s got|owns) (?:some |the |a )?(?!(?:eaten|used|had|a go)\b)([a-z\d][^.;]+)$"
 )
 _THEIR_MEAL = LatePattern(
     r"[,;-]? ?\b(?:that'?s|thats|its|it'?s|this is)"
@@ -114,12 +130,16 @@ def told_aside(text: str) -> str:
         text = _BREAD_BARRA.sub(r"\2baguette \1", _BARRA.sub("baguette", text))
     if (found := _SOMEBODY_HAS.match(text)) and found[2] not in {"some", "it", "none"}:
         text = f"{found[2]} ({found[1]}'s)"
+    if (found := _NAMED_HAS.match(text)) and found[1] in GIVEN_NAMES:
+        text = f"{found[2]} ({found[1]}'s)"
     text = _THEIR_MEAL.sub(r" (\1's)", text)
     text = _SOMEBODY_NEEDS.sub(r" (\1's)", text) if "need" in text or "want" in text else text
     text = _COMES_FOR_IT.sub(" ", text) if "com" in text or "pick" in text or "coll" in text else text
     if "onion" in text or "garlic" in text:
         text = _INSIDE.sub(r" with \1", _FULL_OF.sub(r" with \1", text))
     text = _OIL_ON_TOP.sub(" ", text) if "oil" in text else text
+    text = _SMALL_ONES.sub("for the kids", text)
+    text = _MEAL_WITH.sub(r"\1", _RECIPE.sub(" ", text))
     text = _KIDS_ONLY.sub(" (kids)", text)
     text = _HIS_ONLY.sub(r" (for \1 only)", text) if " only" in text else text
     if "vegan" in text and _DAIRY.search(text):
