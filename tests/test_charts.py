@@ -75,7 +75,7 @@ def test_what_is_not_nothing_is_not_drawn_as_nothing_and_a_part_is_marked() -> N
 
 
 def test_the_gut_keeps_all_eleven_numbers_apart() -> None:
-    for height in (24, 40):
+    for height in (20, 24, 40):
         seen = set()
         for score in range(11):
             lines = drawn(chart([Day(FIRST, None, score)]), 60, height)
@@ -106,12 +106,37 @@ def test_bars_are_as_long_as_their_values() -> None:
     assert "500 g" in lines[1]
 
 
-@pytest.mark.parametrize("height", [20, 24, 40])
-def test_an_axis_is_told_at_both_ends_and_in_the_middle(height: int) -> None:
+@pytest.mark.parametrize(
+    ("height", "told"),
+    [
+        (20, ["10", "8", "6", "4", "2", "0", "2", "1.6", "1.2", "0.8", "0.4", "0"]),  # no row of five is in the middle
+        (24, ["10", "5", "0", "2", "1", "0"]),
+        (40, ["10", "5", "0", "2", "1", "0"]),
+    ],
+)
+def test_an_axis_is_told_at_both_ends_and_in_the_middle(height: int, told: list[str]) -> None:
     days = [Day(FIRST + timedelta(days=n), 0.5 + n / 10, n % 11) for n in range(14)]
     lines = drawn(chart(days), 74, height)
     labels = [line.split()[0] for line in lines if "┤" in line or "┼" in line]
-    assert labels == ["10", "5", "0", "2", "1", "0"]
+    assert labels == told
+
+
+@pytest.mark.parametrize(("width", "height"), [(54, 20), (74, 24), (114, 40), (194, 50)])
+@pytest.mark.parametrize("first", [FIRST, FIRST + timedelta(days=3), FIRST + timedelta(days=6)])
+def test_each_bar_can_be_dated(width: int, height: int, first: date) -> None:
+    """By the letter of its day under it and the date under each Monday; all of it in sight on the smallest screen."""
+    days = [Day(first + timedelta(days=n), 0.5 + n / 30, 1) for n in range(28)]
+    lines = drawn(chart(days), width, height)
+    assert len(lines) <= height - 3  # the first line, one that is free, and the keys
+    axis = next(line for line in lines if "┼" in line)
+    letters, dates = lines[-2], lines[-1]
+    start = rows_start(axis)
+    wide = (len(axis) - start) // len(days)
+    for number, day in enumerate(days):
+        assert letters[start + number * wide] == f"{day.on:%a}"[0]
+        if day.on.weekday() == 0:
+            assert re.match(rf"{day.on.day}( {day.on:%b})?(?= |$)", dates[start + number * wide :])
+    assert {f"{day.on:%b}" for day in days if day.on.weekday() == 0} == set(re.findall("[A-Z][a-z]+", dates))
 
 
 @pytest.mark.parametrize("width", [54, 72, 112, 192])

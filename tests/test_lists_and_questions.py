@@ -17,7 +17,7 @@ from calmlarder.tui.plan_screen import PlanScreen
 from calmlarder.tui.widgets.allergen_pick import AllergenPick
 from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.item_list import ItemList
-from calmlarder.tui.widgets.marked_list import MARK
+from calmlarder.tui.widgets.marked_list import MARK, WAITS
 from calmlarder.tui.widgets.pick import Pick
 from programs import type_line, until
 
@@ -84,7 +84,7 @@ def test_what_is_typed_is_in_sight_and_the_list_moves_no_further_than_that(play:
         top = items.scroll_offset.y
         await type_line(pilot, f"{name} 100 g")
         new = next(item for item in items.items if item.id == items.chosen)
-        line = next((y for y, row in enumerate(rows(items)) if row.startswith(MARK)), None)
+        line = next((y for y, row in enumerate(rows(items)) if row.startswith(WAITS)), None)
         assert line is not None, "the new item is in sight"
         assert new.name == name
         assert abs(items.scroll_offset.y - top) <= items.scrollable_content_region.height
@@ -97,8 +97,9 @@ def test_the_chosen_row_has_a_sign_in_every_list(play: Callable[..., LarderApp])
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         def chosen(shown: OptionList) -> str:
-            (row,) = [row for row in rows(shown) if row.startswith(MARK)]
-            return row.removeprefix(MARK).strip()
+            (row,) = [row for row in rows(shown) if row.startswith((MARK, WAITS))]
+            assert row.startswith(MARK if shown.has_focus else WAITS)
+            return row[1:].strip()
 
         items = app.screen.query_one(ItemList)
         assert chosen(items).startswith(items.items[0].name[:10])

@@ -131,7 +131,7 @@ def test_using_something_up_says_what_it_passes_as_ate_does(play: Callable[..., 
         await pilot.press("down", "up", "enter")
         await pilot.pause()
         words = shown(app, "#meaning")
-        assert words.startswith("used up: cow milk 200 ml; 200 g logged for me")
+        assert words.startswith("used up: cow milk; 200 g logged for me")
         assert words.endswith(f"Over the limit: {asked}")
 
     play(act)

@@ -54,7 +54,7 @@ def test_a_number_that_cannot_be_is_told_which_can(
 
 
 def test_undo_names_the_one_lot_and_counts_several(home: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    for numbers, words in (("1", "freeze firm tofu 280g"), ("1 2", "freeze 2 items")):
+    for numbers, words in (("1", "freeze firm tofu"), ("1 2", "freeze 2 items")):
         assert main(["--home", str(home), "larder", "freeze", *numbers.split()]) == 0
         capsys.readouterr()
         assert main(["--home", str(home), "larder", "undo"]) == 0

@@ -109,7 +109,7 @@ def test_what_was_done_is_said_below_the_line_and_covers_nothing(play: Callable[
         await type_line(pilot, "kale 150g")
         await pilot.press("down", "f6", "enter")
         await pilot.pause()
-        assert shown(app, "#meaning") == "thrown away: kale 150g (Ctrl+Z undoes it)"
+        assert shown(app, "#meaning") == "thrown away: kale (Ctrl+Z undoes it)"
         assert not app._notifications
         await pilot.press("ctrl+z")
         await pilot.pause()

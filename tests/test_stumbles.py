@@ -92,7 +92,7 @@ def test_the_rest_of_a_mouldy_tin_goes_too_and_of_carrots_it_stays(play: Callabl
         await pilot.pause()
         await pilot.press("m")
         await pilot.pause()
-        assert "all of half tin chickpeas" in shown(app, "#meaning")
+        assert "all of canned chickpeas" in shown(app, "#meaning")
         assert "no longer safe" in shown(app, "#meaning")
         assert items(app) == []
         await pilot.press("ctrl+z")

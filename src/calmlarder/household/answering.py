@@ -43,7 +43,7 @@ def answer(household: Household, number: int, given: Sequence[str]) -> Answered:
         for said, foods in answers.foods.items()
         if waiting.answers.foods.get(said) != foods and names_something(said)
     }
-    with household.store.as_one(f"answer {waiting.asked.text}"):
+    with household.store.as_one(f"answer {waiting.asked.named}"):
         ids = _replace(household, number, contents)
         if learnt:
             household.remember_words({**household.words(), **learnt})

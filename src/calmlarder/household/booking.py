@@ -105,12 +105,17 @@ def end(household: Household, lots: Sequence[KeptLot], ending: Ending) -> list[K
             found = eaten_up(one.lot, ends[number].grams, eaters, before, household.tables)
             ends[number] = ends[number].model_copy(update={"logged": found.logged})
             logged += found.entries
-        words = f"{ending.how} {', '.join(entry.line for entry in ends)}"
+        words = f"{ending.how} {', '.join(_said_of_end(entry) for entry in ends)}"
         ids = store.change_lots(
             left, words, eaten=[content_of(one) for one in logged],
             ended=[entry.model_dump(mode="json") for entry in ends],
         )  # fmt: skip
     return [KeptEaten(number, one) for number, one in zip(ids, logged, strict=True)]
+
+
+def _said_of_end(entry: Ended) -> str:
+    """The food, and how much of it where some stays."""
+    return entry.title if entry.grams >= entry.of_grams else f"{entry.grams:g} g of {entry.title}"
 
 
 def log_and_ledger(store: Store, on: date) -> tuple[list[Eaten], list[Ended]]:
@@ -188,7 +193,7 @@ def move(
     if rest is None:
         with store.transaction():
             still_as_seen(store, [one])
-            store.change_lots({one.id: kept(moved(lot))}, f"{words} {lot.line}")
+            store.change_lots({one.id: kept(moved(lot))}, f"{words} {household.name_of(lot.food)}")
         return
     amounts = {name: round(getattr(lot, name) - rest[name], 1) for name in ("grams_low", "grams", "grams_high")}
     part = moved(lot.model_copy(update=amounts))
@@ -196,7 +201,8 @@ def move(
     part = part.model_copy(update={"line": lot_line(part, household.tables)})
     with store.transaction():
         still_as_seen(store, [one])
-        store.change_lots({one.id: rest}, f"{words} {part.grams:g} g of {lot.line}", new=[kept(part)])
+        words = f"{words} {part.grams:g} g of {household.name_of(lot.food)}"
+        store.change_lots({one.id: rest}, words, new=[kept(part)])
 
 
 def used_up(household: Household, lots: Sequence[KeptLot], uses: Mapping[str, int]) -> dict[int, dict[str, Any] | None]:

@@ -81,9 +81,16 @@ def keep_lines(household: Household, readings: "Sequence[Reading]") -> Kept:
     problems += _taken_back(household, readings)
     if not contents:
         return Kept([], [], problems)
-    words = f"add {contents[0]['line']}" if len(contents) == 1 else f"add {_many(contents)}"
+    words = f"add {said_of(household, contents[0])}" if len(contents) == 1 else f"add {_many(contents)}"
     ids = household.store.add_lots(contents, words)
     return _standing(household, ids, problems)
+
+
+def said_of(household: Household, content: Mapping[str, Any]) -> str:
+    """The food of what the store keeps of a lot; of a line that waits to be answered the words it is about."""
+    if "asked" in content:
+        return ToAnswer.model_validate({**content["asked"], "where": ""}).named
+    return household.name_of(content["food"])
 
 
 def _taken_back(household: Household, readings: "Sequence[Reading]") -> list[Problem]:
@@ -145,7 +152,7 @@ def write_anew(household: Household, seen: Seen, reading: "Reading") -> Kept:
         if now.content is not None and now != seen:
             raise changed_meanwhile(seen.id, now.content.get("line", ""))
         first = {**first, **_label_kept(now.content, first)}
-        household.store.change_lots({seen.id: first}, f"edit {first['line']}", new=others)
+        household.store.change_lots({seen.id: first}, f"edit {said_of(household, first)}", new=others)
     return _standing(household, [seen.id])
 
 
@@ -158,7 +165,7 @@ def _label_kept(before: Mapping[str, Any] | None, now: Mapping[str, Any]) -> dic
 
 def remove_mistakes(household: Household, ones: Sequence[KeptLot]) -> None:
     """Lots that were typed by mistake: nothing was eaten or thrown."""
-    words = ones[0].lot.line if len(ones) == 1 else _many(ones)
+    words = household.name_of(ones[0].lot.food) if len(ones) == 1 else _many(ones)
     household.store.change_lots(dict.fromkeys((one.id for one in ones), None), f"remove {words}, typed by mistake")
 
 

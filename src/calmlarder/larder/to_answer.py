@@ -55,6 +55,11 @@ class ToAnswer(BaseModel):
         return ", ".join(asked) or self.text
 
     @property
+    def named(self) -> str:
+        """The words whose food is asked, as short as they are; where none are, the line."""
+        return self.said or self.called
+
+    @property
     def remedy(self) -> str:
         """How to answer it on the command line."""
         number = self.id if self.id is not None else "N"

@@ -81,8 +81,9 @@ def _columns(key: _Key) -> int:
 
 
 # What Textual gives to every screen.
-_EVERYWHERE = {"command_palette", "help_quit", "focus_previous", "screen.copy_text"}
+_EVERYWHERE = {"command_palette", "help_quit", "focus_previous", "copy_text"}
 _LEAVES = " (leaves this question)"
+_OF_SCREEN = "screen."  # what a key asks of the screen that its widget is on
 _ON = "focus_next"  # of every screen, too, and a key to be told where the screen itself names it
 
 
@@ -109,11 +110,16 @@ def keys_of(screen: Screen[Any]) -> Iterator[tuple[str, str]]:
     app = screen.app
     seen = set(_EVERYWHERE)
     for node, binding, enabled, _ in screen.active_bindings.values():
-        action = binding.action.removeprefix("app.")
+        action = _bare(binding.action)
         is_here = (node is screen and (action != _ON or binding.show)) or (node is screen.focused and binding.show)
         if is_here and enabled and binding.description and action not in seen:
             seen.add(action)
             yield _named(app.get_key_display(binding)), binding.tooltip or binding.description
+
+
+def _bare(action: str) -> str:
+    """Whoever it is asked of."""
+    return action.removeprefix("app.").removeprefix(_OF_SCREEN)
 
 
 def _named(key: str) -> str:
@@ -154,9 +160,10 @@ def _commands_here(screen: Screen[Any]) -> Iterator[SystemCommand]:
     app = screen.app
     seen = {*_EVERYWHERE, _ON}
     for node, binding, enabled, _ in screen.active_bindings.values():
-        action = binding.action.removeprefix("app.")
+        action = _bare(binding.action)
         # What moves about in a field or a list has no place of its own.
-        if action in seen or not binding.description or not (node is screen or node is app) or not enabled:
+        is_here = node is screen or node is app or binding.action.startswith(_OF_SCREEN)
+        if action in seen or not binding.description or not is_here or not enabled:
             continue
         seen.add(action)
         run = partial(app.run_action, binding.action, default_namespace=node)

@@ -2,12 +2,14 @@
 
 from typing import TYPE_CHECKING, cast
 
+from textual.widgets import Input
+
 from calmlarder.household.booking import Ending, end, spoils_whole
 from calmlarder.household.larder import Place, move_to, remove_mistakes, remove_unread
 from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.errors import told
-from calmlarder.tui.larder_list import LarderList
+from calmlarder.tui.larder_list import FILTER, LarderList
 from calmlarder.tui.page import UNWRAPPED, Page
 from calmlarder.tui.sources import show_limit_sources
 from calmlarder.tui.widgets.item_list import ItemList
@@ -20,6 +22,7 @@ if TYPE_CHECKING:
 # What these keys do is done with a lot: while there is none they are not offered.
 _OF_A_LOT = frozenset({"used", "thrown", "freeze", "figures", "swap", "why", "part", "label"})
 _OF_A_LINE = frozenset({"edit", "mistake"})  # what can be done with a line that waits to be answered as well
+_NOT_KEPT = "not done: Enter keeps the line above first, or Esc puts it away"
 
 _ENDED: dict[How, str] = {"eaten": "used up", "given": "given away", "thrown": "thrown away"}
 
@@ -33,15 +36,18 @@ class LarderKeys(LarderList):
             return bool(self._shown or self._asked)
         if action in _OF_A_LOT:
             return bool(self._shown)
+        if action == "to_table":
+            return self._is_kept
         return action != "demo" or not self._is_kept
 
     def _called(self, one: "KeptLot") -> str:
-        """By its own line; where several things stand in one line, by the name of the food."""
-        shared = any(other.id != one.id and other.lot.line == one.lot.line for other in self._kitchen.lots())
-        return self._kitchen.name_of(one.lot.food) if shared else one.lot.line
+        """By its food; where there are several lots of it, with how much this one is."""
+        name = self._kitchen.name_of(one.lot.food)
+        several = any(other.id != one.id and other.lot.food == one.lot.food for other in self._kitchen.lots())
+        return f"{one.lot.grams:g} g of {name}" if several else name
 
     def _much(self, one: "KeptLot", grams: float | None) -> str:
-        return self._called(one) if grams is None else f"{grams:g} g of {self._called(one)}"
+        return self._called(one) if grams is None else f"{grams:g} g of {self._kitchen.name_of(one.lot.food)}"
 
     def action_mistake(self) -> None:
         """The chosen lot was never there: it goes without a trace in log or waste."""
@@ -54,12 +60,20 @@ class LarderKeys(LarderList):
         asked = self._chosen_question()
         if asked is not None and asked.id is not None:
             remove_unread(self._kitchen, [asked.id])
-            self.notify(f"removed: {asked.text} (Ctrl+Z brings it back)", markup=False)
+            self.notify(f"removed: {asked.named} (Ctrl+Z brings it back)", markup=False)
             self.refill()
+
+    def _meant_lot(self) -> "KeptLot | None":
+        """The chosen lot; None, and why, where a line that is typed has the keys: what they do is not meant for it."""
+        line = self.query_one(Input)
+        if line.has_focus and line.value.strip() and not line.value.startswith(FILTER):
+            self.notify(_NOT_KEPT, markup=False)
+            return None
+        return self._chosen_lot()
 
     def action_used(self) -> None:
         """The chosen lot is used up."""
-        one = self._chosen_lot()
+        one = self._meant_lot()
         if one is not None:
             self._use(one)
 
@@ -92,7 +106,7 @@ class LarderKeys(LarderList):
 
     def action_freeze(self) -> None:
         """The chosen lot goes into the freezer, or out of it."""
-        one = self._chosen_lot()
+        one = self._meant_lot()
         if one is not None:
             self._freeze(one)
 
@@ -110,7 +124,7 @@ class LarderKeys(LarderList):
 
     def action_thrown(self) -> None:
         """The chosen lot is thrown away; one key says why, or that it was given."""
-        one = self._chosen_lot()
+        one = self._meant_lot()
         if one is not None:
             self._throw(one)
 
@@ -127,7 +141,7 @@ class LarderKeys(LarderList):
 
     def action_part(self) -> None:
         """Part of the chosen lot is used, thrown away, given or frozen; the rest stays as it is."""
-        one = self._chosen_lot()
+        one = self._meant_lot()
         if one is None:
             return
         from calmlarder.tui.larder_questions import PartialUse
@@ -167,7 +181,7 @@ class LarderKeys(LarderList):
 
     def action_label(self) -> None:
         """Keep what the chosen lot's packet says is in it, and say what of it matters."""
-        one = self._chosen_lot()
+        one = self._meant_lot()
         if one is None:
             return
         from calmlarder.tui.choice import Ask

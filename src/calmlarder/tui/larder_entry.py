@@ -20,6 +20,7 @@ from calmlarder.matching.several_foods.under_headings import under_headings
 from calmlarder.problems import CannotGoOn
 from calmlarder.tui.errors import told
 from calmlarder.tui.larder_actions import LarderKeys
+from calmlarder.tui.larder_list import FILTER
 from calmlarder.tui.larder_log import (
     FIGURES,
     LOG,
@@ -65,7 +66,6 @@ def taken(lines: Iterable[str], kitchen: Household) -> Taken:
 
 _MOST_ASKED = 9
 _NOT_LOGGED = "it was not answered, so not logged"
-FILTER = "/"
 
 
 class LarderEntry(LarderKeys):
@@ -246,6 +246,13 @@ class LarderEntry(LarderKeys):
         line = self.query_one(Input)
         line.focus()
         line.insert_text_at_cursor(event.character)
+
+    def action_leave_list(self) -> None:
+        """Back to the line; what is half typed there goes on. A filter ends."""
+        if self.half_typed:
+            self.query_one(Input).focus()
+        else:
+            self.action_to_line()
 
     def action_to_line(self) -> None:
         """Back to the line, which is emptied; what was typed can be brought back.

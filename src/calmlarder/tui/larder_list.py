@@ -19,6 +19,7 @@ if TYPE_CHECKING:
     from calmlarder.larder.to_answer import ToAnswer
 
 _CAN_BE_DONE = "F4 edit, F5 used, F6 thrown, F7 frozen, F10 part of it, F9 its figures, Del my mistake"
+FILTER = "/"
 _LEAVE_OUT = "don't know: leave it out"
 
 
@@ -105,7 +106,7 @@ class LarderList(LarderPages):
         """The line that waits is taken out: nobody knows what it is."""
         at = self._asked.index(asked)
         remove_unread(self._kitchen, [asked.id] if asked.id is not None else [])
-        self.notify(f"left out: {asked.called} (Ctrl+Z brings it back)", markup=False)
+        self.notify(f"left out: {asked.named} (Ctrl+Z brings it back)", markup=False)
         self.refill()
         self._choose_question(at)
 

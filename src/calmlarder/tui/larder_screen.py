@@ -14,10 +14,11 @@ from textual.widgets import Input, OptionList, Static
 from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
 from calmlarder.tui.key_bar import KeysLine
-from calmlarder.tui.larder_entry import FILTER, LarderEntry
+from calmlarder.tui.larder_entry import LarderEntry
+from calmlarder.tui.larder_list import FILTER
 from calmlarder.tui.larder_log import log_line, meant
 from calmlarder.tui.larder_view import meaning_of_typed
-from calmlarder.tui.line_input import LineInput
+from calmlarder.tui.line_input import LineOverList
 from calmlarder.tui.lot_about import LotAbout
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.steady import SteadyWords
@@ -35,6 +36,27 @@ _LOOK_AGAIN_S = 1.0
 _TYPING_RESTS_S = 0.3
 
 
+# What is done with the marked row: key, its name where that is short, action, word, and what it does.
+_OF_ROW: tuple[tuple[str, str | None, str, str, str], ...] = (
+    ("f5", None, "used", "Used", "Used up: it was eaten"),
+    ("f6", None, "thrown", "Bin", "Thrown away, and why"),
+    ("f7", None, "freeze", "Frozen", "Frozen, or thawed"),
+    ("delete", "del", "mistake", "Remove", "Remove it: my mistake, out of the list"),
+)
+
+
+class LarderItems(ItemList):
+    """The list of the larder: while it is walked, what is done with a row stands first in the line of keys."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [
+        *(
+            Binding(key, f"screen.{action}", word, key_display=shown, tooltip=told)
+            for key, shown, action, word, told in _OF_ROW
+        ),
+        Binding("escape", "screen.leave_list", "Line", tooltip="Back to the line"),
+    ]
+
+
 class LarderScreen(LarderEntry):
     """Where the program opens; the line has the focus."""
 
@@ -42,10 +64,7 @@ class LarderScreen(LarderEntry):
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("f3", "app.tonight", "Tonight"),
         Binding("ctrl+n", "app.plan", "Plan"),
-        Binding("f5", "used", "Used", tooltip="Used up: it was eaten"),
-        Binding("f6", "thrown", "Bin", tooltip="Thrown away, and why"),
-        Binding("f7", "freeze", "Frozen", tooltip="Frozen, or thawed"),
-        Binding("delete", "mistake", "Remove", key_display="del", tooltip="Remove it: my mistake, out of the list"),
+        *(Binding(key, action, word, key_display=shown, tooltip=told) for key, shown, action, word, told in _OF_ROW),
         Binding("f10", "part", "Part", tooltip="Part of it used, thrown or frozen"),
         Binding("f8", "demo", "Demo larder"),
         Binding("ctrl+z", "undo", "Undo"),
@@ -55,9 +74,8 @@ class LarderScreen(LarderEntry):
         Binding("shift+f2", "people", "People who eat here", show=False),
         # Not Shift+F3: most terminals send for it what says where their cursor is, and nothing gets here.
         Binding("shift+f4", "challenge", "Try a group again: challenges", show=False),
-        Binding("down", "to_table", "To the list", show=False),
         Binding("up", "bring_back", "The line put away", show=False),
-        Binding("escape", "to_line", "To the line", show=False),
+        Binding("escape", "to_line", "Empty the line; Up brings it back", show=False),
         Binding("ctrl+s", "swap", "What can stand in for it", show=False),
         Binding("ctrl+o", "why", "Why it is in tonight's dinner or not", show=False),
         Binding("shift+f9", "label", "What its packet says is in it", show=False),
@@ -76,7 +94,7 @@ class LarderScreen(LarderEntry):
     def compose(self) -> ComposeResult:
         """Line, what it means, list."""
         yield TopLine()
-        yield LineInput(
+        yield LineOverList(
             placeholder="what came in? 140g green beans, use by friday",
             id="line",
             takes=lambda text: self.keep_line(text),
@@ -84,7 +102,7 @@ class LarderScreen(LarderEntry):
         yield SteadyWords("", id="meaning", markup=False)
         yield Static(_EMPTY, id="empty", markup=False)
         with Horizontal(id="list-and-about"):
-            yield ItemList()
+            yield LarderItems()
             yield LotAbout()
         yield KeysLine()
 

@@ -2,8 +2,10 @@
 
 from collections.abc import Callable
 from types import MappingProxyType
+from typing import ClassVar
 
 from textual import events
+from textual.binding import Binding, BindingType
 from textual.message import Message
 from textual.widgets import Input
 
@@ -61,3 +63,12 @@ class LineInput(Input):
             super().action_delete_right()
         else:
             self.call_next(self.screen.run_action, "mistake")
+
+
+class LineOverList(LineInput):
+    """A line over the list of what it keeps."""
+
+    # An input scrolls at this key, and hides that of its screen from the line of keys.
+    BINDINGS: ClassVar[list[BindingType]] = [
+        Binding("down", "screen.to_table", "List", tooltip="To the list, at its marked row")
+    ]

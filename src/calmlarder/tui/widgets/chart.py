@@ -12,7 +12,8 @@ from calmlarder.tui.widgets.drawn import Drawn, cut
 _AXIS = 7  # columns for the numbers of an axis and its line
 _EIGHTHS = " ▁▂▃▄▅▆▇█"
 _DOT, _UPPER, _LOWER, _LIMIT = "●", "▀", "▄", "╌"
-_SHORT, _TALL, _TALL_SCREEN = 6, 10, 36  # rows of each measure, and rows of a screen on which they are tall
+# Rows of each measure by the rows of the screen from which on there is room for them and for the days below.
+_ROWS = ((36, 10), (24, 6), (0, 5))
 _LONGEST_BAR = 60
 _OTHERS = "  ← → other groups"
 _NICE = (
@@ -73,11 +74,13 @@ class DayChart(Drawn):
         each = ceil(len(self._days) / room)  # days that share a column
         columns = [_together(self._days[at : at + each]) for at in range(0, len(self._days), each)]
         wide = max(1, min(_MOST_WIDE, room // len(columns)))
-        rows = _TALL if self.screen.size.height >= _TALL_SCREEN else _SHORT
+        rows = next(rows for least, rows in _ROWS if self.screen.size.height >= least)
         self._gut(text, columns, wide, (rows, width))
         self._grams(text, columns, wide, (rows, width))
-        self._dates(text, columns, wide)
-        if each > 1:
+        if each == 1:
+            self._days_below(text, columns, wide, width)
+        else:
+            self._dates(text, columns, wide)
             words = f"a column is {each} days: their mean, the worst feeling"
             text.append(f"\n{cut(words, width)}", self.tone("faint"))
         return text
@@ -86,7 +89,7 @@ class DayChart(Drawn):
         rows, width = size
         text.append(cut(f"gut, 0 calm to {self._worst}, the worst of each day", width), "bold")
         for row in range(rows, -1, -1):
-            label = {rows: str(self._worst), 0: "0"}.get(row, str(self._worst // 2) if 2 * row == rows else "")
+            label = f"{self._worst * row / rows:g}" if _is_said(row, rows) else ""
             self._axis(text, label)
             for day in columns:
                 text.append(f"{self._dot(day.felt, row, rows):<{wide}}", style=self.tone("foreground"))
@@ -112,7 +115,7 @@ class DayChart(Drawn):
         bar = max(1, wide - 1)
         for row in range(rows, 0, -1):
             at_limit = self._limit_g is not None and ceil(self._limit_g / top * rows) == row
-            self._axis(text, f"{top:g}" if row == rows else f"{top / 2:g}" if 2 * row == rows else "")
+            self._axis(text, f"{top * row / rows:g}" if _is_said(row, rows) else "")
             for day in columns:
                 fill = (day.grams or 0.0) / top * rows - (row - 1)
                 cell = _EIGHTHS[max(0, min(8, round(fill * 8)))]
@@ -127,12 +130,28 @@ class DayChart(Drawn):
         self._axis(text, "0", "┼")
         text.append("─" * (wide * len(columns)), style=self.tone("faint"))
 
+    def _days_below(self, text: Text, columns: Sequence[Day], wide: int, width: int) -> None:
+        """Under each day its letter, and the date of the first and of each Monday, so that any bar can be dated."""
+        letters = "".join(f"{day.on:%a}"[0].ljust(wide) for day in columns)
+        text.append(f"\n{'':{_AXIS}}{letters.rstrip()}", style=self.tone("faint"))
+        marked = [number for number, day in enumerate(columns) if day.on.weekday() == 0 or number == 0]
+        row, month = "", 0
+        ends = [*(number * wide - 1 for number in marked[1:]), width - _AXIS]  # behind the last there is nothing
+        for number, end in zip(marked, ends, strict=True):
+            day, room = columns[number].on, end - number * wide
+            full = f"{day.day} {day:%b}"
+            label = full if day.month != month and len(full) <= room else str(day.day)
+            month = day.month if label == full else month
+            row = f"{row:<{number * wide}}{label if len(label) <= room else ''}"
+        text.append(f"\n{'':{_AXIS}}{row}", style=self.tone("faint"))
+
     def _dates(self, text: Text, columns: Sequence[Day], wide: int) -> None:
+        """Of columns that are several days the first day of some."""
         marks = [" "] * (wide * len(columns) + 8)
         last = -_DATE_COLUMNS
         for number, day in enumerate(columns):
             at = number * wide
-            if at - last >= _DATE_COLUMNS and (day.on.weekday() == 0 or number == 0 or len(columns) < len(self._days)):
+            if at - last >= _DATE_COLUMNS:
                 label = f"{day.on.day} {day.on:%b}"
                 if at + len(label) <= wide * len(columns):
                     marks[at : at + len(label)] = label
@@ -141,6 +160,11 @@ class DayChart(Drawn):
 
     def _axis(self, text: Text, label: str, line: str = "") -> None:
         text.append(f"\n{label:>{_AXIS - 2}} {line or ('┤' if label else '│')}", style=self.tone("faint"))
+
+
+def _is_said(row: int, rows: int) -> bool:
+    """Whether an axis tells its number there: at both ends and in the middle; in each where no row is in the middle."""
+    return row in {0, rows} or 2 * row == rows or rows % 2 == 1
 
 
 def _together(days: Sequence[Day]) -> Day:

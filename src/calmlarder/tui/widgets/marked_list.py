@@ -5,14 +5,21 @@ from textual.strip import Strip
 from textual.widgets import OptionList
 
 MARK = "›"  # in the first column, which rows leave free
+WAITS = "·"  # there while the keys go elsewhere: only one place looks as if it had them
 
 
 class MarkedList(OptionList):
-    """The sign stands on the first line of the row under the bar, with or without the focus."""
+    """The sign stands on the first line of the row under the bar; it is another one without the focus."""
 
     DEFAULT_CSS = """
     MarkedList > .option-list--option { padding: 0 0 0 2; }
     """
+
+    def action_page_up(self) -> None:
+        """A page up; where only a heading stands there, to the first row."""
+        super().action_page_up()  # type: ignore[no-untyped-call]
+        if self.highlighted is None:
+            self.action_first()
 
     def render_line(self, y: int) -> Strip:
         """A line of a row; of the chosen one with the sign."""
@@ -20,7 +27,7 @@ class MarkedList(OptionList):
         if not self._is_chosen(strip) or (y and self._is_chosen(super().render_line(y - 1))):
             return strip
         style = next(iter(strip)).style
-        return Strip.join([Strip([Segment(MARK, style)]), strip.crop(1)])
+        return Strip.join([Strip([Segment(MARK if self.has_focus else WAITS, style)]), strip.crop(1)])
 
     def _is_chosen(self, strip: Strip) -> bool:
         first = next(iter(strip), None)
