@@ -5,7 +5,7 @@ import itertools
 from calmlarder.matching.conditions.states import FITS
 from calmlarder.matching.names.common_foods import FORMS
 from calmlarder.matching.names.name_weights import Reading
-from calmlarder.matching.names.notes import KINDS_OF_MANY, MANY_KINDS, is_note
+from calmlarder.matching.names.notes import GENERIC, KINDS_OF_MANY, MANY_KINDS, is_note
 from calmlarder.matching.names.tokens import Words
 from calmlarder.matching.names.words import words_of
 from calmlarder.tables.rows import Food
@@ -54,12 +54,14 @@ def is_another(best: Reading, words: Words) -> bool:
     for at, token in enumerate(words.tokens[:-1]):
         if taken[at] and strange[at + 1] and token.piece == words.tokens[at + 1].piece and best.takes <= _STEMS:
             return True  # `soya mlk`: the strange word says what of it
-    if sum(taken) == 1 and any(strange[at - 1 : at + 2] == [True, False, True] for at in range(1, len(strange) - 1)):
+    if sum(taken) == 1 and strange[max(0, (at := taken.index(True)) - 1) : at + 2] == [True, False, True]:
         return True  # in the middle of what nobody knows: `moreton bay bugs`
     food = words.lexicon.tables.food_by_id[best.food]
     is_whole = food.kind == "pulse" and best.takes <= {*words_of(food.name), *words.soft}  # `falafel fertig`
     follows = taken.index(True) + 1 if any(taken) else 0
-    if any(beside) and food.kind in KINDS_OF_MANY and not (is_whole and strange[follows : follows + 1] == [True]):
+    tells_none = best.takes <= GENERIC | FITS.keys() | words.soft  # `zorb beans`, where kidney beans are told
+    is_said = is_whole and strange[follows : follows + 1] == [True]
+    if any(beside) and food.kind in KINDS_OF_MANY and tells_none and not is_said:
         return True
     if any(beside) and food.kind in _SORTS and _by_another_name(best, food):
         return True

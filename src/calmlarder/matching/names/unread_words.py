@@ -218,7 +218,8 @@ def _of_another_tongue(word: str, token: Token, reading: Reading, words: Words) 
     own = words_of(lexicon.tables.food_by_id[reading.food].name)
     if any(DamerauLevenshtein.distance(one, other) <= 1 for one in named for other in own):
         return False  # `brocoli` is its own name, spelt another way
-    return not is_note(word) and named <= slips | lexicon.elsewhere
+    is_foreign = any(one.raw in lexicon.tongues.names for one in words.tokens if set(one.words) & reading.takes)
+    return not is_note(word) and is_foreign and named <= slips | lexicon.elsewhere
 
 
 def _other_states(name: str, lexicon: Lexicon) -> set[str]:
