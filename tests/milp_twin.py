@@ -105,6 +105,15 @@ def best_score(
     return Answer(best)
 
 
+def best_score_in_one_model(problems: Sequence[PatternProblem]) -> Answer:
+    """The best score over all patterns from one model of all of them, one of which is chosen."""
+    programme = _Programme()
+    chosen = [_block(programme, problem, None) for problem in problems]
+    programme.at_most(dict.fromkeys(chosen, -1.0), -1)
+    programme.at_most(dict.fromkeys(chosen, 1.0), 1)
+    return programme.solve()
+
+
 def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlier: Sequence[Plan] = ()) -> int:
     """Variables and rows of one pattern; everything is 0 unless it is chosen."""
     pattern, people, options = problem.pattern, problem.wanted.people, problem.options
