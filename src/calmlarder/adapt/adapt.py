@@ -8,9 +8,10 @@ from calmlarder.adapt.binding import with_eggs_that_bind
 from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.counted import Counted, counted
 from calmlarder.adapt.dropped import only_changes
+from calmlarder.adapt.left_open import left_out_unread, so_much_of_it
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
-from calmlarder.adapt.open_lines import IN_LEAVES, open_lines
+from calmlarder.adapt.open_lines import IN_LEAVES, may_go_unknown, open_lines
 from calmlarder.adapt.reasons import (
     at_heat,
     done_first,
@@ -44,7 +45,7 @@ def adapt(
     lines = counted(reads, eaters, tables)
     own = [LineLoad(line.food, line.amount, line.profile) for line in lines.counted if line.amount and line.profile]
     over = passed(own, serves, limits)
-    breaks = any(line.breaks for line in lines.counted)
+    breaks = any(line.breaks or may_go_unknown(line, serves) for line in lines.counted)
     opened: tuple[Open, ...] = ()
     solved = Solved("none", (), serves, 0)
     status: Status
@@ -65,10 +66,14 @@ def adapt(
         }  # fmt: skip
         status = answers[solved.kind]
     changes = with_eggs_that_bind(_changes(opened, solved, serves, eaters, over), lines.counted, tables, told.binds)
+    if status == "adapted" and not changes:
+        status = "fits"  # what might have been left out stays, as nothing has to go
     if status in {"fits", "adapted", "adapted_best_found"}:
-        only = only_changes(lines.counted, {change.place for change in changes}, eaters, tables)
-        changes = tuple(sorted((*changes, *only), key=_in_order))
-        status = "adapted" if only and status == "fits" else status
+        done = {change.place for change in changes}
+        besides = [*only_changes(lines.counted, done, eaters, tables), *left_out_unread(lines.unread, reads)]
+        besides += so_much_of_it(lines.counted, done | {change.place for change in besides}, tables)
+        changes = tuple(sorted((*changes, *besides), key=_in_order))
+        status = "adapted" if besides and status == "fits" else status
     changed = {change.place for change in changes}
     unread = tuple(one for one in lines.unread if one.place not in changed)
     after = None

@@ -53,7 +53,7 @@ def changed_recipe(
     if adapted.after is None:
         return None
     changed = [change.place for change in adapted.changes if change.place is not None]
-    unread = {one.place: one.mark for one in adapted.unread}
+    unread = {one.place: one.mark for one in adapted.in_doubt}
     joined = joined_lines(parts, adapted, tables)
     lines: dict[int, tuple[str, ...]] = {parts[place].line: (line,) for place, line in joined.items()}
     for place, mark in sorted(unread.items(), reverse=True):  # of one line the first part's mark
@@ -200,5 +200,5 @@ def _kept(part: Part, recipe: Recipe, adapted: Adapted, place: int, tables: Tabl
             return (f"{piece[:1].upper()}{piece[1:]}{use[0] if use else ''}",)
         words = f"{food.name}{cut_of(piece or text)}"
         text = food.name if amount is None else written(food, amount.grams, tables, words).line
-    mark = next((one.mark for one in adapted.unread if one.place == place), "")
+    mark = next((one.mark for one in adapted.in_doubt if one.place == place), "")
     return (_marked(text, mark) if mark else text,)

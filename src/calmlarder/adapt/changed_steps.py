@@ -14,6 +14,7 @@ from calmlarder.adapt.called import called_by_lines, last_words_of_a_kind, singl
 from calmlarder.adapt.changed_lines import Part, joined_lines
 from calmlarder.adapt.collective import animals_in, collective_names
 from calmlarder.adapt.dropped import steps_without_others
+from calmlarder.adapt.left_open import without_unread
 from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.names import names_as_cut, spans_in, with_last_words
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
@@ -70,7 +71,9 @@ class Steps(NamedTuple):
 def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Steps:
     """The steps as the changed recipe is cooked, with a note for each food that changed."""
     steps = steps_without_others(steps, [part.read for part in parts], adapted, tables)
-    adapted = adapted.model_copy(update={"changes": tuple(one for one in adapted.changes if one.change != "only")})
+    steps = without_unread(steps, adapted, [part.read for part in parts])
+    kept = tuple(one for one in adapted.changes if one.change != "only" and _is_of_a_food(one, parts))
+    adapted = adapted.model_copy(update={"changes": kept})
     changed = {
         parts[change.place].read.food or "": change for change in adapted.changes if change.place is not None
     }  # fmt: skip
@@ -132,6 +135,10 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *written[len(marked) :]), tuple(notes))
+
+
+def _is_of_a_food(change: Change, parts: Sequence[Part]) -> bool:
+    return change.place is None or parts[change.place].read.food is not None
 
 
 def _begun_large(text: str, old: str) -> str:

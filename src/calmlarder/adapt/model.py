@@ -82,12 +82,16 @@ class Change(_Kept):
 
 
 class Unread(_Kept):
-    """A line that was not counted, and why; `trigger` is what it names that passes a limit as a rule."""
+    """A line that was not counted, and why; `trigger` is what it names that passes a limit as a rule.
+
+    `harmless` says that it brings nothing that counts, however it is read.
+    """
 
     place: int
     text: str
     why: str
     trigger: str = ""
+    harmless: bool = False
 
     @property
     def mark(self) -> str:
@@ -142,8 +146,13 @@ class Adapted(_Kept):
 
     @property
     def known(self) -> bool:
-        """Whether every line was counted, so that the status is of the whole recipe."""
-        return not self.unread and not self.warnings
+        """Whether every line was counted that may count, so that the status is of the whole recipe."""
+        return not self.in_doubt and not self.warnings
+
+    @property
+    def in_doubt(self) -> tuple[Unread, ...]:
+        """The lines that were not counted and may bring something."""
+        return tuple(one for one in self.unread if not one.harmless)
 
     @property
     def holds(self) -> bool:

@@ -26,6 +26,7 @@ from calmlarder.adapt.loads import LineLoad, share_filled
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.near import is_near
 from calmlarder.adapt.told import NOTHING_TOLD, Told
+from calmlarder.adapt.worst import POWDERS
 from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.candidates import listed, same_thing
@@ -50,12 +51,12 @@ _CUBES = "stock-cube-"
 _TRIFLING = Decimal("0.2")  # of any limit, of a sauce by the spoon: ours
 _WHOLE = frozenset({"bread", "wrap"})
 _GARLIC = "garlic"  # whose oil stays in the pan when the clove goes
-_POWDERS = frozenset({"garlic-powder", "onion-powder"})
 _A_COATING = "as a coating"
 _IN_A_BLENDER = "where it is blended"
 _KEPT_DRY = "in a mix that is kept dry"
 _QUICK = ("quick in the pan", "a minute in the wok", "in the wok", "in stews")  # what a tray in the oven would dry out
 _SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title says of it: dried mushrooms
+_SEASONED_G = 30  # g a serving, a big spoonful or two: ours
 _SAVOURY = frozenset({"allium", "meat", "poultry", "fish", "pulse"})
 _BREAKFAST_FRUIT = frozenset(
     {"blueberry", "banana-firm", "pineapple-canned"}
@@ -116,9 +117,16 @@ def _open(line: Counted, dish: Dish) -> Open:
             floor = max(floor, prices.BODY_FLOOR) if line.food.id in _BODY else floor
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
             choices += _in_pieces(line, lessened(line, weight, floor, dish))
-        if (not titled or line.read.optional or line.breaks) and not unknown:
+        may_go = may_go_unknown(line, dish.serves) if unknown else True
+        if (not titled or line.read.optional or line.breaks) and may_go:
             choices.append(left_out(line, weight))
     return Open(line, weight, tuple(_swapped_first(line, _out_last(line, choices, dish), dish)))
+
+
+def may_go_unknown(line: Counted, serves: int) -> bool:
+    """Whether a food of which no figure is known but seasons the dish, so that it may go."""
+    seasons = line.food.roles[0] not in {"base", "protein", "vegetable"}
+    return line.profile is None and line.amount is not None and seasons and line.amount.grams <= _SEASONED_G * serves
 
 
 def _out_last(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
@@ -155,8 +163,9 @@ def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Cho
     if plain and is_near(line, dish) and not line.read.optional:
         nearly = min(plain) + round(prices.POINT * prices.NEAR_LIMIT)
         choices = [c._replace(price=max(c.price, nearly)) if c.kind in _STAYS else c for c in choices]
-    if line.profile is None and swaps:
-        known = min(swaps) + round(prices.POINT * prices.LEFT_IN)  # what nobody knows goes before what is known
+    gone = [choice.price for choice in choices if choice.kind == "out"]
+    if line.profile is None and (swaps or gone):
+        known = min(swaps or gone) + round(prices.POINT * prices.LEFT_IN)  # what nobody knows goes before what is known
         return [choice._replace(price=known) if choice.kind is None else choice for choice in choices]
     if dish.eaters.profile.name != "elimination" or not _swapped_allium(line, dish.tables) or not swaps:
         return choices
@@ -193,7 +202,7 @@ def _swapped_allium(line: Counted, tables: Tables) -> bool:
     """Onion and garlic, and what is made with them, are swapped and never halved where something can stand in."""
     rows = [row for row in tables.parts if row.food == line.food.id and row.part in tables.food_by_id]
     least = _A_TRACE * sum(row.grams for row in rows)
-    own = [row.part for row in rows if row.part not in _POWDERS or row.grams >= least]
+    own = [row.part for row in rows if row.part not in POWDERS or row.grams >= least]
     if line.food.id.startswith(_CUBES):  # those of meat are made as those of vegetables
         own += [row.part for row in tables.parts if row.food in own and row.part in tables.food_by_id]
     held = any(_is_allium(tables.food_by_id[food]) for food in (line.food.id, *own))
@@ -206,7 +215,7 @@ def _is_spice(food: Food) -> bool:
 
 def _is_allium(food: Food) -> bool:
     """Onion, garlic and their like, fresh or as a powder."""
-    return food.kind == "allium" or food.id in _POWDERS
+    return food.kind == "allium" or food.id in POWDERS
 
 
 def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:

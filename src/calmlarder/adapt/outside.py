@@ -8,13 +8,13 @@ from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.names import foods_in, names_of_all, spans_in
 from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
+from calmlarder.adapt.worst import matters
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.names.words import words_of
 from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 
 _MOST_NAMED = 12
-_TIMES_USUAL = 10  # of a squeeze of lemon that is named in passing ten bring nothing that counts: ours
 # Verbs and what a dish is called on its way; as words in steps they seldom name an ingredient of their own.
 _ELSE = frozenset(
     words_of(
@@ -115,7 +115,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eater
             strange = strange and not _is_something_else_now(told[end:], covered)
             strange = strange and not (len(words) == 1 and _is_a_dish(meant, tables))
             strange = strange and not (title.issuperset(words) and _is_made(meant, tables))
-            if strange and any(_matters(one, eaters, tables) for one in meant):
+            if strange and any(matters(one, eaters, tables) for one in meant):
                 found[" ".join(words)] = None
     if not found:
         return ()
@@ -191,7 +191,7 @@ def _strange_in(
         strange = covered.isdisjoint(words) and not meant & ids and not set(words) <= _NEVER
         strange = strange and not _is_a_dish(meant, tables)
         strange = strange and not _is_something_else_now(told[end:], covered)
-        if strange and any(_matters(one, eaters, tables) for one in meant):
+        if strange and any(matters(one, eaters, tables) for one in meant):
             found[" ".join(told[start:end].lower().split())] = meant
     return found
 
@@ -251,8 +251,3 @@ def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:
     mixed = {dish for dish in dishes if (whole := made[dish]) and ids & {part.food for part in whole.parts}}
     wholes = [dish for dish, mixture in made.items() if mixture]
     return mixed | {dish for dish in titled if any(same_thing(dish, one) for one in wholes)}
-
-
-def _matters(food: str, eaters: Eaters, tables: Tables) -> bool:
-    """Whether a food may bring something: its figures are not known, or several times what is usual pass a limit."""
-    return bool(tables.unknown_of(food)) or passes_alone(food, eaters, tables, _TIMES_USUAL)

@@ -55,6 +55,8 @@ def share_of(one: LineLoad, serves: int, limits: Profile, passed: tuple[str, ...
 def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: tuple[str, ...]) -> str:
     """The reason for one changed line."""
     told = [line.line.breaks] if line.line.breaks else []
+    if line.line.profile is None:
+        told.append(f"no figure is known of {line.line.food.name}")
     amount, brings = line.line.amount, line.line.profile
     if amount is not None and brings is not None:
         share = share_of(LineLoad(line.line.food, amount, brings), serves, limits, passed)

@@ -44,7 +44,7 @@ def with_triggers(
             for words, meant in foods_in(text, names)
             if any(map(is_over, meant))
         ]
-        found.append(one.model_copy(update={"trigger": told[0]}) if told else one)
+        found.append(one.model_copy(update={"trigger": told[0]}) if told and not one.harmless else one)
     return tuple(found)
 
 

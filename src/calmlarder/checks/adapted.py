@@ -3,6 +3,7 @@
 Nothing of calmlarder is imported here but the other checks.
 """
 
+import re
 from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 from pathlib import Path
@@ -16,6 +17,15 @@ from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures
 from calmlarder.checks.within_limits import limit_faults
 
 _COMPONENTS = 7
+# What no line may name that was not counted and is called harmless: what elimination limits first of all, and what may
+# hide it. Common knowledge of the approach, no source.
+_LIKELY = re.compile(
+    r"(?:onion|garlic|shallot|leek|scallion|ramps?\b|honey|agave|apple|pear|mango|cherr|plum|peach|prune|date|fig|mushroom"
+    r"|cauliflower|wheat|flour|rye|barley|bread|pasta|couscous|spaghetti|noodle|bean|lentil|pea\b|peas\b|chickpea|hummus"
+    r"|dal\b|milk|cream|yogh?urt|ricotta|custard|stock|broth|bouillon|soup|sauce|seasoning|spice|mix|rub\b|curry|paste"
+    r"|marinade|gravy|sausage|cashew|pistachio|inulin|chicory|artichoke|asparagus)",
+    re.IGNORECASE,
+)
 
 
 def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders: Sequence[Path]) -> tuple[str, ...]:
@@ -94,10 +104,12 @@ def _counted(lines: Iterable[Mapping[str, Any]], known: set[str]) -> list[Mappin
 def _silent(answer: Mapping[str, Any], lines: Iterable[Mapping[str, Any]], known: set[str]) -> list[str]:
     """Lines that could not be counted must be named, and the status must say so."""
     named = {one["text"] for one in answer["unread"]}
-    faults = [
+    harmless = set(answer["harmless"])
+    faults = [f"`{text}` is called harmless" for text in sorted(harmless) if _LIKELY.search(text)]
+    faults += [
         f"`{line['text']}` is not counted and not named"
         for line in lines
-        if line["text"] not in named
+        if line["text"] not in named | harmless
         and (line["outcome"] in {"ask", "unknown"} or (line["outcome"] == "read" and line["food"] not in known))
     ]
     if named and answer["status"] not in {"not_known", "nothing_read"}:

@@ -11,7 +11,7 @@ from calmlarder.cookbook.forms import in_one_form, powders
 from calmlarder.cookbook.line_amount import Found, Quantity, added, take_quantity
 from calmlarder.cookbook.line_amounts import amounts_of, no_inches, without_likeness
 from calmlarder.cookbook.names import IngredientNames, Part
-from calmlarder.cookbook.notation import both_parts, freed, in_plain_words, spoons_told
+from calmlarder.cookbook.notation import both_parts, freed, in_plain_words, metric_alone, spoons_told
 from calmlarder.cookbook.recipe import IngredientRead, Outcome, shared_out, together
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
 from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed, with_more
@@ -44,7 +44,7 @@ class LineReader:
     def read(self, text: str) -> IngredientRead:
         """One line. Never raises: what cannot be read is `unknown`, what may be several foods is `ask`."""
         shown = clean_line(text)[: 2 * _LONGEST]
-        line = plain(spoons_told(_START.sub("", shown)))
+        line = metric_alone(plain(spoons_told(_START.sub("", shown))))
         bare = line.strip(" *_:")
         if not bare or NOTHING.fullmatch(bare):
             return IngredientRead(text=shown, outcome="nothing")

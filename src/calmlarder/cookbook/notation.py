@@ -75,6 +75,16 @@ _PART_OF = re.compile(
     r"(?:(?:cut|stripped|picked|scraped|scooped) )?(?:of|from|off) "
     r"(?P<whole>(?:about )?(?:\d|half|an? |one|two|three|four|six).*)"
 )
+# `1 pt / 570 ml`, `750 ml-1 litre / 1 1/4-1 3/4 pints`: the same twice, of which the one in grams or litres counts.
+_COUNT = rf"(?:\d+ \d/\d|\d+/\d|\d[\d.,]*(?: ?{_NUMBER})?|{_NUMBER})"
+_IN_METRIC = (
+    rf"{_COUNT} ?(?:ml|cl|dl|l|litres?|liters?|g|kg)(?: ?(?:-|to) ?{_COUNT} ?(?:ml|cl|dl|l|litres?|liters?|g|kg))?"
+)
+_UNIT_OLD = r"(?:(?:fl|fluid) ?\.? ?(?:oz|ounces?)|pints?|pt|oz|ounces?|lbs?|pounds?|quarts?|qt)\b\.?"
+_IN_IMPERIAL = rf"{_COUNT}(?: ?(?:-|to) ?{_COUNT})? ?{_UNIT_OLD}(?: {_COUNT} ?{_UNIT_OLD})?"
+_METRIC_FIRST = re.compile(rf"^({_IN_METRIC})\b ?(?:/|\() ?{_IN_IMPERIAL}\)?")
+_METRIC_LAST = re.compile(rf"^{_IN_IMPERIAL} ?(?:/|\() ?({_IN_METRIC})\b\)?")
+_ML_TO_LITRES = re.compile(r"^(\d{3}) ?ml ?(?:-|to) ?(\d(?:\.\d)?) ?(?:l|litres?|liters?)\b")
 # `2% milk`: the share of fat is the name.
 _SHARES = (
     (re.compile(r"\b(?:2|1\.[5-8]|1) ?%(?: fat)? (?=milk\b)"), "semi-skimmed "),
@@ -251,3 +261,9 @@ def freed(head: str, beside: str) -> str:
         return head
     word = f"{found[1] or found[2]}-free" if found[1] or found[2] else "vegan"
     return head if plain(word) in plain(head) else f"{word} {head}"
+
+
+def metric_alone(line: str) -> str:
+    """A plain line whose amount is told twice, with the one in metric measures alone, in one unit."""
+    told = _METRIC_LAST.sub(r"\1", _METRIC_FIRST.sub(r"\1", line))
+    return _ML_TO_LITRES.sub(lambda one: f"{one[1]}-{float(one[2]) * 1000:.0f} ml", told)

@@ -43,6 +43,7 @@ class IngredientRead(BaseModel):
     `choices` names what it may mean where it must be asked;
     `alternatives` are foods the line itself allows in its place ("butter or oil"), `said` the words of the line
     without them, where these have words of their own ("(or 1 potato)"), which `instead` has read.
+    `unsure` says what is not known of it, so that it does not stay as it is where a usual amount passes a limit.
     `also` are the further foods of a line that names several ("salt and pepper"), each read; a line of which one part
     is not read is not `read`.
     """
@@ -61,6 +62,7 @@ class IngredientRead(BaseModel):
     choices: tuple[str, ...] = ()
     alternatives: tuple[str, ...] = ()
     said: str = ""
+    unsure: str = ""
     instead: tuple["IngredientRead", ...] = ()
     also: tuple["IngredientRead", ...] = ()
 

@@ -23,7 +23,7 @@ _EACH_COLOUR = re.compile(
 )
 _COLOURED = re.compile(rf"({_COUNT}) (?:(?:small|medium|large) )?({'|'.join(sorted(COLOURS))})")
 # Of these a name before them may make another food; of olives, potatoes and the like it is a sort.
-_OTHER_THINGS = (GENERIC - {"olive", "potato", "tomato", "onion", "ham", "lettuce"}) | DECIDING | DISHES
+OTHER_THINGS = (GENERIC - {"olive", "potato", "tomato", "onion", "ham", "lettuce"}) | DECIDING | DISHES
 _NAME = r"(?:[A-Z][a-zà-ÿ'’]+(?:[ -](?=[A-Z]))?)+"
 _NAMES = re.compile(
     rf"(?<![.!?:(]\s)(?<!^)\b{_NAME}(?:(?:,| or| and| &)+ {_NAME})*(?= ((?:[a-zà-ÿ]+ )*?)([a-zà-ÿ]{{3,}}))"
@@ -154,7 +154,7 @@ def _without_sorts(shown: str, known: Callable[[str], bool]) -> str | None:
     def is_sort(found: re.Match[str]) -> bool:
         words = {singular(plain(word)) for word in re.findall(r"[A-Za-zÀ-ÿ]+", found[0])} - {"or", "and"}
         behind = {singular(plain(word)) for word in found[1].split()} | {singular(plain(found[2]))}
-        return not any(map(known, words)) and not behind & _OTHER_THINGS
+        return not any(map(known, words)) and not behind & OTHER_THINGS
 
     told = _NAMES.sub(lambda found: "" if is_sort(found) else found[0], shown)
     return " ".join(told.split()) if told != shown else None

@@ -90,11 +90,12 @@ def without_prep(text: str) -> str:
     """The words that may name a food."""
     # Greek olives are olives; greek yoghurt is a food of its own.
     words = re.findall(r"[^\s,;:()\"*_]+", _GREEK.sub("greek-style", text))
-    kept = [word for word in words if not _is_prep(word.strip(".!?'")) or word == "greek-style"]
+    kept = [word for word in words if not is_prep(word.strip(".!?'")) or word == "greek-style"]
     return " ".join(word.strip(".!?*") for word in kept)
 
 
-def _is_prep(word: str) -> bool:
+def is_prep(word: str) -> bool:
+    """Whether a word says how a food is cut, treated or grown, and names none."""
     return (
         word in _PREP
         or bool(_HYPHENED.fullmatch(word))

@@ -9,7 +9,6 @@ from calmlarder.adapt.adapt import MOST_SERVES as MOST_SERVES
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.changed_lines import changed_recipe, parts_of
 from calmlarder.adapt.changed_steps import steps_after
-from calmlarder.adapt.counted import with_usual_amounts
 from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
@@ -17,8 +16,10 @@ from calmlarder.adapt.oil_lowered import with_oil_lowered
 from calmlarder.adapt.outside import marked_beside, named_outside, served_with
 from calmlarder.adapt.remarks import another_dish, labels_to_read, many_leeks, taken_from_tins, weigh_these
 from calmlarder.adapt.said_above import without_what_is_gone
+from calmlarder.adapt.settled import Settler
 from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
+from calmlarder.adapt.usual_amounts import with_usual_amounts
 from calmlarder.checks.adapted import verify
 from calmlarder.cookbook.in_company import read_in_company
 from calmlarder.cookbook.jsonld import ingredients_key
@@ -94,8 +95,10 @@ def adapted_recipe(
     """The smallest change of a recipe in so many servings; an answer with faults is not to be shown."""
     tables = household.plain_tables
     form = form or ("text" if recipe.page else recipe.form)
-    parts = parts_of(with_headings(read_in_company(recipe, household.recipe_reader), tables))
-    reads = with_usual_amounts([part.read for part in parts], serves, eaters.limits, tables)
+    settler = Settler(household.recipe_reader, eaters, tables)
+    lines = with_headings(read_in_company(recipe, household.recipe_reader), tables)
+    parts = parts_of([settler.settle(line) for line in lines])
+    reads = with_usual_amounts([part.read for part in parts], serves, eaters, tables)
     told = told_of(recipe, reads, tables)
     adapted = adapt(reads, serves, eaters, tables, told)
     remarks = ((GUESSED if recipe.page else SENTENCES,) if recipe.guessed else ()) + _for_how_many(recipe, serves)
@@ -146,7 +149,7 @@ def with_larder(answer: Answer, lots: Sequence[Lot]) -> Answer:
 def _shared(recipe: Recipe, adapted: Adapted, changed: dict[str, Any], notes: Sequence[str]) -> dict[str, Any]:
     """The recipe that fits in plain values, with what was not counted named behind it."""
     after = adapted.after or adapted.before
-    unread = [f"Not counted: {one.text} ({one.why})" for one in adapted.unread]
+    unread = [f"Not counted: {one.text} ({one.why})" for one in adapted.in_doubt]
     lines = changed[ingredients_key(changed)] if changed else recipe.ingredients
     return {
         "title": recipe.title,

@@ -38,7 +38,8 @@ def adapt_object(title: str, reads: Sequence[IngredientRead], adapted: Adapted, 
             }
             for change in adapted.changes
         ],
-        "unread": [{"text": one.text, "why": one.why, "trigger": one.trigger or None} for one in adapted.unread],
+        "unread": [{"text": one.text, "why": one.why, "trigger": one.trigger or None} for one in adapted.in_doubt],
+        "harmless": [one.text for one in adapted.unread if one.harmless],
         "recipe": recipe,
     }
 
@@ -54,9 +55,9 @@ def lines_of(reads: Sequence[IngredientRead]) -> int:
 
 
 def counted_lines(reads: Sequence[IngredientRead], adapted: Adapted) -> int:
-    """How many of them were counted, or changed into what is."""
+    """How many of them were counted, changed into what is, or bring nothing however they are read."""
     lines = _lines_by_place(reads)
-    return lines_of(reads) - len({lines[one.place] for one in adapted.unread})
+    return lines_of(reads) - len({lines[one.place] for one in adapted.in_doubt})
 
 
 def _lines_by_place(reads: Sequence[IngredientRead]) -> dict[int, int]:

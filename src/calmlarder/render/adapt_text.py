@@ -69,7 +69,7 @@ def verdict(reads: Sequence[IngredientRead], adapted: Adapted) -> str:
     head = f"{counted} of {whole} lines counted" if counted < whole else f"All {whole} lines counted"
     if adapted.known:
         return f"{head}. {_VERDICTS[adapted.status]}"
-    triggers = dict.fromkeys(one.trigger for one in adapted.unread if one.trigger)
+    triggers = dict.fromkeys(one.trigger for one in adapted.in_doubt if one.trigger)
     named = f" Not counted, and often rich in what elimination limits: {', '.join(triggers)}." if triggers else ""
     return f"{head}: not known whether this recipe fits.{named} {_OF_WHAT_WAS_COUNTED[adapted.status]}"
 
@@ -170,10 +170,15 @@ def _changes(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables, 
 
 
 def _unread(adapted: Adapted, style: Style) -> Iterator[str]:
-    if not adapted.unread:
+    harmless = [one.text for one in adapted.unread if one.harmless]
+    if harmless:
+        yield style.strong("Not counted, harmless however it is read: ten usual amounts bring nothing that counts")
+        for text in harmless:
+            yield from style.hanging(text)
+    if not adapted.in_doubt:
         return
     yield style.strong("Not counted: nobody can say that these are fine")
-    for one in adapted.unread:
+    for one in adapted.in_doubt:
         likely = f"names {one.trigger}, of which what a dish usually holds passes a limit; " if one.trigger else ""
         yield from style.hanging(f"{one.text}: {likely}{one.why}.")
 

@@ -1,0 +1,273 @@
+"""A line that its reader left open, settled piece by piece: what it surely names is counted, at the worst it may be.
+
+Nothing that a line names is lost: where a piece of it may hold what counts and is not read, the line stays open.
+"""
+
+import re
+from typing import NamedTuple
+
+from rapidfuzz import fuzz, process
+
+from calmlarder.adapt.model import Eaters
+from calmlarder.adapt.names import names_of_all
+from calmlarder.adapt.worst import is_plain_word, matters, named_in, worst_of
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.recipe import IngredientRead, shared_out, together
+from calmlarder.cookbook.retold import OTHER_THINGS
+from calmlarder.matching.names.words import words_of
+from calmlarder.tables.book import Tables
+
+_LONGEST = 200  # signs; more is no ingredient line: ours
+_MOST_PIECES = 8
+# `To serve: …`, `Optional: …`: a heading and its foods in one line.
+_HEAD = re.compile(
+    r"\s*(?P<head>(?:(?:to|for) (?:serve|serving|garnish|finish|the (?:top|table))|serve with|garnish(?:es)?|toppings?"
+    r"|optional(?: extras?)?)(?:,? (?:optional|pick some|if you like))?)\s*:\s*",
+    re.IGNORECASE,
+)
+_SENTENCES = re.compile(r"(?<=[^\W\d]{2})\.\s+(?=[A-Z])|\s*;\s+|\s+[-–—]+\s+|(?<=[^\W\d])\s*:\s+")
+_PIECES = re.compile(
+    r"\s*(?P<by>,\s*(?:and|plus|&)\s|,|\+|&|\b(?:and|plus|(?:(?:stuffed|mixed|made|topped|filled|rubbed) )?with)\b)\s*",
+    re.IGNORECASE,
+)
+# `1 juiced`, `half cut into slices`: what is done to a share of it.
+_DONE = re.compile(
+    r"\s*(?:(?:\d|one|two|half|a half|the (?:other|rest)|rest|other|all|each|and)\s+)*(?:(?:very|finely|thinly|roughly"
+    r"|coarsely|lightly|then)\s+)*(?:cut|sliced|chopped|halved|quartered|diced|grated|juiced|zested|crushed|peeled|left"
+    r"|torn|squeezed|shredded|minced|mashed|melted|cubed|cored|deseeded|seeded|trimmed|drained|rinsed|whole)"
+    r"(?:\s+(?:in|into|on|up|across|lengthways|for|to|and|with|by|until|well|off|finely|thinly)\b.*)?\s*",
+    re.IGNORECASE,
+)
+_OR = re.compile(r"\s*,?\s*\b(?:or)\b(?: else)?\s+|(?<=[a-z])\s*/\s*(?=[a-z])", re.IGNORECASE)
+_BRACKETS = re.compile(r"\(([^()]*)\)|\[([^\[\]]*)\]")
+# What it is for, where it is from, and on what it hangs, names no other food of the line.
+_TAIL = re.compile(
+    r"\s+(?:if|when|unless|because|for|to|from|that|which|whatever|as|on|until|depending|like|in|dissolved|made up"
+    r"|whichever|while|since|where|so)\b.*",
+    re.IGNORECASE,
+)
+_ITS_USE = re.compile(r"\b(?:for|to)\s+(?!\w+ (?:people|of us)\b)[^,.;:()]*", re.IGNORECASE)
+_LEAD = re.compile(
+    r"\s*(?:(?:enough|some|any|more|extra|whatever|good|nice|maybe|perhaps|also|about|a few|a little|a bit of|the|your"
+    r"|my|of|with|then)\s+(?:of\s+)?)+",
+    re.IGNORECASE,
+)
+_OR_TWO = re.compile(r"\b(a\s+)?(dash|pinch|splash|handful|squeeze|drop|sprig|spoonful|knob)s?\s+or\s+two\b", re.I)
+AT_WORST = "the most it may be"
+_SAME_WORD = 80  # likeness of two words, 0 to 100, from which the one may be the other misspelt: ours
+
+
+class _Piece(NamedTuple):
+    """A piece of a line: what it was read as, or None where it names nothing; `fails` where that cannot be told."""
+
+    read: IngredientRead | None
+    fails: bool = False
+
+
+_NOTHING = _Piece(None)
+_FAILS = _Piece(None, fails=True)
+
+
+class Settler:
+    """Settles what the reader of lines left open, under the limits of who eats."""
+
+    def __init__(self, reader: LineReader, eaters: Eaters, tables: Tables) -> None:
+        self._reader = reader
+        self._eaters = eaters
+        self._tables = tables
+        self._ids = {food.name: food.id for food in tables.foods}
+        self._words = sorted({word for words in names_of_all(tables) for word in words})
+
+    def settle(self, read: IngredientRead) -> IngredientRead:
+        """The line as it counts; itself where it was read, or where nobody can say what it brings."""
+        open_line = read.outcome in {"ask", "unknown"} or (read.outcome == "nothing" and self._hides(read.text))
+        if not open_line or len(read.text) > _LONGEST:
+            return read
+        found = self._line(read.text)
+        if found is None:
+            return read if read.outcome != "nothing" else read.model_copy(update={"outcome": "unknown"})
+        optional = read.optional or found.optional
+        also = tuple(one.model_copy(update={"text": read.text, "optional": optional}) for one in found.also)
+        return found.model_copy(update={"text": read.text, "optional": optional, "also": also})
+
+    def _hides(self, text: str) -> bool:
+        """Whether a line that was taken for water names what matters (`water mixed with 1 stock pot`)."""
+        return any(
+            matters(one, self._eaters, self._tables) for _, _, meant in named_in(text, self._tables) for one in meant
+        )
+
+    def _line(self, text: str) -> IngredientRead | None:
+        head = _HEAD.match(text)
+        bare = _OR_TWO.sub(lambda one: f"2 {one[2]}{'es' if one[2].endswith(('sh', 'ch')) else 's'}", text)
+        bare = bare[head.end() :] if head else bare
+        reads: list[IngredientRead] = []
+        for number, sentence in enumerate(_SENTENCES.split(bare)):
+            pieces = self._sentence(sentence)
+            if pieces is None and number and reads and self._is_remark(sentence):
+                continue
+            if pieces is None:
+                return None
+            reads += [one for one in pieces if all(one.food != other.food for other in reads)]
+        if not reads or not self._all_counted(bare, reads):
+            return None
+        told = together(reads) if len(reads) > 1 else reads[0]
+        return told.model_copy(update={"optional": told.optional or bool(head and "ption" in head["head"])})
+
+    def _sentence(self, text: str) -> list[IngredientRead] | None:
+        """What a sentence names, each food once; None where a piece of it may be anything."""
+        whole = self._reader.read(text) if text.strip() else IngredientRead(text=text, outcome="nothing")
+        if whole.outcome == "read" and self._all_counted(text, [whole]):
+            return [whole]
+        bare = _BRACKETS.sub(" ", text)
+        parts = _PIECES.split(bare)
+        pieces = [("", parts[0]), *zip((by.strip().casefold() for by in parts[1::2]), parts[2::2], strict=True)]
+        if len(pieces) > _MOST_PIECES:
+            return None
+        found: list[IngredientRead] = []
+        for by, piece in pieces:
+            told = self._options(piece, first=not found)
+            if told.read is not None:
+                new = (told.read, *told.read.also)
+                found += [one for one in new if all(one.food != other.food for other in found)]
+            elif told.fails and not (by == "," and found and self._is_aside(piece)):
+                return self._in_brackets(text) if not found else None
+        return found
+
+    def _is_aside(self, piece: str) -> bool:
+        """Whether what stands behind a comma names nothing, and nothing that may be misspelt."""
+        words = (word for word in words_of(piece) if not is_plain_word(word))
+        return not named_in(piece, self._tables) and not any(map(self._is_slip, words))
+
+    def _in_brackets(self, text: str) -> list[IngredientRead] | None:
+        """What a bracket tells with amounts (`slurry (1 tbsp cornflour + 2 tbsp water)`), or as kinds of one thing."""
+        for bracket in _BRACKETS.finditer(text):
+            inside = (bracket[1] or bracket[2] or "").strip()
+            found = self._sentence(inside) if inside else None
+            if found and re.match(r"[\d½¼¾]", inside):
+                return found
+            if found and len(found) > 1:  # `300 g mixed vegetables (carrot, swede)`: any may be nearly all of it
+                amount = _amount_of(text)
+                kinds = [self._named(one.food or "", amount) for one in found]
+                if amount and all(kinds):
+                    return [shared_out(one, len(kinds)) for one in kinds if one is not None]
+        return None
+
+    def _options(self, text: str, first: bool) -> _Piece:
+        """A piece of which each option is read: the first counts, the others are what the line allows besides."""
+        options = [one for one in _OR.split(text) if one.strip()]
+        if len(options) < 2:
+            return self._one(text)
+        told = [self._one(one) for one in options]
+        if told[0].read is None:
+            return _FAILS if any(one.fails or one.read for one in told) else _NOTHING
+        others = {one.read.food: None for one in told[1:] if one.read is not None and one.read.food is not None}
+        others |= dict.fromkeys(told[0].read.alternatives)
+        strange = any(one.fails for one in told[1:])
+        allowed = tuple(food for food in others if food not in {None, told[0].read.food})
+        if told[0].read.also or (strange and not first):
+            return _FAILS
+        update: dict[str, object] = {"alternatives": allowed}
+        if strange:
+            update["said"] = options[0].strip(" ,")
+        return _Piece(told[0].read.model_copy(update=update))
+
+    def _one(self, text: str) -> _Piece:
+        """One name with its amount, by the shorter ways to say it."""
+        bare = _BRACKETS.sub(" ", text).strip(" ,.")
+        if not bare or _DONE.fullmatch(bare):
+            return _NOTHING
+        asked: IngredientRead | None = None
+        short = _TAIL.sub("", bare)
+        tries = (text, bare, short, _LEAD.sub("", bare), _LEAD.sub("", short), _LEAD.sub("", _ITS_USE.sub("", bare)))
+        for one in dict.fromkeys(tries):
+            read = self._reader.read(one) if one.strip() else IngredientRead(text=one, outcome="nothing")
+            if read.outcome == "read":
+                return _Piece(read)
+            if read.outcome in {"nothing", "heading"} and not named_in(one, self._tables):
+                return _NOTHING
+            if read.outcome == "ask" and asked is None:
+                asked = read
+        if asked is not None:
+            settled = self._at_worst(asked, short)
+            return _FAILS if settled is None else _Piece(settled)
+        return _NOTHING if self._is_remark(bare) else _FAILS
+
+    def _at_worst(self, asked: IngredientRead, text: str) -> IngredientRead | None:
+        """Each name in a piece as the food that brings most of all it may mean; None where a word may be anything."""
+        spans = named_in(text, self._tables)
+        chosen = [self._ids[name] for name in asked.choices if name in self._ids]
+        if not self._is_explained(text, spans):
+            return None
+        if len(spans) < 2:
+            meant = [[*chosen, *(food for _, _, foods in spans for food in foods), *asked.alternatives]]
+        else:
+            meant = [[*foods, *(one for one in chosen if one in foods)] for _, _, foods in spans]
+        reads = []
+        for number, foods in enumerate(meant):
+            worst = worst_of(foods, self._eaters, self._tables)
+            read = self._named(worst, _amount_of(text) if number == 0 else "") if worst else None
+            if read is None:
+                return None
+            reads.append(read.model_copy(update={"optional": asked.optional, "assumed": AT_WORST}))
+        reads = list({read.food: read for read in reversed(reads)}.values())[::-1]
+        return together(reads) if reads else None
+
+    def _named(self, food: str, amount: str) -> IngredientRead | None:
+        """A food by its own name, with an amount where it is measured so."""
+        name = self._tables.food_by_id[food].name
+        reads = (self._reader.read(told) for told in dict.fromkeys((f"{amount}{name}", name)))
+        return next((read for read in reads if read.outcome == "read" and read.food == food), None)
+
+    def _is_explained(self, text: str, spans: list[tuple[int, int, frozenset[str]]]) -> bool:
+        """Whether no word of a piece may make another food of it: a strange one before a whole food is but its sort."""
+        rest, last = text, 0
+        sorts = [end for start, end, _ in spans if not set(words_of(text[start:end])[-1:]) & OTHER_THINGS]
+        for start, end, _ in reversed(spans):
+            rest = f"{rest[:start]} {rest[end:]}"
+            last = max(last, end)
+        strange = [word for word in words_of(rest) if not is_plain_word(word)]
+        if not strange:
+            return True
+        behind = words_of(text[last:])
+        return len(sorts) == len(spans) == 1 and not any(word in behind or self._is_slip(word) for word in strange)
+
+    def _is_slip(self, word: str) -> bool:
+        """Whether a strange word may be a misspelt word of a name."""
+        return process.extractOne(word, self._words, scorer=fuzz.ratio, score_cutoff=_SAME_WORD) is not None
+
+    def _is_remark(self, text: str) -> bool:
+        """Whether a sentence names nothing that matters and has no word that may be anything."""
+        spans = named_in(text, self._tables)
+        if any(matters(food, self._eaters, self._tables) for _, _, meant in spans for food in meant):
+            return False
+        for start, end, _ in reversed(spans):
+            text = f"{text[:start]} {text[end:]}"
+        return all(is_plain_word(word) for word in words_of(text))
+
+    def _all_counted(self, text: str, reads: list[IngredientRead]) -> bool:
+        """Whether all that a line names is of what was read, or brings nothing that counts; its use aside."""
+        parts = [part for read in reads for part in (read, *read.also)]
+        foods = {food for part in parts for food in (part.food, *part.alternatives) if food is not None}
+        words = {word for food in foods for name in self._names_of(food) for word in words_of(name)}
+        pieces = _PIECES.sub(lambda one: f" {one['by']} \n", _ITS_USE.sub(" . ", _SENTENCES.sub(" . \n", text)))
+        told = "".join(one for one in pieces.splitlines(keepends=True) if not _DONE.fullmatch(one.strip(" ,.&+\n")))
+        for start, end, meant in named_in(told, self._tables):
+            named = set(words_of(told[start:end]))
+            if (
+                not meant & foods
+                and not named <= words
+                and any(matters(one, self._eaters, self._tables) for one in meant)
+            ):
+                return False
+        return True
+
+    def _names_of(self, food: str) -> tuple[str, ...]:
+        return (self._tables.food_by_id[food].name, *self._tables.names_of(food))
+
+
+def _amount_of(text: str) -> str:
+    """The amount at the head of a line, as written; empty where it has none."""
+    found = re.match(
+        r"\s*[\d½¼¾⅓⅔⅛][\d./½¼¾⅓⅔⅛ -]*\s?(?:(?:x|kg|g|ml|l|oz|lb|lbs|cups?|tbsp|tsp|tins?|cans?|packs?)\b\.?\s*)*", text
+    )
+    return f"{found[0].strip()} " if found else ""

@@ -1,0 +1,157 @@
+"""Lines that were not read for sure: where they leave the verdict open, and where they do not."""
+
+import json
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from calmlarder.adapt.model import Eaters
+from calmlarder.adapt.settled import Settler
+from calmlarder.adapt.worst import is_harmless, matters, worst_of
+from calmlarder.cli import main
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.intake.profile import profile_named
+from calmlarder.tables.book import Tables
+
+# On every published list of what elimination limits, or may hide it (Varney et al. 2017; Halmos & Gibson 2019).
+TRIGGERS = (
+    "onion", "garlic", "shallots", "leek", "wheat flour", "honey", "kidney beans", "lentils", "chickpeas", "milk",
+    "apple", "mango", "mushrooms", "cauliflower", "stock", "stock cube", "soup mix", "spice mix", "curry paste",
+    "gravy granules", "garlic powder", "onion powder", "sausages", "couscous", "ice cream", "custard", "cashews",
+)  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def eaters(tables: Tables) -> Eaters:
+    return Eaters(profile=profile_named("elimination", tables))
+
+
+@pytest.fixture(scope="module")
+def settler(tables: Tables, eaters: Eaters) -> Settler:
+    return Settler(LineReader(tables), eaters, tables)
+
+
+def answer(folder: Path, capsys: pytest.CaptureFixture[str], *lines: str, steps: str = "1. Cook.") -> dict[str, Any]:
+    path = folder / "recipe.txt"
+    path.write_text("\n".join(["A dish", "", "Serves 4", "", "Ingredients", "", *lines, "", "Method", "", steps, ""]))
+    main(["adapt", str(path), "--json"])
+    told: dict[str, Any] = json.loads(capsys.readouterr().out)
+    return told
+
+
+@pytest.mark.parametrize("trigger", TRIGGERS)
+@pytest.mark.parametrize("line", ["a zorbulous of {}", "{} zorbulously zorbed with zorb", "zorb and {}", "zorb ({})"])
+def test_what_is_limited_is_never_harmless_unread(trigger: str, line: str, tables: Tables, eaters: Eaters) -> None:
+    assert not is_harmless(line.format(trigger), (), eaters, tables)
+    assert not is_harmless(line.format("rice"), (trigger,), eaters, tables)
+
+
+@pytest.mark.parametrize("trigger", TRIGGERS)
+@pytest.mark.parametrize(
+    "line", ["{}", "some {}", "{} to serve", "rice with {}", "rice or {}", "carrots; {} if you have it"]
+)
+def test_what_is_limited_is_never_lost(
+    trigger: str, line: str, settler: Settler, tables: Tables, eaters: Eaters
+) -> None:
+    """However its line is settled, it stays open, or a food that may bring something is counted or allowed in it."""
+    text = line.format(trigger)
+    read = settler.settle(LineReader(tables).read(text))
+    foods = [food for one in (read, *read.also) for food in (one.food, *one.alternatives) if food]
+    open_still = read.outcome in {"ask", "unknown"} and not is_harmless(text, read.choices, eaters, tables)
+    assert open_still or read.said or any(matters(food, eaters, tables) for food in foods), read
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("jasmine rice for four, and Thai basil if you can get it", ["rice-white-dry", "basil"]),
+        ("150g cooked prawns if flush", ["prawns-cooked"]),
+        ("2 lemons: 1 juiced, 1 cut into slices", ["lemon"]),
+        ("Black pepper. Salt only if it wants it.", ["pepper-black", "salt"]),
+        ("A dash or two of hot sauce", ["hot-sauce"]),
+        ("enough oil to cover the bottom of the pan", ["oil-rapeseed"]),
+        ("lemon wedges + extra dill sprigs, to serve", ["lemon", "dill"]),
+        ("1 lemon stuffed with garlic", ["lemon", "garlic"]),
+        ("1 chicken, stuffed with an onion and half a lemon", ["chicken-breast", "onion-brown", "lemon"]),
+    ],
+)
+def test_a_line_is_settled_piece_by_piece(line: str, foods: list[str], settler: Settler, tables: Tables) -> None:
+    """What each line names is read off by hand."""
+    read = settler.settle(LineReader(tables).read(line))
+    assert [one.food for one in (read, *read.also)] == foods
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "carrots and zorbulous",
+        "a knob of zorbulous butter",
+        "Salt. Zorbulous.",
+        "lemon, garlicky",
+        "200 g zorb and onion",
+    ],
+)
+def test_a_strange_word_leaves_its_line_open(line: str, settler: Settler, tables: Tables, eaters: Eaters) -> None:
+    """Butter may be garlic butter; carrots that are mixed with something are not carrots."""
+    read = settler.settle(LineReader(tables).read(line))
+    assert read.outcome in {"ask", "unknown"}
+    assert not is_harmless(line, read.choices, eaters, tables)
+
+
+def test_water_hides_no_stock(settler: Settler, tables: Tables) -> None:
+    """A stock pot holds onion, in whatever water it is told."""
+    read = settler.settle(LineReader(tables).read("500ml water mixed with 1 stock pot"))
+    assert [one.food for one in (read, *read.also)] == ["stock-cube-onion"]
+
+
+def test_the_worst_of_several(tables: Tables, eaters: Eaters) -> None:
+    """Dry chickpeas hold more than tinned ones in water; beef brings nothing beside them."""
+    assert worst_of(["chickpeas-canned", "chickpeas-dry"], eaters, tables) == "chickpeas-dry"
+    assert worst_of(["beef-mince", "onion-brown"], eaters, tables) == "onion-brown"
+    assert worst_of(["apple", "onion-brown"], eaters, tables) is None  # the one by fructose, the other by fructans
+
+
+def test_no_amount_of_a_trigger_is_swapped(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    told = answer(tmp_path, capsys, "600 g chicken thighs", "onions", "garlic powder", steps="1. Fry the onions.")
+    assert told["status"] == "adapted"
+    changes = {one["ingredient"]: one for one in told["changes"]}
+    assert {changes[one]["change"] for one in ("onions", "garlic powder")} <= {"swap", "out"}
+    assert "does not say how much" in changes["onions"]["why"]
+
+
+def test_an_amount_that_counts_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Cherry tomatoes bring fructose by the bowl, so the list says how many were reckoned with."""
+    told = answer(tmp_path, capsys, "600 g chicken thighs", "cherry tomatoes", "thyme")
+    assert told["status"] == "adapted"
+    (change,) = told["changes"]
+    assert (change["change"], change["written"]) == ("weigh", ["280 g cherry tomatoes"])
+    assert "280 g cherry tomatoes" in told["recipe"]
+    assert "\nthyme\n" in told["recipe"]
+
+
+def test_what_nobody_knows_goes_where_it_is_but_served(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    lines = ("600 g chicken thighs", "zorbulous, to serve")
+    told = answer(tmp_path, capsys, *lines, steps="1. Fry. Serve with zorbulous.")
+    assert told["status"] == "adapted"
+    assert [one["change"] for one in told["changes"]] == ["out"]
+    assert "zorbulous [left out]" in told["recipe"]
+    assert answer(tmp_path, capsys, "600 g chicken thighs", "zorbulous")["status"] == "not_known"
+
+
+def test_what_is_harmless_however_it_is_read_turns_no_verdict(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """No herb passes a limit in ten usual amounts: nobody limits herbs."""
+    told = answer(tmp_path, capsys, "600 g chicken thighs", "300 g brown onions", "some kind of herb")
+    assert told["status"] == "adapted"
+    assert told["harmless"] == ["some kind of herb"]
+    assert "\nsome kind of herb\n" in told["recipe"]
+
+
+def test_a_spoon_of_what_has_no_figures_goes(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Unknown is not zero: what is not known is not called fine, and a spoonful of it can go."""
+    told = answer(tmp_path, capsys, "600 g chicken thighs", "1 tbsp redcurrant jelly", steps="1. Stir in the jelly.")
+    assert told["status"] == "adapted"
+    assert [(one["change"], one["line"]) for one in told["changes"]] == [("out", 1)]
+    assert "no figure is known" in told["changes"][0]["why"].casefold()
