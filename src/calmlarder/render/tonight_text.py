@@ -7,6 +7,7 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.what_gives import Nearest
 from calmlarder.intake.cap_words import in_words
+from calmlarder.matching.names.words import words_of
 from calmlarder.render.caution import CAUTION
 from calmlarder.render.dinner_text import dinner_lines, figures_text, from_memory, load_lines, rescued_lines
 from calmlarder.render.nourishment import short_of_filling, short_of_protein
@@ -48,7 +49,7 @@ def tonight_text(
             parts.append("\n".join(_nearest(composed.nearest, wanted, style)))
     parts.append("\n".join(_stacked(composed, wanted, style)))
     parts.append("\n".join(_left_out(composed, readings, style)))
-    parts.append("\n".join(_assumed(readings, style)))
+    parts.append("\n".join(_assumed(composed, readings, style)))
     parts.append("\n".join(style.wrapped(CAUTION)))
     if composed.dinners:
         parts.append(_closing(composed))
@@ -137,12 +138,27 @@ def _stacked(composed: "Composed", wanted: DinnerRequest, style: Style) -> Itera
         yield from style.wrapped(line)
 
 
-def _assumed(readings: "tuple[Reading, ...]", style: Style) -> Iterator[str]:
+def _assumed(composed: "Composed", readings: "tuple[Reading, ...]", style: Style) -> Iterator[str]:
     """What was taken for granted in the lines of the larder, so that the cook may say otherwise."""
-    taken = [f"{reading.text} ({', '.join(_once(reading.assumed))})" for reading in readings if reading.assumed]
+    dinners = (*composed.dinners, *([composed.nearest.dinner] if composed.nearest else []))
+    used = {use.food for dinner in dinners for use in dinner.uses}
+    taken = [
+        f"{reading.text} ({', '.join(said)})"
+        for reading in readings
+        if (said := (*_once(reading.assumed), *_by_another_name(reading, used, style)))
+    ]
     if taken:
         yield style.strong("Assumed of your lines")
         yield from style.hanging(f"{'; '.join(taken)}. Write it into the line where it is another.")
+
+
+def _by_another_name(reading: "Reading", used: set[str], style: Style) -> Iterator[str]:
+    """What the dinner calls a food of which no word stands in its line: `pinto beans` counted as black beans."""
+    typed = {*words_of(reading.text), *words_of(style.manner.name(reading.text))}
+    for lot, named in zip(reading.lots, reading.names, strict=False):
+        name = style.manner.name(named)
+        if lot.food in used and not reading.assumed and typed.isdisjoint({*words_of(named), *words_of(name)}):
+            yield name
 
 
 def _once(assumed: tuple[str, ...]) -> list[str]:

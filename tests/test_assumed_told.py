@@ -1,0 +1,19 @@
+"""What was taken for granted in the lines of a larder is told with the dinner that rests on it."""
+
+from pathlib import Path
+
+import pytest
+
+from calmlarder.cli import main
+
+
+def test_a_food_that_is_counted_under_another_name_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Of what is in the dinner alone: nobody need read what every other line was taken for."""
+    larder = tmp_path / "larder.txt"
+    lines = ("halibut 300g use by tomorrow", "new potatoes 500g", "carrots 300g", "olive oil", "groundnuts")
+    larder.write_text("\n".join(lines), encoding="utf-8")
+    assert main(["--home", str(tmp_path), "tonight", "--larder", str(larder), "--count", "1"]) == 0
+    told = " ".join(capsys.readouterr().out.split("Assumed of your lines")[1].split())
+    assert told.startswith("halibut 300g use by tomorrow (haddock and other white fish)")
+    assert "new potatoes" not in told
+    assert "carrots" not in told
