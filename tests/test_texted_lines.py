@@ -75,7 +75,7 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("moong dal thodi si", ["moong-dal-dry"]),
         ("labu siam (chayote)", ["chayote"]),
         ("kale (couve)", ["kale"]),
-        ("leeks still in the ground", ["leek-whole"]),
+        ("leeks still in the ground", ["leek-green", "leek-white"]),
         ("peanuts for the sambal", ["peanuts"]),
         ("tofu (the firm kind)", ["tofu-firm"]),
         ("i think 3 carrots", ["carrot"]),

@@ -86,7 +86,7 @@ def test_what_nobody_knows_is_asked(line: str, reader: LarderReader) -> None:
 def test_whose_it_is_in_a_bracket(line: str, owner: str | None, reader: LarderReader) -> None:
     reading = reader.read(line, "line")
     assert reading is not None
-    assert [lot.owner for lot in reading.lots] == [owner]
+    assert {lot.owner for lot in reading.lots} == {owner}
 
 
 @pytest.mark.parametrize(

@@ -12,6 +12,7 @@ from calmlarder.compose.problem import Option, PatternProblem
 SEASONED_SITTINGS: Final = frozenset({"dinner", "packed"})
 SOUR_KINDS: Final = frozenset({"acid", "citrus"})
 SESAME: Final = "tahini"
+SYRUP: Final = "syrup"  # the place of something sweet in a dressing (recipes/shared/slots.toml)
 _SEASONING_KINDS = frozenset({
     "herb", "spice", "soy-sauce", "paste", "sauce", "stock", "pickle", "olive", "acid", "citrus", "condiment",
     "sea-vegetable", "boxed", "nut-butter",

@@ -24,6 +24,7 @@ from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import in_grams
 from calmlarder.kitchen.filling import Filling, Told, is_salted, is_small, made_ready, mashes
 from calmlarder.kitchen.minutes import from_frozen, minutes_of
+from calmlarder.kitchen.sauces import mixed
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats, oil_teaspoons
@@ -60,6 +61,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         _filling(use, one.option, pattern, tables, foods[use.food]) for use, one in zip(uses, plan.uses, strict=True)
     ]
     fillings = _with_minutes(fillings, plan)
+    pattern = mixed(pattern, fillings)
     steps, timeline = told_twice(pattern, fillings, plan.problem.wanted.equipment, people)
     granted = granted_fats(pattern, fillings)
     oil = oil_teaspoons(pattern, fillings, people) * len(granted)

@@ -36,6 +36,7 @@ IDLE_FLAVOUR, FLAVOURS_AT_HAND = 9, 3
 PLAIN = 45  # tofu, tempeh, pulses, poultry or eggs with nothing that gives them a taste
 DRY = 28  # roast or fried meat, fish or tofu with nothing that moistens it: just above what makes it taste once
 UNSALTED_NUTS = 24  # a dressing of nut butter with nothing salty in it
+UNSWEETENED_NUTS = 12  # such a dressing with nothing sweet, where there is something: above one small thing more
 BARE = 24  # raw vegetables without a dressing
 PLAIN_OIL = 12  # plain oil where garlic or onion oil is there: above what the chosen kitchen prefers by
 BUTTER_ABROAD = 3  # butter where the kitchen fries in oil and oil is there: below a small thing that is missing

@@ -12,6 +12,7 @@ from calmlarder.patterns.pattern import Pattern, Step
 _WATER = re.compile(r"^Bring a pot of salted water to the boil for the vegetables\b")
 _BOILED = re.compile(r"^Boil \{[a-z_,]+\} in the vegetable pot until just tender, and drain\.$")
 _MASHED = re.compile(r"\b[Mm]ash\b")
+_FOLDED_IN = re.compile(r"^Mash \{([a-z]+)\} (.*?), and fold in \{([a-z_,]+)\}, pressed dry")  # colcannon
 _COLOURS = frozenset({"beetroot", "beetroot-golden", "red-cabbage"})  # they dye the potatoes
 _MOST_G = 2500  # in one large pot, potatoes and all: ours
 
@@ -26,12 +27,25 @@ def with_shared_pot(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[Patt
     greens = tuple(one for one in fillings if one.slot in boiled.slots)
     [potatoes] = [one for one in fillings if one.slot in pattern.steps[apart[0]].slots]
     mashed = any(_MASHED.search(step.words) and potatoes.slot in step.slots for step in pattern.steps)
+    together = _mashed_together(pattern, potatoes, greens)
     fits = all(0 < one.minutes < potatoes.minutes and one.food.id not in _COLOURS for one in greens)
     grams = potatoes.grams + sum(one.grams for one in greens)
-    if not greens or not fits or mashed or grams > _MOST_G or apart[0] > water:
+    if not greens or not fits or (mashed and together is None) or grams > _MOST_G or apart[0] > water:
         return pattern, None, ()
+    pattern = together or pattern
     steps = (*pattern.steps[:water], *pattern.steps[water + 2 :])
     return pattern.with_steps(steps), apart[0], greens
+
+
+def _mashed_together(pattern: Pattern, potatoes: Filling, greens: Sequence[Filling]) -> Pattern | None:
+    """The pattern with potatoes mashed with all that shared their pot, where it would be folded in anyway."""
+    slots = {one.slot for one in greens}
+    for number, step in enumerate(pattern.steps):
+        found = _FOLDED_IN.match(step.words)
+        if found is not None and found[1] == potatoes.slot and slots <= set(found[3].split(",")):
+            words = f"Mash {{{found[1]},{found[3]}}} coarsely {found[2]}{step.words[found.end() :]}"
+            return pattern.with_steps([*pattern.steps[:number], step.with_words(words), *pattern.steps[number + 1 :]])
+    return None
 
 
 def _boils_potatoes(pattern: Pattern, step: Step, fillings: Sequence[Filling]) -> bool:

@@ -14,6 +14,7 @@ from calmlarder.kitchen.work import work_of
 from calmlarder.patterns.pattern import Pattern
 
 _WAITS_MINUTES = 6  # what is drained is hot for so long by itself: common practice, no source
+_WARM = re.compile(r"\b(?:foil|keep (?:it )?(?:warm|hot)|[Ww]arm \S+ [^;]*? in an?)\b")
 _DRAINED = re.compile(r"(?:, and drain|(?<=\.) Then drain)\.(?= About \d+ minutes\.$|$)")
 
 
@@ -54,7 +55,7 @@ def told_twice(
     """
     work = work_of(pattern, fillings, people)
     planned = schedule([one.task for one in work], _capacity(equipment))
-    work = [_kept_hot(one, work, planned) for one in work]
+    work = [_kept_warm(_kept_hot(one, work, planned), work, planned) for one in work]
     places = {one.task.name: number for number, one in enumerate(work)}
     work.sort(key=lambda one: (planned.starts[one.task.name], one.stage == "ready", places[one.task.name]))
     groups = [list(group) for _, group in groupby(work, key=lambda one: one.stage)]  # as _steps tells them
@@ -75,6 +76,27 @@ def _kept_hot(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
     drained = " Then drain" if "Then" in found[0] else "; drain"
     said = f"{one.said[: found.start()]}{drained}, and keep it hot in its pot with the lid on.{one.said[found.end() :]}"
     return one._replace(said=said)
+
+
+def _kept_warm(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
+    """What is done in its pan long before it is served, as there was no ring for it later, waits under foil."""
+    last = one.task.weight > 1 and COOK not in one.task.needs
+    if (
+        not last
+        or _WARM.search(one.said)
+        or any(one.task.name in other.task.after for other in work if _on_heat(other))
+    ):
+        return one
+    wanted = [planned.starts[other.task.name] for other in work if one.task.name in other.task.after]
+    if min(wanted, default=planned.minutes) - planned.starts[one.task.name] - one.task.minutes < _WAITS_MINUTES:
+        return one
+    if "lift out" in one.said:
+        return one._replace(said=one.said.replace("lift out", "lift out onto a warm plate under foil", 1))
+    return one._replace(said=f"{one.said} Keep it warm under foil.")
+
+
+def _on_heat(one: Work) -> bool:
+    return bool({RING, OVEN, MICROWAVE, PAN} & set(one.task.needs))
 
 
 def _moment(one: Work, planned: Schedule, step: int) -> Moment:

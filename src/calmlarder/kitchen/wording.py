@@ -102,7 +102,7 @@ def filled(step: Step, there: Sequence[Filling], granted: Sequence[str], mention
         elif found[3] is not None:
             parts.append(found[3])
         elif set(names) & set(granted):
-            parts.append(oil)
+            parts.append("the oil" if parts and parts[-1].endswith("the rest of ") else oil)
         else:
             return None
     said = sentence("".join(parts) + words[end:])

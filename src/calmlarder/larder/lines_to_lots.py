@@ -8,6 +8,7 @@ from rapidfuzz import fuzz, process
 
 from calmlarder.larder.grams import as_a_serving, fits_measure, grams_of, out_of_proportion, share_of
 from calmlarder.larder.jarred_herbs import among_spices
+from calmlarder.larder.leeks import in_greens_and_whites
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.meaning import NOT_KNOWN, Reading, match_of
 from calmlarder.larder.said_to_hold import said_to_hold
@@ -116,7 +117,8 @@ class LarderReader:
     def _what_is_there(self, line: LineRead, text: str, where: str, which: tuple[int, Answers]) -> Reading:
         """What a line means of which all is there."""
         number, answers = which
-        line = line._replace(parts=among_spices(line.parts, line.text, self._tables.food_by_id))
+        parts = among_spices(line.parts, line.text, self._tables.food_by_id)
+        line = line._replace(parts=in_greens_and_whites(parts))
         unclear = [part for part in line.parts if part.named.outcome != "matched"]
         if line.question and not answers.no_day:
             match = match_of((), "ask", self._tables, line.candidates)

@@ -12,6 +12,7 @@ from calmlarder.compose.rules.goes_together import (
     NotBeside,
     OnlyBeside,
     SourWithNuts,
+    SweetBesideNuts,
     SweetSpiceBesideAnother,
 )
 from calmlarder.compose.rules.held import Holding
@@ -26,6 +27,6 @@ from calmlarder.compose.rules.slots import Slots
 
 RULES: tuple[Rule, ...] = (
     Amounts(), Slots(), Holding(), OwnFat(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(),
-    LysineFloor(), SourWithNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(), NotBeside(),
-    OnlyBeside(), FewProteins(), Asked(), DoseWeighed(), NotAgain(),
+    LysineFloor(), SourWithNuts(), SweetBesideNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(),
+    NotBeside(), OnlyBeside(), FewProteins(), Asked(), DoseWeighed(), NotAgain(),
 )  # fmt: skip

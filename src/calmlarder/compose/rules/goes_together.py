@@ -4,7 +4,7 @@ from collections.abc import Collection, Sequence
 
 from calmlarder.compose.eats import protein_thing
 from calmlarder.compose.problem import CURED, Option, PatternProblem
-from calmlarder.compose.taste import SEASONED_SITTINGS, SESAME, SOUR_KINDS, is_sweet_spice
+from calmlarder.compose.taste import SEASONED_SITTINGS, SESAME, SOUR_KINDS, SYRUP, is_sweet_spice, is_unsalted_nuts
 from calmlarder.compose.variables import DishVariables
 from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.rows import Food
@@ -33,6 +33,19 @@ class SourWithNuts:
             if option.offered.food.kind == "nut-butter" and slot.role == "sauce" and slot.method == "raw":
                 enough = sour + tomatoes if option.offered.food.id == SESAME else sour
                 draft.model.add(draft.used[number] <= enough)
+
+
+class SweetBesideNuts:
+    """Syrup or sugar goes into a dressing of peanut butter and the like; tahini wants none."""
+
+    def post(self, draft: DishVariables) -> None:
+        """Nothing in the shared place `syrup` without such a nut butter."""
+        problem = draft.problem
+        options = list(enumerate(problem.options))
+        nuts = sum(draft.used[n] for n, one in options if is_unsalted_nuts(problem, one))
+        for number, option in options:
+            if option.slot == SYRUP:
+                draft.model.add(draft.used[number] <= nuts)
 
 
 class SweetSpiceBesideAnother:

@@ -27,6 +27,7 @@ from calmlarder.compose.wishes.seasoning import (
     Rounded,
     SaltedNuts,
     Seasoned,
+    SweetenedNuts,
 )
 from calmlarder.compose.wishes.steady import Steady
 from calmlarder.compose.wishes.tolerated import Tolerated
@@ -37,5 +38,5 @@ WISHES: tuple[Wish, ...] = (
     Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
     WithinDay(), NotAgainSoon(), Tolerated(), Steady(), InfusedOil(), OilBeforeButter(), NotInWater(), FittingBase(),
     CookedBase(), FilledBase(), FewThawed(),
-    NotTooMuch(), NotDry(), SaltedNuts(), FlavoursAtHand(),
+    NotTooMuch(), NotDry(), SaltedNuts(), SweetenedNuts(), FlavoursAtHand(),
 )  # fmt: skip

@@ -6,6 +6,7 @@ from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.taste import (
     SEASONED_SITTINGS,
+    SYRUP,
     dresses,
     is_at_hand,
     is_dry,
@@ -30,6 +31,7 @@ from calmlarder.compose.weights import (
     ROUND,
     SEASONINGS_MISSING,
     UNSALTED_NUTS,
+    UNSWEETENED_NUTS,
 )
 
 
@@ -173,6 +175,22 @@ class SaltedNuts:
         salty = sum(draft.used[number] for number, option in options if is_salty(option))
         nuts = [number for number, option in options if is_unsalted_nuts(problem, option)]
         return _without(draft, nuts, salty, UNSALTED_NUTS)
+
+    def bound(self, problem: PatternProblem) -> int:
+        """No nut butter costs nothing."""
+        return 0
+
+
+class SweetenedNuts:
+    """A dressing of nut butter without a little sugar or syrup costs, where the larder has some."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a dish."""
+        problem = draft.problem
+        options = list(enumerate(problem.options))
+        sweet = [draft.used[number] for number, option in options if option.slot == SYRUP]
+        nuts = [number for number, option in options if is_unsalted_nuts(problem, option)]
+        return _without(draft, nuts, sum(sweet), UNSWEETENED_NUTS) if sweet else []
 
     def bound(self, problem: PatternProblem) -> int:
         """No nut butter costs nothing."""

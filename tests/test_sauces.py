@@ -1,0 +1,74 @@
+"""How dressings and sauces are mixed: a tiny fridge in, a dinner out. Common practice, no source."""
+
+from collections.abc import Callable
+
+from calmlarder.compose.dinner import Dinner
+
+Cook = Callable[..., Dinner]
+BOWL = ["rice 1kg", "firm tofu 400g", "carrots x4", "bok choy 300g"]
+
+
+def said(dinner: Dinner) -> str:
+    return " ".join(dinner.steps)
+
+
+def test_a_dressing_of_soy_sauce_or_lemon_has_its_oil_with_an_amount(cook: Cook) -> None:
+    dinner = cook([*BOWL, "soy sauce", "lime", "coriander"], "grain-bowl")
+    assert "with 4 tsp oil to a dressing" in said(dinner)
+    assert "a little oil" not in said(dinner)
+    assert dinner.taken_for_granted == ("8 tsp oil",)  # four in the pan, four in the dressing, for two
+
+
+def test_oil_of_a_dressing_is_counted(cook: Cook) -> None:
+    """Nine kcal for each gram of fat (Atwater), 9 g in two teaspoons, as for the oil of the pan."""
+    dressed = cook([*BOWL, "soy sauce"], "grain-bowl")
+    pan = cook([*BOWL, "toasted sesame oil", "soy sauce"], "grain-bowl")
+    assert dressed.taken_for_granted == ("8 tsp oil",)
+    assert pan.taken_for_granted == ("4 tsp oil",)  # sesame oil is oil enough
+    assert "oil to a dressing" in said(pan)
+
+
+def test_peanut_butter_is_sweetened_and_needs_no_oil(cook: Cook) -> None:
+    dinner = cook([*BOWL, "peanut butter", "lime", "tamari", "maple syrup"], "grain-bowl")
+    assert "maple-syrup" in {use.food for use in dinner.uses}
+    assert "maple syrup with a spoon of hot water to a dressing" in said(dinner)
+    assert dinner.taken_for_granted == ("4 tsp oil",)
+
+
+def test_tahini_is_not(cook: Cook) -> None:
+    dinner = cook([*BOWL, "tahini", "lemon", "maple syrup"], "grain-bowl")
+    assert "tahini" in {use.food for use in dinner.uses}
+    assert "maple-syrup" not in {use.food for use in dinner.uses}
+
+
+def test_tahini_is_stirred_to_a_sauce_before_it_is_served(cook: Cook) -> None:
+    fridge = ["potatoes 1kg", "tempeh 400g", "kale 300g", "carrots x4", "tahini", "thyme", "2 lemons"]
+    text = said(cook(fridge, "cabbage-braise"))
+    stirred = text.index("g tahini with ")
+    assert "water and a pinch of salt to a sauce." in text[stirred:]
+    assert "the tahini" in text[stirred:]  # served as the sauce
+    assert text.count("lemon (") == 1  # its amount is said once, where it goes in
+    assert "g lemon (" in text[stirred : text.index("to a sauce")]
+
+
+def test_colcannon_is_of_one_pot_and_its_bacon_is_done_with_it(cook: Cook) -> None:
+    fridge = ["potatoes 1kg", "white cabbage 400g", "carrots x4", "bacon 150g", "butter", "chives"]
+    dinner = cook(fridge, "colcannon")
+    assert "to the pot with the potatoes. Then drain." in said(dinner)
+    assert "Mash the potatoes, the white cabbage and the carrots coarsely with" in said(dinner)
+    bacon = next(one for one in dinner.timeline.moments if "fry bacon" in one.what)
+    assert dinner.minutes - bacon.start_min - bacon.minutes <= 6
+
+
+def test_eggs_are_cracked_in_when_beans_are_hot_and_chilli_has_fried(cook: Cook) -> None:
+    fridge = ["rice 1kg", "6 eggs", "canned black beans", "red peppers x2", "jalapenos x2", "limes x2", "coriander"]
+    text = said(cook(fridge, "burrito-bowl"))
+    assert text.index("black beans to the pan") < text.index("crack in")
+    assert text.index("jalapeno") < text.index("crack in")
+
+
+def test_potatoes_beside_scrambled_eggs_are_turned_in_butter(cook: Cook) -> None:
+    text = said(cook(["potatoes 1kg", "6 eggs", "ham 150g", "spinach 200g", "butter", "chives"], "eggs-and-fish"))
+    assert "in the rest of the butter" in text
+    plain = said(cook(["potatoes 1kg", "6 eggs", "ham 150g", "spinach 200g", "chives"], "eggs-and-fish"))
+    assert "in the rest of the oil" in plain
