@@ -21,6 +21,7 @@ def reader(tables: Tables) -> LarderReader:
     ("line", "grams"),
     [
         ("leeks x2", {"leek-green": 120, "leek-white": 180}),
+        ("2 leaks", {"leek-green": 120, "leek-white": 180}),
         ("1 leek", {"leek-green": 60, "leek-white": 90}),
         ("400 g leeks", {"leek-green": 160, "leek-white": 240}),
         ("2 leeks, a bit yellow", {"leek-green": 120, "leek-white": 180}),

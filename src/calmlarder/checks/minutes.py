@@ -100,7 +100,8 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
         wanted = int(dict(part.split(":") for part in food["minutes"].split(";") if part).get(method, 0))
         if method == "boil" and _CURED_JOINT.search(use["line"]):
             wanted = min(wanted, 20 + use["grams"] // 25)
-        if slot.get("minutes") is not None and food["state"] != "raw":  # the dish says how long, of what is safe
+        small = food["kind"] == "potato" or food["state"] != "raw"  # safe: the dish says how long, as of small dice
+        if slot.get("minutes") is not None and small:
             wanted = min(wanted, slot["minutes"])
         comes_in = [moment for moment in timeline if use["food"] in moment["adds"]]
         own = [moment["minutes"] for moment in comes_in if moment["equipment"] in _HOT and moment["minutes"]]
