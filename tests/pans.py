@@ -85,9 +85,8 @@ def _left_alone(dinner: Dinner) -> Iterator[str]:
 def _halves(dinner: Dinner) -> Iterator[str]:
     text = " ".join(dinner.steps)
     halves = re.findall(r"\b[Hh]alf of (?:\d|all)", text)
-    rests = re.findall(
-        r"\b(?:(?:pour|melt) in|warm) the rest of the|\bin the rest of the (?:fat|\w+ with a pinch)", text.lower()
-    )
+    told = r"\b(?:(?:pour|melt) in|warm) the rest of the|\bin the rest of the fat|\bturn [^.]* in the rest of the"
+    rests = re.findall(told, text.lower())
     if len(halves) != len(rests):
         yield f"{len(halves)} times half of the fat, {len(rests)} times the rest: {text}"
 
