@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import Input, OptionList, Static
+from textual.widgets import Input, OptionList, Static, TextArea
 
 from calmlarder.household.household import Household
 from calmlarder.tables.book import Tables
@@ -15,6 +15,7 @@ from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.manner_asked import keep_manner
 from calmlarder.tui.swap_screen import SwapScreen
 from calmlarder.tui.why_screen import WhyScreen
+from calmlarder.tui.widgets.amounts import Facts
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.pick import Pick
@@ -65,7 +66,7 @@ def test_the_setting_is_found_by_its_words_and_holds_at_once(
         await pilot.pause()
         (item,) = app.screen.query_one(ItemList).items
         assert item.name == "zucchini"
-        assert "7 oz" in item.notes
+        assert (item.measure, item.beside) == ("7 oz", "200 g")
 
     play(act)
     with Household(tmp_path / "home", tables, TODAY) as kitchen:
@@ -98,5 +99,51 @@ def test_receipts_swaps_and_the_why_page_are_read_in_ounces_too(play: Callable[.
         shown = [str(names.get_option_at_index(n).prompt) for n in range(names.option_count)]
         assert shown
         assert all(" oz)" in one or " g " not in one for one in shown)
+
+    play(act)
+
+
+def test_a_recipe_the_part_asked_for_and_the_log_are_read_in_them_too(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        keep_manner(app._kitchen, "american")
+        await type_line(pilot, "courgette 300g")
+        await pilot.press("f10")
+        await pilot.pause()
+        asked = "\n".join(str(one.content) for one in app.screen.query(Static))
+        assert "zucchini, 300 g (10.5 oz): how much of it?" in asked
+        assert "150 g (5.2 oz) of 300 g (10.5 oz)" in asked
+        await pilot.press("escape")
+        await type_line(pilot, "ate 100 g courgette")
+        await pilot.press("ctrl+l", "e")
+        await pilot.pause()
+        (entry,) = app.screen.query_one(ItemList).items
+        assert (entry.name, entry.measure) == ("zucchini", "3.5 oz")
+        await pilot.press("escape", "escape", "ctrl+r")
+        await pilot.pause()
+        text = "Bake\nServes 2\n\nIngredients\n400 g courgettes\n1.2 kg potatoes\n\nMethod\nSlice, and bake at 200 C."
+        app.screen.query_one(TextArea).text = text
+        await pilot.press("f5")
+        await settled(app, pilot)
+        told = " ".join(app.screen.query_one("#adapted", Hanging).content.split())
+        assert "1.2 kg (2 lb 10 oz) potatoes" in told
+        assert "400 °F (200 C)" in told
+        assert "courgette" not in told
+        assert all(
+            len(line) <= app.size.width for line in app.screen.query_one("#adapted", Hanging).content.split("\n")
+        )
+
+    play(act)
+
+
+@pytest.mark.usefixtures("quick_plans")
+def test_a_plan_says_what_is_left_and_frozen_in_ounces(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        keep_manner(app._kitchen, "american")
+        await pilot.press("f8", "ctrl+n")
+        await settled(app, pilot)
+        facts = [one for part in app.screen.query(Facts) for one in part.facts]
+        assert facts
+        assert all(" oz" in one.measure or " g" in one.measure for one in facts)
+        assert all(one.figure == one.measure and f", {one.grams:.0f} g: " in one.told for one in facts)
 
     play(act)

@@ -6,12 +6,13 @@ degrees C and 32 (the same, B.8); a cup is 240 ml and a tablespoon 15 ml (21 CFR
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 import pytest
 from textual.pilot import Pilot
 
 from calmlarder.cli import main
-from calmlarder.render.manner import PLAIN, Manner, cups, fahrenheit, inches, manner_of, ounces
+from calmlarder.render.manner import PLAIN, Manner, cups, fahrenheit, inches, manner_of, ounces, poured
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.dinner_view import DinnerView
@@ -128,10 +129,10 @@ def test_the_screen_follows(play: Callable[..., LarderApp], tmp_path: Path) -> N
         await pilot.press("escape")
         await pilot.pause()
         tofu = next(one for one in app.screen.query_one(ItemList).items if "tofu" in one.name)
-        assert "14.1 oz" in tofu.notes  # 400 g
+        assert tofu.measure == "14.1 oz"  # 400 g
         for line, note in (("quinoa 340 g", "about 2 cups"), ("7 eggs", "about 7")):  # a cup of quinoa: USDA, 170 g
             await type_line(pilot, line)
-            assert any(note in one.notes for one in app.screen.query_one(ItemList).items), line
+            assert any(note in f"{one.measure} {one.beside}" for one in app.screen.query_one(ItemList).items), line
 
     play(act)
 
@@ -151,3 +152,57 @@ def test_any_words_get_ounces_beside_what_is_weighed(text: str, told: str | None
     """Grams stay; what is in a food (protein, fermentables) is told in grams alone."""
     assert manner_of("american", "american", tables).told(text) == (told or text)
     assert PLAIN.told(text) == text
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("about 130 to 290 g, fridge", "about 130 to 290 g (4.5 to 10.2 oz), fridge"),
+        ("about 300 to 600 g", "about 300 to 600 g (10.5 oz to 1 lb 5 oz)"),
+        (
+            "the rest of the tofu (110 g, tomorrow is its day)",
+            "the rest of the tofu (110 g, 3.8 oz, tomorrow is its day)",
+        ),
+        ("in 2 cm slices", "in 2 cm (¾ in) slices"),
+        ("up to 140 ml water", "up to 140 ml (½ cup + 1 tbsp) water"),
+        ("1.5 kg potatoes", "1.5 kg (3 lb 4.5 oz) potatoes"),
+        ("1 litre stock", "1 liter (4 cups + 2½ tbsp) stock"),
+        ("likely 12.30 g of lactose, 12 g of sorbitol, 0.40 of 1.60 g", None),
+        ("2 g salt, per 100 g", "2 g salt, per 100 g (3.5 oz)"),
+    ],
+)
+def test_any_words_get_what_a_cook_measures_by(text: str, told: str | None, tables: Tables) -> None:
+    """Ranges, volumes and sizes too; told twice they are as told once."""
+    manner = manner_of("american", "american", tables)
+    assert manner.told(text) == (told or text)
+    assert manner.told(manner.told(text)) == (told or text)
+    assert PLAIN.told(text) == text
+
+
+def test_what_is_poured_is_never_more_than_the_ml() -> None:
+    """A limit may hold for them: a cup is 240 ml, a tablespoon 15."""
+    assert [poured(ml) for ml in (5, 15, 60, 100, 240, 250, 480)] == [
+        "1 tsp", "1 tbsp", "¼ cup", "¼ cup + 2½ tbsp", "1 cup", "1 cup + ½ tbsp", "2 cups",
+    ]  # fmt: skip
+    parts = {"¼": 0.25, "½": 0.5, "¾": 0.75}
+    for ml in range(8, 1000):
+        said = 0.0
+        for piece in poured(ml).split(" + "):
+            number, unit = piece.split(" ")
+            count = int(number.rstrip("¼½¾") or 0) + parts.get(number[-1], 0)
+            said += count * (240 if unit.startswith("cup") else 15)
+        assert ml - 7.5 < said <= ml
+
+
+def test_fresh_coriander_is_cilantro_in_titles_and_steps_and_the_spice_keeps_its_name(
+    tables: Tables, cook: Callable[..., Any]
+) -> None:
+    manner = manner_of("american", "american", tables)
+    dinner = cook(
+        ["cooked rice 400g", "firm tofu 300g", "carrots 3", "fresh coriander 30g", "soy sauce", "oil"], "fried-rice"
+    )
+    assert "fresh coriander" in {use.name for use in dinner.uses}
+    told = manner.dinner(dinner)
+    assert "coriander" not in " ".join([told.title, *told.steps, *(one.what for one in told.timeline.moments)])
+    assert manner.title(dinner) == told.title
+    assert manner.told("1 tsp ground coriander, 1 tsp coriander") == "1 tsp ground coriander, 1 tsp coriander"

@@ -16,7 +16,7 @@ from calmlarder.problems import CannotGoOn, Problem
 
 if TYPE_CHECKING:
     from calmlarder.household.adapting import Answer
-    from calmlarder.tables.book import Tables
+    from calmlarder.household.household import Household
 
 MOST_BYTES = 5_000_000
 # What one eats one of, so that a yield of it says what a serving may be; of meatballs nobody does.
@@ -41,7 +41,7 @@ def adapt(options: Adapt) -> int:
         what, remedy = "no recipe is given", "name its file, or - for standard input"
         raise CannotGoOn([Problem(where="FILE", what=what, remedy=remedy)])
     with household_of(options) as household:
-        tables = household.tables
+        tables, manner = household.tables, household.manner
         eating = household.eating(options.profile, options.diet, allergens_of(options))
         eaters = Eaters(
             profile=eating.profile,
@@ -61,7 +61,7 @@ def adapt(options: Adapt) -> int:
         recipe = read_recipe(read_text(file, MOST_BYTES, "give the recipe alone"))
         if (each := _one_each(options, recipe)) is not None:
             told = adapted_recipe(household, recipe, each, eaters)
-            _show_one_each(told, recipe, each, tables)
+            _show_one_each(told, recipe, each, household)
         answer = adapted_recipe(household, recipe, _serves(options, recipe, where_of(file)), eaters, options.format)
         if answer.faults:
             return at_fault("an adapted recipe", answer.faults)
@@ -78,7 +78,8 @@ def adapt(options: Adapt) -> int:
         from calmlarder.render.adapt_text import adapt_text
         from calmlarder.render.style import style_of_output
 
-        print(adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style_of_output()), end="")
+        style = style_of_output(manner)
+        print(adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style), end="")
         print(f"\n{kept}" if kept else "", end="\n" if kept else "")
     return 0 if answer.adapted.holds and answer.adapted.known else 3
 
@@ -114,14 +115,15 @@ def _one_each(options: Adapt, recipe: Recipe) -> int | None:
     return int(found[1]) if found is not None and 1 < int(found[1]) <= MOST_SERVES else None
 
 
-def _show_one_each(answer: Answer, recipe: Recipe, each: int, tables: Tables) -> None:
+def _show_one_each(answer: Answer, recipe: Recipe, each: int, household: Household) -> None:
     """What it would be at one piece each, before the question for how many; nothing where its check finds fault."""
     from calmlarder.render.adapt_text import adapt_text
     from calmlarder.render.style import style_of_output
 
     if not answer.faults:
         said = f"If {recipe.pieces} are for {each}, one each; whoever eats two has twice the load:"
-        text = adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style_of_output())
+        tables, style = household.tables, style_of_output(household.manner)
+        text = adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style)
         print(f"{said}\n\n{text}", flush=True)
 
 

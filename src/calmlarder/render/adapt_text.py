@@ -58,7 +58,7 @@ def adapt_text(
         _loads(adapted, tables, style),
         _recipe(adapted, recipe, style),
         _ingredients(reads, adapted, tables, style),
-        textwrap.wrap(CAUTION, style.width),
+        style.wrapped(CAUTION),
     ]
     return "\n\n".join("\n".join(part) for part in (list(one) for one in parts) if part) + "\n"
 
@@ -79,9 +79,9 @@ def _heading(title: str, reads: Sequence[IngredientRead], adapted: Adapted, styl
     if adapted.after is not None and adapted.after.serves != adapted.before.serves:
         serves = f"{adapted.after.serves} (written for {serves})"  # only so does it fit
     yield from (style.strong(line) for line in textwrap.wrap(f"{title or 'A recipe'}, for {serves}", style.width))
-    yield from textwrap.wrap(verdict(reads, adapted), style.width)
+    yield from style.wrapped(verdict(reads, adapted))
     for warning in (*adapted.remarks, *adapted.warnings):
-        yield from textwrap.wrap(warning, style.width)
+        yield from style.wrapped(warning)
 
 
 def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
@@ -109,9 +109,7 @@ def _ingredients(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tabl
         known += f" ({read.assumed})" if known and read.assumed else ""
         known = f" = {known}" if known and known.casefold() != read.text.casefold() else ""
         there = _there(read.food, adapted)
-        yield from textwrap.wrap(
-            f"{read.text}{known}: {told}{there}", style.width, initial_indent="  ", subsequent_indent="      "
-        )
+        yield from style.wrapped(f"{read.text}{known}: {told}{there}", "  ", "      ")
 
 
 def _there(food: str | None, adapted: Adapted) -> str:
@@ -166,7 +164,7 @@ def _changes(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables, 
         marks = "".join(_there(one.food, adapted) for one in change.to)
         yield from style.hanging(f"{head}{marks}")
         why = f"{change.why[:1].upper()}{change.why[1:]}."
-        yield from textwrap.wrap(why, style.width, initial_indent="    ", subsequent_indent="    ")
+        yield from style.wrapped(why, "    ", "    ")
 
 
 def _unread(adapted: Adapted, style: Style) -> Iterator[str]:
@@ -187,10 +185,9 @@ def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]
     if recipe is None or not adapted.changes:
         return
     yield style.strong("The recipe, changed")
-    yield from textwrap.wrap(
+    yield from style.wrapped(
         "Its steps name what is in the list now; brackets say how much of it, or what is done otherwise. "
-        "A line that was not counted says so.",
-        style.width,
+        "A line that was not counted says so."
     )
     yield ""
-    yield from recipe.rstrip("\n").split("\n")
+    yield from map(style.manner.told, recipe.rstrip("\n").split("\n"))

@@ -16,7 +16,7 @@ _MOST_NAMED = 4  # of what left the larder, on a screen whose list shows the res
 def cooked_text(done: "Cooked", manner: Manner, on_screen: bool = False) -> str:
     """All of it; what was not done is said as well, so that nobody has to guess it."""
     taken = _taken(done, manner, on_screen)
-    return ". ".join(filter(None, [f"cooked: {manner.name(done.dinner.title)}", _eaten(done), _boxed(done), taken]))
+    return ". ".join(filter(None, [f"cooked: {manner.title(done.dinner)}", _eaten(done), _boxed(done), taken]))
 
 
 def _taken(done: "Cooked", manner: Manner, on_screen: bool) -> str:

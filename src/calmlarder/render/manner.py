@@ -28,16 +28,20 @@ _OVEN_F = 25  # what the dial of an oven has: common practice, no source
 _COOLEST_OVEN_C = 100
 _QUARTERS = MappingProxyType({0: "", 1: "¼", 2: "½", 3: "¾"})
 _WEIGHT = re.compile(r"\b(\d+(?:\.\d+)?) g (?=[a-zA-Z])")
+_OF_GROUPS = r"(?:fructans|GOS|lactose|(?:excess )?fructose|polyols|sorbitol|mannitol|total|without|a day)"
 # Of food, not of what is in it: figures of groups have decimals, protein and its like their word, limits their "of".
 _AMOUNT = re.compile(
-    r"(?<![\d.(])\b([1-9]\d+(?:\.\d+)?) g\b(?! \()(?! ?/)(?! (?:protein|fibre|carb|fat|sugar|of its limit|a kg))"
-    r"(?! (?:fructans|GOS|lactose|(?:excess )?fructose|polyols|sorbitol|mannitol|total|without|a day))"
+    r"(?<![\d.])\b(?:([1-9]\d*) to )?([1-9]\d+(?:\.\d)?) g\b(?! \(|\)|, [\d.]+ (?:oz|lb))(?! ?/)"
+    rf"(?! (?:protein|fibre|carb|fat|sugar|of its limit|a kg))(?! (?:of )?{_OF_GROUPS})"
 )
-_HEAT = re.compile(r"\b(\d{2,3}) ?°?C\b")
+_KILOS = re.compile(r"(?<![\d.(])\b(\d+(?:\.\d+)?) kg\b(?! \()(?! ?/)")
+_HEAT = re.compile(r"(?<!\()\b(\d{2,3}) ?°?C\b")
 _VOLUME = re.compile(r"\b(\d+) ml\b")
+_POURED = re.compile(r"(?<![\d.(])\b(\d+(?:\.\d+)?) (ml|l|litres?)\b(?! \()(?! ?/)")
 _PARTS = MappingProxyType({"a quarter": "¼", "a third": "⅓", "half": "½", "two thirds": "⅔", "three quarters": "¾"})
 _BY_SPOON = re.compile(rf"about (?:([\d¼½¾]+) |({'|'.join(_PARTS)}) of a )(tsp|tbsp|cups?)")
 _LENGTH = re.compile(r"\b(\d+(?:\.\d+)?) cm\b")
+_SIZED = re.compile(r"(?<![\d.(])\b(\d+(?:\.\d+)?) cm\b(?! \()")
 
 
 class Manner:
@@ -84,26 +88,40 @@ class Manner:
         return f"{grams:g} g ({ounces(grams)})" if self.measures == "american" else f"{grams:g} g"
 
     def told(self, text: str) -> str:
-        """Any words: foods named as here, ounces beside what is weighed, °F beside °C.
+        """Any words: foods named as here, and their measures; told twice they are as told once."""
+        return self.name(self.measured(text))
+
+    def measured(self, text: str) -> str:
+        """Ounces beside what is weighed, cups beside what is poured, inches beside cm, °F before °C.
 
         Grams stay, since a limit is in grams; what a food brings (`0.27 g`, `24 g protein`) is told in grams alone.
         """
         if self.measures == "american":
-            text = _AMOUNT.sub(lambda found: f"{found[0]} ({ounces(float(found[1]))})", text)
+            text = _AMOUNT.sub(_with_ounces, text)
+            text = _KILOS.sub(lambda found: f"{found[0]} ({ounces(1000 * float(found[1]))})", text)
+            text = _POURED.sub(
+                lambda found: f"{found[0]} ({poured(float(found[1]) * (1 if found[2] == 'ml' else 1000))})", text
+            )
+            text = _SIZED.sub(lambda found: f"{found[0]} ({inches(float(found[1]))} in)", text)
             text = _HEAT.sub(lambda found: f"{fahrenheit(int(found[1]))} °F ({found[0]})", text)
-        return self.name(text)
+        return text
+
+    def title(self, dinner: "Dinner") -> str:
+        """What a dinner is called here."""
+        return self._knowing(dinner).name(dinner.title)
 
     def dinner(self, dinner: "Dinner") -> "Dinner":
         """A dinner in the words of this home. It is to be read only: what is kept and checked is the one it came of."""
         if self.is_plain:
             return dinner
-        name = self.name
+        home = self._knowing(dinner)
+        name = home.name
         spoons = self._spoons(dinner)
 
         def work(text: str) -> str:
             for weight, spoon in spoons:
                 text = weight.sub(spoon, text)
-            return self.work(text)
+            return home.work(text)
 
         moments = tuple(one.model_copy(update={"what": work(one.what)}) for one in dinner.timeline.moments)
         uses = tuple(
@@ -128,12 +146,23 @@ class Manner:
                 "timeline": dinner.timeline.model_copy(update={"moments": moments}),
                 "uses": uses,
                 "apart": apart,
-                "weigh_first": tuple(map(self._weighed, dinner.weigh_first)),
+                "weigh_first": tuple(map(home.weighed, dinner.weigh_first)),
                 "taken_for_granted": tuple(map(name, dinner.taken_for_granted)),
                 "contributions": tuple(one.model_copy(update={"name": name(one.name)}) for one in dinner.contributions),
                 "cautions": tuple(map(work, dinner.cautions)),
             }
         )
+
+    def _knowing(self, dinner: "Dinner") -> "Manner":
+        """The same with short names: what is fresh is called by its bare name in a title or a step (`coriander`)."""
+        foods = [use.name for use in dinner.uses]
+        fresh = {food.removeprefix("fresh "): self._names.get(food) for food in foods if food.startswith("fresh ")}
+        bare = {
+            short: new
+            for short, new in fresh.items()
+            if new is not None and not any(short in food.split() for food in foods if food != f"fresh {short}")
+        }
+        return Manner(self.measures, (self._names | bare).items()) if bare else self
 
     def _spoons(self, dinner: "Dinner") -> list[tuple[re.Pattern[str], str]]:
         """For what goes in by eye and has a spoon or a cup: its grams in a step, and the spoons to take in their place.
@@ -165,14 +194,12 @@ class Manner:
             for one in sittings
         )
 
-    def _weighed(self, line: str) -> str:
-        """`60 g kale (2.1 oz)`: scales show either."""
+    def weighed(self, line: str) -> str:
+        """`2.1 oz kale (60 g)`, as in the list of amounts; scales show either."""
         found = _WEIGHT.match(line)
-        return (
-            f"{self.name(line)} ({ounces(float(found[1]))})"
-            if found and self.measures == "american"
-            else self.name(line)
-        )
+        if found is None or self.measures != "american":
+            return self.name(line)
+        return f"{ounces(float(found[1]))} {self.name(line[found.end() :])} ({found[0].strip()})"
 
 
 PLAIN = Manner()
@@ -195,6 +222,16 @@ def ounces(grams: float) -> str:
     return f"{tenths / 10:g} oz" if tenths else f"{grams:g} g"
 
 
+def _with_ounces(found: re.Match[str]) -> str:
+    """`100 g (3.5 oz)`, of a range `130 to 290 g (4.5 to 10.2 oz)`; in a bracket behind a comma."""
+    told = ounces(float(found[2]))
+    if found[1] is not None:
+        least = ounces(float(found[1]))
+        is_alike = told.count(" ") == least.count(" ") == 1
+        told = f"{least.removesuffix(' oz') if is_alike else least} to {told}"
+    return f"{found[0]}, {told}" if found.string[: found.start()].endswith("(") else f"{found[0]} ({told})"
+
+
 def fahrenheit(celsius: int) -> int:
     """Degrees F: of an oven as its dial has them, else the next whole one above, since it is heat that makes safe."""
     exact = celsius * 9 / 5 + 32
@@ -206,6 +243,17 @@ def cups(ml: int) -> str:
     if ml * 4 < _CUP_ML:
         return f"{_quarters(ml / _SPOON_ML)} tbsp"
     return f"{_quarters(ml / _CUP_ML)} cup{'s' if ml > _CUP_ML else ''}"
+
+
+def poured(ml: float) -> str:
+    """Cups in quarters and tablespoons in halves, or teaspoons; never more than the ml: a limit may hold for them."""
+    spoons = math.floor(ml / _SPOON_ML * 2 + 1e-9)
+    if not spoons:
+        return f"{_quarters(max(0.25, ml / _SPOON_ML * 3))} tsp"
+    quarters, halves = divmod(spoons, round(_CUP_ML / _SPOON_ML / 4 * 2))
+    said = [f"{_quarters(quarters / 4)} cup{'s' if quarters > 4 else ''}"] if quarters else []
+    said += [f"{_quarters(halves / 2)} tbsp"] if halves else []
+    return " + ".join(said)
 
 
 def inches(cm: float) -> str:

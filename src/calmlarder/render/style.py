@@ -25,13 +25,13 @@ class Style(NamedTuple):
         """A heading in lines that fit."""
         return [self.strong(line) for line in textwrap.wrap(text, self.width)]
 
-    def wrapped(self, text: str) -> list[str]:
-        """Lines that fit."""
-        return textwrap.wrap(text, self.width)
+    def wrapped(self, text: str, first: str = "", rest: str = "") -> list[str]:
+        """Lines that fit, in the measures and names of this home; `first` and `rest` stand before them."""
+        return textwrap.wrap(self.manner.told(text), self.width, initial_indent=first, subsequent_indent=rest)
 
     def hanging(self, text: str) -> list[str]:
-        """Lines that fit, set in, and all but the first further in."""
-        return textwrap.wrap(text, self.width, initial_indent="  ", subsequent_indent="    ")
+        """The same set in, and all but the first further in."""
+        return self.wrapped(text, "  ", "    ")
 
     def strong(self, text: str) -> str:
         """A heading."""

@@ -137,7 +137,8 @@ class AdaptScreen(Screen[None]):
             return
         self._answer = answer
         keep_adapted(self._kitchen, answer)
-        style = Style(bold=False, blocks=True, width=max(40, min(100, self.size.width - _MARGIN)))
+        width = max(40, min(100, self.size.width - _MARGIN))
+        style = Style(bold=False, blocks=True, width=width, manner=self._kitchen.manner)
         title, tables = answer.recipe.title, self._kitchen.tables
         text = adapt_text(title, answer.reads, answer.adapted, answer.changed, tables, style)
         self.query_one("#adapted", Hanging).update(text)

@@ -115,7 +115,8 @@ class DaysScreen(TurnsWithDay[None]):
         self._show_week(week_nourished(kitchen, ME))
         self._show_waste(waste(entries, kitchen.today, max(1, count // 7)))
         advised = advise(entries, kitchen.today, kitchen.tables)
-        told = [fill(f"{n}. {advice_words(one)}", self._wide) for n, one in enumerate(advised.advice, 1)]
+        say = kitchen.manner.told
+        told = [fill(say(f"{n}. {advice_words(one)}"), self._wide) for n, one in enumerate(advised.advice, 1)]
         told = told or [fill(f"What would help most: nothing to say yet, {advised.missing}.", self._wide)]
         self.query_one("#advice", Static).update("\n".join(told))
         self.query_one("#days-caution", Static).update(fill(CAUTION, self._wide))
@@ -169,13 +170,18 @@ class DaysScreen(TurnsWithDay[None]):
             for one in weeks
         ]
         heading = f"Thrown away each week, g of edible food: {thrown.thrown_g:.0f} g in all"
-        self.query_one("#thrown", Bars).show(heading, "g", bars)
+        manner = self._kitchen.manner
+        self.query_one("#thrown", Bars).show(manner.told(heading), "g", bars)
         foods = [
-            FigureRow(one.title, f"{one.grams:.0f} g", f"{_times(one.times)}{_whys(one.whys)}")
+            FigureRow(manner.name(one.title), *self._thrown(one.grams, f"{_times(one.times)}{_whys(one.whys)}"))
             for one in thrown.foods[:_MOST_FOODS]
         ]
-        saved = FigureRow("used up in time", f"{thrown.rescued_g:.0f} g", "cooked with a week or less left")
+        saved = FigureRow("used up in time", *self._thrown(thrown.rescued_g, "cooked with a week or less left"))
         self.query_one("#thrown-foods", FigureRows).show("Of which", [*foods, saved] if weeks else [])
+
+    def _thrown(self, grams: float, words: str) -> tuple[str, str]:
+        """Grams, and words behind them, with ounces where they are read here."""
+        return f"{grams:.0f} g", ", ".join(filter(None, [self._kitchen.manner.beside(round(grams)), words]))
 
     @property
     def content(self) -> str:

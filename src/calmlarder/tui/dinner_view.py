@@ -97,7 +97,7 @@ class DinnerView(VerticalScroll):
         dinner = self.manner.dinner(dinner)
         doses = [dose_words(dose) for dose in dinner.doses]
         self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip(), above)
-        self.query_one("#weigh", Static).update(_weigh(dinner))
+        self.query_one("#weigh", Static).update(_weigh(dinner, self.manner))
         heading = "How near the limits, with what was eaten before" if any(before_g.values()) else "How near the limits"
         self.query_one(NearLimits).show(_near(dinner, before_g), heading)
         amounts = amounts_of(dinner, self.manner)
@@ -116,7 +116,7 @@ class DinnerView(VerticalScroll):
         self.query_one(DishCard).show(dinner.title, facts, how)
         self.query_one("#weigh", Static).update("")
         self.query_one(NearLimits).show(_near(dinner, before_g))
-        each = [Amount(round(use.grams / dinner.people), use.name, False, ()) for use in dinner.uses]
+        each = [_amount_boxed(round(use.grams / dinner.people), use.name, self.manner) for use in dinner.uses]
         self.query_one(AmountList).show("In one portion, about", each)
         self.query_one(OrderOfWork).show(())
         self.query_one("#notes", Static).update(words)
@@ -150,9 +150,9 @@ def _facts(dinner: "Dinner") -> list[str]:
     return [*facts, f"uses first: {', '.join(first)}"] if first else facts
 
 
-def _weigh(dinner: "Dinner") -> str:
+def _weigh(dinner: "Dinner", manner: Manner) -> str:
     """What the scale is needed for, what is served apart too."""
-    weighed = [*dinner.weigh_first, *map(weighed_apart, weighed_parts(dinner))]
+    weighed = [*dinner.weigh_first, *(manner.weighed(weighed_apart(part)) for part in weighed_parts(dinner))]
     if not weighed:
         return "Weigh nothing: by eye will do\n"
     count = len(weighed)
@@ -180,6 +180,12 @@ def amounts_of(dinner: "Dinner", manner: Manner) -> list[Amount]:
     return [*uses, *granted, *(_amount_apart(part, manner) for part in dinner.apart)]
 
 
+def _amount_boxed(grams: int, name: str, manner: Manner) -> Amount:
+    """Of one portion that was boxed."""
+    ounces = manner.beside(grams)
+    return Amount(grams, name, False, (f"{grams} g",) if ounces else (), measure=ounces)
+
+
 def _amount_granted(thing: str) -> Amount:
     """`4 tsp oil`: nobody weighs it, and the larder need not name it."""
     count, unit, name = thing.split(" ", 2)
@@ -198,7 +204,7 @@ def _amount(use: "PlateUse", manner: Manner) -> Amount:
     weighed = use.how == "weigh" and not use.whole
     measure = [use.household] if use.household and use.how not in {"weigh", "box"} else []
     ounces = manner.beside(use.grams)
-    grams = [f"{use.grams} g"] if ounces else []
+    grams = [f"{use.grams} g"] if ounces and ounces != f"{use.grams} g" else []
     notes = [*grams, "weigh"] if weighed else [*grams, "all of it"] if use.how == "weigh" else []
     notes += ["from its box"] if use.how == "box" else []
     measure += [] if use.how == "weigh" else grams

@@ -158,7 +158,7 @@ class LarderKeys(LarderList):
             else:
                 self._take_out(one, part.becomes, None, part.grams)
 
-        self.app.push_screen(PartialUse(one.lot), said)
+        self.app.push_screen(PartialUse(one.lot, self._kitchen.name_of(one.lot.food), self._kitchen.manner.told), said)
 
     @told
     def _take_out(self, one: "KeptLot", how: How, why: Why | None = None, grams: float | None = None) -> None:

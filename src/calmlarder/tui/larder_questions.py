@@ -1,6 +1,6 @@
 """What the larder asks before a thing leaves it: how much of it, and why it is thrown away."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import ClassVar, Literal, NamedTuple
 
@@ -36,15 +36,16 @@ class PartialUse(Modal[Parted]):
 
     ABOUT = "Type how much, such as 100 g, half or a third; Enter goes on to what became of it. Esc goes back."
 
-    def __init__(self, lot: Lot) -> None:
+    def __init__(self, lot: Lot, called: str, told: Callable[[str], str]) -> None:
+        """`called` is the food as it is named here; `told` puts grams into the measures of this home."""
         super().__init__()
-        self._lot = lot
+        self._lot, self._called, self._told = lot, called, told
 
     def compose(self) -> ComposeResult:
         """The question, the amount and what it means, what becomes of it."""
         moved = "thawed" if self._lot.place == "freezer" else _PART_WORDS["moved"]
         with Vertical(id="choice"):
-            yield Static(f"How much of it? {self._lot.line}", markup=False)
+            yield Static(self._told(f"{self._called}, {self._lot.grams:g} g: how much of it?"), markup=False)
             yield Input("half", placeholder="100 g, half, a third", id="part")
             yield Static("", id="part-means", markup=False)
             yield MarkedList(*(moved if becomes == "moved" else words for becomes, words in _PART_WORDS.items()))
@@ -62,7 +63,7 @@ class PartialUse(Modal[Parted]):
             words = f"{grams:g} g of {self._lot.grams:g} g; {self._lot.grams - grams:g} g stay as they are"
         except ValueError as error:
             words = str(error)
-        self.query_one("#part-means", Static).update(words)
+        self.query_one("#part-means", Static).update(self._told(words))
 
     @on(Input.Submitted)
     def on_with_it(self) -> None:

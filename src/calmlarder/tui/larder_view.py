@@ -54,20 +54,25 @@ def _item(one: "KeptLot", kitchen: Household, avoid: Sequence[Allergen]) -> Item
     ]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
     notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
-    notes += [_beside(lot, kitchen)]
+    measure, said = _measures(lot, kitchen)
     grams = f"{lot.grams:.0f}" if lot.grams >= _WHOLE_G else f"{lot.grams:g}"
-    words, place = tuple(filter(None, notes)), lot.place if lot.place == "cupboard" else ""
-    return Item(str(one.id), kitchen.name_of(lot.food), grams, days_words(lot), words, beside=place)
+    much, place = said or (f"{grams} g" if measure else ""), lot.place if lot.place == "cupboard" else ""
+    beside = ", ".join(filter(None, [much, place]))
+    name, words = kitchen.name_of(lot.food), tuple(filter(None, notes))
+    return Item(str(one.id), name, grams, days_words(lot), words, beside=beside, measure=measure)
 
 
-def _beside(lot: Lot, kitchen: Household) -> str:
-    """What stands beside the grams where a home reads ounces: cups where its cooks think in them, eggs by number."""
+def _measures(lot: Lot, kitchen: Household) -> tuple[str, str]:
+    """In a home of ounces what stands in place of the grams, and cups where its cooks think in them; else nothing.
+
+    Eggs stand there by their number.
+    """
     ounces = kitchen.manner.beside(lot.grams)
     food = kitchen.tables.food_by_id.get(lot.food)
     if not ounces or food is None:
-        return ounces
+        return ounces, ""
     said = in_household_measure(food, lot.grams, kitchen.tables, "nearest") or ""
-    return said if "cup" in said or food.kind == "egg" else ounces
+    return said if said and food.kind == "egg" else ounces, said if "cup" in said else ""
 
 
 def meaning(reading: Reading, kitchen: Household) -> str:

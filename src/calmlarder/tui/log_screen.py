@@ -13,6 +13,7 @@ from calmlarder.household.diary import Entry, correct, correct_felt, eaten_amoun
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.part import part_of
+from calmlarder.render.manner import Manner
 from calmlarder.render.signs_text import felt_answer
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.day_turns import TurnsWithDay
@@ -61,7 +62,7 @@ class LogScreen(TurnsWithDay[None]):
         found = log_of_days(self._kitchen, self._count)
         self._kept = {_id(one): one for one in found}
         groups = [
-            ItemGroup(f"{day:%A} {day.day} {day:%B}", tuple(map(_item, ones)))
+            ItemGroup(f"{day:%A} {day.day} {day:%B}", tuple(_item(one, self._kitchen.manner) for one in ones))
             for day, ones in groupby(found, key=lambda one: one.at.date())
         ]
         self.query_one(ItemList).fill(groups)
@@ -71,7 +72,7 @@ class LogScreen(TurnsWithDay[None]):
     def notify(self, message: str, **options: Any) -> None:
         """What was done stands above the list, where it covers nothing and stays."""
         if options.get("severity", "information") == "information":
-            self.query_one("#log-words", Static).update(message)
+            self.query_one("#log-words", Static).update(self._kitchen.manner.told(message))
         else:
             super().notify(message, **options)
 
@@ -91,10 +92,8 @@ class LogScreen(TurnsWithDay[None]):
             self._ask_of_gut(kept, kept.felt)
         elif kept is not None and kept.eaten is not None:
             eaten = kept.eaten
-            question, held = (
-                f"{eaten.title}: how much of it was eaten? {eaten.grams / 2:.0f} g, or: half of it",
-                f"{eaten.grams:.0f}",
-            )
+            half = self._kitchen.manner.told(f"{eaten.title}: how much of it was eaten? {eaten.grams / 2:.0f} g")
+            question, held = f"{half}, or: half of it", f"{eaten.grams:.0f} g"
             if eaten.food:
                 question, held = "What was it? With its amount, as in the larder's line; or: half of it", eaten.text
 
@@ -181,7 +180,7 @@ def _id(one: Entry) -> str:
     return f"{'felt' if one.eaten is None else 'eaten'}-{one.id}"
 
 
-def _item(one: Entry) -> Item:
+def _item(one: Entry, manner: Manner) -> Item:
     if one.felt is not None:
         return Item(_id(one), f"gut {one.felt.score} of 10", "", f"{one.felt.at:%H:%M}", (one.felt.note,))
     eaten = one.eaten
@@ -189,4 +188,5 @@ def _item(one: Entry) -> Item:
     who = () if eaten.who in {"me", "everyone"} else (eaten.who,)
     total = sum(load.likely_ug for load in eaten.loads if load.group == "total") / 1_000_000
     brought = f"{total:.2f} g without lactose" if not eaten.unknown else "figures not known"
-    return Item(_id(one), eaten.title, f"{eaten.grams:.0f}", f"{eaten.at:%H:%M}", who, beside=brought)
+    name, at, grams = manner.name(eaten.title), f"{eaten.at:%H:%M}", f"{eaten.grams:.0f}"
+    return Item(_id(one), name, grams, at, who, beside=brought, measure=manner.beside(eaten.grams))

@@ -68,4 +68,5 @@ def about_words(lot: "Lot", kitchen: Household) -> str:
     parts += ["", "How long it keeps", *keeps] if keeps else []
     to_freeze = for_the_freezer(lot, tables) if kitchen.to_freeze(lot) else None
     parts += ["", "How it is frozen", f"  {to_freeze.how}"] if to_freeze is not None else []
-    return "\n".join([*parts, "", "F9 tells where the figures of it come from."])
+    told = [line if line.startswith("  typed: ") else manner.told(line) for line in parts]
+    return "\n".join([*told, "", "F9 tells where the figures of it come from."])

@@ -210,25 +210,30 @@ class PlanView(VerticalScroll):
         plan = outcome.plan
         sittings = self._sittings = self.manner.sittings(plan.sittings)
         cards = [card_of(one, sittings, notes.get(n, ""), unfit.get(n, "")) for n, one in enumerate(sittings)]
+        told = self.manner.told
+        cards = [one._replace(notes=tuple(map(told, one.notes))) for one in cards]
         self.query_one(DayBoard).show(cards)
         self.show_marked()
         done = plan if isinstance(plan, Planned) else None
         about = unfit_line(unfit, len(sittings)) if unfit else left_over_line(done, name_of) if done else _BETTER
-        self.query_one("#left-over", Static).update(about)
+        self.query_one("#left-over", Static).update(told(about))
         caution = "\n".join(wrap(CAUTION, max(40, min(100, self.size.width - 4))))
         self.query_one("#plan-caution", Static).update(caution if done else "")
         evening = outcome.asked.evening
         boxes = self.query_one("#plan-boxes", Static)
         words = boxes_line(evening.lots, plan.sittings, evening.request.today, done.wasted) if done else ""
-        boxes.update(self.manner.name(words))
+        boxes.update(told(words))
         boxes.display = bool(boxes.content)
-        wasted = [Fact(one.grams, name_of(one.food), one.why) for one in done.wasted] if done else []
+        wasted = [self._fact(one.grams, name_of(one.food), one.why) for one in done.wasted] if done else []
         self.query_one("#unreached", Facts).show("Left over on its last day", wasted)
-        frozen = [Fact(one.grams, name_of(one.food), freeze_words(one, done.sittings))
+        frozen = [self._fact(one.grams, name_of(one.food), freeze_words(one, done.sittings))
                   for one in done.freeze_today] if done else []  # fmt: skip
         self.query_one("#to-freeze", Facts).show("Freeze today", frozen)
-        bought = [Fact(one.grams, one.name, one.because) for one in done.buy] if done else []
+        bought = [self._fact(one.grams, one.name, one.because) for one in done.buy] if done else []
         self.query_one("#to-buy", Facts).show("Worth buying", bought)
+
+    def _fact(self, grams: float, name: str, words: str) -> Fact:
+        return Fact(grams, self.manner.name(name), self.manner.told(words), self.manner.beside(grams))
 
     @on(DayBoard.Marked)
     def show_marked(self) -> None:

@@ -81,7 +81,7 @@ class TonightScreen(SearchesDinner):
         style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)
         fault = fill(f"{at_fault('a dinner')}: {'; '.join(self._faults)}", style.width) if self._faults else ""
         self.query_one(TopLine).say(self._again_words + _found_words(composed, self._place))
-        titles = [style.manner.name(dinner.title) for dinner in composed.dinners]
+        titles = [style.manner.title(dinner) for dinner in composed.dinners]
         self.query_one(AlsoStrip).show(titles, self._place, "" if self._shows_all else _MORE)
         self.refresh_bindings()
         if composed.dinners:

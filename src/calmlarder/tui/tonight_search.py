@@ -160,7 +160,7 @@ class SearchesDinner(AsksOfDinner):
 
     def _say_taken(self) -> None:
         self._is_taken = False
-        title = self._kitchen.manner.name(self._dinner.title) if self._dinner is not None else ""
+        title = self._kitchen.manner.title(self._dinner) if self._dinner is not None else ""
         words = f"the dinner stays {title}: Enter cooks it" if title else "no dinner was found yet: r looks again"
         self.notify(words, markup=False)
 
@@ -211,7 +211,7 @@ class SearchesDinner(AsksOfDinner):
         """The dinner before stays to be read, unless those who eat now, or what they cannot eat, are others."""
         view, former = self.query_one(DinnerView), self._former
         if former is None or not former.asked.is_for_the_same(self._asked):
-            title = self._kitchen.manner.name(former.dinner.title) if former else ""
+            title = self._kitchen.manner.title(former.dinner) if former else ""
             view.say(_LOOKING_AGAIN + (f" {title} was for what was asked before." if title else ""))
             return
         from calmlarder.render.stacked import held_g

@@ -64,15 +64,26 @@ class AmountList(Drawn):
         return text
 
 
-_FACT_GRAMS, _FACT_UNIT = 6, " g  "
+_FACT_FIGURE = 8  # columns of the figure and its unit
 
 
 class Fact(NamedTuple):
-    """G of something, its name, and what to know of it."""
+    """G of something, its name, and what to know of it; `measure` stands before the grams in a home of ounces."""
 
     grams: float
     name: str
     words: str
+    measure: str = ""
+
+    @property
+    def figure(self) -> str:
+        """With its unit."""
+        return self.measure or f"{self.grams:.0f} g"
+
+    @property
+    def told(self) -> str:
+        """Its name and the words; the grams where another measure stands before them."""
+        return f"{self.name}{f', {self.grams:.0f} g' if self.measure else ''}: {self.words}"
 
 
 class Facts(Drawn):
@@ -81,6 +92,11 @@ class Facts(Drawn):
     def __init__(self, id: str) -> None:
         super().__init__(id=id)
         self._heading, self._facts = "", ()  # type: str, tuple[Fact, ...]
+
+    @property
+    def facts(self) -> tuple[Fact, ...]:
+        """What is shown."""
+        return self._facts
 
     def show(self, heading: str, facts: Sequence[Fact]) -> None:
         """These, under a heading."""
@@ -94,11 +110,12 @@ class Facts(Drawn):
         if not self._facts:
             return text
         text.append(self._heading, style="bold")
-        indent = _FACT_GRAMS + len(_FACT_UNIT)
+        figures = max([_FACT_FIGURE, *(len(one.figure) for one in self._facts)])
+        indent = figures + 2
         for one in self._facts:
-            lines = wrap(f"{one.name}: {one.words}", max(10, width - indent))
+            lines = wrap(one.told, max(10, width - indent))
             first, rest = lines[0], lines[1:]
-            text.append(f"\n{one.grams:>{_FACT_GRAMS}.0f}{_FACT_UNIT}")
+            text.append(f"\n{one.figure:>{figures}}  ")
             text.append(first[: len(one.name)])
             text.append(first[len(one.name) :], style=self.tone("faint"))
             for line in rest:

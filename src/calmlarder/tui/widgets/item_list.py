@@ -13,14 +13,14 @@ from textual.widgets.option_list import Option
 from calmlarder.tui.widgets.drawn import cut, fitting
 from calmlarder.tui.widgets.marked_list import MarkedList
 
-_GRAMS, _DAYS = 6, 10
+_FIGURE, _DAYS = 8, 10  # columns, at least
 _LEAST_NAME, _USUAL_NAME, _MOST_NAME, _LEAST_NOTES = 12, 26, 44, 14
 
 
 class Item(NamedTuple):
     """One item; `days` and `notes` are words, the first note matters most. One that asks something has no grams.
 
-    `beside` is told where there is room in its line.
+    `beside` is told where there is room in its line. `measure` stands in place of the grams, in a home of ounces.
     """
 
     id: str
@@ -30,6 +30,12 @@ class Item(NamedTuple):
     notes: tuple[str, ...] = ()
     question: str = ""
     beside: str = ""
+    measure: str = ""
+
+    @property
+    def figure(self) -> str:
+        """How much of it, with its unit."""
+        return self.measure or (f"{self.grams} g" if self.grams else "")
 
 
 class ItemGroup(NamedTuple):
@@ -162,28 +168,30 @@ class ItemList(MarkedList):
         width = max(40, self.size.width - 3)
         self.clear_options()
         longest = max((len(item.name) for item in self.items if not item.question), default=0)
+        figures = max([_FIGURE, *(len(item.measure) for item in self.items)])
         options = []
         for number, group in enumerate(self._groups):
             heading = Text(("\n" if number else "") + group.title, style="bold")
             options.append(Option(heading, disabled=True))
-            options += [Option(_line(item, width, longest), id=item.id) for item in group.items]
+            options += [Option(_line(item, width, (longest, figures)), id=item.id) for item in group.items]
         self.add_options(options)
 
 
-def _line(item: Item, width: int, longest: int) -> Text:
-    """`longest` is the number of letters of the longest name in the list. What is too long goes on below."""
+def _line(item: Item, width: int, columns: tuple[int, int]) -> Text:
+    """`columns` are those of the longest name in the list and of the figures. What is too long goes on below."""
     if item.question:
         text = Text(f"  {cut(item.name, width // 2)}  ")
         text.append(cut(item.question, width - len(text.plain)), style="italic")
         return text
-    room = width - 2 - _GRAMS - 4 - _DAYS - 2
+    longest, wide = columns
+    room = width - 2 - wide - 2 - _DAYS - 2
     half = max(room // 2, min(room - _LEAST_NOTES, _USUAL_NAME))
     name = max(_LEAST_NAME, min(longest + 2, half, _MOST_NAME))
-    grams = f"{item.grams:>{_GRAMS}} {'g' if item.grams else ' '}"
     names, left = wrap(item.name, name), room - name
     notes = wrap(", ".join(item.notes), left) if left >= _LEAST_NOTES else [fitting(item.notes, left)]
-    if len(notes) < 2:
-        notes = [fitting([*item.notes, item.beside], left)] if item.beside else notes
-    figures = [f"{grams}  {item.days:<{_DAYS}}  "]
+    everything = ", ".join(filter(None, [*item.notes, item.beside]))
+    if len(notes) < 2 and len(everything) <= left:
+        notes = [everything]
+    figures = [f"{item.figure:>{wide}}  {item.days:<{_DAYS}}  "]
     rows = zip_longest(names, figures, notes, fillvalue="")
     return Text("\n".join(f"  {one:<{name}}{figure:<{len(figures[0])}}{note}".rstrip() for one, figure, note in rows))
