@@ -162,3 +162,43 @@ def test_no_ingredient_is_taken_for_a_step(line: str) -> None:
     assert read_recipe(text).ingredients == ("2 carrots", "300 ml stock", line)
     later = "Stew, serves 2\n\nIngredients\n2 carrots\n300 ml stock\nMix the sauce\n1 onion\n2 cloves garlic"
     assert {"1 onion", "2 cloves garlic"} <= set(read_recipe(later).ingredients)
+
+
+@pytest.mark.parametrize(
+    ("above", "title"),
+    [
+        (["Hiya love, here's the lasagne you were after", ""], "Lasagne"),
+        (["FAIR HILL COMMUNITY CENTER", "Week 4 -- handout", "", "** BEEF STEW **"], "BEEF STEW"),
+        (["(typed from the old book, p. 61)", "", "Brown onion soup"], "Brown onion soup"),
+        (["hello!! ok here's the noodles", "", "Chicken noodles"], "Chicken noodles"),
+        (["Re: that dal you made on Saturday??", ""], "Dal"),
+        (["Lemon drizzle cake", "", "For the cake you want soft butter."], "Lemon drizzle cake"),
+        (["Date and walnut loaf", ""], "Date and walnut loaf"),
+        (["To-die-for brownies", "from the school fair"], "To-die-for brownies"),
+    ],
+)
+def test_a_title_is_what_the_dish_is_called(above: list[str], title: str) -> None:
+    """Read off by hand."""
+    text = "\n".join([*above, "Serves 4", "", "Ingredients", "200 g rice", "300 g carrots", "", "Method", "Cook."])
+    assert read_recipe(text).title == title
+
+
+def test_a_chat_holds_a_list() -> None:
+    """Lines of a chat that begin with amounts are its list, with those between them that do not."""
+    told = ["how do you do your fish pie", "1kg potatoes", "600g fish", "pint of milk", "1 leek", "60g butter",
+            "boil the potatoes 15 mins, poach the fish in the milk"]  # fmt: skip
+    chat = "\n".join(f"[18:0{place}] Ann: {line}" for place, line in enumerate(told)) + "\n[18:09] Bea: serves 4"
+    recipe = read_recipe(chat)
+    assert recipe.ingredients == ("1kg potatoes", "600g fish", "pint of milk", "1 leek", "60g butter")
+    assert recipe.title == "Fish pie"
+
+
+def test_toppings_without_amounts_are_of_the_list() -> None:
+    top = "Toppings, pick some\nsour cream, avocado"
+    text = f"Chili\nServes 4\n\n500 g beef\n2 onions\n\n{top}\n\nBrown the beef in a pot."
+    assert read_recipe(text).ingredients[-2:] == ("Toppings, pick some", "sour cream, avocado")
+
+
+def test_bowls_are_for_people() -> None:
+    text = "Soup\n\nFor 4 bowls\n\nIngredients\n1 kg carrots\n1 litre water\n\nMethod\nBoil."
+    assert read_recipe(text).serves == 4

@@ -342,3 +342,23 @@ def test_parts_of_one_bird_and_thin_slices(
     reads = (read, *read.also)
     assert {one.food for one in reads} == foods
     assert least <= sum(one.grams or 0 for one in reads) <= most
+
+
+def test_a_spoon_is_of_what_is_spooned(lines: LineReader) -> None:
+    """`4 tbsp single cream and crusty bread`: nobody spoons bread, so that the line does not say how much of it."""
+    read = lines.read("To serve: 4 tbsp single cream and crusty bread")
+    assert [(one.food, one.grams) for one in (read, *read.also)] == [("single-cream", 59.16), ("bread-white", None)]
+
+
+@pytest.mark.parametrize(
+    ("line", "grams"),
+    [("1 pt / 570 ml milk", 570), ("570ml/1 pint milk", 570), ("750ml–1 litre / 1¼–1¾ pints vegetable stock", 875),
+     ("1 lb (450 g) carrots", 450), ("500g/1lb 2oz carrots", 500)],
+)  # fmt: skip
+def test_of_an_amount_told_twice_the_metric_one_counts(line: str, grams: float, lines: LineReader) -> None:
+    """What the line itself says in metric measures; of a range the middle."""
+    assert lines.read(line).grams == pytest.approx(grams, rel=0.01)
+
+
+def test_juice_and_all_is_the_whole_tin(lines: LineReader) -> None:
+    assert lines.read("1 can (28 oz) diced tomatoes, juice and all").food == "tomato-canned"

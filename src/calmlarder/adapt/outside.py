@@ -74,6 +74,9 @@ _BY_THE_WAY = re.compile(
     r"|(?:goes|go|works?|pairs?) (?:(?:very|really|so) )?(?:well|great|nicely|beautifully) with"
     r"|if you (?:like|wish|fancy|want)|if liked|if you(?:'d| would) (?:like|rather)"
     r"|you (?:can|could|may|might) (?:also|swap|replace|substitute|try)|swap (?:the|out)|for a change|next time"
+    # `don't let anybody put ketchup on it`; what goes in later, or not all at once, does go in
+    r"|(?:don[’']?t|do not|never) (?:let \w+ |be tempted to |you dare )?(?:put|add|use|serve)\b"
+    r"(?![^.!?\n]*\b(?:until|till|yet|all|too|before|once|more|now|early|straight)\b)"
     r"|(?:good|nice|lovely|even better) (?:hot|cold|the next day|with)\b)[^.!?\n]*",
     re.IGNORECASE,
 )

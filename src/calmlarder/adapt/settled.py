@@ -30,11 +30,14 @@ _PIECES = re.compile(
     r"\s*(?P<by>,\s*(?:and|plus|&)\s|,|\+|&|\b(?:and|plus|(?:(?:stuffed|mixed|made|topped|filled|rubbed) )?with)\b)\s*",
     re.IGNORECASE,
 )
-# `1 juiced`, `half cut into slices`: what is done to a share of it.
+# `1 juiced`, `one left whole for the toast`: what is done to a share of it.
+_TREATED = (
+    r"(?:cut|sliced|chopped|halved|quartered|diced|grated|juiced|zested|crushed|peeled|left|torn|squeezed|shredded|minced"
+    r"|mashed|melted|cubed|cored|deseeded|seeded|trimmed|drained|rinsed|whole)"
+)
 _DONE = re.compile(
-    r"\s*(?:(?:\d|one|two|half|a half|the (?:other|rest)|rest|other|all|each|and)\s+)*(?:(?:very|finely|thinly|roughly"
-    r"|coarsely|lightly|then)\s+)*(?:cut|sliced|chopped|halved|quartered|diced|grated|juiced|zested|crushed|peeled|left"
-    r"|torn|squeezed|shredded|minced|mashed|melted|cubed|cored|deseeded|seeded|trimmed|drained|rinsed|whole)"
+    r"\s*(?:(?:\d|one|two|half|a half|the (?:other|rest)|rest|other|all|each|and)\s+)*"
+    rf"(?:(?:very|finely|thinly|roughly|coarsely|lightly|then)\s+)*{_TREATED}(?:\s+{_TREATED})*"
     r"(?:\s+(?:in|into|on|up|across|lengthways|for|to|and|with|by|until|well|off|finely|thinly)\b.*)?\s*",
     re.IGNORECASE,
 )
@@ -125,6 +128,8 @@ class Settler:
             return None
         found: list[IngredientRead] = []
         for by, piece in pieces:
+            if found and self._is_a_use(piece):
+                continue
             told = self._options(piece, first=not found)
             if told.read is not None:
                 new = (told.read, *told.read.also)
@@ -132,6 +137,12 @@ class Settler:
             elif told.fails and not (by == "," and found and self._is_aside(piece)):
                 return self._in_brackets(text) if not found else None
         return found
+
+    def _is_a_use(self, piece: str) -> bool:
+        """Whether a piece behind a food says but what so much of it is for (`40 for sauce 20 for mash`)."""
+        rest = _ITS_USE.sub(" ", piece)
+        told = rest != piece and not named_in(rest, self._tables)
+        return told and all(is_plain_word(word) for word in words_of(rest))
 
     def _is_aside(self, piece: str) -> bool:
         """Whether what stands behind a comma names nothing, and nothing that may be misspelt."""

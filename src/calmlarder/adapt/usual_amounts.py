@@ -22,6 +22,7 @@ _TO_SERVE = re.compile(
 )
 # A heading over what is put on each plate.
 _ON_TOP = re.compile(r"\b(?:to serve|(?:for|on) (?:the )?top|toppings?|garnish|to finish)\b")
+_CHOSEN = re.compile(r"\b(?:optional|pick|choose|your choice|you (?:like|fancy)|any or all)\b")
 _HEADED = re.compile(r"\W*(?:optional )?(?:toppings?|garnish(?:es)?|(?:to|for) (?:serve|serving|top)|serve with)\s?:")
 _A_SPRINKLE = Decimal("0.3")  # g a serving of a spice, a pinch: common practice, no source
 _GARNISH = re.compile(r"\b(?:garnish\w*|decorate)\b")
@@ -49,10 +50,12 @@ def with_usual_amounts(
     like all else. Of anything else that may bring something it is told that the amount is not known (`unsure`).
     """
     found = []
-    on_top = False
+    on_top = chosen = False
     for read in reads:
-        on_top = bool(_ON_TOP.search(plain(read.text))) if read.outcome == "heading" else on_top
-        found.append(_usual(read, serves, eaters, tables, on_top))
+        if read.outcome == "heading":
+            on_top, chosen = bool(_ON_TOP.search(plain(read.text))), bool(_CHOSEN.search(plain(read.text)))
+        told = read.model_copy(update={"optional": True}) if chosen and read.outcome != "heading" else read
+        found.append(_usual(told, serves, eaters, tables, on_top))
     return tuple(found)
 
 

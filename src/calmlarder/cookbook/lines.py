@@ -22,6 +22,7 @@ from calmlarder.matching.names.foods import UNKNOWN
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.words import plain, words_of
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 
 _LONGEST = 400
 _WHOLE = 100.0  # the score of a name in full
@@ -30,6 +31,8 @@ _AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
 _ONLY_CUT = re.compile(r"(?:cut|sliced|torn|split|halved|broken) (?:in|into|on|across|horizontally|lengthways)\b")
 _WITH_SO_MUCH = re.compile(r"\b(?:with|in) [\d½¼¾⅓⅔⅛][\d./]* ?(?:tsp|tbsp|teaspoons?|tablespoons?|g|pinch(?:es)?)\b")
 _CLOVES = "cloves"
+_SPOONS = frozenset({"tsp", "tbsp", "pinch", "dash", "splash", "drizzle", "squeeze", "knob", "ml"})
+_NEVER_SPOONED = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "potato", "meat", "poultry", "fish"})
 
 
 class LineReader:
@@ -279,9 +282,23 @@ class LineReader:
         whole = powders(pieces, whole, found, told, self._names)
         reads = [self._told(shown, found, part, (), optional) for part in whole]
         if "each" not in told and found.main is not None:
-            reads = [shared_out(read, len(reads)) for read in reads]
+            reads = self._of_one_amount(found, reads)
         worst = next((read for read in reads if read.outcome != "read"), None)
         return worst or together(reads)
+
+    def _of_one_amount(self, found: Found, reads: list[IngredientRead]) -> list[IngredientRead]:
+        """One amount over several foods; a spoon is of what is spooned (`4 tbsp cream and crusty bread`)."""
+        whole = [food is not None and food.kind in _NEVER_SPOONED for food in map(self._food_of, reads)]
+        spoon = found.main is not None and found.main.unit in _SPOONS and not all(whole)
+        shared = len(reads) - sum(whole) if spoon else len(reads)
+        bare = {"grams_low": None, "grams": None, "grams_high": None, "weighed": False}
+        return [
+            read.model_copy(update=bare) if spoon and is_whole else shared_out(read, shared) if shared > 1 else read
+            for read, is_whole in zip(reads, whole, strict=True)
+        ]
+
+    def _food_of(self, read: IngredientRead) -> Food | None:
+        return self._tables.food_by_id.get(read.food or "")
 
     def _listed(
         self, shown: str, found: Found, pieces: list[str], told: frozenset[str], optional: bool

@@ -263,7 +263,18 @@ def freed(head: str, beside: str) -> str:
     return head if plain(word) in plain(head) else f"{word} {head}"
 
 
+# `juice and all`, `skin and all`: none of it is taken away.
+_AND_ALL = re.compile(
+    r",?\s*\b(?:with )?(?:(?:its|their|the) )?(?:juices?|liquid|skins?|bones?|fat|rinds?|seeds|stalks?|leaves|tops)"
+    r" (?:and|&) all\b"
+)
+
+
 def metric_alone(line: str) -> str:
-    """A plain line whose amount is told twice, with the one in metric measures alone, in one unit."""
+    """A plain line whose amount is told twice, with the one in metric measures alone, in one unit.
+
+    Without the words that all of it goes in, which name no food.
+    """
+    line = _AND_ALL.sub("", line)
     told = _METRIC_LAST.sub(r"\1", _METRIC_FIRST.sub(r"\1", line))
     return _ML_TO_LITRES.sub(lambda one: f"{one[1]}-{float(one[2]) * 1000:.0f} ml", told)

@@ -12,6 +12,7 @@ from calmlarder.tables.book import Tables
 _MOST_IN_A_HEADING = 3  # words: ours
 _MOST_PARTS = 15  # lines below that may be of it: ours
 _LEAST_PARTS = 3
+_SPELT = {"chili": "chilli", "chile": "chilli"}
 _IN_ALL = frozenset({"salt", "water", "pepper-black", "sugar"})
 _OF_A_USE = re.compile(
     r"(?:dipping|stir[- ]?fry|drizzling|pouring|finishing|simmering|serving|poaching|braising) \w+s?"
@@ -19,12 +20,13 @@ _OF_A_USE = re.compile(
 _OF_IT = re.compile(r"(\w+) (?:sauce|dressing|marinade|topping|filling|glaze|dip|cream|salsa|mix)s?")
 
 
-def with_headings(reads: Sequence[IngredientRead], tables: Tables) -> tuple[IngredientRead, ...]:
+def with_headings(reads: Sequence[IngredientRead], tables: Tables, title: str = "") -> tuple[IngredientRead, ...]:
     """The lines, of which a bare name without an amount is a heading where the next line measures that food.
 
     So is the name of a dish (`Fritters`) that no food of the tables has, and what alone is written large (`SAUCE`); a
     sauce or a dish of which the lines below are the parts (`Pesto`, over basil, cheese and oil), a sauce that is but
     called by its use (`Dipping sauce`), and a kind of which the next line measures one (`Pasta`, over spaghetti).
+    So is what the `title` calls the dish (`Chili`, of a beef chili).
     """
     found = list(reads)
     small = any(read.outcome == "read" and not read.text.isupper() for read in reads)
@@ -34,6 +36,8 @@ def with_headings(reads: Sequence[IngredientRead], tables: Tables) -> tuple[Ingr
         same = behind.outcome == "read" and behind.grams is not None and set(words) <= set(words_of(behind.text))
         follows = _is_a_dish(read) or _is_of_what_follows(read, reads[place + 1 :]) or (small and _is_large(read))
         over = (bare and words and same) or (follows and behind.grams is not None)
+        if not over and behind.grams is not None:
+            over = _names_alone(read) and _is_the_dish(read, title)
         if not over and _names_alone(read):
             over = (bare and _is_a_kind(read, behind, tables)) or _is_made_below(read, reads[place + 1 :], tables)
         if over:
@@ -45,6 +49,13 @@ def _names_alone(read: IngredientRead) -> bool:
     """Whether a line is a name of a few words, without an amount and anything done to it."""
     few = len(read.text.split()) <= _MOST_IN_A_HEADING and not re.search(r"[\d,(]", read.text)
     return few and read.grams is None and read.outcome in {"read", "ask"} and not read.also
+
+
+def _is_the_dish(read: IngredientRead, title: str) -> bool:
+    """Whether a line is but the last word of the title, and that is the name of a kind of dish."""
+    words = tuple(_SPELT.get(word, word) for word in words_of(read.text))
+    last = tuple(_SPELT.get(word, word) for word in words_of(title)[-1:])
+    return len(words) == 1 and words == last and words[0] in DISHES
 
 
 def _is_of_what_follows(read: IngredientRead, behind: Sequence[IngredientRead]) -> bool:

@@ -32,6 +32,7 @@ _ROUND_IT = re.compile(
     r"|nutrition(?:al)?(?: (?:info(?:rmation)?|facts|values?))?(?: \(?per .{1,20})?:.*"
     r"|(?:calories|kcal|energy)\b:? ?\d.*"
     r"|.{0,40}\b\d(?:[.,]\d)? (?:out of|/) ?5\b.*|(?:share|print|save|pin|rate) (?:this|it)\b.{0,60}"
+    r"|next (?:week|month|lesson|class)\s?:.*"
     r"|(?:next|previous|related|see also|more like this)\s?:[^.]*|back to (?:the )?(?:index|top|recipes|home)\b.*"
     r"|[^|.!]{1,60}(?:\|[^|.!]{1,60}){2,}|(?:©|copyright\b|all rights reserved).*"
     # what becomes of the rest, and what else could be done

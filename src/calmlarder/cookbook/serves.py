@@ -31,7 +31,8 @@ _FOR = re.compile(
 _MOST_WITHOUT_A_WORD = 12
 _MAKES_ALONE = re.compile(rf"(?:makes|yields?)\b[\s:*_]*(?:about )?{_COUNT}{_RANGE}{_END}", re.IGNORECASE)
 _PIECES = re.compile(
-    rf"(?m)^\W*(?:makes|yields?|gives|cuts? into|slices into|divides into)"
+    rf"(?m)^\W*(?:makes|yields?|gives|cuts? into|slices into|divides into"
+    rf"|for(?=[\s:*_]{{1,6}}(?:about )?\w{{1,6}}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}))"
     rf"\b[\s:*_]{{0,6}}((?:about |approximately )?{_COUNT}\b[^\n]{{0,40}})",
     re.IGNORECASE,
 )

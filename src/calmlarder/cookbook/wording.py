@@ -15,6 +15,9 @@ HEADING = re.compile(
     r"(?: (?:it|them|the [a-z]+))?|"
     r"(?:the )?(?:sauce|dressing|marinade|filling|topping|garnish|dough|crust|salad|ingredients|base|glaze|batter"
     r"|crumble|streusel|icing|frosting|ganache|sponge|cake|meatball|burger|patty|patties|curry|stew|soup|slaw|dip|assembly)s?"
+    r"|(?:optional )?(?:toppings?|garnish(?:es)?|extras?|to (?:serve|finish|top|garnish))"
+    r"(?:,? \(?(?:pick (?:some|any|a few|your own)|choose (?:some|any|a few)|your choice|(?:all )?optional"
+    r"|(?:as|if|any|whatever) you (?:like|fancy)|any or all(?: of (?:these|them))?)\)?)?"
     r"|(?:the )?(?:wet|dry)(?: (?:ingredients|stuff|things|bits|mix))?|step \d|(?:and )?everything else|the rest"
     r"|(?:the )?(?:night|day|evening) before|(?:in the |next )?morning|(?:on )?day \w+(?: \w+)?"
 )

@@ -15,11 +15,14 @@ from calmlarder.cookbook.run_together import (
     told_plainly,
 )
 from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
+from calmlarder.cookbook.title_line import dish_title
 from calmlarder.matching.amounts.numbers_and_fractions import NUMBER_ALONE
 from calmlarder.matching.names.words import plain
 
 _LONGEST_INGREDIENT = 400
 _LONGEST_HEADING = 60
+_MOST_BETWEEN = 2  # lines without an amount between those that have one: ours
+_LEAST_IN_A_RUN = 4  # lines with an amount, of a list that no heading tells: ours
 # What stands before an ingredient: a bullet, a box to tick, or a number with a dot.
 _BULLET = re.compile(r"[ \t]*(?:(?:[-*+•·▢☐□–‣◦]|\d{1,2}[.)](?=\s))[ \t]*)?(?:\[[ xX]?\][ \t]*)?")
 _MARKS = re.compile(r"^\s{0,3}#{1,6}\s+|[*_]{1,3}(?=\S)|(?<=\S)[*_]{1,3}|\s#+\s*$")
@@ -80,6 +83,10 @@ _SUBJECT = re.compile(r"subject\s?:\s?(?:(?:re|fwd?)\s?:\s?)*(?=\S)", re.IGNOREC
 # A line of at least so many signs that ends within a sentence, and what begins one that is not its end.
 _RUNS_ON = re.compile(r"^.{30,}[^.!?:;)\]]$|^.{60,}[^:]$")
 _STARTS_ANEW = re.compile(r"\s*(?:[-*+•·▢☐□–‣◦#]|\d{1,2}[.):]|step \d|\*\*|[A-Z][A-Z ]{3,}$)", re.IGNORECASE)
+
+
+# A heading over what may be put on it, none of which says an amount.
+_CHOSEN_FROM = re.compile(r"(?:optional )?(?:toppings?|garnish(?:es)?|extras?|to serve|to finish|on the side)\b.{0,30}")
 
 
 class Item(NamedTuple):
@@ -159,6 +166,7 @@ def layout(text: str) -> Layout:
     taken = set(chosen)
     about = "\n".join(line.text[:LONGEST_STEP] for index, line in enumerate(lines) if index not in taken)[:100_000]
     above = lines[: min(chosen, default=len(lines))]
+    title = dish_title(title, [line.text[:LONGEST_STEP] for line in above[top:]])
     head = "\n".join(_bare(line.text) for line in above)[:10_000]
     return Layout(title, items, steps, about, head)
 
@@ -305,6 +313,16 @@ def _guessed(lines: list[_Line], first: int) -> tuple[list[int], list[int]]:
         while block and block[0] == first and not like_ingredient(lines[first].text):
             block.pop(0)  # the title
         like = [one for one in block if like_ingredient(lines[one].text)]
+        if (
+            chosen
+            and not like
+            and block
+            and _CHOSEN_FROM.fullmatch(plain(_bare(lines[block[0]].text)))
+            and len(block) > 1
+        ):
+            chosen += block
+            block = []
+            continue
         if len(like) * 2 >= len(block) > 0 and not any(_is_step(lines[one].text) for one in block):
             told = {one for one in block if one > like[0] and begins_method(_bare(lines[one].text), "")}
             chosen += [one for one in block if one not in told and not _ABOUT.match(plain(_bare(lines[one].text)))]
@@ -312,7 +330,29 @@ def _guessed(lines: list[_Line], first: int) -> tuple[list[int], list[int]]:
         else:
             rest += block
         block = []
-    return chosen, rest
+    return (chosen, rest) if chosen else _longest_run(lines)
+
+
+def _longest_run(lines: list[_Line]) -> tuple[list[int], list[int]]:
+    """The longest run of lines that begin with amounts, with a line or two between them that do not: a chat."""
+    filled = [index for index, line in enumerate(lines) if line.text.strip()]
+    runs: list[list[int]] = [[]]
+    gap: list[int] = []
+    for index in filled:
+        text = _bare(lines[index].text)
+        if like_ingredient(text):
+            runs[-1] += [*gap, index] if runs[-1] else [index]
+            gap = []
+        elif not runs[-1] or len(gap) == _MOST_BETWEEN or len(text) > _LONGEST_HEADING or begins_method(text, ""):
+            runs.append([])
+            gap = []
+        else:
+            gap.append(index)
+    run = max(runs, key=len)
+    like = sum(like_ingredient(lines[index].text) for index in run)
+    if like < _LEAST_IN_A_RUN or 3 * like < 2 * len(run):
+        return [], filled
+    return run, [index for index in filled if index not in set(run)]
 
 
 def _inline(line: str) -> str:

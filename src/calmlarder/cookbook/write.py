@@ -8,6 +8,7 @@ from typing import Any
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.recipe import Form, Recipe
 from calmlarder.cookbook.serves import number_span, serves_above, serves_in
+from calmlarder.cookbook.title_line import is_round_a_title
 from calmlarder.cookbook.words import Item, layout, without_a_mail
 
 Changes = Mapping[int, tuple[str, ...]]
@@ -26,7 +27,8 @@ def rewritten(recipe: Recipe, changes: Changes, serves: int | None, form: Form, 
     if form == "jsonld":
         return _object(recipe, lines, serves, notes, changed=bool(changes))
     if recipe.form == form:
-        return _noted(_with_serves(without_a_mail(_in_place(recipe.source, changes)), serves), notes, form)
+        text = _under_its_title(without_a_mail(_in_place(recipe.source, changes)), recipe)
+        return _noted(_with_serves(text, serves), notes, form)
     return _noted(_anew(recipe, lines, count, form), notes, form)
 
 
@@ -146,6 +148,20 @@ def _in_place(source: str, changes: Changes) -> str:
         if index < len(items):
             source = _replaced(source, items[index], changes[index])
     return source
+
+
+def _under_its_title(source: str, recipe: Recipe) -> str:
+    """The source without greetings above its title; with its title for one that only speaks of the dish."""
+    title, before = recipe.title, (recipe.first_title or recipe.title).casefold()
+    first = min((item.start for item in layout(source).items), default=0)
+    head = source[:first].split("\n")
+    place = next((at for at, line in enumerate(head) if title in line), None)
+    greeted = next((at for at, line in enumerate(head) if line.strip()), None)
+    if place is None and greeted is not None and before in head[greeted].casefold():
+        head[greeted] = title
+    elif place is not None:
+        head = [line for at, line in enumerate(head) if at >= place or not is_round_a_title(line)]
+    return "\n".join(head).lstrip("\n") + source[first:]
 
 
 def _replaced(source: str, item: Item, new: tuple[str, ...]) -> str:

@@ -96,7 +96,7 @@ def adapted_recipe(
     tables = household.plain_tables
     form = form or ("text" if recipe.page else recipe.form)
     settler = Settler(household.recipe_reader, eaters, tables)
-    lines = with_headings(read_in_company(recipe, household.recipe_reader), tables)
+    lines = with_headings(read_in_company(recipe, household.recipe_reader), tables, recipe.title)
     parts = parts_of([settler.settle(line) for line in lines])
     reads = with_usual_amounts([part.read for part in parts], serves, eaters, tables)
     told = told_of(recipe, reads, tables)

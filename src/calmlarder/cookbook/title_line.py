@@ -1,0 +1,91 @@
+"""What a dish is called, among the lines above its ingredients: no greeting, no class, no remark of who typed it."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.cookbook.serves import SERVES
+from calmlarder.matching.names.notes import DISHES, GENERIC, PRODUCTS
+from calmlarder.matching.names.words import plain, words_of
+
+_LONGEST = 80  # signs of a title: ours
+_FEW = 3  # words; more of them may be a sentence: ours
+_MOST_LINES = 12  # above the ingredients that are looked at: ours
+_RULED = re.compile(r"^\s*(?:#{1,6}\s+\S|([*=~_–—-])\1+\s*\S.*\1\1\s*$|<b>)")
+_SIGNS = re.compile(r"^[\s*=~_#–—-]+|[\s*=~_#–—-]+$")
+_GREETS = re.compile(
+    r"(?:hi+|hiya|hello|hey|dear|yo|fwd? ?:|re ?:|ok(?:ay)?|sorry|thanks?|thank you|as promised|from ?:|from \w+[’']s"
+    r"|for \w+\s*[,.!-]*$|posted|typed|retyped|instructor|teacher|lesson|week \d|course|handout|page \d|p\. ?\d)",
+    re.IGNORECASE,
+)
+_PLACE = re.compile(
+    r"\b(?:cent(?:er|re)|community|college|school|hall|club|handout|newsletter|week \d+|class|roster)\b", re.IGNORECASE
+)
+_SENTENCE = re.compile(r"[a-z][.!?](?:\s|$)|\b(?:i|i'm|you|we|it's|it|they|here's|there's)\b", re.IGNORECASE)
+# `here's the lasagne you were after`, `that dal you made`: the dish that a greeting speaks of.
+_SPOKEN_OF = re.compile(
+    r"\b(?:the|your|my|our|that|this|some|a|an|for)\s+((?:[\w&'-]+\s+){0,4}?[\w'-]+)"
+    r"(?=\s+(?:you|we|i|from|that|which|for|recipe|again|last|this|on)\b|\s*[,.!?]|$)",
+    re.IGNORECASE,
+)
+_DISH_WORDS = (
+    DISHES
+    | PRODUCTS
+    | GENERIC
+    | frozenset(
+        words_of(
+            "chowder toast cake loaf tray traybake bake mash pot bircher porridge frittata salmon chicken beef lamb"
+        )
+    )
+)
+_PREFIX = re.compile(r"^(?:(?:re|fwd?)\s*:\s*)+", re.IGNORECASE)
+_NAMED_FROM = re.compile(
+    r"\s+(?:[-–—]+\s*(?:from|by|via)\b.*|\([^()]*\b(?:from|typed|retyped|card|book|via|courtesy)\b[^()]*\))$",
+    re.IGNORECASE,
+)
+
+
+def dish_title(first: str, above: Sequence[str]) -> str:
+    """The title: `first`, the line on top, where no line below it is better; `above` are all lines, as written."""
+    if not first:
+        return first
+    lines = [line for line in above if line.strip()][:_MOST_LINES]
+    bare = [
+        (" ".join(_SIGNS.sub("", line).split()), _score(line, line_number == 0))
+        for line_number, line in enumerate(lines)
+    ]
+    named = [(text, score) for text, score in bare if text and len(text) <= _LONGEST and not SERVES.match(text)]
+    best, score = max(named, key=lambda one: one[1], default=(first, 0))
+    own = next((score for text, score in bare if text == _SIGNS.sub("", first)), 0)
+    if score > max(own + 1, 1):
+        return _NAMED_FROM.sub("", best)
+    told = _SENTENCE.search(first) is not None and len(first.split()) > _FEW
+    return _spoken_of(first) if own < 0 or told else _NAMED_FROM.sub("", _PREFIX.sub("", first))
+
+
+def is_round_a_title(line: str) -> bool:
+    """Whether a line above a recipe greets, or says where it is from, and names no dish as a title does."""
+    return bool(line.strip()) and _score(line, on_top=False) < 0
+
+
+def _score(line: str, on_top: bool) -> int:
+    """How much a line looks like the name of a dish; ours, by what titles of recipes look like."""
+    text = _SIGNS.sub("", line)
+    score = 2 if on_top else 0
+    score += 3 if set(words_of(text)) & _DISH_WORDS else 0
+    score += 2 if _RULED.match(line) else 0
+    score += 1 if text.isupper() else 0
+    score -= 5 if _GREETS.match(text) else 0
+    score -= 3 if _PLACE.search(text) else 0
+    score -= 4 if text.startswith(("(", "[")) and text.endswith((")", "]")) else 0
+    score -= 3 if _SENTENCE.search(text) and len(text.split()) > _FEW else 0
+    return score - (3 if len(text) > _LONGEST else 0)
+
+
+def _spoken_of(line: str) -> str:
+    """The dish that a greeting names; the line itself where it names none."""
+    told = _PREFIX.sub("", line)
+    for found in _SPOKEN_OF.finditer(told):
+        name = found[1].strip()
+        if set(words_of(name)[-2:]) & _DISH_WORDS or set(plain(name).split()) & _DISH_WORDS:
+            return name[:1].upper() + name[1:]
+    return told
