@@ -30,6 +30,7 @@ from calmlarder.matching.part import Part
 from calmlarder.matching.remarks import refuse_remarks
 from calmlarder.matching.retold.asides import without_asides
 from calmlarder.matching.retold.by_the_way import by_the_way
+from calmlarder.matching.retold.descriptions import without_descriptions
 from calmlarder.matching.retold.done_with import done_with
 from calmlarder.matching.retold.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
@@ -168,6 +169,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = by_the_way(done_with(is_said_of_it(conditions_mended(english, lexicon), lexicon)))
+    rest = without_descriptions(rest)
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
     rest = days_plainly(plainly_put(shares_plainly(told_aside(rest))))

@@ -283,6 +283,8 @@ def _denied(text: str, typed: list[re.Match[str]]) -> set[int]:
         goes_on = before.start() in denied and (_OR & set(between.split()) or between.strip() == "/")
         if (before[0] in WITHOUT - {"free"} or goes_on) and found[0] not in WITH:
             denied.add(found.start())
+        if before[0] == "sugar" and found[0] == "free":
+            denied.add(before.start())
     return denied
 
 

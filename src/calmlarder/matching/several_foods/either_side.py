@@ -9,6 +9,33 @@ from calmlarder.matching.part import WORD, Part
 from calmlarder.matching.several_foods.headings import bare_words
 from calmlarder.matching.several_foods.pieces import ENDS, SPLIT, says_amount
 
+# What is listed by its sort behind a comma, whatever food the sort is: `jam, cherry`, `stock, chicken`.
+_BY_SORT = frozenset({
+    "jam", "marmalade", "juice", "chutney", "cordial", "squash", "hummus", "houmous", "soup", "sauce", "crisp",
+    "pesto", "mustard", "tea", "stock", "broth", "mayonnaise", "mayo", "dressing", "pie", "cake", "biscuit",
+    "cracker", "sausage", "burger", "curry", "stew", "steak", "mince", "relish", "salsa", "ketchup", "cereal",
+    "noodle", "vinegar", "gnocchi", "sorbet", "smoothie", "jelly", "syrup", "dip", "spread", "paste", "puree",
+    "compote", "gravy", "ravioli", "bean", "lentil", "powder", "seed", "extract", "risotto", "quiche", "pizza",
+    "sandwich", "wrap", "crumble", "tart",
+})  # fmt: skip
+# And what only some kinds of food are a sort of: almond milk and rice milk, and no coffee milk or milk and butter.
+_PLANTS = frozenset({"nut", "seed", "grain", "rice", "pulse", "soya", "fruit", "flour"})
+_SORTS = {
+    "milk": _PLANTS, "drink": _PLANTS, "butter": frozenset({"nut", "seed"}), "flour": _PLANTS | {"potato", "root"},
+    "pasta": frozenset({"grain", "rice", "pulse"}), "penne": frozenset({"grain", "rice", "pulse"}),
+    "spaghetti": frozenset({"grain", "rice", "pulse"}), "macaroni": frozenset({"grain", "rice", "pulse"}),
+    "oil": frozenset({"nut", "seed", "olive", "sweetcorn"}), "yoghurt": _PLANTS | {"plant-drink"},
+    "yogurt": _PLANTS | {"plant-drink"}, "cream": frozenset({"nut", "grain", "soya"}), "cheese": frozenset({"cheese"}),
+    "tomato": frozenset({"fruit", "meat"}), "bread": frozenset({"bread", "wrap"}),
+}  # fmt: skip
+_NO_ALLIUM_IN_IT = frozenset({"oil", "salad", "milk", "egg", "rice", "pasta"})
+# What comes in orange, so that the word behind a comma is its colour.
+_ORANGE_KINDS = frozenset({"pepper", "squash", "cheese"})
+_ORANGE_TOO = frozenset({"sweet potato", "turnip", "carrot", "melon", "lentil", "cauliflower", "chilli", "tomato"})
+
+
+_GROWS = frozenset({"root", "leaf", "salad-leaf", "herb", "brassica", "fruit-vegetable", "allium", "tomato", "potato"})
+
 
 def turned_back(text: str, lexicon: Lexicon) -> str:
     """The text with a sort before its food where a comma turns them round and both are one name: `rice, brown`."""
@@ -32,6 +59,8 @@ def each_a_food(whole: Part, text: str, lexicon: Lexicon) -> bool:
     by_commas = len([piece for piece in text.split(",") if piece.strip(ENDS)]) == len(pieces)
     in_order = by_commas and (is_paste or " ".join(names) in lexicon.spelt)
     takes = whole.named.takes
+    if by_commas and len(names) == 2 and not _is_turned_round(pieces, names, lexicon):
+        return True
     return (
         in_order
         or (by_commas and _is_another_food(pieces, names, whole, lexicon))
@@ -39,6 +68,19 @@ def each_a_food(whole: Part, text: str, lexicon: Lexicon) -> bool:
             any(says_amount(word) and singular(word) not in takes for word in WORD.findall(piece)) for piece in pieces
         )
     )
+
+
+def _is_turned_round(pieces: list[str], names: list[str], lexicon: Lexicon) -> bool:
+    """Whether the second of two foods may be a sort of the first: `milk, almond`; never `milk, butter`."""
+    food = lexicon.tables.food_by_id
+    head, sort = (food[lexicon.spelt[name]] for name in names)
+    last = names[0].split()[-1]
+    several = any(singular(word) != word for word in WORD.findall(pieces[0]))
+    if names[1] == "orange":
+        return head.kind in _ORANGE_KINDS or names[0] in _ORANGE_TOO or last in _BY_SORT
+    if sort.kind == "allium":
+        return last not in _NO_ALLIUM_IN_IT and head.kind not in _GROWS  # garlic bread may be meant: it holds more
+    return last in _BY_SORT or sort.kind in _SORTS.get(last, ()) or head.kind == sort.kind or several
 
 
 def _is_another_food(pieces: list[str], names: list[str], whole: Part, lexicon: Lexicon) -> bool:
