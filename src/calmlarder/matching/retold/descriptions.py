@@ -16,7 +16,8 @@ _WORDS = r"[a-z]+(?: [a-z]+)?"
 # What a food lies in and is eaten with: no place.
 _NOT_IN_IT = (
     r"(?![a-z ]*\b(?:sauce|oil|brine|gravy|syrup|water|milk|juice|dressing|marinade|stock|broth|pesto|curry|dip"
-    r"|freezer|frzr|fridge|cupboard|pantry|larder|half|quarter|third|big|large|small|full|open(?:ed)?)\b)"
+    r"|freezer|frzr|fridge|cupboard|pantry|larder|half|quarter|third|big|large|small|full|open(?:ed)?|yesterday|today|last"
+    r"|this|(?:mon|tue|tues|wed|wednes|thu|thurs|fri|sat|satur|sun)(?:day)?(?:'?s)?)\b)"
 )
 _NO_ALLIUM = r"(?![a-z ]*\b(?:garlic|onions?|shallots?|leeks?|chives)\b)"
 _HUES = r"(?:red|green|yellow|pink|brown|white|black|purple|orange|blue|grey|gray|golden?)"
@@ -33,7 +34,7 @@ _DINNERS = (
 _GOES = (
     r"(?:(?:great|nice|good|lovely|fab|perfect|best|delicious|yum|amazing|goes|go|going|works?|eat|have|serve|use)"
     r"(?: (?:well|it|them|nicely|great|good|lovely|best))? (?:on|with|in|over|into)"
-    r"|to (?:go|have|eat|serve|put) (?:with|on|in)|enough for|only for|just for|saved? for|keep for|meant for)"
+    r"|to (?:go|have|eat|serve|put) (?:with|on|in)|enough for)"
 )
 _WISHES = (
     r"(?:(?:the )?(?:kids?|mum|mom|dad|we|i|they|he|she|everyone|boys|girls|wife|husband|partner|flatmate)"
