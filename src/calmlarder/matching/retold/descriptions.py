@@ -41,8 +41,28 @@ _WISHES = (
     r" (?:wants?|want to (?:make|have)|fancy|fancies|might (?:make|do|have)|may make|could make|love|loves|asked for)"
     r"|(?:could|might|may|should|would|will|gonna) (?:be|make|do|become)(?: (?:a|good|nice))?|was going to be|thinking)"
 )
+_UNTIL = "".join(
+    f"(?<!{word} )"
+    for word in [
+        "use",
+        "used",
+        "best",
+        "eat",
+        "eaten",
+        "sell",
+        "finish",
+        "finished",
+        "go",
+        "gone",
+        "cook",
+        "cooked",
+        "freeze",
+        "made",
+    ]
+)
 _BESIDE = (
-    r"(?:next to|beside|behind|under(?:neath)?|below|above|near|by|on top of|in with|in among|among|amongst|in beside"
+    rf"(?:next to|beside|behind|under(?:neath)?|below|above|near|{_UNTIL}by(?! the (?:end|weekend|time|way)\b)|on top of|in with|in among"
+    r"|among|amongst|in beside"
     r"|between|hidden (?:behind|under|by|in))"
 )
 _SHAPES = (
