@@ -41,27 +41,11 @@ _WISHES = (
     r" (?:wants?|want to (?:make|have)|fancy|fancies|might (?:make|do|have)|may make|could make|love|loves|asked for)"
     r"|(?:could|might|may|should|would|will|gonna) (?:be|make|do|become)(?: (?:a|good|nice))?|was going to be|thinking)"
 )
-_UNTIL = "".join(
-    f"(?<!{word} )"
-    for word in [
-        "use",
-        "used",
-        "best",
-        "eat",
-        "eaten",
-        "sell",
-        "finish",
-        "finished",
-        "go",
-        "gone",
-        "cook",
-        "cooked",
-        "freeze",
-        "made",
-    ]
-)
+_DONE_BY = ("use", "used", "best", "eat", "eaten", "sell", "finish", "finished", "go", "gone", "cook", "cooked", "made")
+_UNTIL = "".join(f"(?<!{word} )" for word in _DONE_BY)
 _BESIDE = (
-    rf"(?:next to|beside|behind|under(?:neath)?|below|above|near|{_UNTIL}by(?! the (?:end|weekend|time|way)\b)|on top of|in with|in among"
+    rf"(?:next to|beside|behind|under(?:neath)?|below|above|near"
+    rf"|{_UNTIL}by(?! the (?:end|weekend|time|way)\b)|on top of|in with|in among"
     r"|among|amongst|in beside"
     r"|between|hidden (?:behind|under|by|in))"
 )
