@@ -12,7 +12,7 @@ from calmlarder.matching.late_patterns import LatePattern
 _END = r"(?=\s*[!.?]*\s*(?:$|[,;:)!]|\. | - | but\b| so\b))"
 _AFTER = r"(?:[,;] ?|(?<=\()|(?<=[a-z\d)]) - | )"  # what parts it from the food
 _A = r"(?:(?:a|an|the|my|our|some|that|this|its) )?"
-_WORDS = r"[a-z]+(?: [a-z]+)?"
+_WORDS = r"(?!(?:an?|the|my|our|some)\b)[a-z]+(?: [a-z]+)?"
 # What a food lies in and is eaten with: no place.
 _NOT_IN_IT = (
     r"(?![a-z ]*\b(?:sauce|oil|brine|gravy|syrup|water|milk|juice|dressing|marinade|stock|broth|pesto|curry|dip"
@@ -26,7 +26,7 @@ _PLACES = (
     r"(?:shelf|drawer|caddy|shop|counter|van|stall|board|rack|bar|float|aisle|man|lady|guy|bloke|woman|bin|basket|crate"
     r"|section|compartment|cupboard|crisper|market|place|truck|factory)"
 )
-_VESSELS = r"(?:tin|jar|tub|dish|pot|box|cup|bowl|glass|bag|wrapper|paper|carton|bottle|container|mug|cooker|pan)"
+_VESSELS = r"(?:tin|jar|tub|dish|box|cup|bowl|glass|bag|wrapper|paper|carton|bottle|container|mug)"
 _DINNERS = (
     r"(?:pizza|burger|taco|curry|fish|pasta|pancake|soup|roast|pie|stir[ -]fry|noodle|salad|bbq|kebab|ramen|sushi"
     r"|fajita|burrito|chill?i|meatball|steak|toast|waffle|wing|hot ?dog|nacho|fondue|cheese)"
@@ -58,9 +58,10 @@ _SHAPES = (
     LatePattern(rf"{_AFTER}(?:nice |bright |dark |light |pale |deep )?{_NAMES_OF_HUES}[ -]{_HUES}{_END}"),
     # `hard as nuts`, `tastes of lemon`, `soft like butter`
     LatePattern(
-        rf"{_AFTER}(?:(?:as )?[a-z]+ as |(?:tastes?|tasting|looks?|looking|feels?|kind of|bit|a bit|soft"
-        rf"|hard) (?:a bit )?"
-        rf"(?:of|like) |like ){_NO_ALLIUM}{_A}{_WORDS}{_END}",
+        rf"{_AFTER}(?:(?:as )?(?:hard|soft|dry|sweet|sour|cold|hot|flat|tough|thin|cheap|light|black|white|green|fresh"
+        rf"|old|good|rare|dead|salty|smooth|sharp) as |(?:tastes?|tasting|looks?|looking|feels?|bit|a bit|soft|hard)"
+        rf" (?:a bit )?(?:of|like) ){_NO_ALLIUM}{_A}{_WORDS}{_END}"
+        rf"|[,;(-] ?(?:just |almost |nearly )?like {_NO_ALLIUM}{_A}{_WORDS}{_END}",
         needs=(" as ", "tast", "look", "feel", "like "),
     ),
     LatePattern(
