@@ -181,6 +181,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
             p.at_most({**dict.fromkeys(uses, 1.0), again: -1, z: -1}, 0)
     family = _families(p, problem, z, used)
     _rice_under_curry(p, problem, family, used)
+    _tortillas(p, problem, family.get("latin"), used)
     _butter_abroad(p, problem, family, used)
     _slots(p, problem, z, used, units, giving if giving is not None and giving.buys == 1 else None)
     _held(p, problem, used, units)
@@ -220,6 +221,17 @@ def _bread(p: _Programme, problem: PatternProblem, used: list[int]) -> None:
             kind = food.kind in {"fish", "shellfish", "poultry", "meat"} and food.id not in cured
             if kind and place.role == "protein" and place.method != "raw":
                 p.at_most({u: 1, v: 1, on_toast: -1}, 1)
+
+
+def _tortillas(p: _Programme, problem: PatternProblem, mexican: int | None, used: list[int]) -> None:
+    """Rice that keeps costs in a Mexican dish where tortillas for everybody are there."""
+    if problem.wanted.sitting != "dinner" or not problem.has_wraps or mexican is None:
+        return
+    for o, u in zip(problem.options, used, strict=True):
+        rice = problem.pattern.slots[o.slot].role == "base" and o.offered.food.kind == "rice"
+        if rice and o.points < weights.rescue_points(3, True):
+            plain = p.variable(1, -weights.RICE_FOR_TORTILLAS * _POINT)
+            p.at_most({u: 1, mexican: 1, plain: -1}, 1)
 
 
 def _filled(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
@@ -607,6 +619,8 @@ def _slots(
     for name, slot in problem.pattern.slots.items():
         inside = [n for n, o in enumerate(problem.options) if o.slot == name]
         low, usual, high = (round(share * PORTION) * people for share in slot.portions)
+        if slot.role == "base" and problem.wanted.sitting == "dinner":
+            low = min(low, round(0.5 * PORTION) * people)
         held = {units[n]: float(problem.options[n].portion_units) for n in inside}
         if slot.role == "protein":  # a pack in its last days may go whole, where it is in
             whole = {n: problem.options[n].most * problem.options[n].portion_units for n in inside}
@@ -646,6 +660,11 @@ def _slots(
         else:
             near_or_far = {near: -1.0, far: -1.0}
         p.at_most({**held, **near_or_far, z: -usual}, 0)
+        if slot.role not in _MAIN and slot.usual_items > 1:  # a share of the usual amount for each thing that is in
+            each = usual // slot.usual_items
+            share = {used[n]: float(each) for n in inside}
+            p.at_most({**share, near: -1, far: -1, **{column: -value for column, value in held.items()}}, 0)
+            continue
         p.at_most({there: usual, near: -1, far: -1, **{column: -value for column, value in held.items()}}, 0)
 
 

@@ -73,7 +73,8 @@ def test_amounts_are_those_of_a_plate(any_dinners: list[Dinner], tables: Tables,
                 portions -= max(0.0, 1 - usual) / usual
             assert portions <= (max(2.1, slot.portions[2]) if last else slot.portions[2]) * 1.01
             if slot.items[0] and slot.role in {"base", "protein"}:
-                assert portions >= 0.99 * slot.portions[0]
+                least = min(0.5, slot.portions[0]) if slot.role == "base" else slot.portions[0]
+                assert portions >= 0.99 * least
 
 
 def test_a_dish_keeps_to_one_flavour_family(any_dinners: list[Dinner], tables: Tables) -> None:

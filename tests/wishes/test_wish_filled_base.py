@@ -32,3 +32,23 @@ def test_a_dish_without_a_base_costs_where_there_is_one(
     assert points(pattern, with_rice, {"salmon": 150}) == -NO_BASE
     assert points(pattern, with_rice, {"salmon": 150, rice.offered.food.id: rice.unit * rice.least}) == 0
     assert points(pattern, ["salmon fillets 300g", "carrots 400g"], {"salmon": 150}) == 0
+
+
+def test_tortillas_fill_and_wheat_does_not_where_it_is_limited(
+    lots_of: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest], tables: Tables
+) -> None:
+    """Six corn tortillas are enough for two (75 g a portion); of wheat ones nobody in elimination gets as many."""
+    slots = dict(PAN.slots)
+    slots["base"] = slots["base"].model_copy(update={"items": (0, 1)})
+    pattern: Pattern = PAN.model_copy(update={"slots": slots})
+
+    def has_base(line: str, **asked: str) -> bool:
+        lots = lots_of([line, "salmon fillets 300g"])
+        return pattern_problems(lots, wanting(people=2, **asked), [pattern], tables)[0].has_base
+
+    assert has_base("6 corn tortillas")
+    assert not has_base("4 corn tortillas")
+    assert not has_base("8 wheat tortillas")
+    assert has_base("gnocchi 500g")
+    assert has_base("cooked white rice 400g")
+    assert not has_base("cooked white rice 200g")

@@ -2,9 +2,15 @@
 
 from collections.abc import Callable
 
+import pytest
+
+from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.weights import ITEM_EXTRA, ITEM_MISSING, SMALL_ITEM_EXTRA, SMALL_ITEM_MISSING
 from calmlarder.compose.wishes.plate import UsualItems, UsualPortions
-from tiny import Tiny
+from calmlarder.larder.lot import Lot
+from calmlarder.tables.book import Tables
+from tiny import PAN, Tiny
 
 
 def test_the_usual_number_of_things(pan: Callable[..., Tiny]) -> None:
@@ -50,3 +56,18 @@ def test_more_vegetables_than_usual_are_a_good_plate(pan: Callable[..., Tiny]) -
     usual = pan().points(UsualPortions(), {"tofu-firm": 130, "carrot": 80})
     assert usual - pan().points(UsualPortions(), {"tofu-firm": 130, "carrot": 120}) < 5
     assert usual - pan().points(UsualPortions(), {"tofu-firm": 195, "carrot": 80}) > 20
+
+
+def test_one_spice_of_three_has_its_share_alone(
+    lots_of: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest], tables: Tables
+) -> None:
+    """Two portions of three spices are usual: a teaspoon of one is no shortage, as the others are priced as missing."""
+    spice = PAN.slots["spice"].model_copy(update={"portions": (0.5, 2.0, 4.0), "items": (0, 3), "usual_items": 3})
+    spiced = PAN.model_copy(update={"slots": {**PAN.slots, "spice": spice}})
+    lots = lots_of(["firm tofu 500g", "oregano", "dried thyme"])
+    pan = Tiny(pattern_problems(lots, wanting(), [spiced], tables)[0])
+    without, one = ({"tofu-firm": 130, **more} for more in ({}, {"oregano": 1}))
+    assert pan.points(UsualPortions(), one) == pytest.approx(pan.points(UsualPortions(), without), abs=1)
+    few = PAN.model_copy(update={"slots": {**PAN.slots, "spice": spice.model_copy(update={"usual_items": 1})}})
+    alone = Tiny(pattern_problems(lots, wanting(), [few], tables)[0])
+    assert alone.points(UsualPortions(), one) < alone.points(UsualPortions(), without) - 2  # of one, two portions

@@ -49,7 +49,7 @@ def _scant(problem: PatternProblem) -> int | None:
     """What slots that must be filled lack of their least, with the fullest lots; None beyond what may give."""
     price = 0
     for name, slot in problem.pattern.slots.items():
-        least = round(slot.portions[0] * PORTION) * problem.wanted.people
+        least = problem.least_in(name)
         if not slot.items[0] or not least:
             continue
         there = sorted((o.most * o.portion_units for _, o in problem.in_slot(name)), reverse=True)

@@ -11,7 +11,7 @@ from calmlarder.compose import weights
 from calmlarder.compose.most_of import MOST_OF_KIND, most_portions
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.unfit_for_slot import is_unfit
+from calmlarder.compose.unfit_for_slot import NIBBLED, is_unfit
 from calmlarder.intake.profile import Profile
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.freezing import thaw_minutes, thaws
@@ -24,15 +24,19 @@ MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
 _LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45, "liquid": 0.15, "thickener": 0.15}
 _LEAST_SHARE_SMALL = 0.4
-_WRAPS_EACH = 2  # with fewer a wrap is shared
+_EACH = 2  # with fewer a wrap or an egg is shared
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
 _MOST_OF_A_LAST_PACK, _LAST_DAYS = 2.1, 2
+# Where there is another dinner before it goes off, and of vegetables on their last day: the same.
+_MOST_BEFORE_THE_LAST_DAY, _MOST_OF_LAST_VEGETABLES = 1.7, 2.2
 _FROM_THE_SEA = frozenset({"fish", "shellfish"})
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
 _PLAIN_SOY = frozenset({"soy-sauce", "tamari"})
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
-_COOKED_BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain"})
+_BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain", "wrap"})
+# Of rice or potatoes less than a dish asks for makes a dinner still, where there is no more. Common practice.
+_LEAST_BASE = 0.5
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
@@ -80,6 +84,7 @@ class PatternProblem:
     tie: int
     given: int = 0  # ten-thousandths of a point paid before anything is chosen, for people not served
     has_base: bool = False  # whether the larder has a base to cook for everybody, whatever this dish takes
+    has_wraps: bool = False  # the same of tortillas
     # What was worked out of it before: every dinner of an evening asks the same.
     known: dict[str, Any] = field(default_factory=dict, init=False, repr=False, compare=False)
 
@@ -106,6 +111,13 @@ class PatternProblem:
     def most_by_pattern(self, slot: str) -> int:
         """The most of a slot that its pattern allows, in ten-thousandths of a portion for the whole dish."""
         return round(self.pattern.slots[slot].portions[2] * PORTION) * self.wanted.people
+
+    def least_in(self, slot: str) -> int:
+        """The least of a slot that must be filled, in ten-thousandths of a portion for the whole dish."""
+        least = self.pattern.slots[slot].portions[0]
+        if self.pattern.slots[slot].role == "base" and self.wanted.sitting == "dinner":
+            least = min(least, _LEAST_BASE)
+        return round(least * PORTION) * self.wanted.people
 
     def more_with(self, slot: str) -> dict[int, int]:
         """By option: what a slot may hold beyond that when this one is in it, a pack in its last days."""
@@ -137,7 +149,7 @@ def problems_for(
     """The same for several patterns, in order; what is the same for all is worked out once."""
     offered = _one_bottle(offered)
     there = _by_role(offered)
-    has_base = any(_is_base(thing, wanted.people) for thing in offered)
+    bases = [thing for thing in offered if _is_base(thing, wanted)]
     limits = wanted.limits
     return tuple(
         PatternProblem(
@@ -146,7 +158,8 @@ def problems_for(
             limits=limits,
             options=tuple(option for name in pattern.slots for option in _options(pattern, name, there, wanted, keeps)),
             tie=zlib.crc32(pattern.id.encode()) % 997,
-            has_base=has_base,
+            has_base=bool(bases),
+            has_wraps=any(thing.food.kind == "wrap" for thing in bases),
         )
         for pattern in patterns
     )
@@ -161,10 +174,14 @@ def _one_bottle(offered: Sequence[Offered]) -> tuple[Offered, ...]:
     return tuple(thing for thing in offered if first.get(thing.food.kind, thing) is thing)
 
 
-def _is_base(thing: Offered, people: int) -> bool:
-    """Potatoes, rice, noodles, pasta or a grain, enough for everybody."""
+def _is_base(thing: Offered, wanted: DinnerRequest) -> bool:
+    """Potatoes, rice, noodles, pasta, a grain or tortillas, enough for everybody, and no wheat where it is limited."""
     food = thing.food
-    return food.kind in _COOKED_BASES and "base" in food.roles and thing.lot.grams >= float(food.portion_g) * people
+    if food.kind not in _BASES or "base" not in food.roles or food.id in NIBBLED:
+        return False
+    if food.kind == "wrap" and food.gluten == "yes" and wanted.profile.limits_foods:
+        return False
+    return thing.lot.grams >= float(food.portion_g) * wanted.people
 
 
 def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
@@ -212,9 +229,10 @@ def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
 
 
 def _even_unit(thing: Offered, wanted: DinnerRequest) -> int:
-    """The step in which a lot is dealt out; of wraps everybody gets as many, where there are enough."""
+    """The step in which a lot is dealt out; of wraps and eggs everybody gets as many, where there are enough."""
     round_g = thing.unit_grams * wanted.people
-    evenly = wanted.as_many_each and thing.food.kind == "wrap" and thing.lot.grams >= _WRAPS_EACH * round_g
+    counted = thing.food.kind == "wrap" or (thing.food.kind == "egg" and wanted.sitting == "dinner")
+    evenly = wanted.as_many_each and counted and thing.lot.grams >= _EACH * round_g
     return round_g if evenly else thing.unit_grams
 
 
@@ -224,8 +242,9 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     there = int(lot.grams) // unit
     dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)
     portions = most_portions(slot, food, wanted)
-    if _is_last_pack(slot, thing, wanted) and there * unit <= _MOST_OF_A_LAST_PACK * portion:
-        portions = max(portions, _MOST_OF_A_LAST_PACK)
+    whole = _most_of_what_goes_off(slot, thing, wanted)
+    if there * unit <= whole * portion:
+        portions = max(portions, whole)
     most = min(there, max(int(portions * portion / unit), int(_by_the_gram(food))))
     share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
     least = min(max(1, math.ceil(share * portion / unit)), there)
@@ -248,7 +267,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         unit=unit,
         least=least,
         most=most,
-        whole=most == there,
+        whole=most == there and int(lot.grams) - there * unit < thing.unit_grams,
         portion_units=_portion_units(food, unit, wanted.people),
         protein_mg=int((food.protein_g or 0) * 10 * unit),
         energy=int((food.energy_kcal or 0) * unit),
@@ -279,6 +298,15 @@ def _is_last_pack(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
     pressing = days is not None and 0 <= days <= _LAST_DAYS and not lot.days_estimated
     main = slot.role == "protein" and slot.portions[1] >= 1 and thing.food.kind in _LAST_PACK_KINDS
     return wanted.sitting == "dinner" and pressing and main and thing.food.id not in CURED
+
+
+def _most_of_what_goes_off(slot: Slot, thing: Offered, wanted: DinnerRequest) -> float:
+    """Portions up to which what goes off goes in whole: no rest is left that nobody makes a meal of."""
+    days = thing.lot.days_left
+    if _is_last_pack(slot, thing, wanted):
+        return _MOST_OF_A_LAST_PACK if days == 0 else _MOST_BEFORE_THE_LAST_DAY
+    last = days is not None and 0 <= days <= 1 and thing.lot.place == "fridge" and wanted.sitting == "dinner"
+    return _MOST_OF_LAST_VEGETABLES if last and slot.role == "vegetable" else 0.0
 
 
 def _by_the_gram(food: Food) -> bool:

@@ -10,7 +10,7 @@ IN_THE_WORDS = frozenset({"salt", "pepper-black"})
 _TOASTED_OIL = "oil-sesame"
 _WATER_POURED_AWAY = frozenset({"cassava"})
 # What is nibbled fills no plate beside meat or eggs.
-_NIBBLED = frozenset({"crackers", "crackers-gluten-free", "rice-cakes"})
+NIBBLED = frozenset({"crackers", "crackers-gluten-free", "rice-cakes"})
 _SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 
 
@@ -42,7 +42,7 @@ def _out_of_place(slot: Slot, thing: Offered, sitting: Sitting) -> bool:
     """Seeds that swell are no topping of a warm plate, rice cakes no base; salt and pepper are in the words."""
     if sitting not in SALTED_SITTINGS:
         return False
-    nibbled = sitting == "dinner" and slot.role == "base" and thing.food.id in _NIBBLED
+    nibbled = sitting == "dinner" and slot.role == "base" and thing.food.id in NIBBLED
     return nibbled or thing.food.id in IN_THE_WORDS or (slot.role == "topping" and thing.food.id in _SWELLING_SEEDS)
 
 

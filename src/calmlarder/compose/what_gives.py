@@ -125,11 +125,10 @@ def _protein(plan: Plan) -> list[Give]:
 
 def _amounts(plan: Plan) -> list[Give]:
     gives = []
-    people = plan.problem.wanted.people
     for name, slot in plan.problem.pattern.slots.items():
         uses = [use for use in plan.uses if use.option.slot == name]
         portions = sum(use.option.portion_units * (use.grams // use.option.unit) for use in uses)
-        short = round(slot.portions[0] * PORTION) * people - portions
+        short = plan.problem.least_in(name) - portions
         if not slot.items[0] or short <= 0 or not uses:
             continue
         food = uses[0].option.offered.food

@@ -11,7 +11,7 @@ class AmountsGive:
 
     def post(self, draft: DishVariables) -> None:
         """Bound each slot."""
-        model, people, options = draft.model, draft.problem.wanted.people, draft.problem.options
+        model, options = draft.model, draft.problem.options
         for name, slot in draft.problem.pattern.slots.items():
             numbers = [number for number, _ in draft.problem.in_slot(name)]
             used = sum(draft.used[number] for number in numbers)
@@ -22,7 +22,7 @@ class AmountsGive:
             more = more_in(draft, name)
             if more:
                 model.add(portions <= draft.problem.most_by_pattern(name) + sum(more))
-            least = round(slot.portions[0] * PORTION) * people
+            least = draft.problem.least_in(name)
             if slot.items[0] and least:
                 short = model.new_int_var(0, int(least * MOST_PORTION_SHORT), "")
                 model.add(portions + short >= least)

@@ -2,7 +2,6 @@
 
 from typing import Any
 
-from calmlarder.compose.problem import PORTION
 from calmlarder.compose.variables import DishVariables
 
 
@@ -11,7 +10,7 @@ class Slots:
 
     def post(self, draft: DishVariables) -> None:
         """Bound each slot."""
-        model, people = draft.model, draft.problem.wanted.people
+        model = draft.model
         for name, slot in draft.problem.pattern.slots.items():
             numbers = [number for number, _ in draft.problem.in_slot(name)]
             used = sum(draft.used[number] for number in numbers)
@@ -24,7 +23,7 @@ class Slots:
             if more:
                 model.add(portions <= draft.problem.most_by_pattern(name) * draft.active + sum(more))
             if slot.items[0]:
-                model.add(portions >= round(slot.portions[0] * PORTION) * people * draft.active)
+                model.add(portions >= draft.problem.least_in(name) * draft.active)
 
 
 def more_in(draft: DishVariables, slot: str) -> list[Any]:

@@ -47,6 +47,7 @@ _WORDS: Mapping[str, str] = MappingProxyType(
         "NotInWater": "plain water where there are tomatoes or stock",
         "FittingBase": "potatoes where rice or noodles fit",
         "CookedBase": "bread under a cooked main thing where there is rice or potatoes",
+        "TortillasFirst": "rice where there are tortillas",
         "FilledBase": "nothing that fills where there is rice or potatoes",
         "NotTooMuch": "more energy or protein than fills a plate",
         "NotDry": "nothing moist beside what is fried or roast",

@@ -12,6 +12,7 @@ from calmlarder.compose.wishes.fitting import (
     InfusedOil,
     NotInWater,
     OilBeforeButter,
+    TortillasFirst,
 )
 from calmlarder.compose.wishes.flavour import AtHome, Tastes
 from calmlarder.compose.wishes.likeness import Near
@@ -37,6 +38,6 @@ WISHES: tuple[Wish, ...] = (
     Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
     Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
     WithinDay(), NotAgainSoon(), Tolerated(), Steady(), InfusedOil(), OilBeforeButter(), NotInWater(), FittingBase(),
-    CookedBase(), FilledBase(), FewThawed(),
+    TortillasFirst(), CookedBase(), FilledBase(), FewThawed(),
     NotTooMuch(), NotDry(), SaltedNuts(), SweetenedNuts(), FlavoursAtHand(),
 )  # fmt: skip

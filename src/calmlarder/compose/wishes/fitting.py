@@ -13,6 +13,7 @@ from calmlarder.compose.weights import (
     NO_BASE,
     PLAIN_OIL,
     POINT,
+    RICE_FOR_TORTILLAS,
     rescue_points,
 )
 from calmlarder.patterns.pattern import HEATED, Pattern, slot_names
@@ -115,6 +116,28 @@ class FittingBase:
 
     def bound(self, problem: PatternProblem) -> int:
         """The fitting base costs nothing."""
+        return 0
+
+
+class TortillasFirst:
+    """Rice in a Mexican dish costs where tortillas for everybody are there, and the rice keeps."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost for each lot of rice."""
+        problem, terms = draft.problem, list[Term]()
+        mexican = draft.family.get("latin")
+        if mexican is None or not problem.has_wraps or problem.wanted.sitting != "dinner":
+            return terms
+        for number, option in enumerate(problem.options):
+            base = problem.pattern.slots[option.slot].role == "base"
+            if base and option.offered.food.kind == "rice" and option.points < _PRESSING:
+                plain = draft.model.new_bool_var("")
+                draft.model.add(plain >= draft.used[number] + mexican - 1)
+                terms.append((-RICE_FOR_TORTILLAS * POINT, plain))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """No rice costs nothing."""
         return 0
 
 

@@ -23,6 +23,14 @@ def _by_portions(problem: PatternProblem, slot: Slot) -> bool:
     return slot.role in MAIN_ROLES and not (dinner and slot.role == "vegetable")
 
 
+def _by_things(slot: Slot) -> bool:
+    """Whether each thing in a slot has its share of the usual amount: the only one of three spices has a third.
+
+    What is missing to the usual number is priced by itself.
+    """
+    return slot.role not in MAIN_ROLES and slot.usual_items > 1
+
+
 def _extra_price(slot: Slot) -> int:
     return (ITEM_EXTRA if slot.role in MAIN_ROLES else SMALL_ITEM_EXTRA) * POINT
 
@@ -84,7 +92,10 @@ class UsualPortions:
                 terms.append((-OFF_FAR_SMALL * (POINT // PORTION), more))
             else:
                 model.add(near + far >= portions - usual)
-            if slot.items[0] or (slot.usual_items and slot.role == "vegetable"):
+            if _by_things(slot):
+                each = usual // slot.usual_items
+                model.add(near + far >= sum(each * draft.used[number] for number in numbers) - portions)
+            elif slot.items[0] or (slot.usual_items and slot.role == "vegetable"):
                 model.add(near + far >= usual * draft.active - portions)
             else:
                 filled = model.new_bool_var("")
