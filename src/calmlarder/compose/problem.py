@@ -28,7 +28,7 @@ _EACH = 2  # with fewer a wrap or an egg is shared
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
 _MOST_OF_A_LAST_PACK, _LAST_DAYS = 2.1, 2
 # Where there is another dinner before it goes off, and of vegetables on their last day: the same.
-_MOST_BEFORE_THE_LAST_DAY, _MOST_OF_LAST_VEGETABLES = 1.7, 2.2
+_A_PIECE_G, _MOST_BEFORE_THE_LAST_DAY, _MOST_OF_LAST_VEGETABLES = 50, 1.7, 2.2
 _FROM_THE_SEA = frozenset({"fish", "shellfish"})
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
 _PLAIN_SOY = frozenset({"soy-sauce", "tamari"})
@@ -304,7 +304,8 @@ def _most_of_what_goes_off(slot: Slot, thing: Offered, wanted: DinnerRequest) ->
     """Portions up to which what goes off goes in whole: no rest is left that nobody makes a meal of."""
     days = thing.lot.days_left
     if _is_last_pack(slot, thing, wanted):
-        return _MOST_OF_A_LAST_PACK if days == 0 else _MOST_BEFORE_THE_LAST_DAY
+        waits = days != 0 and thing.unit_grams >= _A_PIECE_G  # the second fillet; half a pack of mince does not
+        return _MOST_BEFORE_THE_LAST_DAY if waits else _MOST_OF_A_LAST_PACK
     last = days is not None and 0 <= days <= 1 and thing.lot.place == "fridge" and wanted.sitting == "dinner"
     return _MOST_OF_LAST_VEGETABLES if last and slot.role == "vegetable" else 0.0
 
