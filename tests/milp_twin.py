@@ -422,6 +422,12 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
         for o, u in pairs:
             if taste.is_unsalted_nuts(problem, o):
                 p.at_most({**salty, unsalted: -1, u: 1 + salty.get(u, 0)}, 0)
+        sweet = {u: -1.0 for o, u in pairs if o.slot == "syrup"}
+        if sweet:
+            unsweetened = p.variable(1, -weights.UNSWEETENED_NUTS * _POINT)
+            for o, u in pairs:
+                if taste.is_unsalted_nuts(problem, o):
+                    p.at_most({**sweet, unsweetened: -1, u: 1}, 0)
         spices = {u: -1.0 for o, u in pairs if o.offered.food.kind == "spice" and not taste.is_sweet_spice(o)}
         for o, u in pairs:
             if taste.is_sweet_spice(o):
