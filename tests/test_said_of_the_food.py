@@ -109,3 +109,28 @@ def test_the_same_words_tell_foods_elsewhere(reader: LarderReader, line: str, fo
     read = reader.read(line, "line")
     assert read is not None
     assert {lot.food for lot in (*read.lots, *read.standing)} <= foods
+
+
+@pytest.mark.parametrize(
+    ("line", "days"),
+    [
+        ("tempeh exp'd 3/8", -3), ("tempeh expd 3/8 still sealed", -3), ("yoghurt exp'd yesterday", -1),
+        ("yoghurt went out of date mon", -2), ("veal cutlets pounded thin, 4 of em, 3/12", 1), ("chicken 3/12", 1),
+        ("brown rice cooked, mon nite - 2 cups", -1), ("rice last nite's", 0), ("leftover pizza 2 nights ago", 0),
+        ("tempeh expires 14/03", 3), ("salmon, should be finished by Fri", 2), ("hummus day 3", 0),
+    ],
+)  # fmt: skip
+def test_days_as_they_are_texted(reader: LarderReader, line: str, days: int) -> None:
+    """On 11 March 2026, a Wednesday: of two ways to read a day of a month the near one counts."""
+    read = reader.read(line, "line")
+    assert read is not None
+    assert read.lot is not None
+    assert read.lot.days_left == days
+
+
+def test_a_meal_s_night_is_no_label_of_fresh_food(reader: LarderReader) -> None:
+    read = reader.read("fish mon nite", "line")
+    assert read is not None
+    assert read.lot is not None
+    assert read.lot.days_left is not None
+    assert read.lot.days_left <= 2

@@ -1,5 +1,7 @@
 """Days that people put another way, written the way days are read."""
 
+import re
+
 from calmlarder.matching.dates.day_names import DAY, MONTH
 from calmlarder.matching.dates.days_rewritten import days_alone
 from calmlarder.matching.late_patterns import LatePattern
@@ -19,9 +21,34 @@ _SELLER = (
 )
 _WHEN = rf"(?:yesterday|today|this (?:morning|afternoon)|last night|last {_DAY}|{_DAY})"
 _MEALS = r"(?:lunch|dinner|supper|tea|breakfast|brunch|roast|takeaway|batch|left|last|this|that|the|when|before)"
+_COOKED_THEN = LatePattern(
+    r"\b(?:left ?overs?|left|cooked|made|from|since|boiled|roast(?:ed)?|baked|takeaway|take ?out)\b"
+)
+_DAYS_BY_START = {
+    "mon": "monday", "tue": "tuesday", "wed": "wednesday", "thu": "thursday", "fri": "friday", "sat": "saturday",
+    "sun": "sunday",
+}  # fmt: skip
+
+
+def _long_night(found: re.Match[str]) -> str:
+    """The night of a day on which something was cooked; of what is fresh it is the meal it is for, and no label."""
+    return f"{_DAYS_BY_START[found[1][:3]]} night" if _COOKED_THEN.search(found.string) else found[0]
+
+
+def _so_many_days_ago(found: re.Match[str]) -> str:
+    return f" from {int(found[1]) - 1} days ago"
+
+
 # What stands in a line, and how it is read.
 _PLAINLY = (
     (LatePattern(r"\bwk(s?)\b"), r"week\1"),
+    (LatePattern(r"\bexp'?d\b"), "expired"),
+    (LatePattern(r"\b(?<!last )(?:nite|nyt)\b"), "night"),
+    (LatePattern(r"\b(mon|tues?|wed|wednes|thurs?|fri|sat|satur|sun) night\b"), _long_night),
+    (LatePattern(r"\bnights? ago\b"), "days ago"),
+    (LatePattern(r"\b(?:went |gone |now |just )*out of date (?=yesterday|last |on |\d|" + rf"{_DAY}\b)"), "expired "),
+    # The first day is the one on which it was opened or made.
+    (LatePattern(r"[,;(]? ?\bday (?:(?:no|number) )?([2-9])(?: of \d)?\)?(?=\s*(?:$|[,;]))"), _so_many_days_ago),
     (
         LatePattern(rf"\bfrom (?:the |our |my |a )?{_SELLER},? (?:on )?({_WHEN})\b", needs=("from",)),
         r"bought \1",

@@ -137,6 +137,9 @@ def days_in_one_form(text: str, today: date) -> str:
     return _PART_NO_DAY.sub(lambda found: _part_or_day(found, today), text)
 
 
+_NO_PARTS = frozenset({7, 9, 10, 11, 12})  # of which nobody takes a part: `3/12` is a day, where it is a near one
+
+
 def days_of_fractions(text: str, today: date) -> str:
     """The text with each `16/3` that can only be a day written as one."""
     return _SLASHED.sub(lambda found: _day_of_fraction(found, text, today), text)
@@ -150,9 +153,14 @@ def _day_of_fraction(found: re.Match[str], text: str, today: date) -> str:
     first, second = int(found[1]), int(found[2])
     nought = found[1].startswith("0") or found[2].startswith("0")
     american = first <= 12 < second and not re.search(r"\beggs?\b|\bleft\b|\bof\b", text)
-    if not (nought or first > second or american):
+    ends = re.match(r"\s*(?:$|[,;)])", text[found.end() :]) is not None
+    no_part = ends and second in _NO_PARTS and not re.search(r"\beggs?\b|\bleft\b", text)
+    if not (nought or first > second or american or no_part):
         return found[0]
     try:
-        return parse_day_of(found[0], today, True).isoformat()
+        on = parse_day_of(found[0], today, True)
     except ValueError:
         return found[0]
+    if no_part and not (nought or first > second or american) and abs((on - today).days) > _LATELY:
+        return found[0]
+    return on.isoformat()

@@ -28,7 +28,9 @@ _FOR_A_DAY = LatePattern(
     rf"(?<! use)(?<! exp)(?<! on)(?<! opened)(?<! bought)(?<! made)(?<! cooked)(?<! ub)(?<! bb)(?<! by),? "
     rf"(?:on )?({DAY})(?=\s*(?:$|[,;)]))"
 )
-_ITS_DAY = LatePattern(rf"\b(last night|yesterday|this morning|(?:last )?(?:{DAY}))'s(?: one)?(?=\s*(?:$|[,;.)]))")
+_ITS_DAY = LatePattern(
+    rf"\b(last (?:night|nite)|yesterday|this morning|(?:last )?(?:{DAY}))'s(?: one)?(?=\s*(?:$|[,;.)]))"
+)
 # What a food lies in smells: said of the food.
 _ITS_WATER = LatePattern(
     r"\b(?:the |its )?(?:water|brine|liquid|juices?|packet|pack|whey) (?=(?:is |a bit |bit |really |now )*"
