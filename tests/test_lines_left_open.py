@@ -155,3 +155,44 @@ def test_a_spoon_of_what_has_no_figures_goes(tmp_path: Path, capsys: pytest.Capt
     assert told["status"] == "adapted"
     assert [(one["change"], one["line"]) for one in told["changes"]] == [("out", 1)]
     assert "no figure is known" in told["changes"][0]["why"].casefold()
+
+
+def test_the_changes_say_what_the_list_says(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Two onions become one line of greens: each change names the whole of it, as one line of the list does."""
+    path = tmp_path / "recipe.txt"
+    lines = ("600 g chicken thighs", "1 onion, chopped", "1 red onion, chopped", "2 tbsp olive oil")
+    path.write_text("\n".join(["Stew", "", "Serves 4", "", "Ingredients", *lines, "", "Method", "Fry all in the oil."]))
+    main(["adapt", str(path)])
+    told = capsys.readouterr().out
+    amounts = {line.split(" leek greens")[0].split()[-2] for line in told.splitlines() if " g leek greens, " in line}
+    assert len(amounts) == 1
+    assert told.count("(in all)") == 2
+
+
+def test_words_that_hold_stay_with_what_takes_the_place(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    lines = (
+        "600 g potatoes",
+        "75 ml milk, warm",
+        "1 fish stock cube in 3/4 pt (425 ml) hot water",
+        "200 g sour cream, at room temperature",
+    )
+    told = answer(tmp_path, capsys, *lines, steps="1. Mash.")["recipe"]
+    assert "lactose-free milk, warm" in told
+    assert "in 3/4 pt (425 ml) hot water" in told
+    assert "at room temperature" in told
+
+
+def test_no_minutes_stand_where_cooked_pasta_is_tossed(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    steps = "1. Cook the tagliatelle as the packet says.\n2. Fry the ham for 8 minutes.\n3. Toss in the tagliatelle."
+    told = answer(tmp_path, capsys, "400 g tagliatelle", "200 g ham", "2 tbsp soy sauce", steps=steps)["recipe"]
+    assert "minutes]" not in told
+    assert "gluten-free tagliatelle" in told or "gluten-free pasta" in told
+
+
+def test_no_raw_mince_goes_into_a_pot_that_has_its_meat(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """It would go in raw for the last minutes, where mince wants browning and cooking through (common practice)."""
+    lines = ("900 g beef mince", "2 tins kidney beans, drained", "2 tins chopped tomatoes")
+    told = answer(
+        tmp_path, capsys, *lines, steps="1. Brown the beef.\n2. Add the tomatoes, 45 minutes.\n3. Add the beans."
+    )
+    assert all(to["food"] not in {"turkey-mince", "chicken-mince"} for one in told["changes"] for to in one["to"])

@@ -59,7 +59,7 @@ def changed_recipe(
     for place, mark in sorted(unread.items(), reverse=True):  # of one line the first part's mark
         line = parts[place].line
         lines[line] = (_marked(recipe.ingredients[line], mark),)
-    apart = _once(_without(adapted, {adapted.amounts[place].food for place in joined}), parts, tables)
+    apart = lines_apart(adapted, parts, tables)
     for line in dict.fromkeys(parts[place].line for place in changed):
         lines[line] = tuple(
             text
@@ -70,6 +70,24 @@ def changed_recipe(
     if measures_in_cups(recipe.ingredients):
         lines = {line: tuple(with_cups(text, adapted, tables) for text in texts) for line, texts in lines.items()}
     return rewritten(recipe, lines, adapted.after.serves, form or recipe.form, notes)
+
+
+def lines_apart(adapted: Adapted, parts: Sequence[Part], tables: Tables) -> Adapted:
+    """The changes as they stand in the list: without what is put to another line, and each stand-in once."""
+    joined = joined_lines(parts, adapted, tables)
+    return _once(_without(adapted, {adapted.amounts[place].food for place in joined}), parts, tables)
+
+
+def line_of_several(
+    change: Change, food: str, recipe: Recipe, parts: Sequence[Part], apart: Adapted, tables: Tables
+) -> str:
+    """The line of a food that stays and of which a change of the same line makes more; empty where there is none."""
+    if change.place is None or len(change.to) != 1:
+        return ""
+    changed = {one.place for one in apart.changes}
+    line = parts[change.place].line
+    beside = (n for n, part in enumerate(parts) if part.line == line and n not in changed and part.read.food == food)
+    return next((text for n in beside for text in _texts(n, recipe, parts, apart, tables)[:1]), "")
 
 
 def joined_lines(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> dict[int, str]:

@@ -17,6 +17,7 @@ from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.left_open import without_unread
 from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.names import names_as_cut, spans_in, with_last_words
+from calmlarder.adapt.oil_lowered import SO_MUCH_OIL
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_heat import (
@@ -50,6 +51,8 @@ from calmlarder.adapt.things_now import (
 from calmlarder.tables.book import Tables
 
 _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
+_AND, _WITH = re.compile(r" [&+] (?=[^\W\d])"), re.compile(r"\bw/ ?(?=[^\W\d])")
+_PARTED = 2  # steps that say how much of the oil each takes: none of them bears less
 _HEADS = "brassica"
 _FLORET = re.compile(r"\bfloret(s)?\b")
 # The first letter of a sentence, behind its number where it has one.
@@ -81,7 +84,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
         return Steps(steps, ())
     known = {part.read.food for part in parts if part.read.food}
     written = steps
-    steps = tuple(step.replace(" & ", " and ") for step in steps)
+    steps = tuple(_AND.sub(" and ", _WITH.sub("with ", step)) for step in steps)
     names = {
         **last_words_of_a_kind(parts, tables),
         **animals_in(parts, tables),
@@ -186,7 +189,9 @@ def _notes(
             _without_boiling(told.changed[food], food in told.soaked), " ".join(texts.get(food, ())), everywhere, row
         )
         # Only where the same step takes oil, and some of it is left: what is fried elsewhere needs its own.
-        there = any(_OIL.search(text) for text in texts.get(food, ()))
+        there = (
+            any(_OIL.search(text) for text in texts.get(food, ())) and len(SO_MUCH_OIL.findall(everywhere)) < _PARTED
+        )
         oil = of_the_oil(change, oil_there, tables) if there and row.kind != "oil" else ""
         if oil:
             change = change.model_copy(update={"how": f"{change.how}; {oil}" if change.how else oil})

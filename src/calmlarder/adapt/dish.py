@@ -103,7 +103,7 @@ def is_eastern(foods: Iterable[Food]) -> bool:
 
 def is_of_another_kitchen(other: Food, food: Food, dish: Dish) -> bool:
     """Whether noodles would stand under butter and cream, or pasta in a wok, in the place of either."""
-    pasta_there = not dish.eastern and (bool(dish.kinds & _DAIRY) or food.kind == "pasta")
+    pasta_there = food.kind == "pasta" or (not dish.eastern and bool(dish.kinds & _DAIRY))
     return {food.kind, other.kind} <= STRANDS and other.kind == ("noodle" if pasta_there else "pasta")
 
 

@@ -61,7 +61,8 @@ _AND_MORE = re.compile(
 )
 _SERVED = re.compile(r"\b(?:to|for) (?:serve|serving|mopping|dipping|scooping|mop|dip)$", re.IGNORECASE)
 _DISSOLVED = re.compile(
-    r"(?:,? )\b((?:dissolved|made up|crumbled|mixed|diluted|stirred) (?:in(?:to)?|with) [^,;()]*\bwater)\b",
+    r"(?:,? )\b((?:(?:dissolved|made up|crumbled|mixed|diluted|stirred) (?:in(?:to)?|with)|in(?:to)?|with) "
+    r"[^,;()]*(?:\([^()]*\)[^,;()]*)?\bwater)\b",
     re.IGNORECASE,
 )
 _TOASTED = re.compile(r"(?:toasted|warmed|warm|grilled)\b", re.IGNORECASE)
@@ -95,6 +96,32 @@ def _is_one_of_several(read: IngredientRead, food: Food) -> bool:
     name = set(words_of(food.name)[-1:])
     behind = name <= set(words_of(rest)) and not name & set(words_of(first))
     return bool(comma) and (bool(read.also) or behind)
+
+
+# What holds of whatever takes the food's place, too.
+_HOLDS = re.compile(
+    r"(?:,|\()\s*(divided|at room temp(?:erature)?|(?:lightly )?whipped|(?:skins?|casings?) removed"
+    r"|warm(?:ed)?(?: (?:up|through))?|chilled|melted|softened|at the table)(?=[,;)]|$)",
+    re.IGNORECASE,
+)
+_HOLDS_OF = {
+    "divided": None,
+    "whipped": {"cream"},
+    "removed": {"sausage", "meat"},
+    "warm": {"milk", "bread", "wrap", "stock", "plant-drink"},
+    "melted": {"butter", "oil"},
+    "softened": {"butter", "cheese"},
+}
+
+
+def what_holds(text: str, stand_in: Food) -> str:
+    """What a line says of its food that holds of a stand-in, too: `, divided`, `, at room temperature`."""
+    told = [found[1].strip() for found in _HOLDS.finditer(text)]
+    fit = []
+    for one in told:
+        kinds = next((kinds for word, kinds in _HOLDS_OF.items() if word in one.casefold()), None)
+        fit += [one] if kinds is None or stand_in.kind in kinds else []
+    return "".join(f", {one}" for one in dict.fromkeys(fit))
 
 
 def _named_so(text: str, food: Food, tables: Tables) -> str:

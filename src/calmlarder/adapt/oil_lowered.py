@@ -12,18 +12,20 @@ from calmlarder.adapt.written import written
 from calmlarder.tables.book import Tables
 
 _OIL = re.compile(r"\boils?\b", re.IGNORECASE)
-# A step that says how much of it goes in would say another amount than the list.
-_SO_MUCH_OIL = re.compile(
-    r"[\d½¼¾⅓⅔] ?(?:tbsp|tsp|tablespoons?|teaspoons?|ml|g)\b[^.;,]{0,20}\boil\b"
-    r"|\b(?:half|rest|remaining|remainder|third|more|another)\b[^.;,]{0,20}\boil\b",
+# A step that says how much of it goes in would say another amount than the list; half of it is half of any amount.
+SO_MUCH_OIL = re.compile(
+    r"(?:[\d½¼¾⅓⅔]|\b(?:an?|one|two|three)\b) ?(?:tbsp|tsp|tablespoons?|teaspoons?|ml|g)\b[^.;,]{0,20}\boil\b"
+    r"|\b(?:remaining|another|more) (?:tablespoon|teaspoon|tbsp|tsp)[^.;,]{0,20}\boil\b",
     re.IGNORECASE,
 )
+# Oils that are dripped over or serve for their taste are not what is fried in.
+_FOR_TASTE = frozenset({"oil-sesame", "oil-walnut", "oil-mustard", "oil-herb", "oil-lemon", "oil-spray"})
 
 
 def with_oil_lowered(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables) -> Adapted:
     """The answer with less of the one oil of the dish, where a step takes it together with what an infused oil is for.
 
-    Not where steps share it out or say how much of it they take: there a note tells it.
+    Not where steps say how much of it they take: there it stays as it is.
     """
     changed = {change.place for change in adapted.changes}
     own = [
@@ -36,12 +38,13 @@ def with_oil_lowered(steps: Sequence[str], parts: Sequence[Part], adapted: Adapt
         for change in adapted.changes
         if change.place is not None and any(tables.food_by_id[one.food].kind == "oil" for one in change.to)
     ]
-    if len(own) != 1 or len(infused) != 1 or any(map(_SO_MUCH_OIL.search, steps)):
+    fried_in = [place for place in own if adapted.amounts[place].food not in _FOR_TASTE]
+    if len(fried_in) != 1 or len(infused) != 1 or any(map(SO_MUCH_OIL.search, steps)):
         return adapted
-    place, change = own[0], infused[0]
+    place, change = fried_in[0], infused[0]
     names = with_last_words({parts[change.place or 0].read.food or ""}, tables)
     together = any(_OIL.search(step) and next(spans_in(step, names), None) is not None for step in steps)
-    alone = sum(part.line == parts[place].line for part in parts) == 1 and sum(map(bool, map(_OIL.search, steps))) == 1
+    alone = sum(part.line == parts[place].line for part in parts) == 1
     amount = adapted.amounts[place]
     if not together or not alone or not oil_left(change, [amount], tables):
         return adapted

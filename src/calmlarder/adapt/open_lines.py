@@ -57,6 +57,7 @@ _KEPT_DRY = "in a mix that is kept dry"
 _QUICK = ("quick in the pan", "a minute in the wok", "in the wok", "in stews")  # what a tray in the oven would dry out
 _SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title says of it: dried mushrooms
 _SEASONED_G = 30  # g a serving, a big spoonful or two: ours
+_MEAT = frozenset({"meat", "poultry"})
 _SAVOURY = frozenset({"allium", "meat", "poultry", "fish", "pulse"})
 _BREAKFAST_FRUIT = frozenset(
     {"blueberry", "banana-firm", "pineapple-canned"}
@@ -234,6 +235,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         fit = [one for one in fit if not one.when.endswith(_A_COATING)]
     if dish.told.brothy and line.food.kind == "pulse":
         fit = _thickening(fit)
+    if line.food.kind == "pulse" and dish.kinds & _MEAT:  # no raw mince goes late into a pot that has its meat
+        fit = [one for one in fit if not any(part.food.kind in _MEAT for part in one.parts)] or fit
     if line.food.kind == "dried-fruit" and dish.kinds & _SAVOURY:
         fit = [one for one in fit if not any(part.food.id in _BREAKFAST_FRUIT for part in one.parts)]
         if _PIECES.search(line.read.text):  # what is bitten into, no syrup is

@@ -88,6 +88,12 @@ _BY_THE_PACKET = re.compile(
 _FRIED_CRISP = re.compile(
     r"\b(?:shallow|deep)[- ]fry\w*|\bcrisp(?:y|ed)?\b|\b(?:toss|coat|dip)\w*[^.;]*\b(?:flour|batter)\b", re.I
 )
+_BOILED_AWAY = "in as much liquid as its packet says"  # of what is boiled by itself before it goes in
+# What is tossed, drained or served was boiled before.
+_TOSSED = re.compile(
+    r"\b(?:toss|serve|divide|pile|spoon|plate|drain|rinse|refresh|twirl|share|return|add back|fold)\w*\b[^.;,]*$",
+    re.IGNORECASE,
+)
 _LONG = 30  # minutes: ours
 _MUCH_LONGER = 5  # minutes in the oven beyond what green tops bear: ours
 SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
@@ -211,8 +217,10 @@ def time_told(step: str, end: int, change: Change, beside_others: bool = True) -
     What goes in alone has its own time in the place of the step's, what goes in `beside_others` is begun before them.
     """
     heat = change.heat if _says(_COOKED_FOR_LONG, step) else _LATE_IN_IT.sub("", change.heat)  # blended, shaped
-    if not heat or not _says(_HOT, step) or _says(_BY_THE_PACKET, sentence_at(step, end)):
+    if not heat or not _says(_HOT, step) or is_by_the_packet(step, end):
         return ""
+    if _BOILED_AWAY in change.how and _TOSSED.search(_so_far(step, end)):
+        return ""  # it was cooked before
     needs, given = _ABOUT.search(heat), _TIME.search(step, end)
     minutes = _minutes(given[0]) if given else 0
     if needs is not None and minutes == int(needs[1]):
@@ -221,6 +229,18 @@ def time_told(step: str, end: int, change: Change, beside_others: bool = True) -
         ahead = f"so {int(needs[1]) - minutes} minutes ahead of the rest" if beside_others else f"not {minutes}"
         heat = f"{heat[: needs.end()]}, {ahead}{heat[needs.end() :]}"
     return f": {heat}"
+
+
+def _so_far(step: str, end: int) -> str:
+    """The sentence around a place, up to it."""
+    ends = _ends(step)
+    behind = bisect_right(ends, end - 1)
+    return step[ends[behind - 1] if behind else 0 : end]
+
+
+def is_by_the_packet(step: str, end: int) -> bool:
+    """Whether a step cooks something as its packet says, whatever it is: then no step need tell the minutes."""
+    return _says(_BY_THE_PACKET, sentence_at(step, end))
 
 
 def is_only_soaked(step: str, end: int, change: Change) -> bool:

@@ -7,7 +7,7 @@ from calmlarder.adapt.called import is_another_one
 from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST
 from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, A_SAUCE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.names import spans_in
-from calmlarder.adapt.step_heat import boils_long, is_only_soaked, time_told, treated, without_soaking
+from calmlarder.adapt.step_heat import boils_long, is_by_the_packet, is_only_soaked, time_told, treated, without_soaking
 from calmlarder.adapt.step_named_once import LIST_ITEM, out_of_lists
 from calmlarder.adapt.step_names import alone_in, boiled_in, is_longer_name, late_among, of_the_other_line, whole_names
 from calmlarder.adapt.things_now import (
@@ -204,6 +204,8 @@ def _how(
         told.soaked.add(food)
     else:
         how = late or treated(step, end, change, (so_far, behind), told.tables)
+    if is_by_the_packet(step, end):
+        told.timed.add(food)
     if change.first and food not in told.marked:
         how = f"{how}; {change.first}" if how else f", {change.first}"
     if late:

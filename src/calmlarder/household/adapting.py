@@ -7,6 +7,7 @@ from typing import Any, NamedTuple
 
 from calmlarder.adapt.adapt import MOST_SERVES as MOST_SERVES
 from calmlarder.adapt.adapt import adapt
+from calmlarder.adapt.as_listed import as_listed
 from calmlarder.adapt.changed_lines import changed_recipe, parts_of
 from calmlarder.adapt.changed_steps import steps_after
 from calmlarder.adapt.model import Adapted, AtHome
@@ -128,7 +129,8 @@ def adapted_recipe(
     if adapted.holds and adapted.after is not None:
         whole = changed_recipe(said, parts, adapted, "jsonld", tables)
         shared = _shared(said, adapted, json.loads(whole) if whole else {}, notes)
-    return Answer(recipe, reads, adapted, changed, shown, verify(shown, request, household.folders), shared)
+    faults = verify(shown, request, household.folders)
+    return Answer(recipe, reads, as_listed(adapted, recipe, parts, tables), changed, shown, faults, shared)
 
 
 def with_larder(answer: Answer, lots: Sequence[Lot]) -> Answer:
