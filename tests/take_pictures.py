@@ -20,10 +20,12 @@ from calmlarder.store.logs import feel, log
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.challenge_screen import EntryForm
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.manner_asked import keep_manner
 
 RECIPE = Path(__file__).resolve().parent / "recipes" / "chickpea-stew.txt"
-FOLDER = Path(__file__).parent / "pictures"
+FOLDER = Path(os.environ.get("PICTURES") or Path(__file__).parent / "pictures")  # or elsewhere, for looking at
 SIZES = [(60, 20), (80, 24), (120, 40), (200, 50)]
 TODAY = date(2026, 3, 11)
 
@@ -109,6 +111,9 @@ async def take(size: tuple[int, int], mode: str) -> None:
             await picture("challenge")
             await press("n", "enter")
             await picture("questions")
+            while isinstance(app.screen, EntryForm):  # each question is on the screen once before it goes on
+                await press("ctrl+s")
+            await picture("early")
             await press("escape", "escape", "ctrl+p")
             await picture("keys")
             await press("escape")
@@ -126,6 +131,8 @@ async def take(size: tuple[int, int], mode: str) -> None:
                 await press("escape")
             await press("f")
             await picture("who")
+            await press("escape", "t")
+            await picture("time")
             await press("escape", "enter", "space", "space", "b")
             await picture("cook")
             await press("f1")
@@ -140,7 +147,10 @@ async def take(size: tuple[int, int], mode: str) -> None:
             await picture("days")
             await press("end")
             await picture("waste")
-            await press("e")
+            await press("e", "enter")
+            await picture("score")
+            app.screen.query_one(Input).value = "2 calmer than I thought"
+            await press("enter")
             await picture("log")
             await press("f9")
             await picture("sources")
@@ -150,6 +160,11 @@ async def take(size: tuple[int, int], mode: str) -> None:
             app.screen.query_one(TextArea).text = RECIPE.read_text(encoding="utf-8")
             await press("f5")
             await picture("recipe")
+            while not isinstance(app.screen, LarderScreen):
+                await press("escape")
+            keep_manner(app._kitchen, "american")
+            app.screen.draw_anew()
+            await picture("ounces")
 
 
 if __name__ == "__main__":

@@ -18,7 +18,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.challenge_screen import ChallengeScreen, EntryForm
 from calmlarder.tui.choice import Choice
-from calmlarder.tui.cooking_time import minutes_of, minutes_offered
+from calmlarder.tui.cooking_time import likeliest, minutes_of, minutes_offered
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.larder_list import LarderList
 from calmlarder.tui.log_screen import LogScreen
@@ -68,10 +68,15 @@ def test_what_is_typed_for_minutes(typed: str, minutes: int) -> None:
 
 
 def test_the_first_time_offered_is_less_than_what_the_dinner_takes() -> None:
-    assert next(iter(minutes_offered(None, 35, is_none=False).values())) == 30
-    assert next(iter(minutes_offered(20, 35, is_none=False).values())) == 15
-    assert next(iter(minutes_offered(15, None, is_none=True).values())) is None
-    assert "45 minutes (now)" in minutes_offered(45, 50, is_none=False)
+    assert likeliest(None, 35, is_none=False) == "30 minutes"
+    assert likeliest(20, 35, is_none=False) == "15 minutes"
+    assert minutes_offered(15)[likeliest(15, None, is_none=True)] is None
+    assert list(minutes_offered(45).values()) == [15, 20, 30, 45, 60, None]  # in their order, however likely
+    assert "45 minutes (now)" in minutes_offered(45)
+    for asked in (None, 15, 20, 60):
+        for takes in (None, 3, 15, 16, 90):
+            for is_none in (False, True):
+                assert likeliest(asked, takes, is_none=is_none) in minutes_offered(asked)
 
 
 def felt(app: LarderApp) -> list[tuple[int, str]]:

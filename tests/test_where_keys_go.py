@@ -4,9 +4,10 @@ from collections.abc import Callable
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import Footer, Input
+from textual.widgets import Footer, Input, OptionList, Static
 
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.marked_list import MARK, WAITS
@@ -131,5 +132,29 @@ def test_of_two_lots_of_a_food_it_is_told_which(play: Callable[..., LarderApp]) 
         await pilot.press("delete")
         await pilot.pause()
         assert shown(app, "#meaning").startswith("removed: 100 g of firm tofu (")
+
+    play(act)
+
+
+def test_a_question_tells_its_key_and_down_goes_on_from_its_line(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("down", "down", "f6")
+        await pilot.pause()
+        assert "Choose" in below(app)
+        await pilot.press("escape", "f10", "down", "down", "enter")  # half of it is thrown away
+        await pilot.pause()
+        assert "Why?" in str(app.screen.query_one(Static).content)
+
+    play(act)
+
+
+def test_a_list_of_times_stands_in_its_order_and_the_likeliest_is_marked(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        names = ["15 minutes", "30 minutes", "60 minutes"]
+        await app.push_screen(Choice("How long?", names, "or a number", marked="30 minutes"))
+        await pilot.pause()
+        listed = app.screen.query_one(OptionList)
+        assert [str(one.prompt) for one in listed.options] == names
+        assert listed.highlighted == 1
 
     play(act)

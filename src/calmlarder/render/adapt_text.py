@@ -13,6 +13,7 @@ from calmlarder.render.style import Style, blocks
 from calmlarder.swaps.model import sane_grams, told_grams
 from calmlarder.tables.book import Tables
 
+_HELD = " [in the larder: "
 _LEAST_BAR, _MOST_BAR = 4, 16
 _BESIDE_BAR = 13  # the load in front of a bar, the percentage behind it
 _VERDICTS = {
@@ -118,7 +119,19 @@ def _there(food: str | None, adapted: Adapted) -> str:
     if held is None:
         return ""
     days = "" if held.days_left is None else f", {days_in_words(held.days_left)}"
-    return f" [in the larder: {told_grams(sane_grams(held.grams))}{days}]"
+    return f"{_HELD}{told_grams(sane_grams(held.grams))}{days}]"
+
+
+def _all_there(foods: Sequence[str], adapted: Adapted, tables: Tables) -> str:
+    """The same of what takes a food's place; where that is several, each by its name."""
+    if len(foods) == 1:
+        return _there(foods[0], adapted)
+    told = [
+        f"{tables.food_by_id[food].name} {marks.removeprefix(_HELD).removesuffix(']')}"
+        for food in foods
+        if food in tables.food_by_id and (marks := _there(food, adapted))
+    ]
+    return f"{_HELD}{'; '.join(told)}]" if told else ""
 
 
 def _loads(adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
@@ -161,7 +174,7 @@ def _changes(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables, 
             several = food is not None and texts.count(change.ingredient) > 1
             named = f"{food.name} of `{change.ingredient}`" if food and several else change.ingredient
             head = f"{_CHANGES[change.change]}: {named}{' -> ' + arrow[2:] if arrow else ''}"
-        marks = "".join(_there(one.food, adapted) for one in change.to)
+        marks = _all_there([one.food for one in change.to], adapted, tables)
         yield from style.hanging(f"{head}{marks}")
         why = f"{change.why[:1].upper()}{change.why[1:]}."
         yield from style.wrapped(why, "    ", "    ")

@@ -100,13 +100,20 @@ class Choice(Modal[str]):
     BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "choose", "Choose", priority=True)]
 
     def __init__(
-        self, question: str, names: Sequence[str], other: str = "", *, unmarked: bool = False, none_such: str = _NONE
+        self,
+        question: str,
+        names: Sequence[str],
+        other: str = "",
+        *,
+        unmarked: bool = False,
+        none_such: str = _NONE,
+        marked: str = "",
     ) -> None:
         """With `other`, which says so, an answer that is none of the names may be typed.
 
         `unmarked`: the first name is under the bar as in every list, but Enter takes it only once an arrow was pressed,
         for a question whose first answer is no likelier than the others. `none_such` is said of letters that begin no
-        word of a name.
+        word of a name. `marked` is the name under the bar at first, where that is not the first.
         """
         super().__init__()
         self._question = question
@@ -114,6 +121,7 @@ class Choice(Modal[str]):
         self._other = other
         self._is_meant, self._none_such = not unmarked, none_such  # whether what is under the bar was put there
         self._sought = ""  # what was typed to find a name
+        self._first = names.index(marked) if marked in names else 0
 
     def compose(self) -> ComposeResult:
         """The question over the names."""
@@ -129,7 +137,9 @@ class Choice(Modal[str]):
     def on_mount(self) -> None:
         """Arrows work at once; where there is nothing to choose, typing."""
         self.query_one(OptionList if self._names else Input).focus()
-        self.query_one(OptionList).display = bool(self._names)
+        listed = self.query_one(OptionList)
+        listed.display = bool(self._names)
+        listed.highlighted = self._first if self._names else None
         self._say(str(self.query_one("#ask-empty", Static).content) if self._is_meant else _MARK_FIRST)
 
     def _say(self, words: str) -> None:

@@ -10,16 +10,16 @@ _ANY = "no hurry, as long as it takes"
 _TYPED = re.compile(r"(\d{1,4})\s*(?:m|min|mins|minutes?)?\.?", re.IGNORECASE)
 
 
-def minutes_offered(asked: int | None, takes: int | None, *, is_none: bool) -> dict[str, int | None]:
-    """Usual times by their words; `asked` is what holds now, `takes` what the dinner that is shown needs.
+def minutes_offered(asked: int | None) -> dict[str, int | None]:
+    """Usual times by their words; `asked` is what holds now."""
+    return {_words(one, asked): one for one in (*_USUAL, None)}
 
-    First what is likeliest to be meant: less than that dinner takes, or any time where no dinner is found.
-    """
+
+def likeliest(asked: int | None, takes: int | None, *, is_none: bool) -> str:
+    """The words of what is likely meant: less than the dinner that is shown takes, or any time where there is none."""
     spans = [span for span in (asked, takes) if span is not None]
-    less = max((one for one in _USUAL if one < min(spans, default=one + 1)), default=None)
-    first = None if is_none else less
-    times = [*([first] if first != asked else []), *_USUAL, None]
-    return {_words(one, asked): one for one in dict.fromkeys(times)}
+    less = max((one for one in _USUAL if one < min(spans, default=one + 1)), default=_USUAL[0])
+    return _words(None if is_none else less, asked)
 
 
 def minutes_of(text: str) -> int:

@@ -28,7 +28,7 @@ from calmlarder.tui.widgets.top_line import TopLine
 
 _NARROW = 76  # columns below which each answer stands under its label
 _TALL = 32  # rows from which a blank one stands between two questions
-_WELCOME = "Welcome. All may stay so. Tab goes on, Esc begins; F2 changes it later."
+_WELCOME = "Welcome. It can all stay as it is: Esc begins. Tab goes on, F2 changes it later."
 _CAUTION = (
     "Nothing leaves this machine. Not medical advice: elimination is short and done with a dietitian or doctor. "
     "In pregnancy, for children, in underweight or with an eating disorder: a dietitian first."

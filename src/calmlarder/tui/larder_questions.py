@@ -15,7 +15,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.part import part_grams
 from calmlarder.tables.vocabulary import WHYS, How, Why
 from calmlarder.tui.key_bar import KeysLine
-from calmlarder.tui.widgets.marked_list import MarkedList
+from calmlarder.tui.widgets.marked_list import AskedList
 from calmlarder.tui.widgets.modal import Modal
 
 Becomes = Literal["eaten", "thrown", "given", "moved"]
@@ -34,7 +34,8 @@ class Parted(NamedTuple):
 class PartialUse(Modal[Parted]):
     """The amount is read as it is typed; Enter goes on to what becomes of it."""
 
-    ABOUT = "Type how much, such as 100 g, half or a third; Enter goes on to what became of it. Esc goes back."
+    ABOUT = "Type how much, such as 100 g, half or a third; Enter or ↓ goes on to what became of it. Esc goes back."
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("down", "go_on", "On to what became of it", show=False)]
 
     def __init__(self, lot: Lot, called: str, told: Callable[[str], str]) -> None:
         """`called` is the food as it is named here; `told` puts grams into the measures of this home."""
@@ -48,7 +49,7 @@ class PartialUse(Modal[Parted]):
             yield Static(self._told(f"{self._called}, {self._lot.grams:g} g: how much of it?"), markup=False)
             yield Input("half", placeholder="100 g, half, a third", id="part")
             yield Static("", id="part-means", markup=False)
-            yield MarkedList(*(moved if becomes == "moved" else words for becomes, words in _PART_WORDS.items()))
+            yield AskedList(*(moved if becomes == "moved" else words for becomes, words in _PART_WORDS.items()))
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -60,13 +61,13 @@ class PartialUse(Modal[Parted]):
         """What that much is, or what to write."""
         try:
             grams = part_grams(event.value, self._lot)
-            words = f"{grams:g} g of {self._lot.grams:g} g; {self._lot.grams - grams:g} g stay as they are"
+            words = f"{grams:g} g of {self._lot.grams:g} g; {self._lot.grams - grams:g} g stay; Enter goes on"
         except ValueError as error:
             words = str(error)
         self.query_one("#part-means", Static).update(self._told(words))
 
     @on(Input.Submitted)
-    def on_with_it(self) -> None:
+    def action_go_on(self) -> None:
         """To what becomes of it, where the amount can be; why not stands below it."""
         try:
             part_grams(self.query_one(Input).value, self._lot)
@@ -118,7 +119,7 @@ class WhyThrown(Modal[End]):
         """A line for each key."""
         with Vertical(id="choice"):
             yield Static(f"Thrown away: {self._what}. Why?", markup=False)
-            yield MarkedList(*(Text(f"{_SHOWN.get(key, key):<5}  {_WORDS[end]}") for key, end in _KEYS.items()))
+            yield AskedList(*(Text(f"{_SHOWN.get(key, key):<5}  {_WORDS[end]}") for key, end in _KEYS.items()))
         yield KeysLine()
 
     def on_mount(self) -> None:

@@ -70,7 +70,7 @@ class LarderScreen(LarderEntry):
         Binding("ctrl+z", "undo", "Undo"),
         Binding("f4", "edit", "Edit", tooltip="Edit: write its line anew"),
         Binding("f2", "app.limits", "Limits", tooltip="Limits, and what holds at home"),
-        Binding("ctrl+l", "days", "Days", tooltip="Days: the gut over what was eaten, the week, waste"),
+        Binding("ctrl+l", "days", "Days", tooltip="Days: gut, food, the week, waste"),
         Binding("shift+f2", "people", "People who eat here", show=False),
         # Not Shift+F3: most terminals send for it what says where their cursor is, and nothing gets here.
         Binding("shift+f4", "challenge", "Try a group again: challenges", show=False),

@@ -13,7 +13,7 @@ from calmlarder.larder.lot import why_unfit
 from calmlarder.tables.vocabulary import DIETS, SITTINGS
 from calmlarder.tui.asked_for_tonight import MEALS, Asked, TonightOnly, as_settled
 from calmlarder.tui.choice import Choice, Told
-from calmlarder.tui.cooking_time import LEAST_MINUTES, MOST_MINUTES, minutes_of, minutes_offered
+from calmlarder.tui.cooking_time import LEAST_MINUTES, MOST_MINUTES, likeliest, minutes_of, minutes_offered
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.food_names import name_in, names_in
 from calmlarder.tui.sources import ask_sources
@@ -252,12 +252,13 @@ class AsksOfDinner(TurnsWithDay[None]):
             self.ask(asked._replace(people=max(1, min(MOST_PEOPLE, asked.people + more))))
 
     def action_minutes(self) -> None:
-        """How long it may take: first less than the dinner that is shown takes, and any where no dinner is found."""
+        """How long it may take: marked is less than the dinner that is shown takes, and any where none is found."""
         self._ask_minutes("How many minutes may it take, tonight only?")
 
     def _ask_minutes(self, question: str) -> None:
         takes = self._dinner.minutes if self._is_found and self._dinner else None
-        named = minutes_offered(self._asked.minutes, takes, is_none=self._is_found and self._dinner is None)
+        named = minutes_offered(self._asked.minutes)
+        first = likeliest(self._asked.minutes, takes, is_none=self._is_found and self._dinner is None)
 
         def picked(answer: str | None) -> None:
             if answer is None:
@@ -268,7 +269,7 @@ class AsksOfDinner(TurnsWithDay[None]):
             elif minutes != self._asked.minutes:
                 self.ask(self._asked._replace(minutes=minutes))
 
-        self.app.push_screen(Choice(question, list(named), "or type a number, such as 25"), picked)
+        self.app.push_screen(Choice(question, list(named), "or type a number, such as 25", marked=first), picked)
 
     def action_sitting(self) -> None:
         """Another kind of meal."""

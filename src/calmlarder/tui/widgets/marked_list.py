@@ -1,6 +1,9 @@
 """A list whose chosen row has a sign before it: without colour it is seen as well as with it."""
 
+from typing import ClassVar
+
 from rich.segment import Segment
+from textual.binding import Binding, BindingType
 from textual.strip import Strip
 from textual.widgets import OptionList
 
@@ -33,3 +36,9 @@ class MarkedList(OptionList):
         first = next(iter(strip), None)
         at = first.style.meta.get("option") if first is not None and first.style is not None else None
         return at is not None and at == self.highlighted
+
+
+class AskedList(MarkedList):
+    """The list of a question, whose key is told below the screen."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "select", "Choose")]

@@ -146,9 +146,9 @@ class Pick(Drawn, can_focus=True):
             text.append("\n" * (row - at_row))
             at_column = 0 if row != at_row else at_column
             text.append(" " * (column - at_column))
-            strong = "bold " if word in self._chosen else ""
-            here = "reverse " if self.has_focus and number == self._at else ""
-            text.append(self._label(word), style=strong + here + self.tone("accent" if strong else "foreground"))
+            chosen, here = word in self._chosen, self.has_focus and number == self._at
+            tone = self.tone("accent" if chosen or here else "foreground")
+            text.append(self._label(word), style=f"{'bold ' * chosen}{'reverse ' * here}{tone}")
             at_row, at_column = row, column + length
         return text
 

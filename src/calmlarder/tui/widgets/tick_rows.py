@@ -95,8 +95,8 @@ class TickRows(Pick):
         text = Text(no_wrap=True)
         for number, word in enumerate(self._words):
             ticked = word in self._chosen
-            here = "reverse " if self.has_focus and number == self._at else ""
-            style = ("bold " if ticked else "") + here + self.tone("accent" if ticked else "foreground")
+            here = self.has_focus and number == self._at
+            style = f"{'bold ' * ticked}{'reverse ' * here}{self.tone('accent' if ticked or here else 'foreground')}"
             for line in self._lines(word, width):
                 text.append("\n" if text else "")
                 text.append(line, style=style)
