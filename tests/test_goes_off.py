@@ -171,3 +171,18 @@ def test_mussels_on_their_last_day_are_steamed_in_wine(
         foods = {use.food for use in dinner.uses}
         assert {"mussels", "wine-white"} <= foods, foods
         assert any("cover, and steam" in step and "until every shell is open" in step for step in dinner.steps)
+
+
+def test_raw_shellfish_past_its_day_is_not_served(
+    tables: Tables, lots_of: Callable[[Sequence[str]], list[Lot]], wanting: Callable[..., DinnerRequest]
+) -> None:
+    """Whatever the label calls the day; frozen ones may be cooked, and cheese is looked at."""
+    lines = [
+        "raw prawns 180g bb 10/3",
+        "raw prawns 180g bb 12/3",
+        "frozen raw prawns 180g bb 10/3",
+        "feta 200g bb 10/3",
+    ]
+    offered, left_out = offer(lots_of(lines), wanting(), tables)
+    assert [one.lot.line for one in offered] == lines[1:]
+    assert left_out[0].why.startswith("raw from the sea and past its day (best-before 2026-03-10)")

@@ -17,6 +17,7 @@ from calmlarder.larder.with_bones import count_in, is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
+_FROM_THE_SEA = frozenset({"fish", "shellfish"})
 _IN_PIECES = frozenset({"fish", "poultry", "meat"})
 _LEAST_PIECE_G = 50  # what is smaller (wings, nuggets) is counted on the plate; ours
 _MOST_OF_A_PORTION = 1.4  # a piece that is larger is cut: ours
@@ -134,6 +135,8 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
         return f"not {wanted.diet}: its label or line names {', '.join(fish)}"
     if unfit:
         return unfit
+    if _is_past_raw(lot, food):
+        return f"raw from the sea and past its day ({lot.days_from}): do not eat, cook or freeze it"
     if is_far_past_opened(lot, wanted.today, tables):
         return f"open for more than twice the days it keeps ({lot.days_from}): do not eat it"
     allergens = allergens_met(food, wanted.avoid)
@@ -161,6 +164,12 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     if not food.minutes:
         return f"not for tonight: {food.note or 'it needs long soaking or cooking'}"
     return None
+
+
+def _is_past_raw(lot: Lot, food: Food) -> bool:
+    """Raw fish and shellfish past the day on their label, whatever the label calls it: no nose tells (recalled)."""
+    past = lot.days_left is not None and lot.days_left < 0 and not lot.days_estimated
+    return past and lot.place == "fridge" and food.state == "raw" and food.kind in _FROM_THE_SEA
 
 
 def with_its_last_day(why: str, lot: Lot, wanted: DinnerRequest) -> str:

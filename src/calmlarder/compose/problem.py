@@ -29,7 +29,7 @@ _EACH = 2  # with fewer a wrap or an egg is shared
 _MOST_OF_A_LAST_PACK, _LAST_DAYS = 2.1, 2
 # Where there is another dinner before it goes off, and of vegetables on their last day: the same.
 _A_PIECE_G, _MOST_BEFORE_THE_LAST_DAY, _MOST_OF_LAST_VEGETABLES = 50, 1.7, 2.2
-_FROM_THE_SEA = frozenset({"fish", "shellfish"})
+_RAW_FLESH = frozenset({"fish", "shellfish", "poultry", "meat"})
 _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
 _PLAIN_SOY = frozenset({"soy-sauce", "tamari"})
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
@@ -286,10 +286,16 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
 
 
 def _main_points(thing: Offered, pressing: int | None, points: int) -> int:
-    """Raw fish and shellfish on their last day have no second dinner: they go before fish that has one."""
-    raw = thing.food.kind in _FROM_THE_SEA and thing.food.state == "raw"
-    last = raw and thing.lot.place == "fridge" and pressing == 0 and not thing.lot.days_estimated
-    return weights.main_rescue_points(pressing, points) * (weights.LAST_RAW if last else 1)
+    """Raw fish and meat on their last day have no second dinner, and with a day or two little time for one.
+
+    They go before what has more days, or only an estimate of them.
+    """
+    food, lot = thing.food, thing.lot
+    raw = food.kind in _RAW_FLESH and food.state == "raw" and lot.place == "fridge" and not lot.days_estimated
+    points = weights.main_rescue_points(pressing, points)
+    if not raw or pressing is None or not 0 <= pressing <= _LAST_DAYS:
+        return points
+    return round(points * (weights.LAST_RAW if pressing == 0 else weights.RAW_SOON))
 
 
 def _is_last_pack(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
