@@ -78,6 +78,10 @@ class Lexicon:
         parts = (self.tables.food_by_id.get(row.part) for row in self._parts_of.get(food, ()))
         return {part.kind for part in parts if part is not None}
 
+    def is_mixture(self, food: str) -> bool:
+        """Whether the tables know what a food is made of."""
+        return bool(self._parts_of.get(food))
+
     def is_made_with(self, food: str, word: str) -> bool:
         """Whether what a word names is among what a mixture is made of, so that its figures hold it."""
         for row in self._parts_of.get(food, ()):

@@ -64,6 +64,13 @@ _MEAL_WITH = LatePattern(
     r"\b(for (?:(?:a|the|our|my) )?(?:breakfast|brunch|lunch|dinner|tea|supper|drinks))"
     r" with (?:my |our |the )?[a-z]{3,}(?=\s*(?:$|[,;.)]))"
 )
+# What a list is of: `all the usual spices, cumin, paprika`; never by itself, and no name of a food.
+_OF_A_SORT = LatePattern(
+    r"^(?:(?:all|the|our|my|usual|various|loads of|lots of|some|assorted|a? ?bunch of|few|couple of|normal|standard) )*"
+    r"(?:masalas|spices|sauces|condiments|seasonings|spreads|staples|basics|dry goods|store ?cupboard stuff|aromatics)"
+    r"(?: (?:obvs|obviously|of course|as usual|like|such as|including|incl|eg|ie|etc))*\s*[:,(-]*\s*"
+    r"(?=[a-z]{3,}[^a-z]+[a-z]{3,})"
+)
 _KIDS_ONLY = LatePattern(r"[,;-]? ?\b(?:for )?(?:the )?kids'? only\b")
 _OIL_ON_TOP = LatePattern(
     r"[,;]? ?\(?\b(?:w/ ?|with )?(?:the |its |all the )?oil (?:is |has |all )?(?:sitting |sat |floating )?"
@@ -140,6 +147,7 @@ def told_aside(text: str) -> str:
     if "onion" in text or "garlic" in text:
         text = _INSIDE.sub(r" with \1", _FULL_OF.sub(r" with \1", text))
     text = _OIL_ON_TOP.sub(" ", text) if "oil" in text else text
+    text = _OF_A_SORT.sub("", text)
     text = _SMALL_ONES.sub("for the kids", text)
     text = _MEAL_WITH.sub(r"\1", _RECIPE.sub(" ", text))
     text = _KIDS_ONLY.sub(" (kids)", text)

@@ -30,6 +30,7 @@ from calmlarder.matching.several_foods.in_brackets import (
 from calmlarder.matching.several_foods.kinds import KIND, kinds_of_one
 from calmlarder.matching.several_foods.one_dish import by_two_flavours, in_one_pot, told_twice
 from calmlarder.matching.several_foods.pieces import COLON, ENDS, MOST_PARTS, SPLIT
+from calmlarder.matching.several_foods.seasoned import is_seasoned_with
 from calmlarder.matching.several_foods.side_by_side import names_food
 from calmlarder.matching.several_foods.unclear_piece import counted_apart, joined_to_strange, some_clear
 
@@ -264,7 +265,10 @@ def _made_of_what_is_told(text: str, hints: frozenset[str], brackets: tuple[str,
     part = name_part(before, hints, lexicon)
     if part.named.outcome != "matched" or len(part.named.foods) != 1:
         return None
-    return part if all(lexicon.is_made_with(part.named.foods[0], word) for word in told) else None
+    food = lexicon.tables.food_by_id[part.named.foods[0]]
+    if all(lexicon.is_made_with(food.id, word) for word in told) or is_seasoned_with(food, told, lexicon):
+        return part
+    return None
 
 
 def _numbered_apart(text: str, lexicon: Lexicon) -> str:
