@@ -21,6 +21,8 @@ _LAYER = re.compile(r"\bshape into\b[^;.]*\bpatties\b|\bpress \{|\bin one layer\
 _BEATEN = re.compile(r"\b(?:[Bb]eat(?:en)?|[Pp]our)\b")
 _BROWNED = re.compile(r"\b(until (?:crumbly and )?browned(?: and crumbly)?|[Bb]rown [^;.]*? in (?:it|them))(?=[.;]|$)")
 _BROWNS = frozenset({"meat", "poultry", "fish", "tofu", "tempeh"})
+_BROWN_IN_A_POT = re.compile(r"\b([Bb]rown [^;.]*?)(?=, and lift out| on every side|[;.]|$)")
+_COUNTED = {2: "two", 3: "three", 4: "four"}
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
 
 
@@ -55,6 +57,19 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
 def _for_two(said: str) -> str:
     said = re.sub(r"\bthe ((?:same )?)pan\b(?! juices)", r"the \1pans", _A_PAN.sub(r"\1 two \2pans", said))
     return re.sub(r"(\bpans\b.*?) in it\b", r"\1 in them", said)
+
+
+def batches(browned: Sequence[Filling]) -> int:
+    """In how many goes raw meat, fish or tofu is browned in one pot: a heap stews in its juice."""
+    return -(-_browns(browned) // _ONE_BROWNING_GRAMS) or 1
+
+
+def in_batches(said: str, browned: Sequence[Filling]) -> str:
+    """A sentence of a pot in which they are browned."""
+    many = batches(browned)
+    if many == 1:
+        return said
+    return _BROWN_IN_A_POT.sub(rf"\1 in {_COUNTED.get(many, many)} batches", said, count=1)
 
 
 def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:

@@ -39,7 +39,7 @@ from calmlarder.kitchen.piece import (
 from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
 from calmlarder.kitchen.salting import salted, taste, tasted_before
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.two_pans import in_pans, on_trays
+from calmlarder.kitchen.two_pans import batches, in_batches, in_pans, on_trays
 from calmlarder.kitchen.wording import (
     filled,
     hot_through,
@@ -60,6 +60,7 @@ _PEELED_G_A_MINUTE = 165  # three eggs: ours
 _LONGEST_WATCH = 4  # what fries longer is stirred now and then
 _FRIED = 5  # as many times more than what was boiled and drained in its pot it matters that it is fried last. Ours
 _WARMED = 2  # fat and what sizzles in it for no longer: then what fries in it goes in at once
+_BROWNS = re.compile(r"\b[Bb]rown \{|, and brown \{")
 _NOTHING_TO_DO = frozenset({"Serve.", "Ladle into bowls."})  # which tasting it before it is served says, too
 _EMPTIED = re.compile(r"\b(?:lift(?: all)? out|drain|[Bb]ring|keep warm|off the heat|Slide)\b", re.IGNORECASE)
 _TAKEN_OFF = re.compile(
@@ -252,6 +253,8 @@ class _Kitchen:
         said, line = (half_first(words, there, dish.fillings) for words in (said, line))
         if step.place in {"pan", "plate"}:
             said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
+        if step.place == "pot":
+            said, line = (in_batches(words, here) for words in (said, line))
         if step.place == "oven":
             said, line = (on_trays(words, dish.pattern, dish.fillings) for words in (said, line))
         return salted(dish, progress, Told(said, line), [one for one in here if one.key not in dish.browned])
@@ -281,6 +284,8 @@ class _Kitchen:
             if self.dish.role(one) not in quick and not loose_egg(self.dish, one)
         ]
         longest = max([*slow, *(one + before_eggs(self.dish, step, slow) for one in eggs)], default=0)
+        if step.place == "pot" and _BROWNS.search(step.words):
+            longest *= batches(cooked)
         return max(longest, step.minutes if step.minutes is not None else _BY_HAND)
 
     def _left_over(self) -> Iterator[Work]:
