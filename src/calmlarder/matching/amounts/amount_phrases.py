@@ -139,7 +139,7 @@ PLAINLY = (
     (LatePattern(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
     (
         LatePattern(
-            rf"\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?"
+            rf"(?:(?<![\w/.])(?:1|one) )?\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?"
             rf"|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"
         ),
         r" \1 ",

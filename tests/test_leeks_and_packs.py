@@ -1,4 +1,4 @@
-"""A leek in the fridge is its greens, which season, and its whites, which stay out.
+"""A leek in the fridge is its greens, which season, and its whites, which stay out; a pack is what is in it.
 
 Green leaves of leek hold hardly any fructans, the white part 7.1 g in 100 g (Muir et al. 2007, Journal of Agricultural
 and Food Chemistry 55: 6619); about two fifths of a leek are its greens (common practice, no source).
@@ -42,3 +42,12 @@ def test_its_greens_keep_as_it_does(reader: LarderReader) -> None:
     reading = reader.read("leeks x2", "test")
     assert reading is not None
     assert all(lot.days_left is None or lot.days_left > 7 for lot in reading.lots)
+
+
+@pytest.mark.parametrize(
+    "line", ["corn tortillas 1 pack of 30", "1 pack of 30 corn tortillas", "corn tortillas pack of 30"]
+)
+def test_a_pack_is_counted_by_what_is_in_it(reader: LarderReader, line: str) -> None:
+    reading = reader.read(line, "test")
+    assert reading is not None
+    assert [lot.grams for lot in reading.lots] == [750]  # thirty of 25 g (measures.csv)
