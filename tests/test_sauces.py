@@ -72,3 +72,10 @@ def test_potatoes_beside_scrambled_eggs_are_turned_in_butter(cook: Cook) -> None
     assert "in the rest of the butter" in text
     plain = said(cook(["potatoes 1kg", "6 eggs", "ham 150g", "spinach 200g", "chives"], "eggs-and-fish"))
     assert "in the rest of the oil" in plain
+
+
+def test_rice_that_fries_with_the_rest_counts_as_it_is_boiled(cook: Cook) -> None:
+    """340 g of dry rice are 850 g in the pan (two and a half times its weight: common practice)."""
+    fridge = ["rice 5kg", "10 eggs", "carrots 4", "frozen green beans 500g", "soy sauce", "oil"]
+    assert "two wide pans" in said(cook(fridge, "egg-fried-rice", people=4))
+    assert "two wide pans" not in said(cook(fridge, "egg-fried-rice"))

@@ -7,6 +7,7 @@ from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.patterns.pattern import Pattern, Step
 
 _ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
+_DRINKS = 2.5  # so many times their dry weight rice, grain and noodles are once boiled: common practice, no source
 _ONE_LAYER_GRAMS = 800  # patties and what is pressed flat lie in one layer: common practice, no source
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
 _ONE_BROWNING_GRAMS = 600  # raw meat, poultry, fish and tofu that brown rather than stew: common practice, no source
@@ -19,7 +20,9 @@ _FISH_IN_A_PAN, _SMALL_FISH_G = 2, 70
 _WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?$")
 _LAYER = re.compile(r"\bshape into\b[^;.]*\bpatties\b|\bpress \{|\bin one layer\b")
 _BEATEN = re.compile(r"\b(?:[Bb]eat(?:en)?|[Pp]our)\b")
-_BROWNED = re.compile(r"\b(until (?:crumbly and )?browned(?: and crumbly)?|[Bb]rown [^;.]*? in (?:it|them))(?=[.;]|$)")
+_BROWNED = re.compile(
+    r"\b(until (?:crumbly and )?browned(?: and crumbly)?|[Bb]rown [^;.]*? in (?:it|them|the (?:same )?pans?))(?=[.;]|$)"
+)
 _BROWNS = frozenset({"meat", "poultry", "fish", "tofu", "tempeh"})
 _BROWN_IN_A_POT = re.compile(r"\b([Bb]rown [^;.]*?)(?=, and lift out| on every side|[;.]|$)")
 _COUNTED = {2: "two", 3: "three", 4: "four"}
@@ -49,7 +52,7 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     too_many = too_many or _browns(fried) > _ONE_BROWNING_GRAMS
     if mince > _ONE_PAN_OF_MINCE_GRAMS and re.search(r"\bmince\b", said):
         said = _BROWNED.sub(r"\1, then pour off most of the fat", said, count=1)
-    if sum(one.grams for one in fried) <= _ONE_PAN_GRAMS and not too_many:
+    if sum(one.grams for one in fried) + _tossed_in(steps, fillings) <= _ONE_PAN_GRAMS and not too_many:
         return said
     return _for_two(said)
 
@@ -82,6 +85,12 @@ def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     if re.match(r"[Tt]oss\b|[Rr]ub\b", said):
         said = re.sub(r"\broast until\b", "roast on two trays, swapped half-way, until", said, count=1)
     return said
+
+
+def _tossed_in(steps: Sequence[Step], fillings: Sequence[Filling]) -> float:
+    """How many grams of rice or noodles that were boiled by themselves fry with the rest."""
+    slots = {slot for step in steps for slot in step.slots}
+    return sum(one.grams * _DRINKS for one in fillings if one.slot in slots and one.food.state == "dry")
 
 
 def _cracked_whole(steps: Sequence[Step], fried: Sequence[Filling]) -> int:

@@ -173,7 +173,7 @@ def rinsed(filling: Filling, tail: str) -> str:
     if filling.food.state in ALREADY_COOKED:
         return _COOLED.sub("", tail)
     waits = filling.food.kind == "noodle"
-    return f"; rinse under the tap, so that they do not stick{tail}" if waits and not _RINSED.search(tail) else tail
+    return f"; rinse under the hot tap, so that they do not stick{tail}" if waits and not _RINSED.search(tail) else tail
 
 
 def wants_water(filling: Filling, method: Method) -> bool:
