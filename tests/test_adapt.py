@@ -231,6 +231,7 @@ def test_random_recipes_pass_the_check_and_stay_when_adapted_again(
     assert adapted(again, answer.after.serves).status == "fits"
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("size", [120])
 def test_hundreds_of_ingredients_are_answered(size: int, tables: Tables, adapted: Callable[..., Adapted]) -> None:
     """Five hundred in tests/long."""

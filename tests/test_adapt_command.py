@@ -117,6 +117,7 @@ def test_a_food_without_figures_is_never_said_to_fit(tmp_path: Path, capsys: pyt
     assert told(capsys, str(path), status=3)["status"] == "not_known"
 
 
+@pytest.mark.long
 def test_hundreds_of_ingredients_come_in_bounded_work(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     """Beyond 60 lines nothing need be proven; a search for the proven best would go on for hours."""
     lines = [
@@ -131,6 +132,7 @@ def test_hundreds_of_ingredients_come_in_bounded_work(tmp_path: Path, capsys: py
     assert answer["changes"]
 
 
+@pytest.mark.long
 def test_steps_without_end_are_not_all_looked_at(
     recipe: str, capsys: pytest.CaptureFixture[str], tmp_path: Path
 ) -> None:

@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 import hypothesis.strategies as st
+import pytest
 from hypothesis import HealthCheck, settings
 from hypothesis.stateful import (
     RuleBasedStateMachine,
@@ -277,6 +278,7 @@ def steps(examples: int, each: int) -> None:
     )  # fmt: skip
 
 
+@pytest.mark.long
 def test_every_gram_that_came_in_is_somewhere() -> None:
     steps(12, 25)
 

@@ -20,6 +20,7 @@ def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return tmp_path / "cache"
 
 
+@pytest.mark.long
 def test_the_shipped_rows_and_patterns_come_back_as_they_were_validated(folder: Path) -> None:
     anew, problems = read_once._read_any_folder(read_once.SHIPPED)
     again, _ = read_once._read_any_folder(read_once.SHIPPED)

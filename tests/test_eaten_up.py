@@ -130,6 +130,7 @@ def test_a_food_whose_figures_are_not_known_is_logged_as_not_known(run: Run, tab
     assert (entry["unknown"], entry["loads_g"]) == ([food.name], {})
 
 
+@pytest.mark.long
 @given(st.lists(st.tuples(st.sampled_from(["ate", "end"]), st.sampled_from(["me", "kit", EVERYONE, "nobody"]),
                           st.integers(1, 300)), max_size=8))  # fmt: skip
 @settings(deadline=None)

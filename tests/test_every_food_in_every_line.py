@@ -113,6 +113,7 @@ def lexicon(tables: Tables) -> Lexicon:
     return Lexicon(tables)
 
 
+@pytest.mark.long
 def test_every_food_is_read_in_every_line_that_fits_it(reader: LarderReader, lexicon: Lexicon) -> None:
     found = {(line.text, name): unlike(line, name, reader, lexicon) for line, name in cases()}
     wrong = {case: what for case, what in found.items() if what}

@@ -147,6 +147,7 @@ def test_mixtures_that_go_round_are_refused_and_never_hang(tmp_path: Path) -> No
     figures_of([TABLES, tmp_path], mixed, {"ring-0"})
 
 
+@pytest.mark.long
 def test_a_chain_of_three_thousand_is_refused_by_file_and_line(tmp_path: Path) -> None:
     names = [f"chain-{number}" for number in range(3000)]
     foods(tmp_path, names)
@@ -188,6 +189,7 @@ def test_what_is_many_times_in_a_mixture_is_counted_once_a_level(tmp_path: Path)
         assert share == Fraction(1, 3), food
 
 
+@pytest.mark.long
 def test_a_pipe_in_place_of_a_table_is_told(tmp_path: Path) -> None:
     os.mkfifo(tmp_path / "names.csv")
     run = subprocess.run(

@@ -119,6 +119,7 @@ def commands_of() -> set[str]:
     return set(words(parser(), ""))
 
 
+@pytest.mark.long
 def test_every_command_writes_in_its_home_alone(
     tmp_path: Path, watching: list[tuple[str, str]], monkeypatch: pytest.MonkeyPatch
 ) -> None:

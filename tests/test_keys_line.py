@@ -50,6 +50,7 @@ def cut(app: LarderApp) -> bool:
     )
 
 
+@pytest.mark.long
 def test_no_key_is_cut_on_any_screen_at_any_size(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         found: dict[str, bool] = {}

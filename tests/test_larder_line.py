@@ -62,6 +62,7 @@ def test_what_was_cooked_from_does_not_grow_again(tmp_path: Path, tables: Tables
         assert [one.content["grams"] for one in store.lots()] == [110.0]
 
 
+@pytest.mark.long
 def test_every_food_has_a_line_that_reads_back(tables: Tables) -> None:
     reader = LarderReader(tables, TODAY)
     some = reader.read("firm tofu 280g, use by friday", "a test").lot

@@ -179,6 +179,7 @@ def test_tonight_says_whose_past_counts_and_how_long(ask: Ask, home: Path, capsy
     assert "nobody's hours" in capsys.readouterr().err
 
 
+@pytest.mark.long
 @pytest.mark.usefixtures("quick_plans")
 def test_a_plan_keeps_to_each_ones_hours(ask: Ask, monkeypatch: pytest.MonkeyPatch) -> None:
     """Lunch at 13:00 and dinner at 18:30: under the home's 3 h apart, under 24 h of one person together."""

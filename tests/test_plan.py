@@ -308,6 +308,7 @@ def test_the_cost_is_the_sum_by_hand(patterns: Any, tables: Tables, lots_of: Any
     assert solved.dishes[0].plan.score <= constant(column.problem) + sum(w.bound(column.problem) for w in WISHES)
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("seed", range(2))
 def test_the_bound_is_never_above_a_plan(seed: int, planning: Any, tables: Tables) -> None:
     asked = sittings("tonight; tomorrow")
@@ -342,6 +343,7 @@ def test_the_same_again_gives_the_same_plan(planning: Any, tables: Tables) -> No
     assert one["cost"]["points"] == two["cost"]["points"]
 
 
+@pytest.mark.long
 def test_planning_together_is_never_worse_than_day_after_day(planning: Any, tables: Tables) -> None:
     asked = sittings("tonight; tomorrow packed; tomorrow; fri")
     for seed in some(range(2), 2):

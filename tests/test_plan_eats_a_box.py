@@ -40,6 +40,7 @@ TOFU = [
 BESIDE = ["eggs x6", "gluten free bread 400g", "rapeseed oil", "soy sauce", "ginger", "2 limes", "peanuts 100g"]
 
 
+@pytest.mark.long
 def test_a_dish_with_liquid_is_warmed_for_lunch(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     """What the plan would do with a box of its own dinner it does with one that is there; the check passes it.
 

@@ -66,6 +66,7 @@ def titles(planned: Planned) -> list[str]:
     return [one.dinner.title if one.dinner is not None else "none" for one in planned.sittings]
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("leaves", [False, True])
 def test_what_is_shown_is_kept_and_not_what_the_search_ends_with(
     play: Callable[..., LarderApp], ends: threading.Event, leaves: bool
@@ -138,6 +139,7 @@ def plan_with(kitchen: Household, kept_of: Planned | None, changed: int | None, 
     return outcome.plan
 
 
+@pytest.mark.long
 def test_a_changed_meal_leaves_the_amounts_of_its_neighbours(tmp_path: Path, tables: Tables) -> None:
     """After several rounds too: a fixed dish comes back with its score, and was free then."""
     demo = resources.files("calmlarder").joinpath("demo_larder.txt").read_text("utf-8").splitlines()

@@ -151,6 +151,7 @@ def test_it_can_be_left_and_stopped_at_any_moment(play: Callable[..., None], mon
     play(act)
 
 
+@pytest.mark.long
 @pytest.mark.usefixtures("quick_plans")
 def test_a_plan_that_is_kept_is_there_again(play: Callable[..., None]) -> None:
     """With its days and changes, after leaving the screen and the program; what no longer fits is marked, and stays."""
@@ -263,6 +264,7 @@ def test_where_no_other_dish_fits_beside_the_rest_it_stays_or_the_rest_may_chang
     play(act, keys=())
 
 
+@pytest.mark.long
 @pytest.mark.usefixtures("quick_plans")
 def test_pin_exclude_replace_and_days(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
@@ -375,6 +377,7 @@ def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp
         assert len(eaten_before(store, datetime(2026, 3, 11, 23), 24)) == 1
 
 
+@pytest.mark.long
 @pytest.mark.usefixtures("quick_plans")
 def test_advice_that_was_followed_is_given_no_more(play: Callable[..., None]) -> None:
     """What was to be frozen is, whole or as a part; the plan holds, and what it thaws comes from there."""

@@ -37,6 +37,7 @@ def test_the_larders_hold_what_the_recount_looks_for() -> None:
     assert {allergen for case in cases for allergen in case.avoid} >= {"milk", "mustard", "gluten", "soya", "celery"}
 
 
+@pytest.mark.long
 def test_each_way_to_spoil_an_answer_is_rejected() -> None:
     seen = set()
     for seed, answer in islice(answers(50_000), 4):

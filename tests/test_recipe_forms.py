@@ -212,6 +212,7 @@ def test_another_form_reads_as_the_same_recipe(form) -> None:  # type: ignore[no
 HANGS_S = 120
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("name", some(HOSTILE, 2))
 def test_what_is_no_recipe_is_refused_in_bounded_time(name: str) -> None:
     start = time.process_time()

@@ -56,6 +56,7 @@ def what_is_wrong(reader: LarderReader, line: str, own: frozenset[str], is_gone:
     return "" if foods else "lost, or asked"
 
 
+@pytest.mark.long
 def test_what_is_said_to_be_gone_is_not_added(reader: LarderReader, lexicon: Lexicon) -> None:
     foods = of_itself(reader, lexicon)
     told = itertools.cycle(itertools.product(BEHIND, ENDS))
@@ -70,6 +71,7 @@ def test_what_is_said_to_be_gone_is_not_added(reader: LarderReader, lexicon: Lex
     assert len(wrong) <= MOST_UNLIKE * len(lines), wrong
 
 
+@pytest.mark.long
 def test_a_state_is_no_other_food(reader: LarderReader, lexicon: Lexicon) -> None:
     foods = of_itself(reader, lexicon)
     told = itertools.cycle(itertools.product(BEHIND, STATES))

@@ -8,6 +8,8 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
+import pytest
+
 PLACES = (
     {"PYTHONHASHSEED": "1", "TZ": "Asia/Tokyo", "LC_ALL": "C"},
     {"PYTHONHASHSEED": "77", "TZ": "America/Lima", "LC_ALL": "C.UTF-8"},
@@ -39,6 +41,7 @@ def answered(place: dict[str, str], folder: Path, commands: Sequence[Sequence[st
     return told
 
 
+@pytest.mark.long
 def test_the_same_dinner_and_plan_everywhere(tmp_path: Path) -> None:
     (tmp_path / "lines").write_text(LINES, encoding="utf-8")
     commands = (("tonight", "--seconds", "600"), ("plan", "--sittings", "tonight", "--work", "1", "--buy", "0"))

@@ -118,6 +118,7 @@ def test_what_was_done_is_said_below_the_line_and_covers_nothing(play: Callable[
     play(act)
 
 
+@pytest.mark.long
 def test_another_dinner_says_which_and_start_over_resets_everything(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         for text in MORE:

@@ -120,6 +120,7 @@ def test_figures_can_be_asked_for_their_source(play: Callable[..., LarderApp]) -
     play(act)
 
 
+@pytest.mark.long
 def test_a_food_never_wanted_stays_away_until_it_is_unticked(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f8", "f3")
@@ -506,6 +507,7 @@ def storm(home: Path, tables: Tables, events: int, seed: int, sizes: Sequence[tu
         return len(store.lots())
 
 
+@pytest.mark.long
 def test_random_keys_and_clicks_break_nothing(tmp_path: Path, tables: Tables) -> None:
     """One hundred here; ten thousand in tests/long/test_random_keys.py."""
     assert storm(tmp_path / "home", tables, 100, seed=1) >= 0
