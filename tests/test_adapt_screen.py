@@ -132,3 +132,27 @@ def test_blank_lines_of_a_paste_part_the_recipe_and_one_that_fits_is_kept(play: 
         assert "onion, chopped" not in text
 
     play(act)
+
+
+@pytest.mark.parametrize("size", [(200, 50), (120, 40), (60, 20)])
+def test_an_answer_is_wrapped_once_at_every_width(play: Callable[..., LarderApp], size: tuple[int, int]) -> None:
+    """A line that was wrapped to another width and then again leaves a word or two in a line of their own."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await open_with(app, pilot, RECIPE)
+        place = app.screen.query_one("#adapted", Hanging)
+        for columns, rows in ((80, 24), size):
+            await pilot.resize_terminal(columns, rows)
+            await settled(app, pilot)
+            wide = place.column(place.content_size.width)
+            assert wide == min(100, (columns - 10) // 2 if columns == 200 else place.content_size.width)
+            before = place._lines[: place._lines.index("The recipe, changed")]
+            assert [line for line in before if len(line) > wide] == []
+            reasons = [
+                one for one in zip(place._lines, place._lines[1:], strict=False) if one[0].startswith("    Likely")
+            ]
+            assert reasons
+            for first, second in reasons:  # as full as words allow
+                assert len(first) + 1 + len(second.split()[0]) > wide - 2
+
+    play(act, size)

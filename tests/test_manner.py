@@ -166,6 +166,7 @@ def test_any_words_get_ounces_beside_what_is_weighed(text: str, told: str | None
         ("in 2 cm slices", "in 2 cm (¾ in) slices"),
         ("up to 140 ml water", "up to 140 ml (½ cup + 1 tbsp) water"),
         ("1.5 kg potatoes", "1.5 kg (3 lb 4.5 oz) potatoes"),
+        ("100 g lactose-free yogurt", "100 g (3.5 oz) lactose-free yogurt"),
         ("1 litre stock", "1 liter (4 cups + 2½ tbsp) stock"),
         ("likely 12.30 g of lactose, 12 g of sorbitol, 0.40 of 1.60 g", None),
         ("2 g salt, per 100 g", "2 g salt, per 100 g (3.5 oz)"),

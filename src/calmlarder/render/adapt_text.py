@@ -140,7 +140,7 @@ def _loads(adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
         return
     after = adapted.after if adapted.changes else None
     yield style.strong(f"Each serving, g of the limit: {'before, then after' if after else 'as written'}")
-    yield "  grams are what is likely; % is the fuller of likely and at most"
+    yield from style.hanging("grams are what is likely; % is the fuller of likely and at most")
     width = max(len(CAP_WORDS.get(key, key)) for key in adapted.limits_g)
     count = 2 if after else 1
     beside = width + 9 + 2 * (count - 1)

@@ -28,7 +28,7 @@ _OVEN_F = 25  # what the dial of an oven has: common practice, no source
 _COOLEST_OVEN_C = 100
 _QUARTERS = MappingProxyType({0: "", 1: "¼", 2: "½", 3: "¾"})
 _WEIGHT = re.compile(r"\b(\d+(?:\.\d+)?) g (?=[a-zA-Z])")
-_OF_GROUPS = r"(?:fructans|GOS|lactose|(?:excess )?fructose|polyols|sorbitol|mannitol|total|without|a day)"
+_OF_GROUPS = r"(?:fructans|GOS|lactose(?!-free)|(?:excess )?fructose|polyols|sorbitol|mannitol|total|without|a day)"
 # Of food, not of what is in it: figures of groups have decimals, protein and its like their word, limits their "of".
 _AMOUNT = re.compile(
     r"(?<![\d.])\b(?:([1-9]\d*) to )?([1-9]\d+(?:\.\d)?) g\b(?! \(|\)|, [\d.]+ (?:oz|lb))(?! ?/)"

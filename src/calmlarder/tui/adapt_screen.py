@@ -127,9 +127,6 @@ class AdaptScreen(Screen[None]):
         self.notify("\n".join(map(str, stop.problems)), severity="warning", timeout=8, markup=False)
 
     def _show(self, answer: "Answer") -> None:
-        from calmlarder.render.adapt_text import adapt_text
-        from calmlarder.render.style import Style
-
         if answer.faults:
             self._answer = None
             self.notify("calmlarder is at fault: the answer did not pass its own check and is not shown",
@@ -137,12 +134,25 @@ class AdaptScreen(Screen[None]):
             return
         self._answer = answer
         keep_adapted(self._kitchen, answer)
-        width = max(40, min(100, self.size.width - _MARGIN))
+        self._write_answer()
+        self._turn(to_answer=True)
+
+    def on_resize(self) -> None:
+        """The answer is wrapped to the width there is."""
+        self._write_answer()
+
+    def _write_answer(self) -> None:
+        answer = self._answer
+        if answer is None:
+            return
+        from calmlarder.render.adapt_text import adapt_text
+        from calmlarder.render.style import Style
+
+        place = self.query_one("#adapted", Hanging)
+        width = max(40, place.column(self.size.width - _MARGIN))
         style = Style(bold=False, blocks=True, width=width, manner=self._kitchen.manner)
         title, tables = answer.recipe.title, self._kitchen.tables
-        text = adapt_text(title, answer.reads, answer.adapted, answer.changed, tables, style)
-        self.query_one("#adapted", Hanging).update(text)
-        self._turn(to_answer=True)
+        place.update(adapt_text(title, answer.reads, answer.adapted, answer.changed, tables, style))
 
     def _turn(self, to_answer: bool) -> None:
         """Show the answer, or the recipe as it came."""

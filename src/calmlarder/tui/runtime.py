@@ -22,7 +22,7 @@ from calmlarder.tui.errors import tell
 _TURN_S = 0.001
 # Objects, rounds, rounds of rounds: little at a time, as a keystroke waits for each. Measured: 100 rounds at once were
 # half a million objects, which stopped every thread for 0.14 to 0.22 s; ours.
-_WASTE_SEEN_AFTER = (5_000, 8, 2_500)
+_WASTE_SEEN_AFTER = (5_000, 4, 5_000)
 
 
 def share_time() -> None:

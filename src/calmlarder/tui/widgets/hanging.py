@@ -40,12 +40,16 @@ class Hanging(Drawn):
         """The text as it is wrapped now."""
         return self.draw(max(20, self.content_size.width)).plain
 
+    def column(self, width: int) -> int:
+        """How wide its text stands in so many columns: for what is wrapped before, which is not to be wrapped again."""
+        return min(READABLE, (width - _BETWEEN) // 2 if self._beside and width >= _TWO_COLUMNS else width)
+
     def draw(self, width: int) -> Text:
         """Every line of the text."""
         at = self._lines.index(self._beside) if self._beside and self._beside in self._lines else 0
         if not at or width < _TWO_COLUMNS:
             return self._drawn(self._lines, width)
-        half = (width - _BETWEEN) // 2
+        half = self.column(width)
         left, right = self._drawn(self._lines[:at], half), self._drawn(self._lines[at:], half, is_titled=False)
         rows = zip_longest(*(part.split("\n", allow_blank=True) for part in (left, right)), fillvalue=Text())
         text = Text(no_wrap=True)
@@ -62,6 +66,7 @@ class Hanging(Drawn):
         for number, line in enumerate(all_lines):
             below = all_lines[number + 1] if number + 1 < len(all_lines) else ""
             heading = self._headings and bool(line) and not line.startswith(" ") and below.startswith(" ")
+            heading = heading or bool(self._beside and line == self._beside)
             at = _AT.match(line)
             indent = " " * (at.end() if at else len(line) - len(line.lstrip()) + 2)
             lines = wrap(line, min(width, READABLE), subsequent_indent=indent) or [""]

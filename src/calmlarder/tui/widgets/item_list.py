@@ -13,7 +13,7 @@ from textual.widgets.option_list import Option
 from calmlarder.tui.widgets.drawn import cut, fitting
 from calmlarder.tui.widgets.marked_list import MarkedList
 
-_FIGURE, _DAYS = 8, 10  # columns, at least
+_FIGURE, _DAYS = 8, 8  # columns, at least
 _LEAST_NAME, _USUAL_NAME, _MOST_NAME, _LEAST_NOTES = 12, 26, 44, 14
 
 
@@ -169,22 +169,23 @@ class ItemList(MarkedList):
         self.clear_options()
         longest = max((len(item.name) for item in self.items if not item.question), default=0)
         figures = max([_FIGURE, *(len(item.measure) for item in self.items)])
+        days = max([_DAYS, *(len(item.days) for item in self.items)])
         options = []
         for number, group in enumerate(self._groups):
             heading = Text(("\n" if number else "") + group.title, style="bold")
             options.append(Option(heading, disabled=True))
-            options += [Option(_line(item, width, (longest, figures)), id=item.id) for item in group.items]
+            options += [Option(_line(item, width, (longest, figures, days)), id=item.id) for item in group.items]
         self.add_options(options)
 
 
-def _line(item: Item, width: int, columns: tuple[int, int]) -> Text:
-    """`columns` are those of the longest name in the list and of the figures. What is too long goes on below."""
+def _line(item: Item, width: int, columns: tuple[int, int, int]) -> Text:
+    """`columns` are those of the longest name in the list, the figures and the days. The rest goes on below."""
     if item.question:
         text = Text(f"  {cut(item.name, width // 2)}  ")
         text.append(cut(item.question, width - len(text.plain)), style="italic")
         return text
-    longest, wide = columns
-    room = width - 2 - wide - 2 - _DAYS - 2
+    longest, wide, days = columns
+    room = width - 2 - wide - 2 - days - 2
     half = max(room // 2, min(room - _LEAST_NOTES, _USUAL_NAME))
     name = max(_LEAST_NAME, min(longest + 2, half, _MOST_NAME))
     names, left = wrap(item.name, name), room - name
@@ -192,6 +193,6 @@ def _line(item: Item, width: int, columns: tuple[int, int]) -> Text:
     everything = ", ".join(filter(None, [*item.notes, item.beside]))
     if len(notes) < 2 and len(everything) <= left:
         notes = [everything]
-    figures = [f"{item.figure:>{wide}}  {item.days:<{_DAYS}}  "]
+    figures = [f"{item.figure:>{wide}}  {item.days:<{days}}  "]
     rows = zip_longest(names, figures, notes, fillvalue="")
     return Text("\n".join(f"  {one:<{name}}{figure:<{len(figures[0])}}{note}".rstrip() for one, figure, note in rows))
