@@ -360,7 +360,7 @@ def _own(p: _Programme, problem: PatternProblem, used: list[int], weighed: list[
 
 def _from_the_sea(p: _Programme, problem: PatternProblem, pairs: list[tuple[Option, int]]) -> None:
     """Fish beside no other main thing, shellfish beside no red or minced meat."""
-    fishy, shelly = p.variable(1), p.variable(1)
+    fishy, shelly, tinned = p.variable(1), p.variable(1), p.variable(1)
     for o, u in pairs:
         food = o.offered.food
         cured = food.id in {"bacon", "chorizo", "prosciutto"}
@@ -368,6 +368,7 @@ def _from_the_sea(p: _Programme, problem: PatternProblem, pairs: list[tuple[Opti
             continue
         if food.kind == "fish":
             p.at_most({u: 1, fishy: -1}, 0)
+            p.at_most(*(({u: 1, tinned: -1}, 0) if food.state.startswith("canned") else ({u: 1, tinned: 1}, 1)))
         if food.kind in {"meat", "poultry", "tofu", "tempeh", "seitan", "soya"}:
             p.at_most({u: 1, fishy: 1}, 1)
         if food.kind == "shellfish" and food.state != "dried":

@@ -28,7 +28,7 @@ def test_what_is_on_its_last_day_and_stays_out_is_named(
         return [one for one in dinner.cautions if "today is its last day, and" in one]
 
     assert said("cooked white rice 200g, use by today") == [
-        "Cooked white rice: today is its last day, and this dish has no place for it: eat it tonight as well, within "
+        "Cooked white rice: today is its last day, and it is not in this dish: eat it tonight as well, within "
         "your limits, or throw it away."
     ]
     two_fish = ["salmon fillet 240g, use by today", "cod fillet 300g, use by today"]
@@ -186,3 +186,17 @@ def test_raw_shellfish_past_its_day_is_not_served(
     offered, left_out = offer(lots_of(lines), wanting(), tables)
     assert [one.lot.line for one in offered] == lines[1:]
     assert left_out[0].why.startswith("raw from the sea and past its day (best-before 2026-03-10)")
+
+
+def test_what_is_fresh_and_stays_out_is_named_in_one_line(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """What goes first in front; dry rice, tins and what passes the limits are none of it."""
+    wok = [one for one in patterns if one.id == "stir-fry"]
+    lines = ["firm tofu 280g", "dry white rice", "carrots x3", "soy sauce", "ginger"]
+    more = ["block of cheddar 300g", "rocket 80g", "2 onions", "tinned tomatoes"]
+    dinner = compose(lots_of([*lines, *more]), wanting(seconds=60), wok, tables).dinners[0]
+    assert [one for one in dinner.cautions if one.startswith("Left")] == ["Left for the next days: rocket and cheddar."]
+    dinner = compose(lots_of(lines), wanting(seconds=60), wok, tables).dinners[0]
+    assert not [one for one in dinner.cautions if one.startswith("Left for")]

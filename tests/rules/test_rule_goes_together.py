@@ -70,6 +70,18 @@ def test_red_or_minced_meat_shares_no_pot_with_prawns(
         assert not pan.holds(FishByItself(), {"prawns": 90, "turkey-mince": 70})
 
 
+def test_fresh_fish_is_cooked_without_tinned(pan: Callable[..., Tiny]) -> None:
+    """Sardines of a tin for themselves, and salmon.
+
+    salmon fillets 300g
+    cod fillets 300g
+    tin of sardines
+    """
+    assert pan().holds(FishByItself(), {"salmon": 150, "cod": 150})
+    assert pan().holds(FishByItself(), {"sardines-canned": 90})
+    assert not pan().holds(FishByItself(), {"salmon": 150, "sardines-canned": 90})
+
+
 def test_no_handful_of_cheese_over_fish(
     fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]
 ) -> None:

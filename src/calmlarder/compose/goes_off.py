@@ -14,28 +14,32 @@ from calmlarder.larder.lot import Lot, is_last_day
 from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import COOKED_STATES
+from calmlarder.tables.vocabulary import CANNED_STATES, COOKED_STATES
 
 _SOON_DAYS = 2  # what has so many days left is told, too: ours
 _SPOILS_SOON_DAYS = 3  # of raw fish, meat and sprouts: they wait for no second dinner. Ours
-_MOST_TOLD = 4  # of what goes off soon, and of what is past its day: more is a list that nobody reads; ours
+_MOST_TOLD = 3  # of what goes off soon, and of what is past its day: more is a list that nobody reads; ours
 _WORTH_A_WORD_G = 40  # less, or a herb, is no meal; what holds onion or garlic is none either. Ours
 # Of these an estimate counts as well: nobody waits for the smell. Ours.
 _SPOILS = frozenset({"fish", "shellfish", "poultry", "meat", "shoot"})
 _WORTH_A_MEAL_G = 60  # of what a dish leaves: less is eaten up beside it. Ours
 _WAIT_FOR_NOTHING = frozenset({"leaf", "salad-leaf", "brassica", "shoot"})  # once yellow, brown or limp. Ours
 _FITS_SHARE = 0.6  # of a usual portion: what fits no more of it is planned for nobody who keeps the limits. Ours
+# What is fresh and in no dish is named in one line: so many things, what has no day last. Ours.
+_MOST_LEFT, _KEEPS_DAYS = 5, 60
+_FOR_A_DINNER = frozenset({"base", "protein", "vegetable"})
+_DAIRY = frozenset({"cheese", "yoghurt", "cream"})
+_KEEPS = frozenset({"dry", "dried", "frozen", *CANNED_STATES})
 _DAYS = {1: "tomorrow is the last day", 2: "two days left", 3: "three days left"}
 
 
 def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[str, ...]:
     """A sentence for each thing that is on its last day and stays out, and one for what goes off within two days."""
     passed = _passed_over(plan, offered)
-    fits = {option.offered.lot.id for option in plan.problem.options}
     told = []
     for thing in passed:
         if is_last_day(thing.lot):
-            why = "what goes in leaves no room for it" if thing.lot.id in fits else "this dish has no place for it"
+            why = "it is not in this dish"
             then = _else(thing, tables)
             if not _may_be_planned(thing, plan, tables):
                 why, then = "a usual amount passes the limits", "for somebody else's plate, or throw it away tonight"
@@ -53,7 +57,35 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
     fitting = [thing for thing in once if _may_be_planned(thing, plan, tables)][:_MOST_TOLD]
     others = [thing for thing in once if thing not in fitting and not _may_be_planned(thing, plan, tables)]
     used = {use.option.offered.lot.id for use in plan.uses}
-    return tuple(dict.fromkeys((*told, *_soon(fitting, used, tables), *_for_others(others[:_MOST_TOLD], tables))))
+    said = {thing.lot.id for thing in passed if is_last_day(thing.lot) or (thing.lot.days_left or 0) < 0}
+    waits = _left_for_other_days(plan, passed, said | {thing.lot.id for thing in soon}, tables)
+    return tuple(
+        dict.fromkeys((*told, *_soon(fitting, used, tables), *_for_others(others[:_MOST_TOLD], tables), *waits))
+    )
+
+
+def _left_for_other_days(plan: Plan, passed: Sequence[Offered], said: Container[str], tables: Tables) -> Iterator[str]:
+    """What of the larder a dinner could be made of, is fresh and not spoken of: what goes first in front."""
+    left = [
+        thing
+        for thing in passed
+        if thing.lot.id not in said and _is_fresh(thing) and _may_be_planned(thing, plan, tables)
+    ]
+    first = sorted(left, key=lambda thing: _KEEPS_DAYS if thing.lot.days_left is None else thing.lot.days_left)
+    names = list(dict.fromkeys(_with_a_day(thing, tables) for thing in first))
+    if names:
+        yield f"Left for the next days: {and_list(names[:_MOST_LEFT])}."
+
+
+def _is_fresh(thing: Offered) -> bool:
+    food, lot = thing.food, thing.lot
+    main = bool(_FOR_A_DINNER & {*food.roles}) or food.kind in _DAIRY
+    return main and food.state not in _KEEPS and lot.place == "fridge" and lot.grams >= _WORTH_A_WORD_G
+
+
+def _with_a_day(thing: Offered, tables: Tables) -> str:
+    name = name_said(thing.food, thing.lot.line, tables)
+    return f"{name} (soon)" if thing.lot.days_left in {0, 1, 2} else name
 
 
 def _past(thing: Offered, tables: Tables) -> str:

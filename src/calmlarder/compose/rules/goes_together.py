@@ -8,6 +8,7 @@ from calmlarder.compose.taste import SEASONED_SITTINGS, SESAME, SOUR_KINDS, SYRU
 from calmlarder.compose.variables import DishVariables
 from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import CANNED_STATES
 
 MOST_PROTEINS = 2  # on one plate: common practice, no source
 _NOT_WITH_FISH = frozenset({"meat", "poultry", "tofu", "tempeh", "seitan", "soya"})
@@ -68,7 +69,7 @@ class SweetSpiceBesideAnother:
 
 
 class FishByItself:
-    """Fish shares no plate with meat, poultry or tofu, nor shellfish with red or minced meat.
+    """Fish shares no plate with meat, poultry or tofu, shellfish none with red or minced meat, tinned none with fresh.
 
     Bacon and the like season fish, and ham prawns as well; dried shrimps season anything.
     """
@@ -83,6 +84,8 @@ class FishByItself:
         fish = [number for number, food in there if food.kind == "fish"]
         others = [number for number, food in there if food.kind in _NOT_WITH_FISH and food.id not in _SALTS_FISH]
         _apart(draft, fish, others)
+        tinned = [number for number, food in there if food.kind == "fish" and food.state in CANNED_STATES]
+        _apart(draft, tinned, [number for number in fish if number not in tinned])
         shellfish = [number for number, food in there if food.kind == "shellfish" and food.state != "dried"]
         _apart(draft, shellfish, [number for number, food in there if _is_red_or_minced(food)])
 
