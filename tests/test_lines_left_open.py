@@ -196,3 +196,22 @@ def test_no_raw_mince_goes_into_a_pot_that_has_its_meat(tmp_path: Path, capsys: 
         tmp_path, capsys, *lines, steps="1. Brown the beef.\n2. Add the tomatoes, 45 minutes.\n3. Add the beans."
     )
     assert all(to["food"] not in {"turkey-mince", "chicken-mince"} for one in told["changes"] for to in one["to"])
+
+
+def test_bread_at_the_end_of_a_step_is_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """A slice of wheat bread passes the fructans of a meal (Biesiekierski et al. 2011), wherever it is named."""
+    lines = ("600 g haddock", "300 g brown onions")
+    told = answer(tmp_path, capsys, *lines, steps="1. Fry. Herbs on top. Brown bread and butter to serve.")
+    assert "Brown bread [not counted: a usual portion passes a limit]" in told["recipe"]
+    assert any("brown bread (wheat or the like)" in one for one in told["remarks"])
+
+
+def test_a_step_that_takes_all_of_it_tells_no_amount(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    lines = ("600 g haddock", "1 onion, chopped", "1 leek, sliced")
+    told = answer(tmp_path, capsys, *lines, steps="1. Add the onion and leek, lid on, 10 minutes.")
+    assert " of the leek greens" not in told["recipe"]
+
+
+def test_herbs_without_an_amount_stay_as_they_are_written(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    told = answer(tmp_path, capsys, "600 g haddock", "Chives or parsley, chopped")
+    assert (told["status"], told["changes"]) == ("fits", [])

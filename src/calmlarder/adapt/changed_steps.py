@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.adapt.called import called_by_lines, last_words_of_a_kind, single_words
-from calmlarder.adapt.changed_lines import Part, joined_lines
+from calmlarder.adapt.changed_lines import Part, joined_lines, lines_apart
 from calmlarder.adapt.collective import animals_in, collective_names
 from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.left_open import without_unread
@@ -31,6 +31,8 @@ from calmlarder.adapt.step_names import (
     turns_golden,
 )
 from calmlarder.adapt.step_notes import (
+    amount_of,
+    bare,
     filling_notes,
     liquid_notes,
     note,
@@ -134,6 +136,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]
     if _no_florets_are_left(parts, told):
         marked = [_FLORET.sub(lambda one: "pieces" if one[1] else "piece", text) for text in marked]
+    marked = [_all_of_them(text, adapted, parts, tables) for text in marked]
     notes = _notes(steps, parts, adapted, told, (named, texts))
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
@@ -142,6 +145,20 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
 
 def _is_of_a_food(change: Change, parts: Sequence[Part]) -> bool:
     return change.place is None or parts[change.place].read.food is not None
+
+
+def _all_of_them(text: str, adapted: Adapted, parts: Sequence[Part], tables: Tables) -> str:
+    """A step without the amount of what it takes all of: `260 g of the leek greens`, where the list has 260 g."""
+    lines = [*joined_lines(parts, adapted, tables).values()]
+    staying = {(part.line, part.read.food) for part in parts}
+    for change in lines_apart(adapted, parts, tables).changes:
+        own = parts[change.place].line if change.place is not None else -1
+        if not any((own, one.food) in staying for one in change.to):  # there it is put to another food of its line
+            lines += change.lines
+    for line in lines:
+        if amount_of(line):
+            text = text.replace(f"{amount_of(line)} of the {bare(line)}", f"the {bare(line)}")
+    return text
 
 
 def _begun_large(text: str, old: str) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.line_words import tail_of
 from calmlarder.adapt.model import Adapted, Change, Unread
-from calmlarder.adapt.usual_amounts import is_beside
+from calmlarder.adapt.usual_amounts import SEASONINGS, is_beside
 from calmlarder.adapt.worst import is_plain_word
 from calmlarder.adapt.written import written
 from calmlarder.cookbook.recipe import IngredientRead
@@ -26,13 +26,8 @@ def left_out_unread(unread: Iterable[Unread], reads: Sequence[IngredientRead]) -
 def so_much_of_it(lines: Iterable[Counted], changed: set[int | None], tables: Tables) -> Iterator[Change]:
     """A line that stays without an amount, of which it counts how much there is, gets the one that was reckoned."""
     for line in lines:
-        if (
-            not line.read.unsure
-            or line.place in changed
-            or line.amount is None
-            or line.profile is None
-            or line.read.also
-        ):
+        measured = line.amount is not None and line.profile is not None and line.food.kind not in SEASONINGS
+        if line.amount is None or not measured or not line.read.unsure or line.place in changed or line.read.also:
             continue
         words = f"{line.food.name}{tail_of(line.read.text)}"
         told = written(line.food, line.amount.grams, tables, words).line

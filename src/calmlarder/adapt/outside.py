@@ -10,6 +10,7 @@ from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.adapt.worst import matters
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
+from calmlarder.matching.names.notes import COLOURS
 from calmlarder.matching.names.words import words_of
 from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
@@ -83,7 +84,9 @@ _BY_THE_WAY = re.compile(
 # `Serve with naan.`, and a sentence that says no more than what would do beside it: `Rice or chapatis.`
 _WITH = re.compile(
     r"(?:\bserv(?:e[ds]?|ing)\b[^.;:]{0,40}?\bwith\b|(?<=[.!?] )(?=[\w-]+ or (?:[\w-]+ ){0,2}[\w-]+(?:[.!]|$)))"
-    r"([^.;:]{1,80})",
+    r"([^.;:]{1,80})"
+    r"|(?<![^.!?\n] )(?<![^.!?\n ])([A-Z][^.;:!?\n]{1,60}?) (?:to serve|alongside|on the side|at the table)"
+    r"(?=[.;!\n]|$)",
     re.IGNORECASE,
 )
 _BRACKETS = re.compile(r"\[[^\[\]]{1,400}\]")
@@ -114,7 +117,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eater
         told = _plain_step(step)
         for start, end, meant in spans_in(told, names):
             words = words_of(told[start:end])
-            strange = covered.isdisjoint(words) and not set(words) <= _ELSE and not meant & made
+            strange = covered.isdisjoint(_beside_colours(words)) and not set(words) <= _ELSE and not meant & made
             strange = strange and not _is_something_else_now(told[end:], covered)
             strange = strange and not (len(words) == 1 and _is_a_dish(meant, tables))
             strange = strange and not (title.issuperset(words) and _is_made(meant, tables))
@@ -136,7 +139,7 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     beside: dict[str, frozenset[str]] = {}
     for step in within(recipe.steps):
         for told in _WITH.finditer(step):
-            beside |= _strange_in(told[1], known, eaters, tables)
+            beside |= _strange_in(told[1] or told[2], known, eaters, tables)
     if beside:
         said = f"The steps serve it with {', '.join(beside)}, which is not in the list: that is not counted."
         remarks.append(said + _which_pass(beside, eaters, tables))
@@ -174,8 +177,9 @@ def marked_beside(
     marked = []
     for step in steps:
         for told in reversed(list(_WITH.finditer(step))):
-            for words, meant in _strange_in(told[1], known, eaters, tables).items():
-                place = step.casefold().rfind(words, told.start(1), told.end(1)) + len(words)
+            group = 1 if told[1] else 2
+            for words, meant in _strange_in(told[group], known, eaters, tables).items():
+                place = step.casefold().rfind(words, told.start(group), told.end(group)) + len(words)
                 over = any(passes_alone(one, eaters, tables) for one in meant)
                 if over and place >= len(words) and not _NOW.match(step, place):
                     step = f"{step[:place]} {_PASSES}{step[place:]}"
@@ -191,12 +195,17 @@ def _strange_in(
     found: dict[str, frozenset[str]] = {}
     for start, end, meant in spans_in(told, names_of_all(tables)):
         words = words_of(told[start:end])
-        strange = covered.isdisjoint(words) and not meant & ids and not set(words) <= _NEVER
+        strange = covered.isdisjoint(_beside_colours(words)) and not meant & ids and not set(words) <= _NEVER
         strange = strange and not _is_a_dish(meant, tables)
         strange = strange and not _is_something_else_now(told[end:], covered)
         if strange and any(matters(one, eaters, tables) for one in meant):
             found[" ".join(told[start:end].lower().split())] = meant
     return found
+
+
+def _beside_colours(words: Sequence[str]) -> Sequence[str]:
+    """The words of a name that tell what it is: brown bread is not of the list because its onions are brown."""
+    return [word for word in words if word not in COLOURS] or words
 
 
 def _which_pass(found: dict[str, frozenset[str]], eaters: Eaters, tables: Tables) -> str:
