@@ -144,7 +144,7 @@ class LarderApp(LeftOpen):
         if isinstance(screen, ReadsAnew):
             other, words = manner_command(self._kitchen)
             yield SystemCommand(words, "for good", partial(self._read_in, screen, other))
-        yield SystemCommand("Light or dark", "for this time", self._turn_light)
+        yield SystemCommand("Light or dark", "for now", self._turn_light)
 
     def _read_in(self, screen: ReadsAnew, word: str) -> None:
         """Other measures and names, from now on."""
