@@ -20,6 +20,7 @@ from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
+from calmlarder.kitchen.equipment import Equipment
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.load import shipped_patterns
@@ -156,9 +157,9 @@ def cook(
 ) -> Callable[..., Dinner]:
     """The best dinner of a fridge that one pattern makes; it passed the check."""
 
-    def dinner(lines: Sequence[str], pattern: str, people: int = 2) -> Dinner:
+    def dinner(lines: Sequence[str], pattern: str, people: int = 2, rings: int = 2) -> Dinner:
         chosen = [one for one in patterns if one.id == pattern]
-        wanted = wanting(people=people, seconds=60, protein_floor_g=8)
+        wanted = wanting(people=people, seconds=60, protein_floor_g=8, equipment=Equipment(rings=rings))
         lots = lots_of(lines)
         _, dinners = best_dinners(lots, wanted, chosen, tables)
         request = {**wanted.model_dump(mode="json"), "profile": wanted.profile.name}

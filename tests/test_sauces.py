@@ -79,3 +79,22 @@ def test_rice_that_fries_with_the_rest_counts_as_it_is_boiled(cook: Cook) -> Non
     fridge = ["rice 5kg", "10 eggs", "carrots 4", "frozen green beans 500g", "soy sauce", "oil"]
     assert "two wide pans" in said(cook(fridge, "egg-fried-rice", people=4))
     assert "two wide pans" not in said(cook(fridge, "egg-fried-rice"))
+
+
+def test_leek_greens_are_fried_until_soft(cook: Cook) -> None:
+    omelette = cook(["6 eggs", "leeks x2", "spinach 300g", "cheddar 200g", "potatoes 1kg", "butter"], "omelette-supper")
+    fried = cook(["potatoes 1kg", "6 eggs", "broccoli 300g", "leeks x2", "cheddar 200g", "oil"], "fried-potatoes")
+    for dinner in (omelette, fried):
+        assert "leek-green" in {use.food for use in dinner.uses}
+        hot = [one for one in dinner.timeline.moments if "leek greens" in one.what and one.equipment]
+        assert max(one.minutes for one in hot) >= 6  # foods.csv
+    assert (
+        "Season with salt and" not in said(fried) or "leek greens" not in said(fried).split("Season with salt and")[1]
+    )
+
+
+def test_what_is_fried_before_the_only_ring_is_free_for_the_rest_is_kept_warm(cook: Cook) -> None:
+    tofu = ["firm tofu 280g", "spinach 200g", "tomatoes x2", "paprika", "chives", "rapeseed oil"]
+    fridge = ["boiled potatoes 500g, made today", *tofu]
+    assert "Keep it warm under foil." in said(cook(fridge, "tofu-scramble", rings=1))
+    assert "foil" not in said(cook(fridge, "tofu-scramble"))

@@ -29,6 +29,7 @@ _TURNED = re.compile(
 # Nobody tosses a whole bird or a joint.
 _ONE_PIECE = frozenset({"chicken-whole", "duck-whole", "turkey-whole", "lamb-roast", "beef-roast"})
 _RUBBED = re.compile(r"\b[Tt]oss ([^;.]+?) (?:in|with) ([^;.]+?)(?:, salt and| and salt, with) ([^;.]+?), and roast")
+_SOFTENED = frozenset({"leek-green"})  # tough where it only sizzles
 _MIRIN = "mirin"
 _LIFTED_OUT = ("lemongrass", "galangal", "bay-leaf", "star-anise", "lime-leaves", "pandan-leaves")  # nobody chews them
 # What holds a dressing together, and is loosened with water; soy sauce and its like run by themselves.
@@ -70,6 +71,8 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         )
     if place == "oven" and any(one.food.id in _ONE_PIECE for one in things):
         said = _RUBBED.sub(r"Rub \1 with \2, salt and \3, and roast", said).replace("browned at the edges", "browned")
+    if place in {"pan", "pot"} and any(one.food.id in _SOFTENED for one in things):
+        said = said.replace(" for half a minute", " until soft")
     if place == "bowl":
         said = _boiled_up(said, things)
     if place in {"pan", "pot"} and any(one.food.id in _POP for one in things):

@@ -68,7 +68,7 @@ def _not_burnt(pattern: Pattern, fillings: Sequence[Filling]) -> list[tuple[Fill
         if at is None or not _is_held_for_heat(one, pattern):
             continue
         target = _last_dry(pattern, here, filled, at)
-        if target is not None and _softens(one, pattern):
+        if target is not None and softens(one, pattern):
             target = target if dry_minutes(pattern.steps[target], pattern, here) > one.minutes else None
         found += [(one, target)] if target is not None else []
     return found
@@ -79,7 +79,7 @@ def _comes_in_at(one: Filling, pattern: Pattern) -> int | None:
 
 
 def _is_held_for_heat(one: Filling, pattern: Pattern) -> bool:
-    return _burns(one, pattern) or _softens(one, pattern)
+    return _burns(one, pattern) or softens(one, pattern)
 
 
 def _does_without(step: Step, one: Filling, pattern: Pattern, fillings: Sequence[Filling]) -> bool:
@@ -96,7 +96,7 @@ def _burns(one: Filling, pattern: Pattern) -> bool:
     return burns and not whole and one.minutes <= _SOFT_MINUTES
 
 
-def _softens(one: Filling, pattern: Pattern) -> bool:
+def softens(one: Filling, pattern: Pattern) -> bool:
     """Leek greens and the like in the place of a herb: soft in a few minutes, black in ten."""
     return pattern.slots[one.slot].role == "aromatic" and one.food.kind == "leaf" and one.minutes > _SOFT_MINUTES
 
