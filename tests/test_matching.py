@@ -263,6 +263,7 @@ def test_what_goes_without_saying_is_taken_and_shown(line: str, foods: str, assu
     assert bool(assumed) == bool(reading.assumed)
 
 
+@pytest.mark.long
 def test_every_name_of_a_food_finds_it(tables, reader: LarderReader) -> None:  # type: ignore[no-untyped-def]
     """Each name of foods.csv is matched to its own food, or asked with it among the candidates."""
     for food in tables.foods:

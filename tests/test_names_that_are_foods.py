@@ -39,6 +39,7 @@ def unlike(reader: LarderReader, line: str, own: frozenset[str], is_theirs: bool
     return "" if all(bool(lot.owner) == is_theirs for lot in read.lots) else f"owner {read.lots[0].owner}"
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("is_theirs", [True, False])
 def test_every_common_food_keeps_its_owner(
     reader: LarderReader, foods: dict[str, frozenset[str]], is_theirs: bool

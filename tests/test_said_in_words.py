@@ -35,6 +35,7 @@ def first_keys() -> tuple[str, ...]:
     return ()
 
 
+@pytest.mark.long
 def test_minutes_are_a_number_of_the_cooks_own(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f8", "f3")

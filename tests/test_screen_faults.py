@@ -407,6 +407,7 @@ def test_enter_on_an_item_says_what_can_be_done_with_it(play: Callable[..., Lard
     play(act)
 
 
+@pytest.mark.long
 def test_the_next_dinner_is_the_one_that_was_promised_and_a_key_leads_back(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         for text in MORE:

@@ -91,6 +91,7 @@ def in_encoding(encoding: str, *words: str, home: Path) -> "subprocess.Completed
     return subprocess.run(run, capture_output=True, env=environment, check=False)
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("encoding", some(["ascii", "utf-8", "cp1252"], 2))
 def test_an_output_without_unicode_shows_everything(encoding: str, tmp_path: Path) -> None:
     run = in_encoding(encoding, "limit", "carrot", home=tmp_path)

@@ -72,6 +72,7 @@ def lexicon(tables: Tables) -> Lexicon:
     return Lexicon(tables)
 
 
+@pytest.mark.long
 def test_most_slips_are_read_and_hardly_any_as_another_food(reader: LarderReader, lexicon: Lexicon) -> None:
     count = Counter[str]()
     for name, wrong in slips(lexicon, SLIPS):

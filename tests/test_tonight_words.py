@@ -56,6 +56,7 @@ def test_the_dinner_before_is_gone_while_one_for_other_eaters_is_looked_for(
     play(act)
 
 
+@pytest.mark.long
 def test_a_dinner_for_the_same_eaters_stays_to_be_read_and_escape_goes_back_to_it(
     play: Callable[..., LarderApp], monkeypatch: pytest.MonkeyPatch
 ) -> None:

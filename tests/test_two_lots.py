@@ -33,6 +33,7 @@ def filled_twice(pattern: Pattern, tables: Tables) -> list[Filling]:
     return found
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("every", [15])
 def test_a_dish_with_each_food_twice_has_an_order(every: int, patterns: tuple[Pattern, ...], tables: Tables) -> None:
     """By hand: as many minutes at the board as for one lot of the sum, and one cook is never at two things.

@@ -126,6 +126,7 @@ def test_swaps_of_a_lot_are_told(play: Callable[..., None]) -> None:
     play(act)
 
 
+@pytest.mark.long
 def test_a_swap_in_the_dinner_is_solved_again(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f3")
