@@ -1,0 +1,62 @@
+"""Amounts that people put in words of their own, written as they are read: `lb and a half`, `2 of the 14oz`."""
+
+import re
+
+from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
+from calmlarder.matching.late_patterns import LatePattern
+
+_PARTS = {"half": 1 / 2, "third": 1 / 3, "quarter": 1 / 4, "1/2": 1 / 2, "1/3": 1 / 3, "1/4": 1 / 4}
+_AND_A_HALF = LatePattern(r"\b(?:(?:a|one|1) )?(lb|lbs|pound|oz|ounce|cup|gallon|quart)s? and a half\b")
+_OF_THAT_SIZE = LatePattern(
+    r"\b(\d{1,2}|two|three|four) of (?:the |those )?(\d{1,4}(?:\.\d+)?) ?(oz|g|ml|lb)s?\b"
+    r"(?: (?:ones|packs?|blocks?|tubs?))?"
+    r"(?:\s*(?:\+|and|plus|&)\s*(?:a |one |about )*(half|third|quarter|1/2|1/3|1/4)\b(?: (?:of one|one))?)?"
+)
+# What is gone of a pack leaves the rest of it.
+_REST = {
+    "1/2": "half", "half": "half", "1/3": "2/3", "third": "2/3", "1/4": "3/4", "quarter": "3/4", "3/4": "quarter",
+    "three quarters": "quarter", "2/3": "third", "two thirds": "third",
+}  # fmt: skip
+_PART_GONE = LatePattern(
+    r"(?<![\d/.])(?:about |around |maybe |nearly |over |a |one )*(1/[234]|[23]/[34]|half|third|quarter|three quarters"
+    r"|two thirds) (?:of (?:it|them) )?(?:is |are |has )?(?:been )?(?:gone|used|eaten|drunk)\b"
+    r"(?! (?:to|off|soft|mouldy|bad|limp|brown))"
+)
+_HALF_FULL = LatePattern(
+    r"\b(?:about |around )?(?:half ?way (?:down|through|full|gone)|half[ -]full|half[ -]way|down to (?:about )?half)\b"
+)
+# Which is no full cream milk.
+_FULL = LatePattern(
+    r"\b(?:a )?(?<!nearly )(?<!almost )(?<!half )full (?=(?:tub|jar|bag|box|pot|bottle|carton|tin|can|pack|packet)s?\b)"
+    r"|,? (?<!nearly )(?<!almost )(?<!not )(?:still |all )?full(?=\s*(?:$|[,;)]))"
+)
+_ONE_PACK_OF = LatePattern(r"\b(?:1|one|a) (?=(?:pack|packet|bag|box|tray) of \d)")
+_WORD_LEFT = LatePattern(rf"\b({'|'.join(sorted(WHOLE_WORDS, key=len, reverse=True))}) left\b(?! (?:of|from|on))")
+_END_OF = LatePattern(
+    r"\b(?:the |just the )?(?:end|stub|stump) of (?:a|the|one) (?:block|wedge|loaf|stick|log)(?: of)?\b"
+)
+# Of what is cut or bought by weight, so much stands in a bracket for all of it.
+_CUT = LatePattern(r"\b(?:fillets?|filets?|steaks?|chops?|breasts?|thighs?|legs?|escalopes?|cutlets?|loins?|darnes?)\b")
+_BRACKET_GRAMS = LatePattern(
+    r"\(\s*(?:approx|about|around|total|in total|all in|roughly|ca|circa|~|c)?\.? ?\d+(?:\.\d+)? ?(?:k?g|oz|lbs?)"
+    r"(?: (?:total|in total|together|all in|altogether|or so))?\s*\)"
+)
+_TIMES = LatePattern(r"(?<![\w.])(?:x ?\d{1,2}|\d{1,2} ?x)(?![\w.])")
+
+
+def amounts_plainly(text: str) -> str:
+    """A plain line with such amounts as they are read elsewhere."""
+    text = _AND_A_HALF.sub(r"1.5 \1", text)
+    text = _OF_THAT_SIZE.sub(_all_of_them, text)
+    text = _PART_GONE.sub(lambda found: f"{_REST[found[1]]} left", _HALF_FULL.sub("half left", text))
+    text = _ONE_PACK_OF.sub("", _FULL.sub("", text) if "cream" in text or "fat" in text else text)
+    text = _WORD_LEFT.sub(lambda found: f"{WHOLE_WORDS[found[1]]} left", text)
+    text = _END_OF.sub("heel", text)
+    if _CUT.search(text) and len(_BRACKET_GRAMS.findall(text)) == 1:
+        text = _TIMES.sub("", text)
+    return text
+
+
+def _all_of_them(found: re.Match[str]) -> str:
+    number = int(found[1]) if found[1].isdigit() else WHOLE_WORDS[found[1]]
+    return f"{(number + _PARTS.get(found[4], 0)) * float(found[2]):.4g} {found[3]}"

@@ -1,0 +1,34 @@
+"""Amounts that people put in words of their own. Pound and ounce: NIST Handbook 44, Appendix C (453.59 g, 28.35 g)."""
+
+import pytest
+
+from calmlarder.larder.lines_to_lots import LarderReader
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "low", "high"),
+    [
+        ("salmon fillets x2 (approx 300g)", "salmon", 295, 305),
+        ("2 salmon fillets (300g)", "salmon", 295, 305),
+        ("chicken breasts x 3 (450 g total)", "chicken-breast", 445, 455),
+        ("2 tins tomatoes (400g)", "tomato-canned", 795, 805),
+        ("butter lb and a half", "butter", 680, 681),
+        ("a pound and a half of mince", "beef-mince", 680, 681),
+        ("firm tofu 2 of the 14oz", "tofu-firm", 793, 795),
+        ("extra firm tofu - 2 of the 14oz + a third thats opened in water", "tofu-firm", 925, 928),
+        ("double cream 200 ml, halfway down", "cream-double", 95, 105),
+        ("cream 200ml half full", "cream-double", 95, 105),
+        ("half full tub of cream", "cream-double", 100, 160),
+        ("full tub of cream", "cream-double", 200, 350),
+        ("punnet cherry toms, 1/2 gone", "tomato-cherry", 120, 130),
+        ("milk 2 l, 1/4 gone", "milk", 1495, 1505),
+        ("corn tortillas 1 pack of 30", "tortilla-corn", 700, 800),
+        ("eggs 18 ct, about ten left", "egg", 500, 600),
+        ("cheddar - the end of a block", "cheddar", 30, 150),
+    ],
+)
+def test_how_much_it_is(reader: LarderReader, line: str, food: str, low: float, high: float) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert [lot.food for lot in read.lots] == [food]
+    assert low <= read.lots[0].grams <= high
