@@ -18,7 +18,8 @@ _REST = {
     "three quarters": "quarter", "2/3": "third", "two thirds": "third",
 }  # fmt: skip
 _PART_GONE = LatePattern(
-    r"(?<![\d/.])(?:about |around |maybe |nearly |over |a |one )*(1/[234]|[23]/[34]|half|third|quarter|three quarters"
+    r"(?<![\d/.])(?<!\bother )(?<!\bthe )(?:about |around |maybe |nearly |over |a |one )*"
+    r"(1/[234]|[23]/[34]|half|third|quarter|three quarters"
     r"|two thirds) (?:of (?:it|them) )?(?:is |are |has )?(?:been )?(?:gone|used|eaten|drunk)\b"
     r"(?! (?:to|off|soft|mouldy|bad|limp|brown))"
 )
