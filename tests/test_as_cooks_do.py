@@ -334,3 +334,18 @@ def test_an_omelette_of_more_than_six_eggs_takes_two_pans(cook: Cook) -> None:
     fridge = ["corn tortillas 20", "12 eggs", "spinach 400g", "tomatoes x4", "turmeric", "ginger", "coriander", "oil"]
     assert "in two pans" in said(cook(fridge, "masala-omelette", 4))
     assert "in a pan" in said(cook(fridge, "masala-omelette", 1))
+
+
+def test_fish_of_a_tin_is_drained_and_not_patted(cook: Cook) -> None:
+    fridge = ["basmati rice 1kg", "sardines in olive oil 2 tins", "courgette", "lemon", "capers"]
+    assert "sardines drained" in said(cook(fridge, "supper-plate"))
+    fresh = ["basmati rice 1kg", "2 salmon fillets", "courgette", "lemon", "capers"]
+    assert "salmon fillet patted dry" in said(cook(fresh, "supper-plate"))
+
+
+def test_eggs_and_beans_make_tacos(cook: Cook) -> None:
+    """Beside plain rice the tortillas stay where they are."""
+    fridge = ["12 corn tortillas", "6 eggs", "tomatoes x4", "courgette", "queso fresco 200g", "limes", "cumin", "oil"]
+    dinner = cook([*fridge, "long grain rice 1kg"], "tacos", 2)
+    assert dinner.title.startswith("Tacos with eggs")
+    assert "white and yolk are set" in said(dinner)

@@ -8,6 +8,7 @@ from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.household import PINCH, is_pinch
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import CANNED_STATES
 
 _STATE_WORDS = re.compile(
     r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
@@ -176,6 +177,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = ""
     if food.state in ALREADY_COOKED and prep.startswith("patted dry"):
         prep = "sliced"
+    if food.kind == "fish" and food.state in CANNED_STATES and prep.startswith("patted dry"):
+        prep = "drained"
     if food.kind in _BY_THE_BLOCK and prep.startswith("patted dry"):
         prep = food.prep_for("stir-fry")
     if is_whole_fish(food, told.line):
