@@ -331,7 +331,16 @@ def test_plain_tofu_is_not_simmered_with_potatoes_in_water(patterns: tuple[Patte
 
 
 def test_an_omelette_of_more_than_six_eggs_takes_two_pans(cook: Cook) -> None:
-    fridge = ["corn tortillas 20", "12 eggs", "spinach 400g", "tomatoes x4", "turmeric", "ginger", "coriander", "oil"]
+    fridge = [
+        "cooked basmati rice 900g",
+        "12 eggs",
+        "spinach 400g",
+        "tomatoes x4",
+        "turmeric",
+        "ginger",
+        "coriander",
+        "oil",
+    ]
     assert "in two pans" in said(cook(fridge, "masala-omelette", 4))
     assert "in a pan" in said(cook(fridge, "masala-omelette", 1))
 
