@@ -150,14 +150,12 @@ def test_what_takes_the_place_of_self_raising_flour_is_raised_too(
 
 
 def test_an_unread_line_that_names_a_trigger_says_so(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    """Beans, garlic and milk are on every published list of what is high; a zorbulous on none. Coconut milk is none."""
-    path = recipe(
-        tmp_path, "300 g brown onions", "2 cans zorbulous beans", "a knob of zorbulous", "1 cup zorbulous milk"
-    )
+    """Beans are on every published list of what is high; a zorbulous on none."""
+    path = recipe(tmp_path, "300 g brown onions", "2 cans beans in zorbulous", "a knob of zorbulous")
     assert main(["adapt", path]) == 3
     text = " ".join(capsys.readouterr().out.split())
-    assert "Not counted, and often rich in what elimination limits: bean, milk." in text
-    assert "2 cans zorbulous beans [not counted: bean, a likely trigger]" in text
+    assert "Not counted, and often rich in what elimination limits: bean." in text
+    assert "2 cans beans in zorbulous [not counted: bean, a likely trigger]" in text
     assert "a knob of zorbulous [not counted] " in text
 
 

@@ -215,3 +215,18 @@ def test_a_step_that_takes_all_of_it_tells_no_amount(tmp_path: Path, capsys: pyt
 def test_herbs_without_an_amount_stay_as_they_are_written(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     told = answer(tmp_path, capsys, "600 g haddock", "Chives or parsley, chopped")
     assert (told["status"], told["changes"]) == ("fits", [])
+
+
+def test_a_strange_sort_of_a_trigger_is_swapped(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Whatever sort of beans or crackers they are, pulses and wheat pass, so that they do not stay."""
+    lines = ("600 g chicken thighs", "2 cans zorbulous beans", "1 sleeve zorbulous crackers")
+    told = answer(tmp_path, capsys, *lines, steps="1. Fry.")
+    assert told["status"] == "adapted"
+    changed = {one["line"]: one["change"] for one in told["changes"]}
+    assert {changed[1], changed[2]} <= {"swap", "out"}
+
+
+def test_a_measure_that_is_not_known_is_no_count(settler: Settler, tables: Tables) -> None:
+    """A sleeve of crackers is not one cracker."""
+    read = settler.settle(LineReader(tables).read("1 sleeve buttery crackers, crushed"))
+    assert (read.food, read.grams) == ("crackers", None)

@@ -10,7 +10,22 @@ from rapidfuzz import fuzz, process
 
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.names import names_of_all
-from calmlarder.adapt.worst import is_plain_word, matters, named_in, worst_of
+from calmlarder.adapt.pieces_of_a_line import (
+    BRACKETS,
+    HEAD,
+    ITS_USE,
+    LEAD,
+    LIES_IN,
+    OR,
+    OR_TWO,
+    PIECES,
+    SENTENCES,
+    TAIL,
+    amount_before,
+    amount_of,
+    is_treatment,
+)
+from calmlarder.adapt.worst import is_plain_word, matters, named_in, passing_of, worst_of
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import IngredientRead, shared_out, together
 from calmlarder.cookbook.retold import OTHER_THINGS
@@ -19,44 +34,8 @@ from calmlarder.tables.book import Tables
 
 _LONGEST = 200  # signs; more is no ingredient line: ours
 _MOST_PIECES = 8
-# `To serve: …`, `Optional: …`: a heading and its foods in one line.
-_HEAD = re.compile(
-    r"\s*(?P<head>(?:(?:to|for) (?:serve|serving|garnish|finish|the (?:top|table))|serve with|garnish(?:es)?|toppings?"
-    r"|optional(?: extras?)?)(?:,? (?:optional|pick some|if you like))?)\s*:\s*",
-    re.IGNORECASE,
-)
-_SENTENCES = re.compile(r"(?<=[^\W\d]{2})\.\s+(?=[A-Z])|\s*;\s+|\s+[-–—]+\s+|(?<=[^\W\d])\s*:\s+")
-_PIECES = re.compile(
-    r"\s*(?P<by>,\s*(?:and|plus|&)\s|,|\+|&|\b(?:and|plus|(?:(?:stuffed|mixed|made|topped|filled|rubbed) )?with)\b)\s*",
-    re.IGNORECASE,
-)
-# `1 juiced`, `one left whole for the toast`: what is done to a share of it.
-_TREATED = (
-    r"(?:cut|sliced|chopped|halved|quartered|diced|grated|juiced|zested|crushed|peeled|left|torn|squeezed|shredded|minced"
-    r"|mashed|melted|cubed|cored|deseeded|seeded|trimmed|drained|rinsed|whole)"
-)
-_DONE = re.compile(
-    r"\s*(?:(?:\d|one|two|half|a half|the (?:other|rest)|rest|other|all|each|and)\s+)*"
-    rf"(?:(?:very|finely|thinly|roughly|coarsely|lightly|then)\s+)*{_TREATED}(?:\s+{_TREATED})*"
-    r"(?:\s+(?:in|into|on|up|across|lengthways|for|to|and|with|by|until|well|off|finely|thinly)\b.*)?\s*",
-    re.IGNORECASE,
-)
-_OR = re.compile(r"\s*,?\s*\b(?:or)\b(?: else)?\s+|(?<=[a-z])\s*/\s*(?=[a-z])", re.IGNORECASE)
-_BRACKETS = re.compile(r"\(([^()]*)\)|\[([^\[\]]*)\]")
-# What it is for, where it is from, and on what it hangs, names no other food of the line.
-_TAIL = re.compile(
-    r"\s+(?:if|when|unless|because|for|to|from|that|which|whatever|as|on|until|depending|like|in|dissolved|made up"
-    r"|whichever|while|since|where|so)\b.*",
-    re.IGNORECASE,
-)
-_ITS_USE = re.compile(r"\b(?:for|to)\s+(?!\w+ (?:people|of us)\b)[^,.;:()]*", re.IGNORECASE)
-_LEAD = re.compile(
-    r"\s*(?:(?:enough|some|any|more|extra|whatever|good|nice|maybe|perhaps|also|about|a few|a little|a bit of|the|your"
-    r"|my|of|with|then)\s+(?:of\s+)?)+",
-    re.IGNORECASE,
-)
-_OR_TWO = re.compile(r"\b(a\s+)?(dash|pinch|splash|handful|squeeze|drop|sprig|spoonful|knob)s?\s+or\s+two\b", re.I)
 AT_WORST = "the most it may be"
+MAY_BE = "it may be several foods, one of them"
 _SAME_WORD = 80  # likeness of two words, 0 to 100, from which the one may be the other misspelt: ours
 
 
@@ -100,11 +79,11 @@ class Settler:
         )
 
     def _line(self, text: str) -> IngredientRead | None:
-        head = _HEAD.match(text)
-        bare = _OR_TWO.sub(lambda one: f"2 {one[2]}{'es' if one[2].endswith(('sh', 'ch')) else 's'}", text)
+        head = HEAD.match(text)
+        bare = OR_TWO.sub(lambda one: f"2 {one[2]}{'es' if one[2].endswith(('sh', 'ch')) else 's'}", text)
         bare = bare[head.end() :] if head else bare
         reads: list[IngredientRead] = []
-        for number, sentence in enumerate(_SENTENCES.split(bare)):
+        for number, sentence in enumerate(SENTENCES.split(bare)):
             pieces = self._sentence(sentence)
             if pieces is None and number and reads and self._is_remark(sentence):
                 continue
@@ -121,8 +100,8 @@ class Settler:
         whole = self._reader.read(text) if text.strip() else IngredientRead(text=text, outcome="nothing")
         if whole.outcome == "read" and self._all_counted(text, [whole]):
             return [whole]
-        bare = _BRACKETS.sub(" ", text)
-        parts = _PIECES.split(bare)
+        bare = BRACKETS.sub(" ", text)
+        parts = PIECES.split(bare)
         pieces = [("", parts[0]), *zip((by.strip().casefold() for by in parts[1::2]), parts[2::2], strict=True)]
         if len(pieces) > _MOST_PIECES:
             return None
@@ -140,7 +119,7 @@ class Settler:
 
     def _is_a_use(self, piece: str) -> bool:
         """Whether a piece behind a food says but what so much of it is for (`40 for sauce 20 for mash`)."""
-        rest = _ITS_USE.sub(" ", piece)
+        rest = ITS_USE.sub(" ", piece)
         told = rest != piece and not named_in(rest, self._tables)
         return told and all(is_plain_word(word) for word in words_of(rest))
 
@@ -151,13 +130,13 @@ class Settler:
 
     def _in_brackets(self, text: str) -> list[IngredientRead] | None:
         """What a bracket tells with amounts (`slurry (1 tbsp cornflour + 2 tbsp water)`), or as kinds of one thing."""
-        for bracket in _BRACKETS.finditer(text):
+        for bracket in BRACKETS.finditer(text):
             inside = (bracket[1] or bracket[2] or "").strip()
             found = self._sentence(inside) if inside else None
             if found and re.match(r"[\d½¼¾]", inside):
                 return found
             if found and len(found) > 1:  # `300 g mixed vegetables (carrot, swede)`: any may be nearly all of it
-                amount = _amount_of(text)
+                amount = amount_of(text)
                 kinds = [self._named(one.food or "", amount) for one in found]
                 if amount and all(kinds):
                     return [shared_out(one, len(kinds)) for one in kinds if one is not None]
@@ -165,7 +144,7 @@ class Settler:
 
     def _options(self, text: str, first: bool) -> _Piece:
         """A piece of which each option is read: the first counts, the others are what the line allows besides."""
-        options = [one for one in _OR.split(text) if one.strip()]
+        options = [one for one in OR.split(text) if one.strip()]
         if len(options) < 2:
             return self._one(text)
         told = [self._one(one) for one in options]
@@ -184,12 +163,14 @@ class Settler:
 
     def _one(self, text: str) -> _Piece:
         """One name with its amount, by the shorter ways to say it."""
-        bare = _BRACKETS.sub(" ", text).strip(" ,.")
-        if not bare or _DONE.fullmatch(bare):
+        bare = BRACKETS.sub(" ", text).strip(" ,.")
+        if not bare or is_treatment(bare):
             return _NOTHING
         asked: IngredientRead | None = None
-        short = _TAIL.sub("", bare)
-        tries = (text, bare, short, _LEAD.sub("", bare), _LEAD.sub("", short), _LEAD.sub("", _ITS_USE.sub("", bare)))
+        short = TAIL.sub("", bare)
+        if LIES_IN.match(bare, len(short)) and not all(map(is_plain_word, words_of(bare[len(short) :]))):
+            short = bare  # nobody knows what it lies in
+        tries = (text, bare, short, LEAD.sub("", bare), LEAD.sub("", short), LEAD.sub("", ITS_USE.sub("", bare)))
         for one in dict.fromkeys(tries):
             read = self._reader.read(one) if one.strip() else IngredientRead(text=one, outcome="nothing")
             if read.outcome == "read":
@@ -201,13 +182,19 @@ class Settler:
         if asked is not None:
             settled = self._at_worst(asked, short)
             return _FAILS if settled is None else _Piece(settled)
-        return _NOTHING if self._is_remark(bare) else _FAILS
+        if self._is_remark(bare):
+            return _NOTHING
+        settled = (
+            self._at_worst(IngredientRead(text=bare, outcome="ask"), short) if named_in(short, self._tables) else None
+        )
+        return _FAILS if settled is None else _Piece(settled)
 
     def _at_worst(self, asked: IngredientRead, text: str) -> IngredientRead | None:
         """Each name in a piece as the food that brings most of all it may mean; None where a word may be anything."""
         spans = named_in(text, self._tables)
         chosen = [self._ids[name] for name in asked.choices if name in self._ids]
-        if not self._is_explained(text, spans):
+        sure = self._is_explained(text, spans)
+        if not sure and not self._is_of_a_sort(text, spans):
             return None
         if len(spans) < 2:
             meant = [[*chosen, *(food for _, _, foods in spans for food in foods), *asked.alternatives]]
@@ -215,16 +202,21 @@ class Settler:
             meant = [[*foods, *(one for one in chosen if one in foods)] for _, _, foods in spans]
         reads = []
         for number, foods in enumerate(meant):
-            worst = worst_of(foods, self._eaters, self._tables)
-            read = self._named(worst, _amount_of(text) if number == 0 else "") if worst else None
+            worst = worst_of(foods, self._eaters, self._tables) if sure else None
+            # What passes a limit is swapped, whatever else it might have been.
+            passing = None if worst else passing_of(foods, self._eaters, self._tables)
+            read = self._named(worst or passing or "", amount_before(text, spans) if number == 0 else "")
             if read is None:
                 return None
-            reads.append(read.model_copy(update={"optional": asked.optional, "assumed": AT_WORST}))
+            told = {"optional": asked.optional, "assumed": AT_WORST, "unsure": MAY_BE if passing else ""}
+            reads.append(read.model_copy(update=told))
         reads = list({read.food: read for read in reversed(reads)}.values())[::-1]
         return together(reads) if reads else None
 
     def _named(self, food: str, amount: str) -> IngredientRead | None:
         """A food by its own name, with an amount where it is measured so."""
+        if food not in self._tables.food_by_id:
+            return None
         name = self._tables.food_by_id[food].name
         reads = (self._reader.read(told) for told in dict.fromkeys((f"{amount}{name}", name)))
         return next((read for read in reads if read.outcome == "read" and read.food == food), None)
@@ -241,6 +233,10 @@ class Settler:
             return True
         behind = words_of(text[last:])
         return len(sorts) == len(spans) == 1 and not any(word in behind or self._is_slip(word) for word in strange)
+
+    def _is_of_a_sort(self, text: str, spans: list[tuple[int, int, frozenset[str]]]) -> bool:
+        """Whether all that is strange in a piece stands before the one food that it names."""
+        return len(spans) == 1 and all(is_plain_word(word) for word in words_of(text[spans[0][1] :]))
 
     def _is_slip(self, word: str) -> bool:
         """Whether a strange word may be a misspelt word of a name."""
@@ -260,8 +256,8 @@ class Settler:
         parts = [part for read in reads for part in (read, *read.also)]
         foods = {food for part in parts for food in (part.food, *part.alternatives) if food is not None}
         words = {word for food in foods for name in self._names_of(food) for word in words_of(name)}
-        pieces = _PIECES.sub(lambda one: f" {one['by']} \n", _ITS_USE.sub(" . ", _SENTENCES.sub(" . \n", text)))
-        told = "".join(one for one in pieces.splitlines(keepends=True) if not _DONE.fullmatch(one.strip(" ,.&+\n")))
+        pieces = PIECES.sub(lambda one: f" {one['by']} \n", ITS_USE.sub(" . ", SENTENCES.sub(" . \n", text)))
+        told = "".join(one for one in pieces.splitlines(keepends=True) if not is_treatment(one.strip(" ,.&+\n")))
         for start, end, meant in named_in(told, self._tables):
             named = set(words_of(told[start:end]))
             if (
@@ -274,11 +270,3 @@ class Settler:
 
     def _names_of(self, food: str) -> tuple[str, ...]:
         return (self._tables.food_by_id[food].name, *self._tables.names_of(food))
-
-
-def _amount_of(text: str) -> str:
-    """The amount at the head of a line, as written; empty where it has none."""
-    found = re.match(
-        r"\s*[\d½¼¾⅓⅔⅛][\d./½¼¾⅓⅔⅛ -]*\s?(?:(?:x|kg|g|ml|l|oz|lb|lbs|cups?|tbsp|tsp|tins?|cans?|packs?)\b\.?\s*)*", text
-    )
-    return f"{found[0].strip()} " if found else ""

@@ -29,7 +29,8 @@ _REMARK = frozenset(
         "to with without about around after before between through during near and or plus first second third last "
         "next again ever never always often sometimes usually wants needs needed wanted wish fancy posh flush "
         "favourite favorite choice option hand way side day night week time thing stuff kind sort type size amount "
-        "handful pinch bit lot couple pair shot glug dash knob fistful mugful packet sachet tub"
+        "handful pinch bit lot couple pair shot glug dash knob fistful mugful packet sachet tub "
+        "water bottom pan pot fridge freezer cupboard garden bone"
     )
 )
 
@@ -54,6 +55,13 @@ def worst_of(foods: Iterable[str], eaters: Eaters, tables: Tables) -> str | None
         if more and matters(food, eaters, tables):
             return None
     return worst
+
+
+def passing_of(foods: Iterable[str], eaters: Eaters, tables: Tables) -> str | None:
+    """Of foods that may be meant the one that fills a limit most, where what is usual of it passes that; else None."""
+    found = [food for food in dict.fromkeys(foods) if food in tables.food_by_id and not tables.unknown_of(food)]
+    most = max(found, key=lambda food: max(_shares(food, eaters, tables).values(), default=Decimal(0)), default=None)
+    return most if most is not None and passes_alone(most, eaters, tables) else None
 
 
 def _shares(food: str, eaters: Eaters, tables: Tables) -> dict[str, Decimal]:
