@@ -82,3 +82,20 @@ def test_days_and_owners_are_no_descriptions(reader: LarderReader) -> None:
         assert read.lot is not None
         assert read.lot.owner == owner
         assert days is None or read.lot.days_left == days
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("gf pasta (rice/quinoa) 12 oz unopened", "pasta-gluten-free-dry"),
+        ("spinach big bag, 2 handfuls gone slimy but rest is ok", "spinach"),
+        ("pork rillettes", "liver-pate"),
+        ("egusi soup in ice cream tub, freezer (has onion)", "stew-meat"),
+        ("cannoli 2, Rosemary's", "cheesecake"),
+        ("leftover pesto pasta", "pasta-in-sauce"),
+    ],
+)
+def test_the_nearest_kin_with_more_is_taken_and_said(reader: LarderReader, line: str, food: str) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert [lot.food for lot in read.lots] == [food]

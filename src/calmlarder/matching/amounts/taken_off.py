@@ -37,6 +37,15 @@ _SOME_BAD = LatePattern(
         " thrown",
     ),
 )
+# Some leaves or stalks of it, which are picked out: `2 handfuls gone slimy but rest is ok`; never of what has mould.
+_A_FEW_LEAVES = LatePattern(
+    rf"[,;(]?\s*\b(?:\d|{_NUMBERS}|an?|some|(?:a )?few)"
+    r" (?:handfuls?|leaves|leaf|stalks?|stems?|sprigs?|florets?|pieces?)"
+    r"(?: of (?:it|them))? (?:(?:is|are|has|have|gone|a bit|went|got|looking|going) )+"
+    r"(?:slimy|brown|black|soft|mushy|mush|wilted|yellow|bad|dry)\b"
+    r"(?:[,;]? (?:but |and )*(?:the )?(?:rest|others?)(?: of (?:it|them))? (?:(?:is|are|looks?|still|all) )*"
+    r"(?:fine|ok|okay|good|alright|grand)\b)?\)?"
+)
 _FEW = LatePattern(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
 _MINUS = LatePattern(
     rf"[,;]?\s*\b(?:minus|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))",
@@ -65,6 +74,7 @@ _BOX_ALONE = LatePattern(rf"\b{_BOX}\b(?: of\b)?")
 
 def without_the_bad(text: str) -> str:
     """The text without a few of several that are bad or gone, their number taken off: `toms 6, 2 gone mouldy`."""
+    text = _A_FEW_LEAVES.sub(" check it over ", text)
     found = _SOME_BAD.search(text) or _MINUS.search(text)
     if not found:
         return text

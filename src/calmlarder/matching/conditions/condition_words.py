@@ -57,6 +57,7 @@ BIN = (
     "pantry moths", "ants in it", "mice got it", "mouse got it", "blown", "bulging",
     "going to mush", "going to soup", "going to slime", "going to liquid", "smells sour", "smell sour", "smell bad",
     "tastes sour", "bit sour", "slightly sour",
+    "going sour", "turning sour", "going rancid",
     "smells like", "smelling", "gone to mush", "turning to mush", "turning to slime", "stinks of",
     "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry", "hairy", "manky", "minging",
     "past saving", "beyond saving", "a goner", "done for", "no longer edible", "inedible", "not edible",

@@ -128,6 +128,15 @@ _RIDDLE = LatePattern(
     r"\b(?:mystery|something|unknown|unlabell?ed|unidentified|no idea|dunno|maybe|perhaps|either|might be|could be)\b"
     r"|^(?:[a-z\d]+ )?(?:box|tub|tupper\w*|container|pot|bag|leftovers?|thing)(?: in the freezer)?$|\?"
 )
+# What a gluten-free pasta or bread is made of, told in a bracket: `gf pasta (rice/quinoa)`.
+_GRAIN = r"(?:(?:brown |white )?rice|quinoa|corn|maize|buckwheat|millet|amaranth|teff|sorghum|potato|tapioca)"
+_MADE_OF_GRAINS = LatePattern(
+    rf"(?<=[a-z]) ?[,(-] ?(?:made (?:of|from|with) )?{_GRAIN}(?: flour)? ?(?:/|,|and|&|\+|n) ?{_GRAIN}(?: flour)?"
+    rf"(?: ?(?:/|,|and|&|\+) ?{_GRAIN})?\)"
+)
+_FREE_OF_GLUTEN = LatePattern(
+    r"\b(?:gf|gluten[ -]free)\b.*\b(?:pasta|penne|fusilli|spaghetti|macaroni|bread|loaf|wraps?|crackers?|noodles?)\b"
+)
 _FOOD_BEFORE = LatePattern(r"[a-z]{3}")
 
 
@@ -139,6 +148,7 @@ def without_descriptions(text: str) -> str:
     if _SUGAR_FREE.search(text):
         bare = _SUGAR_FREE.sub("", text)
         text = f"sugar free {bare}" if _SWEET.search(bare) else bare
+    text = _MADE_OF_GRAINS.sub(" ", text) if _FREE_OF_GLUTEN.search(text) else text
     text = _FOR_A_ROAST.sub("", text)
     for shape in _SHAPES:
         text = shape.sub(_unless_first, text)

@@ -30,7 +30,7 @@ _BEAST = r"(?:dogs?|cats?|hens|chickens|chooks|ducks|pigs?|birds|rabbits?|mouse|
 _BEASTS = rf"(?:the |next door'?s |my |our )?{_BEAST}"
 _SHALL = (
     r"(?:will|'ll|ll|gonna|going to|gotta|got to|have to|has to|needs? to|should|must|best|better|about to|to|want to"
-    r"|meaning to|ought to|let'?s|pls|please)"
+    r"|meaning to|ought to|prolly|probably|let'?s|pls|please)"
 )
 _NOT_TO_BE = "".join(
     f"(?<!\\b{word} )"
