@@ -101,7 +101,7 @@ FIT = MappingProxyType({1: 0, 2: 3, 3: 5})
 # A main thing (fish, meat, tofu, eggs) in its last days costs more to lose than leaves do.
 MAIN_RESCUE = 2
 MAIN_RESCUE_DAYS = 2
-LAST_RAW, RAW_SOON = 2, 1.5  # once more for raw fish and meat whose label ends today; and in a day or two
+LAST_RAW, RAW_SOON = 2, 1.4  # once more for raw fish and meat whose label ends today; and in a day or two
 
 
 def main_rescue_points(days_left: int | None, points: int) -> int:
