@@ -3,7 +3,7 @@
 import asyncio
 import time
 from collections.abc import Awaitable, Callable, Sequence
-from contextlib import AsyncExitStack
+from contextlib import AsyncExitStack, suppress
 from datetime import date
 from functools import cache
 from pathlib import Path
@@ -21,6 +21,7 @@ from textual.css.stylesheet import Stylesheet
 from textual.pilot import Pilot
 from textual.screen import Screen
 from textual.widgets import Input, Static
+from textual.worker import WorkerCancelled
 
 from calmlarder.household.household import Household
 from calmlarder.tables.book import Tables
@@ -167,7 +168,8 @@ async def settled(app: LarderApp, pilot: Pilot[None]) -> None:
     """Until whatever works in a thread is done: what the last key asked for has begun, and what that began as well."""
     await pilot.pause()
     while any(not worker.is_finished for worker in app.workers):
-        await app.workers.wait_for_complete()
+        with suppress(WorkerCancelled):  # another change of mind ended it while it was waited for
+            await app.workers.wait_for_complete()
         await pilot.pause()
 
 
