@@ -73,6 +73,9 @@ def test_what_is_limited_is_never_lost(
         ("enough oil to cover the bottom of the pan", ["oil-rapeseed"]),
         ("lemon wedges + extra dill sprigs, to serve", ["lemon", "dill"]),
         ("1 lemon stuffed with garlic", ["lemon", "garlic"]),
+        ("1/2 a bag of spinach that needs using", ["spinach"]),
+        ("half a jar of whatever curry paste you have", ["curry-paste"]),
+        ("half a cucumber, seeds scooped out", ["cucumber"]),
         ("1 chicken, stuffed with an onion and half a lemon", ["chicken-breast", "onion-brown", "lemon"]),
     ],
 )

@@ -35,11 +35,12 @@ BRACKETS = re.compile(r"\(([^()]*)\)|\[([^\[\]]*)\]")
 # What it is for, where it is from, and on what it hangs, names no other food of the line.
 TAIL = re.compile(
     r"\s+(?:if|when|unless|because|for|to|from|that|which|whatever|as|on|until|depending|like|in|dissolved|made up"
-    r"|whichever|while|since|where|so)\b.*",
+    r"|whichever|while|since|where|so|is|are|needs?|you|we)\b.*",
     re.IGNORECASE,
 )
 LIES_IN = re.compile(r"\s+(?:in|from|dissolved|made up)\b", re.IGNORECASE)
 ITS_USE = re.compile(r"\b(?:for|to)\s+(?!\w+ (?:people|of us)\b)[^,.;:()]*", re.IGNORECASE)
+OF_WHATEVER = re.compile(r"\bof (?:whatever|whichever|any|some|your favou?rite) ", re.IGNORECASE)
 LEAD = re.compile(
     r"\s*(?:(?:enough|some|any|more|extra|whatever|good|nice|maybe|perhaps|also|about|a few|a little|a bit of|the|your"
     r"|my|of|with|then)\s+(?:of\s+)?)+",

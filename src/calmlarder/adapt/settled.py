@@ -16,6 +16,7 @@ from calmlarder.adapt.pieces_of_a_line import (
     ITS_USE,
     LEAD,
     LIES_IN,
+    OF_WHATEVER,
     OR,
     OR_TWO,
     PIECES,
@@ -81,7 +82,7 @@ class Settler:
     def _line(self, text: str) -> IngredientRead | None:
         head = HEAD.match(text)
         bare = OR_TWO.sub(lambda one: f"2 {one[2]}{'es' if one[2].endswith(('sh', 'ch')) else 's'}", text)
-        bare = bare[head.end() :] if head else bare
+        bare = OF_WHATEVER.sub("of ", bare[head.end() :] if head else bare)
         reads: list[IngredientRead] = []
         for number, sentence in enumerate(SENTENCES.split(bare)):
             pieces = self._sentence(sentence)
