@@ -76,6 +76,7 @@ def test_what_is_limited_is_never_lost(
         ("1/2 a bag of spinach that needs using", ["spinach"]),
         ("half a jar of whatever curry paste you have", ["curry-paste"]),
         ("half a cucumber, seeds scooped out", ["cucumber"]),
+        ("1 jalapeño, minced (leave the seeds in if you like it hot)", ["chilli-jalapeno"]),
         ("1 chicken, stuffed with an onion and half a lemon", ["chicken-breast", "onion-brown", "lemon"]),
     ],
 )

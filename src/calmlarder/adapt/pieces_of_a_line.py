@@ -30,6 +30,12 @@ TAKEN_OFF = re.compile(
     r"(?: (?:is|are))? (?:scooped out|removed|discarded|out|off|trimmed(?: off)?|cut (?:off|out|away)|taken out)\s*",
     re.IGNORECASE,
 )
+# `leave the seeds in if you like it hot`: what becomes of a part of it.
+KEPT_IN = re.compile(
+    r"\b(?:leave|keep|remove|discard|take|scoop|scrape|shake|save|reserve)\w*\b[^,;()]*"
+    r"\b(?:seeds?|skins?|cores?|stalks?|bones?|rind|leaves|stems?|peel)\b[^,;()]*",
+    re.IGNORECASE,
+)
 OR = re.compile(r"\s*,?\s*\b(?:or)\b(?: else)?\s+|(?<=[a-z])\s*/\s*(?=[a-z])", re.IGNORECASE)
 BRACKETS = re.compile(r"\(([^()]*)\)|\[([^\[\]]*)\]")
 # What it is for, where it is from, and on what it hangs, names no other food of the line.

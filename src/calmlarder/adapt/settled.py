@@ -14,6 +14,7 @@ from calmlarder.adapt.pieces_of_a_line import (
     BRACKETS,
     HEAD,
     ITS_USE,
+    KEPT_IN,
     LEAD,
     LIES_IN,
     OF_WHATEVER,
@@ -257,7 +258,9 @@ class Settler:
         parts = [part for read in reads for part in (read, *read.also)]
         foods = {food for part in parts for food in (part.food, *part.alternatives) if food is not None}
         words = {word for food in foods for name in self._names_of(food) for word in words_of(name)}
-        pieces = PIECES.sub(lambda one: f" {one['by']} \n", ITS_USE.sub(" . ", SENTENCES.sub(" . \n", text)))
+        pieces = PIECES.sub(
+            lambda one: f" {one['by']} \n", ITS_USE.sub(" . ", KEPT_IN.sub(" ", SENTENCES.sub(" . \n", text)))
+        )
         told = "".join(one for one in pieces.splitlines(keepends=True) if not is_treatment(one.strip(" ,.&+\n")))
         for start, end, meant in named_in(told, self._tables):
             named = set(words_of(told[start:end]))

@@ -270,11 +270,15 @@ _AND_ALL = re.compile(
 )
 
 
+# `a dash or two of hot sauce`: two of them, not one or another thing.
+_ONE_OR_TWO = re.compile(r"\b(?:an? )?(dash|pinch|splash|handful|squeeze|drop|sprig|knob) or two\b")
+
+
 def metric_alone(line: str) -> str:
     """A plain line whose amount is told twice, with the one in metric measures alone, in one unit.
 
     Without the words that all of it goes in, which name no food.
     """
-    line = _AND_ALL.sub("", line)
+    line = _ONE_OR_TWO.sub(r"2 \1", _AND_ALL.sub("", line))
     told = _METRIC_LAST.sub(r"\1", _METRIC_FIRST.sub(r"\1", line))
     return _ML_TO_LITRES.sub(lambda one: f"{one[1]}-{float(one[2]) * 1000:.0f} ml", told)
