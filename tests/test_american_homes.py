@@ -1,14 +1,20 @@
 """A home that reads cups, ounces and degrees F is asked at first, and finds the setting by its words."""
 
 import asyncio
+import re
 from collections.abc import Callable
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static, TextArea
 
+from calmlarder.history.felt import Felt
+from calmlarder.household.challenge_start import Start, begin
+from calmlarder.household.diary import feel
 from calmlarder.household.household import Household
+from calmlarder.intake.eaten import ME
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.first_start import FirstStart
@@ -131,6 +137,20 @@ def test_a_recipe_the_part_asked_for_and_the_log_are_read_in_them_too(play: Call
         assert all(
             len(line) <= app.size.width for line in app.screen.query_one("#adapted", Hanging).content.split("\n")
         )
+
+    play(act)
+
+
+def test_the_dose_of_a_challenge_is_told_in_ounces_beside_its_grams(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        kitchen = app._kitchen
+        keep_manner(kitchen, "american")
+        begin(kitchen, ME, "lactose", (), Start(kitchen.now() - timedelta(days=4)))
+        for back in range(4, 0, -1):  # calm days before the first dose
+            feel(kitchen, Felt(at=kitchen.now() - timedelta(days=back), who=ME, score=0))
+        await pilot.press("shift+f4")
+        await pilot.pause()
+        assert re.search(r"\d+ g \([\d.]+ oz\)", str(app.screen.query_one("#challenge", Static).content))
 
     play(act)
 

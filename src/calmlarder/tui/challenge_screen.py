@@ -173,7 +173,7 @@ class ChallengeScreen(TurnsWithDay[None]):
                 if self._who != ME
                 else []
             ),
-            course_text.status_text(status, on_screen=True),
+            kitchen.manner.told(course_text.status_text(status, on_screen=True)),
             *(["\n".join(["Day by day", *history])] if history else []),
         ]
         self.query_one("#challenge", Static).update("\n\n".join(parts))

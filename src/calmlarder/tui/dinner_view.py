@@ -95,7 +95,7 @@ class DinnerView(VerticalScroll):
         self._begin_at_top(dinner)
         self.remove_class("-words")
         dinner = self.manner.dinner(dinner)
-        doses = [dose_words(dose) for dose in dinner.doses]
+        doses = [self.manner.told(dose_words(dose)) for dose in dinner.doses]
         self.query_one(DishCard).show(dinner.title, _facts(dinner), " ".join([*doses, note]).strip(), above)
         self.query_one("#weigh", Static).update(_weigh(dinner, self.manner))
         heading = "How near the limits, with what was eaten before" if any(before_g.values()) else "How near the limits"
