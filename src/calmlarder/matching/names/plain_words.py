@@ -1,4 +1,7 @@
-"""Common English words, in the singular, that stand in no food's name: said beside a food, and no slip of one."""
+"""Common English words, in the singular, that stand in no food's name: said beside a food, and no slip of one.
+
+Given names and others that are a letter or two off from a word for a food, here or elsewhere, are among them.
+"""
 
 PLAIN_WORDS = frozenset({
     "able", "above", "across", "act", "actual", "add", "adult", "afraid", "aft", "after", "afternoon", "against",
