@@ -18,6 +18,8 @@ from calmlarder.larder.lines_to_lots import LarderReader
         ("extra firm tofu - 2 of the 14oz + a third thats opened in water", "tofu-firm", 925, 928),
         ("double cream 200 ml, halfway down", "cream-double", 95, 105),
         ("cream 200ml half full", "cream-double", 95, 105),
+        ("brown rice bulk jar ~3 cups", "rice-brown-dry", 540, 580),
+        ("brown rice cups", "rice-brown-cooked", 50, 1000),
         ("half full tub of cream", "cream-double", 100, 160),
         ("full tub of cream", "cream-double", 200, 350),
         ("punnet cherry toms, 1/2 gone", "tomato-cherry", 120, 130),

@@ -31,6 +31,8 @@ _FULL = LatePattern(
     r"\b(?:a )?(?<!nearly )(?<!almost )(?<!half )full (?=(?:tub|jar|bag|box|pot|bottle|carton|tin|can|pack|packet)s?\b)"
     r"|,? (?<!nearly )(?<!almost )(?<!not )(?:still |all )?full(?=\s*(?:$|[,;)]))"
 )
+# So many cups of rice are measured; `brown rice cups` are packs of it cooked.
+_CUPS = LatePattern(r"(\brice\b.*?[\d½¼¾] ?|\b[\d½¼¾] )cups?\b(?= ?(?:$|[,;).+&]|of\b|left\b|or so\b))")
 _ONE_PACK_OF = LatePattern(r"\b(?:1|one|a) (?=(?:pack|packet|bag|box|tray) of \d)")
 _WORD_LEFT = LatePattern(rf"\b({'|'.join(sorted(WHOLE_WORDS, key=len, reverse=True))}) left\b(?! (?:of|from|on))")
 _END_OF = LatePattern(
@@ -51,6 +53,7 @@ def amounts_plainly(text: str) -> str:
     text = _OF_THAT_SIZE.sub(_all_of_them, text)
     text = _PART_GONE.sub(lambda found: f"{_REST[found[1]]} left", _HALF_FULL.sub("half left", text))
     text = _ONE_PACK_OF.sub("", _FULL.sub("", text) if "cream" in text or "fat" in text else text)
+    text = _CUPS.sub(r"\1cupfuls", text) if "rice" in text else text
     text = _WORD_LEFT.sub(lambda found: f"{WHOLE_WORDS[found[1]]} left", text)
     text = _END_OF.sub("heel", text)
     if _CUT.search(text) and len(_BRACKET_GRAMS.findall(text)) == 1:
