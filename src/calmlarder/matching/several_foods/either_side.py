@@ -2,6 +2,7 @@
 
 import re
 
+from calmlarder.matching.conditions.states import FITS
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.name_index import expanded
 from calmlarder.matching.names.words import singular
@@ -44,6 +45,21 @@ def turned_back(text: str, lexicon: Lexicon) -> str:
     food, which = " ".join(bare_words(head)), " ".join(expanded(map(singular, WORD.findall(sort))))
     is_name = which not in lexicon.spelt and food in lexicon.spelt and f"{which} {food}" in lexicon.spelt
     return f"{sort.strip()} {head}{comma}{behind}" if which and is_name else text
+
+
+def two_foods(text: str, lexicon: Lexicon) -> list[str]:
+    """The two pieces of a line with a comma between two foods of which neither is a sort of the other; else nothing.
+
+    As in `plum, tomato` and `milk, butter`, which together would name a third.
+    """
+    pieces = [piece for piece in text.split(",") if piece.strip(ENDS)]
+    if len(pieces) != 2 or len([one for one in SPLIT.split(text) if one.strip(ENDS)]) != 2:
+        return []
+    names = [" ".join(bare_words(piece)) for piece in pieces]
+    if not all(name in lexicon.spelt and name not in FITS for name in names) or names[0] == names[1]:
+        return []
+    both_ways = ((pieces, names), (pieces[::-1], names[::-1]))
+    return [] if any(_is_turned_round(two, both, lexicon) for two, both in both_ways) else pieces
 
 
 def each_a_food(whole: Part, text: str, lexicon: Lexicon) -> bool:

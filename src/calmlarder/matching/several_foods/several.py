@@ -11,7 +11,7 @@ from calmlarder.matching.names.notes import HARMLESS, NOTES
 from calmlarder.matching.names.words import SMALL, singular, words_of
 from calmlarder.matching.part import AS_LAST_TIME, SOFT, WORD, Part, name_part
 from calmlarder.matching.several_foods.between_signs import foods_between_signs
-from calmlarder.matching.several_foods.either_side import each_a_food, turned_back
+from calmlarder.matching.several_foods.either_side import each_a_food, turned_back, two_foods
 from calmlarder.matching.several_foods.headings import (
     bare_words,
     dishes_left_over,
@@ -149,6 +149,10 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
         return [glossed]
     if brackets and whole.named.outcome == "matched":
         whole = named_in_bracket(whole, text, brackets, (hints, lexicon))
+    if not brackets and whole.named.outcome == "matched" and (pieces := two_foods(text, lexicon)):
+        both = [name_part(piece, hints, lexicon) for piece in pieces]
+        if all(part.named.outcome == "matched" for part in both):
+            return both
     if whole.named.outcome == "matched" and not (
         SPLIT.search(text)
         and (
