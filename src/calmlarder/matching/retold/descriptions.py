@@ -16,7 +16,8 @@ _WORDS = r"(?!(?:an?|the|my|our|some)\b)[a-z]+(?: [a-z]+)?"
 # What a food lies in and is eaten with: no place.
 _NOT_IN_IT = (
     r"(?![a-z ]*\b(?:sauce|oil|brine|gravy|syrup|water|milk|juice|dressing|marinade|stock|broth|pesto|curry|dip"
-    r"|freezer|frzr|fridge|cupboard|pantry|larder|half|quarter|third|big|large|small|full|open(?:ed)?|yesterday|today|last"
+    r"|freezer|frzr|fridge|cupboard|pantry|larder|half|quarter|third|big|large|small|full|open(?:ed)?|yesterday"
+    r"|today|last"
     r"|this|(?:mon|tue|tues|wed|wednes|thu|thurs|fri|sat|satur|sun)(?:day)?(?:'?s)?)\b)"
 )
 _NO_ALLIUM = r"(?![a-z ]*\b(?:garlic|onions?|shallots?|leeks?|chives)\b)"
@@ -94,7 +95,8 @@ _SHAPES = (
     LatePattern(rf"[,;(-] ?(?:for )?{_A}(?:soup|stew|curry|stir[ -]?fry|pie|smoothie|salad) ?\?"),
     LatePattern(
         rf"[,;(-] ?(?:needs?|wants?|missing|could do with|just add) (?:some |more |a bit of )?(?![a-z]+(?:ing|ed)\b"
-        rf"|to\b|cook\b|wash\b|peel\b|finish\b|go\b|work\b|use\b|check\b|sort\b|trim\b|thaw\b|defrost\b|a\b){_WORDS}{_END}"
+        rf"|to\b|cook\b|wash\b|peel\b|finish\b|go\b|work\b|use\b|check\b|sort\b|trim\b|thaw\b|defrost\b"
+        rf"|a\b){_WORDS}{_END}"
     ),
     # `not the chicken one`, `egg free`
     LatePattern(
@@ -112,7 +114,8 @@ _THE_ORANGE = LatePattern(rf"{_AFTER}(?:the )?orange (?:ones?|kind|sort|type|stu
 _BY_COLOUR = LatePattern(
     r"\b(?:peppers?|capsicums?|lentils?|onions?|cabbages?|rice|grapes?|miso|wine|beans?|chocolate|carrots?|dal|daal"
     r"|curry"
-    r"|potato(?:es)?|quinoa|tomato(?:es)?|currants?|asparagus|tea|vinegar|sugar|bread|grapefruit|leicester|turnips?|neeps?)\b"
+    r"|potato(?:es)?|quinoa|tomato(?:es)?|currants?|asparagus|tea|vinegar|sugar|bread|grapefruit|leicester|turnips?"
+    r"|neeps?)\b"
 )
 _SUGAR_FREE = LatePattern(rf"[,;(-] ?sugar ?-?free{_END}")
 # What is sweet without sugar holds polyols: it stays a question.
@@ -137,14 +140,15 @@ _MADE_OF_GRAINS = LatePattern(
 _FREE_OF_GLUTEN = LatePattern(
     r"\b(?:gf|gluten[ -]free)\b.*\b(?:pasta|penne|fusilli|spaghetti|macaroni|bread|loaf|wraps?|crackers?|noodles?)\b"
 )
+_IN_ORANGE = LatePattern(
+    r"\b(?:peppers?|capsicums?|lentils?|turnips?|neeps?|tomato(?:es)?|sweet potato(?:es)?|chill?is?)\b"
+)
 _FOOD_BEFORE = LatePattern(r"[a-z]{3}")
 
 
 def without_descriptions(text: str) -> str:
     """A plain line without the parts that describe the food before them."""
-    by_colour = _BY_COLOUR.search(text)
-    text = _ONE_COLOUR.sub((lambda found: f", {found[1]}") if by_colour else "", text)
-    text = text if by_colour else _THE_ORANGE.sub("", text)
+    text = _THE_ORANGE.sub(_colour, _ONE_COLOUR.sub(_colour, text))
     if _SUGAR_FREE.search(text):
         bare = _SUGAR_FREE.sub("", text)
         text = f"sugar free {bare}" if _SWEET.search(bare) else bare
@@ -153,6 +157,13 @@ def without_descriptions(text: str) -> str:
     for shape in _SHAPES:
         text = shape.sub(_unless_first, text)
     return text
+
+
+def _colour(found: re.Match[str]) -> str:
+    """The colour that is told, where it tells a kind of the food before it."""
+    before = found.string[: found.start()]
+    told = found[1] if found.re.groups else "orange"
+    return f", {told}" if (_IN_ORANGE if told == "orange" else _BY_COLOUR).search(before) else ""
 
 
 def _unless_first(found: re.Match[str]) -> str:
