@@ -13,7 +13,7 @@ import pytest
 from adapt_twin import line, made_up_recipe
 from by_hand import foods, passed
 from calmlarder.adapt.adapt import adapt
-from calmlarder.adapt.changed_lines import changed_recipe, parts_of
+from calmlarder.adapt.changed_lines import Page, changed_recipe, parts_of
 from calmlarder.adapt.line_words import own_words
 from calmlarder.adapt.model import Adapted, Amount, Eaters
 from calmlarder.adapt.written import written
@@ -22,7 +22,7 @@ from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.intake.profile import Profile, profile_named
 from calmlarder.render.adapt_json import adapt_object
-from calmlarder.render.adapt_text import adapt_text
+from calmlarder.render.adapt_text import Run, adapt_text
 from calmlarder.render.style import Style
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
@@ -265,7 +265,7 @@ def test_two_foods_of_one_line_are_counted_and_written_apart(tables: Tables, ada
     assert [(part.line, part.read.food) for part in parts] == [(0, "carrot"), (0, "garlic"), (1, "rice-white-dry")]
     answer = adapted([part.read for part in parts], serves=2)
     assert [change.ingredient for change in answer.changes] == ["20 g garlic"]
-    changed = changed_recipe(recipe, parts, answer, "markdown", tables)
+    changed = changed_recipe(Page(recipe, parts, answer), "markdown", tables)
     assert changed is not None
     assert "- 300 g carrots\n" in changed
     assert "and 20 g garlic" not in changed
@@ -311,7 +311,7 @@ def test_the_check_finds_what_is_wrong(
 
 def test_the_text_fits_eighty_columns(tables: Tables, adapted: Callable[..., Adapted]) -> None:
     reads = [*CURRY, UNKNOWN]
-    text = adapt_text("Grandmother's curry", reads, adapted(reads), "1 carrot\n", tables, Style(False, True, 80))
+    text = adapt_text(Run("Grandmother's curry", reads, adapted(reads), "1 carrot\n"), tables, Style(False, True, 80))
     assert max(map(len, text.splitlines())) <= 80
     assert "a knob of zorb: the tables know no food of that name." in text
     assert "5 of 6 lines counted: not known whether this recipe fits" in " ".join(text.split())

@@ -17,7 +17,7 @@ import pytest
 
 from calmlarder.checks.dinner import verify
 from calmlarder.cli import main
-from calmlarder.compose.boxed import box_up
+from calmlarder.compose.boxed import InBoxes, box_up
 from calmlarder.compose.compose import compose
 from calmlarder.compose.dinner import Dinner
 from calmlarder.household.kept_lots import kept, lots_on_day
@@ -158,14 +158,14 @@ def test_cooked_says_what_cannot_be(
 
 def test_rice_keeps_a_day_and_other_leftovers_two(lots_of: Any, wanting: Any, patterns: Any, tables: Tables) -> None:
     dinner, pattern = cooked_for_two(lots_of, wanting, patterns, tables)
-    lot = box_up(dinner, {}, 1, TODAY, pattern, tables).lot
+    lot = box_up(dinner, {}, InBoxes(1, TODAY), pattern, tables).lot
     assert lot is not None
     assert any(tables.food_by_id[use.food].kind == "rice" for use in dinner.uses)
     assert lot.days_left is not None
     assert lot.days_left <= RICE_DAYS
     for other in patterns:
         if "dinner" in other.sittings:
-            found = box_up(dinner.model_copy(update={"pattern": other.id}), {}, 1, TODAY, pattern, tables).lot
+            found = box_up(dinner.model_copy(update={"pattern": other.id}), {}, InBoxes(1, TODAY), pattern, tables).lot
             assert found is not None
             assert found.box is not None
             assert found.box.keeps_days <= LEFTOVER_DAYS
@@ -180,7 +180,7 @@ def test_cooked_rice_fried_today_is_not_warmed_tomorrow(
     dinner = compose(lots_of(lines), wanted, patterns, tables).dinners[0]
     pattern = next(one for one in patterns if one.id == dinner.pattern)
     assert any(use.food == "rice-white-cooked" for use in dinner.uses)
-    lot = box_up(dinner, {}, 1, TODAY, pattern, tables).lot
+    lot = box_up(dinner, {}, InBoxes(1, TODAY), pattern, tables).lot
     if pattern.slots["base"].method != "raw" and lot is not None:
         food = with_boxes(tables, [lot.box]).food_by_id[lot.food] if lot.box else None
         assert food is not None
@@ -191,7 +191,7 @@ def test_the_check_finds_a_box_that_was_tampered_with(
     lots_of: Any, wanting: Any, patterns: Any, tables: Tables
 ) -> None:
     dinner, pattern = cooked_for_two(lots_of, wanting, patterns, tables)
-    lot = box_up(dinner, {}, 1, TODAY, pattern, tables).lot
+    lot = box_up(dinner, {}, InBoxes(1, TODAY), pattern, tables).lot
     assert lot is not None
     assert lot.box is not None
     boxed = with_boxes(tables, [lot.box])
@@ -217,7 +217,7 @@ def test_a_box_that_says_it_keeps_longer_than_it_does_is_refused(
 ) -> None:
     """FSA: cooked rice within a day; the box says seven, and is three days old."""
     dinner, pattern = cooked_for_two(lots_of, wanting, patterns, tables)
-    boxed = box_up(dinner, {}, 1, TODAY - timedelta(days=3), pattern, tables).lot
+    boxed = box_up(dinner, {}, InBoxes(1, TODAY - timedelta(days=3)), pattern, tables).lot
     assert boxed is not None
     assert boxed.box is not None
     lot = with_box(boxed, keeps_days=7)

@@ -16,7 +16,7 @@ from calmlarder.cli import main
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables.check import check_tables
 from calmlarder.tables.load import load_tables
-from calmlarder.tables.mine import Part, made_food
+from calmlarder.tables.mine import Called, Part, made_food
 from calmlarder.tables.mixture import DEEPEST
 from calmlarder.tables.places import shipped
 
@@ -213,9 +213,11 @@ def test_a_device_a_folder_and_a_huge_file_are_told(tmp_path: Path) -> None:
 def test_a_made_food_is_bounded(tables) -> None:  # type: ignore[no-untyped-def]
     part = Part(tables.food_by_id["kale"], Decimal("1e300"))
     with pytest.raises(CannotGoOn):
-        made_food("much kale", [part], None, "paste", "sauce", tables)
+        made_food(Called("much kale", "paste", "sauce"), [part], None, tables)
     with pytest.raises(CannotGoOn):
-        made_food("kale", [Part(tables.food_by_id["kale"], Decimal(1))], Decimal("Infinity"), "paste", "sauce", tables)
+        made_food(
+            Called("kale", "paste", "sauce"), [Part(tables.food_by_id["kale"], Decimal(1))], Decimal("Infinity"), tables
+        )
 
 
 @pytest.mark.parametrize("grams", ["10", "-4"])

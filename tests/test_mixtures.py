@@ -27,7 +27,7 @@ from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
 from calmlarder.tables.check import check_tables
 from calmlarder.tables.load import load_tables
-from calmlarder.tables.mine import Part, made_food, write_made
+from calmlarder.tables.mine import Called, Part, made_food, write_made
 from calmlarder.tables.places import shipped
 from calmlarder.tables.vocabulary import COMPONENTS
 
@@ -49,7 +49,7 @@ def own(folder: Path, name: str, text: str) -> Tables:
 def mixed(tables: Tables, grams: dict[str, int], folder: Path, weighs: int | None = None) -> Tables:
     """The tables with `house dip`, made of these foods."""
     parts = [Part(tables.food_by_id[food], Decimal(g)) for food, g in grams.items()]
-    made = made_food("house dip", parts, Decimal(weighs) if weighs else None, "paste", "sauce", tables)
+    made = made_food(Called("house dip", "paste", "sauce"), parts, Decimal(weighs) if weighs else None, tables)
     write_made(made, folder, tables)
     return load_tables([TABLES, folder])
 
@@ -237,7 +237,9 @@ def test_what_a_home_makes_is_written_as_its_parts(tables: Tables, tmp_path: Pat
     fructans = boiled.fermentables_of("house-dip")["fructans"].g_per_100g
     assert fructans == Decimal("0.600")  # 2.1 g in 100 g of brown onion, of which 50 g are in 175 g
     with pytest.raises(CannotGoOn):
-        made_food("dust", [Part(tables.food_by_id["honey"], Decimal(100))], Decimal(10), "paste", "sauce", tables)
+        made_food(
+            Called("dust", "paste", "sauce"), [Part(tables.food_by_id["honey"], Decimal(100))], Decimal(10), tables
+        )
 
 
 @pytest.mark.parametrize(

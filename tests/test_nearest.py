@@ -49,11 +49,15 @@ RICE_AND_CARROTS = ["cooked rice 800g, made today", "carrots x8", "rapeseed oil"
 def faults(near: Nearest, wanted: DinnerRequest, lots: list[Lot], **changed: Any) -> tuple[str, ...]:
     return verify(
         changed.get("dinner", dinner_object(near.dinner)),
-        {**wanted.model_dump(mode="json"), "profile": wanted.profile.name, **changed.get("request", {})},
+        {
+            **wanted.model_dump(mode="json"),
+            "profile": wanted.profile.name,
+            "gives": changed.get("gives", [give.model_dump(mode="json") for give in near.gives]),
+            **changed.get("request", {}),
+        },
         [lot.model_dump(mode="json") for lot in lots],
         [shipped("ingredient_tables")],
         shipped("recipes"),
-        changed.get("gives", [give.model_dump(mode="json") for give in near.gives]),
     )
 
 

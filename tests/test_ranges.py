@@ -12,7 +12,7 @@ from calmlarder.render.food_text import food_text
 from calmlarder.tables.check import check_tables
 from calmlarder.tables.doubts import doubts
 from calmlarder.tables.load import load_tables
-from calmlarder.tables.mine import Part, made_food, write_made
+from calmlarder.tables.mine import Called, Part, made_food, write_made
 from calmlarder.tables.places import shipped, table_folders
 
 OLD_HEADER = "food,component,g_per_100g,basis,source,code,note\n"
@@ -42,7 +42,9 @@ def test_tables_from_before_the_column_are_read_and_added_to(tmp_path: Path) -> 
     tables = load_tables(table_folders(own(tmp_path, OLD_HEADER + old)))
     assert tables.fermentables_of("kale")["gos"].high is None
     leek, egg = tables.food_by_id["leek-green"], tables.food_by_id["egg"]
-    made = made_food("leek egg", [Part(leek, Decimal(50)), Part(egg, Decimal(50))], None, "sauce", "sauce", tables)
+    made = made_food(
+        Called("leek egg", "sauce", "sauce"), [Part(leek, Decimal(50)), Part(egg, Decimal(50))], None, tables
+    )
     write_made(made, tmp_path, tables)
     assert (tmp_path / "fermentables.csv").read_text(encoding="utf-8") == OLD_HEADER + old
     again = load_tables(table_folders(tmp_path))

@@ -20,7 +20,7 @@ from collections.abc import Sequence
 from datetime import datetime, time
 from typing import Any, Literal
 
-from calmlarder.compose.boxed import box_up
+from calmlarder.compose.boxed import InBoxes, box_up
 from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.profile import profile_named
@@ -161,7 +161,7 @@ class Life:
         if first.boxed_for is None:
             return dinner_object(first.dinner), None
         pattern = next(one for one in self.patterns if one.id == first.dinner.pattern)
-        boxed = box_up(first.dinner, {}, self.home.people, date_of(day), pattern, self.tables).lot
+        boxed = box_up(first.dinner, {}, InBoxes(self.home.people, date_of(day)), pattern, self.tables).lot
         if boxed is None or boxed.box is None:
             raise ValueError(f"{first.dinner.title} is planned for two evenings and may not be boxed")
         return dinner_object(first.dinner), day + boxed.box.keeps_days

@@ -6,7 +6,7 @@ import pytest
 
 from calmlarder.intake.groups import food_figures
 from calmlarder.tables.book import Tables
-from calmlarder.tables.mine import Part, made_food
+from calmlarder.tables.mine import Called, Part, made_food
 from calmlarder.tables.vocabulary import ALLERGENS
 
 
@@ -145,7 +145,10 @@ def test_a_mixture_is_the_sum_of_its_parts(tables: Tables) -> None:
     """INFOODS recipe calculation: each component weighted by the grams that go in, over the grams that come out."""
     walnuts, basil = tables.food_by_id["walnuts"], tables.food_by_id["basil"]
     made = made_food(
-        "green sauce", [Part(walnuts, Decimal(30)), Part(basil, Decimal(70))], Decimal(120), "sauce", "sauce", tables
+        Called("green sauce", "sauce", "sauce"),
+        [Part(walnuts, Decimal(30)), Part(basil, Decimal(70))],
+        Decimal(120),
+        tables,
     )
     by_hand = {
         name: (

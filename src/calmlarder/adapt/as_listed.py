@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
-from calmlarder.adapt.changed_lines import Part, joined_lines, line_of_several, lines_apart
+from calmlarder.adapt.changed_lines import Page, Part, joined_lines, line_of_several, lines_apart
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.tables.book import Tables
@@ -25,7 +25,7 @@ def as_listed(adapted: Adapted, recipe: Recipe, parts: Sequence[Part], tables: T
         lines = list(change.lines)
         if change.change == "swap" and len(change.to) == len(lines):
             for number, one in enumerate(change.to):
-                beside = line_of_several(change, one.food, recipe, parts, apart, tables)
+                beside = line_of_several(change, one.food, Page(recipe, parts, apart), tables)
                 whole = listed.get(one.food) or beside or (once.get(one.food) if one.food in shared else None)
                 lines[number] = f"{whole}{IN_ALL}" if whole and whole != lines[number] else lines[number]
         changes.append(change.model_copy(update={"lines": tuple(lines)}))

@@ -38,18 +38,20 @@ def parts_of(reads: Sequence[IngredientRead]) -> tuple[Part, ...]:
     return tuple(parts)
 
 
-def changed_recipe(
-    recipe: Recipe,
-    parts: Sequence[Part],
-    adapted: Adapted,
-    form: Form | None,
-    tables: Tables,
-    notes: Sequence[str] = (),
-) -> str | None:
+class Page(NamedTuple):
+    """A recipe, the parts of its lines, and what is to change of them."""
+
+    recipe: Recipe
+    parts: Sequence[Part]
+    adapted: Adapted
+
+
+def changed_recipe(page: Page, form: Form | None, tables: Tables, notes: Sequence[str] = ()) -> str | None:
     """The recipe with its changes written in, `notes` behind its steps; None where it could not be brought under.
 
     What was not counted stays, with a mark.
     """
+    recipe, parts, adapted = page
     if adapted.after is None:
         return None
     changed = [change.place for change in adapted.changes if change.place is not None]
@@ -78,10 +80,9 @@ def lines_apart(adapted: Adapted, parts: Sequence[Part], tables: Tables) -> Adap
     return _once(_without(adapted, {adapted.amounts[place].food for place in joined}), parts, tables)
 
 
-def line_of_several(
-    change: Change, food: str, recipe: Recipe, parts: Sequence[Part], apart: Adapted, tables: Tables
-) -> str:
+def line_of_several(change: Change, food: str, page: Page, tables: Tables) -> str:
     """The line of a food that stays and of which a change of the same line makes more; empty where there is none."""
+    recipe, parts, apart = page
     if change.place is None or len(change.to) != 1:
         return ""
     changed = {one.place for one in apart.changes}

@@ -12,7 +12,7 @@ from typing import Any
 from calmlarder.checks.allergens import held_by
 from calmlarder.checks.loads import Part, apart, error_of, typical_of
 from calmlarder.checks.own_limits import limits_for
-from calmlarder.checks.shown_loads import shown_faults
+from calmlarder.checks.shown_loads import Recount, shown_faults
 from calmlarder.checks.tables import DIETS, USUAL_EYE, USUAL_SCALE, Row, figures_of, foods_of, mixtures
 from calmlarder.checks.within_limits import limit_faults
 
@@ -46,7 +46,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
     def wrong(lines: Sequence[Mapping[str, Any]], shown: Mapping[str, Any], when: str, fits: bool) -> list[str]:
         plate = [part for line in _counted(lines, known) for part in apart([_part(line)], mixed, figures)]
         asked = {"tolerance": tolerance}
-        found = shown_faults(shown, plate, limits, shown["serves"], asked, (foods, figures))
+        found = shown_faults(shown, Recount(plate, limits, shown["serves"], tolerance, (foods, figures)))
         if fits:
             found += limit_faults(plate, limits, shown["serves"], asked, (foods, figures))
         return [f"{when}: {fault}" for fault in found]

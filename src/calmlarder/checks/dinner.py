@@ -26,7 +26,7 @@ from calmlarder.checks.own_limits import limits_for
 from calmlarder.checks.patterns import pattern_of
 from calmlarder.checks.shown import words_faults
 from calmlarder.checks.shown_cautions import is_about
-from calmlarder.checks.shown_loads import shown_faults
+from calmlarder.checks.shown_loads import Recount, shown_faults
 from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures, rows
 from calmlarder.checks.within_limits import limit_faults, protein_faults
 
@@ -41,16 +41,15 @@ def verify(
     lots: Sequence[Mapping[str, Any]],
     table_folders: Sequence[Path],
     recipes: Path,
-    gives: Sequence[Mapping[str, Any]] = (),
 ) -> tuple[str, ...]:
     """What is wrong with a dinner; nothing when it holds.
 
     `dinner` is the JSON object shown to the cook, `request` holds today, profile, sitting, people, protein_floor_g,
     minutes, diet, avoid, without, use_shared, tolerance and equipment, and may hold `eaten` with `stacking`; `lots`
-    is the larder as plain values. Of the nearest dinner `gives` says what of the request gives and by how much; the
+    is the larder as plain values. Of the nearest dinner its `gives` say what of the request gives and by how much; the
     dinner must keep to what is left of it.
     """
-    request, lots, wrong = _given(request, lots, gives)
+    request, lots, wrong = _given(request, lots, request.get("gives", ()))
     boxes = {lot["food"]: lot["box"] for lot in lots if lot.get("box")}
     plate = plate_of(dinner, boxes)
     used = {part.food for part in plate} | {use["food"] for use in dinner["uses"]}
@@ -81,7 +80,9 @@ def verify(
         *told_faults(dinner, foods),
         *minute_faults(dinner, foods, pattern),
         *limit_faults(counted, limits, dinner["people"], request, (foods, figures)),
-        *shown_faults(dinner["per_person"], counted, limits, dinner["people"], request, (foods, figures)),
+        *shown_faults(
+            dinner["per_person"], Recount(counted, limits, dinner["people"], request["tolerance"], (foods, figures))
+        ),
         *([] if request.get("table") else protein_faults(dinner, plate, request, foods)),
         *table_faults(dinner, request, Table(foods, figures, mixed, boxes, table_folders)),
         *_more_protein(dinner, plate, request, limits, (foods, figures, mixed)),

@@ -12,7 +12,7 @@ from calmlarder.checks.allergens import held_by
 from calmlarder.checks.dose import dose_faults, exempted
 from calmlarder.checks.loads import Figures, Part, apart, plate_of
 from calmlarder.checks.own_limits import limits_for
-from calmlarder.checks.shown_loads import shown_faults
+from calmlarder.checks.shown_loads import Recount, shown_faults
 from calmlarder.checks.tables import figures_of, mixtures, rows, within
 from calmlarder.checks.within_limits import limit_faults
 
@@ -48,7 +48,7 @@ def verify(answer: Mapping[str, Any], request: Mapping[str, Any], table_folders:
         found.append(Part(one["food"], one["food"], grams, is_weighed, Fraction(1), wider=wider))
     as_told = apart(found, mixed, figures)
     faults = _limit_faults(as_told, request, table_folders, (foods, figures))
-    told = shown_faults(answer, as_told, limits, people, request, (foods, figures))
+    told = shown_faults(answer, Recount(as_told, limits, people, request["tolerance"], (foods, figures)))
     told += wrong_dose
     avoided = _avoided(answer, request, mixed, foods)
     if avoided != {one["food"]: set(one["allergens"]) for one in answer.get("avoided", ())}:

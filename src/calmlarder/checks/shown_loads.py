@@ -5,7 +5,7 @@ Nothing of calmlarder is imported here but the other checks.
 
 from collections.abc import Callable, Mapping, Sequence
 from fractions import Fraction
-from typing import Any
+from typing import Any, NamedTuple
 
 from calmlarder.checks.limits import Limit
 from calmlarder.checks.loads import Figures, Part, likely_of, sum_of, sure_of, whole_grams
@@ -16,16 +16,20 @@ _NEAR = Fraction("0.9")  # of its own cut-off: from there on a food is named
 _ROUNDED = Fraction("0.0001")  # of numbers shown
 
 
-def shown_faults(
-    shown: Mapping[str, Any],
-    plate: Sequence[Part],
-    limits: Sequence[Limit],
-    people: int,
-    request: Mapping[str, Any],
-    read: tuple[Mapping[str, Row], Figures],
-) -> list[str]:
+class Recount(NamedTuple):
+    """What the numbers that are shown are of: a plate for so many, under limits, by rows and figures read again."""
+
+    plate: Sequence[Part]
+    limits: Sequence[Limit]
+    people: int
+    tolerance: Mapping[str, Any]
+    read: tuple[Mapping[str, Row], Figures]
+
+
+def shown_faults(shown: Mapping[str, Any], recount: Recount) -> list[str]:
     """Numbers shown are never below the recomputed ones, and above them by rounding only."""
-    sure, faults = sure_of(request["tolerance"]), []
+    plate, limits, people, tolerance, read = recount
+    sure, faults = sure_of(tolerance), []
     # Figures are rounded up to a milligram in 100 g, likely and off, each food by itself.
     slack = _ROUNDED + Fraction("0.00003") * whole_grams(plate) / people
     for limit in limits:

@@ -75,11 +75,11 @@ def adapt(options: Adapt) -> int:
     if options.json:
         print(json.dumps(answer.told, ensure_ascii=False, indent=2))
     else:
-        from calmlarder.render.adapt_text import adapt_text
+        from calmlarder.render.adapt_text import Run, adapt_text
         from calmlarder.render.style import style_of_output
 
         style = style_of_output(manner)
-        print(adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style), end="")
+        print(adapt_text(Run(recipe.title, answer.reads, answer.adapted, answer.changed), tables, style), end="")
         print(f"\n{kept}" if kept else "", end="\n" if kept else "")
     return 0 if answer.adapted.holds and answer.adapted.known else 3
 
@@ -117,13 +117,13 @@ def _one_each(options: Adapt, recipe: Recipe) -> int | None:
 
 def _show_one_each(answer: Answer, recipe: Recipe, each: int, household: Household) -> None:
     """What it would be at one piece each, before the question for how many; nothing where its check finds fault."""
-    from calmlarder.render.adapt_text import adapt_text
+    from calmlarder.render.adapt_text import Run, adapt_text
     from calmlarder.render.style import style_of_output
 
     if not answer.faults:
         said = f"If {recipe.pieces} are for {each}, one each; whoever eats two has twice the load:"
         tables, style = household.tables, style_of_output(household.manner)
-        text = adapt_text(recipe.title, answer.reads, answer.adapted, answer.changed, tables, style)
+        text = adapt_text(Run(recipe.title, answer.reads, answer.adapted, answer.changed), tables, style)
         print(f"{said}\n\n{text}", flush=True)
 
 

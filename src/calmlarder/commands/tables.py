@@ -14,7 +14,7 @@ from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.food_text import food_text
 from calmlarder.tables.check import check_tables, coverage
 from calmlarder.tables.doubts import doubts, protein_doubts, read_published
-from calmlarder.tables.mine import Part, made_food, write_made
+from calmlarder.tables.mine import Called, Part, made_food, write_made
 from calmlarder.tables.places import shipped
 
 
@@ -76,7 +76,7 @@ def add(options: Made) -> int:
         raise CannotGoOn(problems)
     weighs = Decimal(str(options.weighs)) if options.weighs else None
     folder = own_tables_of(options)
-    write_made(made_food(options.name, parts, weighs, options.kind, options.role, tables), folder, tables)
+    write_made(made_food(Called(options.name, options.kind, options.role), parts, weighs, tables), folder, tables)
     print(f"Added to {folder}:")
     again = tables_of(options)
     print(food_text(next(food for food in again.foods if food.name == options.name), again), end="")

@@ -23,10 +23,15 @@ class Boxed(NamedTuple):
     why: str
 
 
-def box_up(
-    dinner: Dinner, weighed: Mapping[str, int], boxes: int, made: date, pattern: Pattern, tables: Tables
-) -> Boxed:
-    """So many shares of a dinner as one lot of its own composition, in the fridge since `made`.
+class InBoxes(NamedTuple):
+    """How many boxes, and the day on which they were filled."""
+
+    boxes: int
+    made: date
+
+
+def box_up(dinner: Dinner, weighed: Mapping[str, int], into: InBoxes, pattern: Pattern, tables: Tables) -> Boxed:
+    """So many shares of a dinner as one lot of its own composition, in the fridge since that day.
 
     `weighed` gives grams of the whole dish by lot id. The lot has no id before it is kept.
 
@@ -48,7 +53,7 @@ def box_up(
         title=dinner.title, mixture=mixture, keeps_days=days, keeps_why=why, freezes=pattern.freezes, heated=heated,
         cold=cold,
     )  # fmt: skip
-    return Boxed(_lot(box, boxes, made, tables), why)
+    return Boxed(_lot(box, into.boxes, into.made, tables), why)
 
 
 def why_not_boxed(dinner: Dinner, pattern: Pattern, tables: Tables) -> str:

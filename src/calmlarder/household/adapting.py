@@ -8,7 +8,7 @@ from typing import Any, NamedTuple
 from calmlarder.adapt.adapt import MOST_SERVES as MOST_SERVES
 from calmlarder.adapt.adapt import adapt
 from calmlarder.adapt.as_listed import as_listed
-from calmlarder.adapt.changed_lines import changed_recipe, parts_of
+from calmlarder.adapt.changed_lines import Page, changed_recipe, parts_of
 from calmlarder.adapt.changed_steps import steps_after
 from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
@@ -113,7 +113,7 @@ def adapted_recipe(
     steps = marked_beside(steps, recipe, reads, eaters, tables) if adapted.changes else steps
     said = said_anew(recipe, retitled(recipe.title, reads, adapted, told, tables), steps)
     said = without_what_is_gone(said, parts, adapted, tables)
-    changed = changed_recipe(said, parts, adapted, form, tables, notes)
+    changed = changed_recipe(Page(said, parts, adapted), form, tables, notes)
     if changed is not None and adapted.changes and form == "jsonld":
         changed = with_fields(changed, {"nutrition": nutrition_of(adapted, tables)})
     shown = adapt_object(recipe.title, reads, adapted, changed)
@@ -127,7 +127,7 @@ def adapted_recipe(
     }
     shared = None
     if adapted.holds and adapted.after is not None:
-        whole = changed_recipe(said, parts, adapted, "jsonld", tables)
+        whole = changed_recipe(Page(said, parts, adapted), "jsonld", tables)
         shared = _shared(said, adapted, json.loads(whole) if whole else {}, notes)
     faults = verify(shown, request, household.folders)
     return Answer(recipe, reads, as_listed(adapted, recipe, parts, tables), changed, shown, faults, shared)

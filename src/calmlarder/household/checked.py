@@ -19,7 +19,7 @@ def faults_of(dinner: "Dinner", gives: "Sequence[Give]", evening: Evening) -> tu
     """What is wrong with a dinner, by the rows of the tables' own files; nothing when it holds."""
     request, lots = _plain(evening)
     plain_gives = [give.model_dump(mode="json") for give in gives]
-    return verify(dinner_object(dinner), request, lots, evening.folders, shipped("recipes"), plain_gives)
+    return verify(dinner_object(dinner), {**request, "gives": plain_gives}, lots, evening.folders, shipped("recipes"))
 
 
 def plan_faults(planned: "Planned | PlanSoFar", asked: "Sequence[PlannedSitting]", evening: Evening) -> tuple[str, ...]:

@@ -131,7 +131,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
     What is there is read in the transaction that takes it out: said in two windows at once, it is cooked once.
     Raises CannotGoOn for a lot that is gone or changed, or for more boxes than portions.
     """
-    from calmlarder.compose.boxed import box_up
+    from calmlarder.compose.boxed import InBoxes, box_up
     from calmlarder.compose.cooked import dose_eaten, share_eaten, shares_eaten
     from calmlarder.patterns.load import shipped_patterns
 
@@ -145,7 +145,7 @@ def cook(household: Household, dinner: "Dinner", weighed: Mapping[str, int], box
         boxed, about = None, ""
         if boxes:
             pattern = next(one for one in shipped_patterns() if one.id == dinner.pattern)
-            boxed, about = box_up(served, weighed, int(kept), household.today, pattern, tables)
+            boxed, about = box_up(served, weighed, InBoxes(int(kept), household.today), pattern, tables)
             if boxed is not None:
                 used = {use.lot for use in dinner.uses}
                 boxed = with_labels_of(boxed, [one.lot for one in lots if one.lot.id in used])

@@ -10,7 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from calmlarder.tables.book import Tables
 from calmlarder.tables.leftovers import days_as_leftover
-from calmlarder.tables.mine import Part, made_food
+from calmlarder.tables.mine import Called, Part, made_food
 from calmlarder.tables.mixture import Mixture
 from calmlarder.tables.rows import Fermentable, Food, Keeping
 
@@ -93,7 +93,7 @@ def _as_food(box: Box, tables: Tables) -> tuple[Food, tuple[Fermentable, ...], l
     mixture = box.mixture
     parts = [Part(tables.food_by_id[part.food], Decimal(part.grams)) for part in mixture.parts]
     whole = Decimal(mixture.shares * mixture.share_grams)
-    made = made_food(box.food_id, parts, whole, "boxed", "base", tables)
+    made = made_food(Called(box.food_id, "boxed", "base"), parts, whole, tables)
     # What is known of it, so that one pinch of something unknown does not take the whole for nothing.
     energy = sum((part.grams * (part.food.energy_kcal or 0) for part in parts), Decimal(0)) / whole
     protein = sum((part.grams * (part.food.protein_g or 0) for part in parts), Decimal(0)) / whole

@@ -2,6 +2,7 @@
 
 import textwrap
 from collections.abc import Iterator, Sequence
+from typing import NamedTuple
 
 from calmlarder.adapt.model import Adapted, Loads
 from calmlarder.cookbook.recipe import IngredientRead
@@ -43,15 +44,18 @@ _CHANGES = {
 }
 
 
-def adapt_text(
-    title: str,
-    reads: Sequence[IngredientRead],
-    adapted: Adapted,
-    recipe: str | None,
-    tables: Tables,
-    style: Style,
-) -> str:
+class Run(NamedTuple):
+    """What a run answers: the title, what each line was read as, what is to change, and the recipe as changed."""
+
+    title: str
+    reads: Sequence[IngredientRead]
+    adapted: Adapted
+    recipe: str | None
+
+
+def adapt_text(run: Run, tables: Tables, style: Style) -> str:
     """The whole answer of a run: what to do first, then the figures."""
+    title, reads, adapted, recipe = run
     parts = [
         _heading(title, reads, adapted, style),
         _changes(reads, adapted, tables, style),

@@ -35,11 +35,20 @@ class Made(NamedTuple):
     fermentables: tuple[Fermentable, ...]
 
 
-def made_food(name: str, parts: Sequence[Part], weighs: Decimal | None, kind: Kind, role: Role, tables: Tables) -> Made:
+class Called(NamedTuple):
+    """What a made food is called, of which kind it is, and its part in a dish."""
+
+    name: str
+    kind: Kind
+    role: Role
+
+
+def made_food(called: Called, parts: Sequence[Part], weighs: Decimal | None, tables: Tables) -> Made:
     """The sum of the parts per 100 g of the whole, which `weighs` grams (default: what its parts weigh).
 
     A nutrient unknown in a part is unknown in the whole; fermentables are those of `sums.summed`.
     """
+    name, kind, role = called
     total = weighs or sum((part.grams for part in parts), Decimal(0))
     food_id = re.sub(r"[^a-z0-9]+", "-", name.casefold()).strip("-")
     if not food_id or not name.isprintable() or not 0 < total <= MOST_GRAMS:

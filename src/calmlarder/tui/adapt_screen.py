@@ -145,14 +145,14 @@ class AdaptScreen(Screen[None]):
         answer = self._answer
         if answer is None:
             return
-        from calmlarder.render.adapt_text import adapt_text
+        from calmlarder.render.adapt_text import Run, adapt_text
         from calmlarder.render.style import Style
 
         place = self.query_one("#adapted", Hanging)
         width = max(40, place.column(self.size.width - _MARGIN))
         style = Style(bold=False, blocks=True, width=width, manner=self._kitchen.manner)
         title, tables = answer.recipe.title, self._kitchen.tables
-        place.update(adapt_text(title, answer.reads, answer.adapted, answer.changed, tables, style))
+        place.update(adapt_text(Run(title, answer.reads, answer.adapted, answer.changed), tables, style))
 
     def _turn(self, to_answer: bool) -> None:
         """Show the answer, or the recipe as it came."""
