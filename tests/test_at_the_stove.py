@@ -201,3 +201,51 @@ def test_what_is_slid_out_of_its_pan_holds_the_fillet_and_the_sauce(
     told = cooked(patterns, tables, "donburi", **foods)
     assert told.starts("return the salmon") < told.starts("pour over")
     assert not any("tip out" in step for step in told.steps)
+
+
+def test_a_fillet_is_fried_when_what_takes_long_is_done(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    """Bream does not stand and go cold while aubergine fries for twelve minutes: that waits under foil."""
+    for name, slot in (("warm-salad", "vegetable"), ("supper-plate", "fried")):
+        stove = cooked(patterns, tables, name, base="potato", protein="salmon", fat="oil-olive", **{slot: "aubergine"})
+        fried = next(words for words in stove.times if re.search("fry salmon", words))
+        told = next(words for words in stove.times if re.search("fry aubergine", words))
+        assert "under foil" in told
+        assert "lift out" not in fried
+        assert stove.times[told][1] <= stove.times[fried][0]
+        assert not re.search("[Rr]eturn", " ".join(stove.steps))
+
+
+def test_eggs_are_set_in_hollows_of_a_sauce(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    stove = cooked(
+        patterns, tables, "polenta", base="polenta-dry", protein="egg", vegetable="spinach", sauce="tomato-canned"
+    )
+    hollows = next(words for words in stove.times if words.startswith("make hollows, crack in eggs"))
+    start, end = stove.times[hollows]
+    assert end - start == 6
+
+
+def test_spices_of_a_soup_go_into_its_fat(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    for name in ("vegetable-soup", "potato-soup"):
+        stove = cooked(
+            patterns, tables, name, base="potato", vegetable="carrot", protein="lentils-canned", spice="cumin",
+            fat="oil-olive",
+        )  # fmt: skip
+        assert any(re.search("^warm .*oil.* with .*cumin", words) for words in stove.times)
+
+
+def test_leek_greens_of_a_stew_are_fried_until_soft(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    stove = cooked(
+        patterns, tables, "paprika-stew", base="potato", protein="tofu-firm", vegetable="carrot",
+        aromatic="leek-green",
+    )  # fmt: skip
+    soft = next(words for words in stove.times if re.search("leek greens .*until soft", words))
+    assert stove.times[soft][1] - stove.times[soft][0] >= 5
+    assert stove.starts("add .*water to the pot") >= stove.times[soft][1]
+
+
+def test_what_is_on_the_tray_becomes_its_sauce(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    for name, foods in (("roots-tray", {"roots": "carrot"}), ("tray-bake", {"base": "potato", "vegetable": "carrot"})):
+        stove = cooked(patterns, tables, name, protein="chicken-thigh", acid="lemon", **foods)
+        text = " ".join(stove.steps)
+        assert "Loosen the juices of the tray" in text
+        assert "little oil" not in text

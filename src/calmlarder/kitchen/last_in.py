@@ -33,7 +33,7 @@ def last_in(pattern: Pattern, fillings: Sequence[Filling], told: Sequence[int]) 
         return pattern
     after = [n for n in told if n > at]
     back = next((n for n in after if "{protein" in pattern.steps[n].words), None)
-    before, with_it = _without(pattern.steps[at])
+    before, with_it = without_main(pattern.steps[at])
     if not after or before is None or (back is not None and (squeaks or not _RETURN.match(pattern.steps[back].words))):
         return pattern
     steps = list(pattern.steps)
@@ -49,7 +49,7 @@ def last_in(pattern: Pattern, fillings: Sequence[Filling], told: Sequence[int]) 
     return pattern.with_steps(steps)
 
 
-def _without(step: Step) -> tuple[str | None, str]:
+def without_main(step: Step) -> tuple[str | None, str]:
     """The step without its main thing, and what seasons that; None where its words are others."""
     found = _SEASONED.match(step.words)
     if found is not None:

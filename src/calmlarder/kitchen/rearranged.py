@@ -5,8 +5,8 @@ from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.finer import has_two_sides
-from calmlarder.kitchen.last_in import last_in, not_returned
-from calmlarder.kitchen.late import falls_away, lasts
+from calmlarder.kitchen.last_in import last_in, not_returned, without_main
+from calmlarder.kitchen.late import falls_away, is_wet, lasts
 from calmlarder.patterns.pattern import Pattern, Step
 
 _LIFT = ", and lift out."
@@ -20,7 +20,13 @@ _RESTS_MINUTES = 8  # so long a steak or a fillet stays hot under foil, and is t
 _MANY_LEAVES_G = 100  # ours
 _EGGS_FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
 _EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
+_EGGS_IN_SAUCE = "Make hollows, crack in {protein}, cover, and cook until white and yolk are set."
+_IN_SAUCE_MINUTES = 6  # common practice, no source
 _A_WIDE_PAN = re.compile(r"\bin a (?:wide )?pan\b")
+_FRIES_VEGETABLES = re.compile(
+    r"^(?:Fry \{(?:vegetable|fried)\}|Add \{vegetable\} to the pan\b)(?:(?!\{protein)[^;])*\.$"
+)
+_LEFT_THERE = re.compile(r"\bin (?:what is left in the|the same) pan\b")
 _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no source
 
 
@@ -29,6 +35,7 @@ def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     pattern = _eggs_last(pattern, fillings)
     pattern = last_in(pattern, fillings, _on_the_pan(pattern, fillings))
     pattern = _mince_stays(pattern, fillings)
+    pattern = _fillet_last(pattern, fillings)
     pattern = _fish_lifted(pattern, fillings)
     pattern = _greens_drained(pattern, fillings)
     pattern = _left_in(pattern, fillings)
@@ -53,6 +60,8 @@ def _eggs_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
         step.with_words(step.words.replace("the same pan", "the pan")) for step in pattern.steps[at + 1 : after[-1] + 1]
     ]
     last = Step(place="pan", minutes=None, words=_EGGS_LAST)
+    if any(is_wet(pattern.steps[n], fillings) for n in after):
+        last = Step(place="pan", minutes=_IN_SAUCE_MINUTES, words=_EGGS_IN_SAUCE)
     served = [not_returned(step) for step in pattern.steps[after[-1] + 1 :]]
     return pattern.with_steps([*pattern.steps[:at], *first, *between, last, *served])
 
@@ -68,6 +77,33 @@ def _mince_stays(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     stays = pattern.steps[at].with_words(f"{pattern.steps[at].words.removesuffix(_LIFT)}.")
     served = [not_returned(step) for step in pattern.steps[at + 1 :]]
     return pattern.with_steps([*pattern.steps[:at], stays, *served])
+
+
+def _fillet_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """A fillet, a whole fish or a chop is fried when vegetables that take long are done, and comes hot to the table.
+
+    These wait under foil meanwhile, which they bear.
+    """
+    told = _on_the_pan(pattern, fillings)
+    at = next((n for n in told if pattern.steps[n].words.endswith(_LIFT) and "protein" in pattern.steps[n].slots), None)
+    main = [one for one in fillings if one.slot == "protein"]
+    if at is None or not main or any(one.food.state != "raw" or not has_two_sides(one) for one in main):
+        return pattern
+    after = [n for n in told if n > at]
+    before, with_it = without_main(pattern.steps[at])
+    if len(after) != 1 or before is None:
+        return pattern
+    beside = pattern.steps[after[0]]
+    long = lasts(beside, pattern, fillings) > _RESTS_MINUTES
+    if not long or not _FRIES_VEGETABLES.match(beside.words) or is_wet(beside, fillings):
+        return pattern
+    words = _LEFT_THERE.sub("in the pan", beside.words).removesuffix(".")
+    warm = [Step(place="pan", minutes=None, words=before)] if before else []
+    between = pattern.steps[at + 1 : after[0]]
+    fried = Step(place="pan", minutes=None, words=f"Fry {{protein}}{with_it} in the pan until browned.")
+    served = [not_returned(step) for step in pattern.steps[after[0] + 1 :]]
+    first = [*pattern.steps[:at], *warm, *between, beside.with_words(f"{words}{_RESTS}")]
+    return pattern.with_steps([*first, fried, *served])
 
 
 def _fish_lifted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:

@@ -285,7 +285,8 @@ class _Kitchen:
             if self.dish.role(one) not in quick and not loose_egg(self.dish, one)
         ]
         longest = max([*slow, *(one + before_eggs(self.dish, step, slow) for one in eggs)], default=0)
-        if step.place == "pan" and not any(slow) and not eggs:  # leek greens fry until soft, not for a moment
+        fries = step.place == "pan" or "half a minute" in step.words
+        if fries and not any(slow) and not eggs:  # leek greens fry until soft, not for a moment
             longest = max([longest, *(one.minutes for one in cooked if softens(one, self.dish.pattern))])
         if step.place == "pot" and _BROWNS.search(step.words):
             longest *= batches(cooked)
