@@ -15,6 +15,7 @@ from calmlarder.household.challenge_start import Start, begin
 from calmlarder.household.diary import feel
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME
+from calmlarder.render.manner import Manner
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.first_start import FirstStart
@@ -167,3 +168,12 @@ def test_a_plan_says_what_is_left_and_frozen_in_ounces(play: Callable[..., Larde
         assert all(one.figure == one.measure and f", {one.grams:.0f} g: " in one.told for one in facts)
 
     play(act)
+
+
+def test_a_page_in_american_words_keeps_them() -> None:
+    """Its biscuits are what British homes call scones; the stand-ins of ours are named as at home all the same."""
+    manner = Manner("american", [("biscuits", "cookies"), ("courgettes", "zucchini"), ("coriander", "cilantro")])
+    american = manner.as_a_page_names_them("4 biscuits, 1 cup cilantro")
+    assert american.told("4 biscuits with courgettes") == "4 biscuits with zucchini"
+    british = manner.as_a_page_names_them("4 biscuits, a bunch of coriander")
+    assert british.told("4 biscuits with courgettes") == "4 cookies with zucchini"

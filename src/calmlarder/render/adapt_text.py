@@ -61,7 +61,7 @@ def adapt_text(run: Run, tables: Tables, style: Style) -> str:
         _changes(reads, adapted, tables, style),
         _unread(adapted, style),
         _loads(adapted, tables, style),
-        _recipe(adapted, recipe, style),
+        _recipe(reads, adapted, recipe, style),
         _ingredients(reads, adapted, tables, style),
         style.wrapped(CAUTION),
     ]
@@ -198,7 +198,7 @@ def _unread(adapted: Adapted, style: Style) -> Iterator[str]:
         yield from style.hanging(f"{one.text}: {likely}{one.why}.")
 
 
-def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]:
+def _recipe(reads: Sequence[IngredientRead], adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]:
     if recipe is None or not adapted.changes:
         return
     yield style.strong("The recipe, changed")
@@ -207,4 +207,5 @@ def _recipe(adapted: Adapted, recipe: str | None, style: Style) -> Iterator[str]
         "A line that was not counted says so."
     )
     yield ""
-    yield from map(style.manner.told, recipe.rstrip("\n").split("\n"))
+    manner = style.manner.as_a_page_names_them(" ".join(read.text for read in reads))
+    yield from map(manner.told, recipe.rstrip("\n").split("\n"))

@@ -57,6 +57,16 @@ class Manner:
         """Whether everything is read as it stands."""
         return self.measures == "metric" and not self._names
 
+    def as_a_page_names_them(self, written: str) -> "Manner":
+        """The same for words of a page. One that has American names keeps its own: biscuits are no cookies there."""
+
+        def has(name: str) -> bool:
+            return re.search(rf"\b{re.escape(name)}\b", written, re.IGNORECASE) is not None
+
+        if not any(has(here) for name, here in self._names.items() if name not in here):
+            return self
+        return Manner(self.measures, [(name, here) for name, here in self._names.items() if not has(name)])
+
     @cached_property
     def _named(self) -> re.Pattern[str]:
         longest_first = sorted(map(re.escape, self._names), key=len, reverse=True)
