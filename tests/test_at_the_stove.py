@@ -247,5 +247,11 @@ def test_what_is_on_the_tray_becomes_its_sauce(patterns: tuple[Pattern, ...], ta
     for name, foods in (("roots-tray", {"roots": "carrot"}), ("tray-bake", {"base": "potato", "vegetable": "carrot"})):
         stove = cooked(patterns, tables, name, protein="chicken-thigh", acid="lemon", **foods)
         text = " ".join(stove.steps)
-        assert "Loosen the juices of the tray" in text
+        assert "Stir the juices of the tray" in text
         assert "little oil" not in text
+
+
+def test_fish_in_a_soup_is_not_crushed(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    for main, crushed in (("salmon", False), ("chickpeas-canned", True)):
+        stove = cooked(patterns, tables, "vegetable-soup", base="potato", vegetable="carrot", protein=main)
+        assert ("crush" in " ".join(stove.steps)) is crushed

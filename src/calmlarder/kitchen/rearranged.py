@@ -27,6 +27,7 @@ _FRIES_VEGETABLES = re.compile(
     r"^(?:Fry \{(?:vegetable|fried)\}|Add \{vegetable\} to the pan\b)(?:(?!\{protein)[^;])*\.$"
 )
 _LEFT_THERE = re.compile(r"\bin (?:what is left in the|the same) pan\b")
+_CRUSHED = re.compile(r"; crush a few pieces [^;]*\.$")
 _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no source
 
 
@@ -38,6 +39,7 @@ def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     pattern = _fillet_last(pattern, fillings)
     pattern = _fish_lifted(pattern, fillings)
     pattern = _greens_drained(pattern, fillings)
+    pattern = _fish_left_whole(pattern, fillings)
     pattern = _left_in(pattern, fillings)
     pattern = _rested(pattern, fillings)
     pattern = _back_in_hot(pattern, fillings)
@@ -99,8 +101,9 @@ def _fillet_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
         return pattern
     words = _LEFT_THERE.sub("in the pan", beside.words).removesuffix(".")
     warm = [Step(place="pan", minutes=None, words=before)] if before else []
+    seasoned = with_it.replace(" with ", " with salt and ")
     between = pattern.steps[at + 1 : after[0]]
-    fried = Step(place="pan", minutes=None, words=f"Fry {{protein}}{with_it} in the pan until browned.")
+    fried = Step(place="pan", minutes=None, words=f"Fry {{protein}}{seasoned} in the pan until browned.")
     served = [not_returned(step) for step in pattern.steps[after[0] + 1 :]]
     first = [*pattern.steps[:at], *warm, *between, beside.with_words(f"{words}{_RESTS}")]
     return pattern.with_steps([*first, fried, *served])
@@ -144,6 +147,17 @@ def _greens_drained(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
         return pattern
     words = f"{step.words.removesuffix('.')}, and tip out the water."
     return pattern.with_steps([*pattern.steps[:at], step.with_words(words), *pattern.steps[at + 1 :]])
+
+
+def _fish_left_whole(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """Nothing is crushed in a pot that has fish in it by then."""
+    fish = {one.slot for one in fillings if one.food.kind in {"fish", "shellfish"}}
+    return pattern.with_steps(
+        [
+            step.with_words(_CRUSHED.sub(".", step.words)) if fish.intersection(step.slots) else step
+            for step in pattern.steps
+        ]
+    )
 
 
 def _left_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
