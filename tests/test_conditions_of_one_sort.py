@@ -25,7 +25,7 @@ def the_lot(reader: LarderReader, line: str) -> Lot:
     [
         "lettuce, brown mush", "spinach gone to black mush", "mushrooms black", "milk, lumpy", "milk - solid",
         "double cream (a bit lumpy)", "lettuce all brown", "lettuce (all brown)", "strawberries (all mouldy)",
-        "spinach, brown all over", "rocket, out it goes",
+        "spinach, brown all over", "rocket, out it goes", "eggs, out they went",
         "cress, liquid", "cucumber half, gone to liquid",
     ],
 )  # fmt: skip
