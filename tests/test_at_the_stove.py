@@ -255,3 +255,11 @@ def test_fish_in_a_soup_is_not_crushed(patterns: tuple[Pattern, ...], tables: Ta
     for main, crushed in (("salmon", False), ("chickpeas-canned", True)):
         stove = cooked(patterns, tables, "vegetable-soup", base="potato", vegetable="carrot", protein=main)
         assert ("crush" in " ".join(stove.steps)) is crushed
+
+
+def test_halloumi_beside_tinned_pulses_is_fried_last_too(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    stove = cooked(
+        patterns, tables, "warm-salad", base="quinoa-dry", protein="halloumi chickpeas-canned", vegetable="aubergine"
+    )
+    assert stove.starts("add halloumi") >= stove.starts("fry aubergine") + 12
+    assert "Return" not in " ".join(stove.steps)

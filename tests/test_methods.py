@@ -201,6 +201,13 @@ def test_vegetables_boil_in_the_potatoes_pot_and_not_long_before(cook: Cook) -> 
     assert "keep it hot in its pot with the lid on" in with_rice
 
 
+def test_rice_that_is_warmed_long_before_it_is_served_keeps_its_lid(cook: Cook) -> None:
+    fridge = ["cooked rice 400g from today", "beef mince 900g", "carrots 8", "tomatoes 4", "mustard"]
+    text = said(cook(fridge, "meat-patties", people=4))
+    assert "in two wide pans" in text  # so that no ring is left for the rice later
+    assert "until steaming hot, and keep it hot with the lid on" in text
+
+
 def test_leek_greens_go_in_behind_tofu_and_aubergine_softens_under_a_lid(cook: Cook) -> None:
     leeks = ["firm tofu 300g", "leek greens 90g", "soy sauce", "rice 1kg", "carrots 3", "bok choy 3", "ginger", "oil"]
     dinner = cook(leeks, "donburi")

@@ -18,7 +18,7 @@ _FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{pro
 _SEASONED = re.compile(r"^Season \{protein\} with salt and (\{[^}]+\}),(?: and)? fry in \{fat\} in (a (?:wide )?pan)\b")
 _RETURN = re.compile(r"^Return \{protein\} to the pan\b")
 _RETURN_AND = re.compile(r"^Return \{protein\}(?:,? and| to the (?:pan|pot),(?: and)?(?! heat through)) (\w)")
-_LEFT_THERE = re.compile(r"\bin (?:what is left in the|the same) pan\b")
+LEFT_THERE = re.compile(r"\bin (?:what is left in the|the same) pan\b")
 _FRIED_LAST = "Push aside, add {protein}%s, and fry until golden."
 _WARMED_LAST = "Add {protein}%s to the pan, and warm until steaming hot."
 
@@ -26,8 +26,9 @@ _WARMED_LAST = "Add {protein}%s to the pan, and warm until steaming hot."
 def last_in(pattern: Pattern, fillings: Sequence[Filling], told: Sequence[int]) -> Pattern:
     """The pattern with such a main thing put in when all else of its pan is done; `told` are the steps at the pan."""
     main = [one for one in fillings if one.slot == "protein"]
-    squeaks = bool(main) and all(one.food.id in _SQUEAKS for one in main)
-    cooked = bool(main) and all(one.food.kind in _KINDS and one.food.state in _COOKED for one in main)
+    done = [one for one in main if one.food.kind in _KINDS and one.food.state in _COOKED]
+    cooked = bool(main) and len(done) == len(main)
+    squeaks = not cooked and all(one in done or one.food.id in _SQUEAKS for one in main) and bool(main)
     at = next((n for n in told if _LIFTED.search(pattern.steps[n].words)), None)
     if at is None or not (squeaks or cooked) or pattern.slots["protein"].method != "stir-fry":
         return pattern
@@ -44,7 +45,7 @@ def last_in(pattern: Pattern, fillings: Sequence[Filling], told: Sequence[int]) 
     else:
         steps[back] = steps[back].with_words(_RETURN.sub("Add {protein} to the pan", steps[back].words))
     for number in range(at + 1, after[-1] + 1):
-        steps[number] = steps[number].with_words(_LEFT_THERE.sub("in the pan", steps[number].words))
+        steps[number] = steps[number].with_words(LEFT_THERE.sub("in the pan", steps[number].words))
     steps[at : at + 1] = [Step(place="pan", minutes=None, words=before)] if before else []
     return pattern.with_steps(steps)
 

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.finer import has_two_sides
-from calmlarder.kitchen.last_in import last_in, not_returned, without_main
+from calmlarder.kitchen.last_in import LEFT_THERE, last_in, not_returned, without_main
 from calmlarder.kitchen.late import falls_away, is_wet, lasts
 from calmlarder.patterns.pattern import Pattern, Step
 
@@ -26,7 +26,6 @@ _A_WIDE_PAN = re.compile(r"\bin a (?:wide )?pan\b")
 _FRIES_VEGETABLES = re.compile(
     r"^(?:Fry \{(?:vegetable|fried)\}|Add \{vegetable\} to the pan\b)(?:(?!\{protein)[^;])*\.$"
 )
-_LEFT_THERE = re.compile(r"\bin (?:what is left in the|the same) pan\b")
 _CRUSHED = re.compile(r"; crush a few pieces [^;]*\.$")
 _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no source
 
@@ -99,7 +98,7 @@ def _fillet_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     long = lasts(beside, pattern, fillings) > _RESTS_MINUTES
     if not long or not _FRIES_VEGETABLES.match(beside.words) or is_wet(beside, fillings):
         return pattern
-    words = _LEFT_THERE.sub("in the pan", beside.words).removesuffix(".")
+    words = LEFT_THERE.sub("in the pan", beside.words).removesuffix(".")
     warm = [Step(place="pan", minutes=None, words=before)] if before else []
     seasoned = with_it.replace(" with ", " with salt and ")
     between = pattern.steps[at + 1 : after[0]]

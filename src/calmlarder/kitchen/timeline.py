@@ -15,6 +15,7 @@ from calmlarder.patterns.pattern import Pattern
 
 _WAITS_MINUTES = 6  # what is drained is hot for so long by itself: common practice, no source
 _WARM = re.compile(r"\b(?:foil|keep (?:it )?(?:warm|hot)|[Ww]arm \S+ [^;]*? in an?)\b")
+_WARMED_UNDER_LID = re.compile(r"\b[Ww]arm [^.;]*? in a covered pot [^.;]*? until steaming hot\b")
 _DRAINED = re.compile(r"(?:, and drain|(?<=\.) Then drain)\.(?= About \d+ minutes\.$|$)")
 
 
@@ -65,7 +66,7 @@ def told_twice(
 
 def _kept_hot(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
     """What is drained long before anything is done with it goes back into its hot pot, under the lid."""
-    found = _DRAINED.search(one.said)
+    found = _DRAINED.search(one.said) or _WARMED_UNDER_LID.search(one.said)
     boiled = next((other for other in work if other.task.name == (one.task.before_end_of or (one.task.name,))[0]), one)
     if found is None or not boiled.task.needs.get(RING):
         return one
@@ -73,6 +74,8 @@ def _kept_hot(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
     wanted = [planned.starts[other.task.name] for other in work if boiled.task.name in other.task.after]
     if min(wanted, default=planned.minutes) - ends < _WAITS_MINUTES:
         return one
+    if found.re is _WARMED_UNDER_LID:
+        return one._replace(said=f"{one.said[: found.end()]}, and keep it hot with the lid on{one.said[found.end() :]}")
     drained = " Then drain" if "Then" in found[0] else "; drain"
     said = f"{one.said[: found.start()]}{drained}, and keep it hot in its pot with the lid on.{one.said[found.end() :]}"
     return one._replace(said=said)
