@@ -166,7 +166,7 @@ def layout(text: str) -> Layout:
     taken = set(chosen)
     about = "\n".join(line.text[:LONGEST_STEP] for index, line in enumerate(lines) if index not in taken)[:100_000]
     above = lines[: min(chosen, default=len(lines))]
-    title = dish_title(title, [line.text[:LONGEST_STEP] for line in above[top:]])
+    title = dish_title(title, [_SUBJECT.sub("", line.text[:LONGEST_STEP].strip()) for line in above[top:]])
     head = "\n".join(_bare(line.text) for line in above)[:10_000]
     return Layout(title, items, steps, about, head)
 
