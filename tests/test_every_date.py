@@ -17,6 +17,7 @@ from calmlarder.compose.compose import compose
 from calmlarder.larder.freezing import freeze_today, why_not_frozen, why_not_thawed
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot, why_unfit
+from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE
 from calmlarder.plan.shelf import shelves_of
 from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
@@ -117,3 +118,23 @@ def test_a_pack_that_had_run_out_is_not_thawed_into_new_days(
     assert main(["larder", "add", "chicken breast 300g, use by 2026-03-05, frozen 2026-03-07", *at]) == 0
     assert main(["larder", "thaw", "1", *at]) == 2
     assert "past the day it is safe" in capsys.readouterr().err
+
+
+def test_a_cooked_vegetable_keeps_as_leftovers_in_the_check_too(tables: Tables) -> None:
+    """Of every raw vegetable that may be told as cooked: a dinner of one with no such food failed its check."""
+    folders, reader = [shipped("ingredient_tables")], LarderReader(tables, TODAY)
+    keeping, foods = rows(folders, "keeping.csv", ("food", "place", "state")), rows(folders, "foods.csv", ("id",))
+    lines = [f"{food.name}, cooked" for food in tables.foods if food.state == "raw" and food.kind in COOKED_AS_THEY_ARE]
+    lots = [lot for line in lines for reading in [reader.read(line, "test")] if reading for lot in reading.lots]
+    raw = [lot for lot in lots if tables.food_by_id[lot.food].state == "raw"]
+    assert len(raw) > 20
+    for lot in raw:
+        told = lot.model_dump(mode="json")
+        last = last_safe_day(told, {lot.food: foods[(lot.food,)]}, keeping, TODAY)
+        assert (None if last is None else (last - TODAY).days) == lot.safety_days_left, lot.line
+
+
+def test_what_one_food_of_a_line_is_told_to_be_says_nothing_of_another(reader: LarderReader) -> None:
+    reading = reader.read("carrot x4, beetroot x2 cooked", "test")
+    assert reading is not None
+    assert [(lot.food, lot.safety_days_left) for lot in reading.lots] == [("carrot", None), ("beetroot-boiled", 2)]

@@ -18,6 +18,10 @@ from calmlarder.checks.tables import Row, rows
 Lot = Mapping[str, Any]
 COOKED = {"cooked", "boiled", "roasted"}
 _SINCE_YESTERDAY = 1  # a pack that is open since nobody knows when
+# Vegetables that the tables may know raw alone: made some day, they keep as what is cooked.
+_NO_OTHER_FOOD_COOKED = {
+    "leaf", "brassica", "root", "squash", "mushroom", "pepper", "pod", "shoot", "stem", "fruit-vegetable", "sweetcorn",
+}  # fmt: skip
 _BOX_FROZEN_DAYS = 90
 _WEEK, _FAR_BEYOND = 7, 2  # days once opened of what spoils soon, and how often them nobody eats it at all: ours
 _LEFTOVER_DAYS = 2  # in the fridge: UK Food Standards Agency (recalled)
@@ -145,7 +149,8 @@ def _keeps(
         if place == "fridge":
             return (_box_keeps(lot["box"], foods, keeping), True) if kind == "made" else None
         return (_BOX_FROZEN_DAYS, False) if kind == "frozen" and lot["box"]["freezes"] else None
-    if kind in {"made", "frozen", "noted"} and food["state"] in COOKED:
+    cooked = kind == "made" and food["state"] == "raw" and food["kind"] in _NO_OTHER_FOOD_COOKED
+    if cooked or (kind in {"made", "frozen", "noted"} and food["state"] in COOKED):
         state = "cooked"
     else:
         state = {"made": "opened", "opened": "opened", "bought": "whole", "frozen": "whole", "noted": "whole"}[kind]

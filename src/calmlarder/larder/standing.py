@@ -82,6 +82,15 @@ def is_cooked_vegetable(food: Food, text: str) -> bool:
     return food.state == "raw" and food.kind in COOKED_AS_THEY_ARE and COOKED_WORDS.search(text) is not None
 
 
+def _said_of(part: Part, line: LineRead) -> str:
+    """The words of a line that may tell how one of its foods was made: `carrots, beetroot x2 cooked` cooks no carrots.
+
+    What stands before foods that no comma parts is said of each: `cooked carrots and courgette`.
+    """
+    is_of_all = len(line.parts) == 1 or ("," not in line.text and COOKED_WORDS.match(line.text.strip()) is not None)
+    return line.text if is_of_all else f"{part.words} {part.said}"
+
+
 def _is_cut(food: Food, amount: Amount, text: str) -> bool:
     """Whether a fruit, a squash or the like is cut, or some of it gone: `half an avocado`, and not half a punnet."""
     if food.state != "raw" or not (food.kind in _CUT_OPEN or food.id in _SOFT_FOODS):
@@ -150,7 +159,7 @@ def place_of(food: Food, line: LineRead, amount: Amount) -> Place:
 def noted(kept: Kept, line: LineRead, part: Part) -> tuple[Dated, ...]:
     """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
     food = kept.food
-    if kept.place == "fridge" and is_cooked_vegetable(food, line.text) and not part.to_bin:
+    if kept.place == "fridge" and is_cooked_vegetable(food, _said_of(part, line)) and not part.to_bin:
         return (Dated("made", kept.today, True),)
     if kept.place == "fridge" and _is_cut(food, part.amount, line.text) and not part.to_bin:
         return (Dated("opened", kept.today, True),)
