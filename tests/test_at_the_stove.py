@@ -263,3 +263,28 @@ def test_halloumi_beside_tinned_pulses_is_fried_last_too(patterns: tuple[Pattern
     )
     assert stove.starts("add halloumi") >= stove.starts("fry aubergine") + 12
     assert "Return" not in " ".join(stove.steps)
+
+
+def test_patties_of_tinned_pulses_are_fried(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    stove = cooked(
+        patterns, tables, "patties", base="potato", protein="chickpeas-canned", vegetable="carrot", acid="lemon"
+    )
+    assert any(what.startswith("fry the patties") for what in stove.times)
+
+
+def test_leaves_are_drained_before_eggs_and_not_what_fries_before_them(
+    patterns: tuple[Pattern, ...], tables: Tables
+) -> None:
+    stove = cooked(
+        patterns, tables, "pasta-frittata", base="pasta-gluten-free-cooked", egg="egg", vegetable="spinach courgette"
+    )
+    text = " ".join(stove.steps)
+    assert re.search(r"add 100 g spinach to the pan\. Then tip out the water", text)
+    assert text.index("tip out the water") < text.index("pasta to the pan") < text.index("pour over")
+
+
+def test_sauce_and_lime_of_a_wrap_are_mixed(patterns: tuple[Pattern, ...], tables: Tables) -> None:
+    foods = {"base": "tortilla-corn", "protein": "chicken-breast", "vegetable": "courgette", "acid": "lime"}
+    both = cooked(patterns, tables, "wraps", sauce="mayonnaise", **foods)
+    assert any(what.startswith("stir mayonnaise and lime together") for what in both.times)
+    assert not any("together" in what for what in cooked(patterns, tables, "wraps", **foods).times)

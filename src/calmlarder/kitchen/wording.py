@@ -11,7 +11,7 @@ from calmlarder.tables.vocabulary import Method
 
 OIL_TEASPOONS = 2  # for one person, where the larder has no fat: common practice, no source
 OIL_GRAMS = 9  # two teaspoons of 5 ml at 0.92 g/ml
-_COOLED = re.compile(r"; (?:rinse|spread)\b[^.;]*")
+_COOLED = re.compile(r"; (?:rinse|spread|it may still)\b[^.;]*")
 _RINSED = re.compile(r"\brinse\b|\bshare out\b")
 _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
 _WRAPS_G_A_MINUTE = 50  # two small tortillas or a large one: common practice, no source

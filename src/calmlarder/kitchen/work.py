@@ -64,6 +64,7 @@ _WARMED = 2  # fat and what sizzles in it for no longer: then what fries in it g
 _BROWNS = re.compile(r"\b[Bb]rown \{|, and brown \{")
 _NOTHING_TO_DO = frozenset({"Serve.", "Ladle into bowls."})  # which tasting it before it is served says, too
 _EMPTIED = re.compile(r"\b(?:lift(?: all)? out|drain|[Bb]ring|keep warm|off the heat|Slide)\b", re.IGNORECASE)
+_AS_IT_SAYS = re.compile(r"\b(?:crack in|the patties)\b")  # eggs in words of their own, and what is fried in shape
 _TAKEN_OFF = re.compile(
     r"(?:,? and|;) (drain|lift out(?: onto a warm plate under foil)?|"
     r"keep warm|leave to cool|tip out the water|(?:mash|crush) (?:half|some|a few)[^;.]*)"
@@ -244,7 +245,7 @@ class _Kitchen:
         if browned:
             said, line = (A_POT.sub(f"in the {step.place}", words) for words in (said, line))
         here = [one for one in first if one in progress.cooked_at(dish, step)]
-        if step.place in {"pan", "pot"} and here and "crack in" not in step.words:
+        if step.place in {"pan", "pot"} and here and not _AS_IT_SAYS.search(step.words):
             put = instead(dish, [one for one in here if dish.role(one) == "protein"])
             if put is not None:
                 said, line = put(said), put(line)
