@@ -20,7 +20,9 @@ _WHOLE = frozenset({
     "mustard-seeds", "panch-phoron", "saffron", "star-anise",
 })  # fmt: skip  # whole spices and leaves flavour the oil, and cook on in it
 _SEEDS = re.compile(r"\bseeds?$")  # cumin seed, as its line calls it
-_WET = re.compile(r"\b(?:water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b")
+_WET = re.compile(
+    r"\b(?:(?<!tip out the )water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b"
+)
 _WARMS = re.compile(r"Warm \{fat\} in ")
 _SOON_SOFT = 3  # minutes: what fries no longer than that is not fried before a sauce that simmers
 _STAND_IT = frozenset({"root"})  # carrots in a stew are good after half an hour
