@@ -234,3 +234,24 @@ def test_a_measure_that_is_not_known_is_no_count(settler: Settler, tables: Table
     """A sleeve of crackers is not one cracker."""
     read = settler.settle(LineReader(tables).read("1 sleeve buttery crackers, crushed"))
     assert (read.food, read.grams) == ("crackers", None)
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("a walnut of butter", {"butter"}),
+        ("a walnut-sized knob of butter", {"butter"}),
+        ("1 red chilli, finely chopped (seeds in if you dare)", {"chilli-red"}),
+        ("200 g plain flour with salt and pepper in it", {"flour-wheat-white", "salt", "pepper-black"}),
+    ],
+)
+def test_a_measure_and_a_seasoning_are_no_other_food(
+    line: str, foods: set[str], tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    told = answer(
+        tmp_path, capsys, line, "400 g potatoes", steps="1. Cover with a tea towel. 2. See our cookie policy."
+    )
+    named = {one["food"] for one in told["ingredients"] if one["text"] == line}
+    named |= {also["food"] for one in told["ingredients"] if one["text"] == line for also in one.get("also", ())}
+    assert named == foods
+    assert not any("tea" in one or "cook" in one for one in told["warnings"])

@@ -33,7 +33,8 @@ TAKEN_OFF = re.compile(
 # `leave the seeds in if you like it hot`: what becomes of a part of it.
 KEPT_IN = re.compile(
     r"\b(?:leave|keep|remove|discard|take|scoop|scrape|shake|save|reserve)\w*\b[^,;()]*"
-    r"\b(?:seeds?|skins?|cores?|stalks?|bones?|rind|leaves|stems?|peel)\b[^,;()]*",
+    r"\b(?:seeds?|skins?|cores?|stalks?|bones?|rind|leaves|stems?|peel)\b[^,;()]*"
+    r"|\b(?:seeds?|skins?|stalks?|bones?|stems?|peel) (?:left |kept )?(?:in|on)\b(?! (?:a|an|the)\b)[^,;()]*",
     re.IGNORECASE,
 )
 OR = re.compile(r"\s*,?\s*\b(?:or)\b(?: else)?\s+|(?<=[a-z])\s*/\s*(?=[a-z])", re.IGNORECASE)

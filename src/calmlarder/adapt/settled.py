@@ -29,6 +29,7 @@ from calmlarder.adapt.pieces_of_a_line import (
 )
 from calmlarder.adapt.worst import is_plain_word, matters, named_in, passing_of, worst_of
 from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.notation import SALT_AND_PEPPER
 from calmlarder.cookbook.recipe import IngredientRead, shared_out, together
 from calmlarder.cookbook.retold import OTHER_THINGS
 from calmlarder.matching.names.words import words_of
@@ -81,6 +82,7 @@ class Settler:
         )
 
     def _line(self, text: str) -> IngredientRead | None:
+        text = SALT_AND_PEPPER.sub("salt and black pepper", text)
         head = HEAD.match(text)
         bare = OR_TWO.sub(lambda one: f"2 {one[2]}{'es' if one[2].endswith(('sh', 'ch')) else 's'}", text)
         bare = OF_WHATEVER.sub("of ", bare[head.end() :] if head else bare)

@@ -85,12 +85,20 @@ _IN_IMPERIAL = rf"{_COUNT}(?: ?(?:-|to) ?{_COUNT})? ?{_UNIT_OLD}(?: {_COUNT} ?{_
 _METRIC_FIRST = re.compile(rf"^({_IN_METRIC})\b ?(?:/|\() ?{_IN_IMPERIAL}\)?")
 _METRIC_LAST = re.compile(rf"^{_IN_IMPERIAL} ?(?:/|\() ?({_IN_METRIC})\b\)?")
 _ML_TO_LITRES = re.compile(r"^(\d{3}) ?ml ?(?:-|to) ?(\d(?:\.\d)?) ?(?:l|litres?|liters?)\b")
+# A seasoning, whatever else is called pepper.
+SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b", re.IGNORECASE)
 # `2% milk`: the share of fat is the name.
 _SHARES = (
     (re.compile(r"\b(?:2|1\.[5-8]|1) ?%(?: fat)? (?=milk\b)"), "semi-skimmed "),
     (re.compile(r"\b0(?:\.\d)? ?%(?: fat)? (?=milk\b)"), "skimmed "),
     (re.compile(r"\bfilets?\b"), "fillet"),
     (re.compile(r"\blasagn[ae] noodles?\b"), "lasagne sheets"),
+    (SALT_AND_PEPPER, "salt and black pepper"),
+    # A measure, and no nut.
+    (
+        re.compile(r"\b(?:walnut|hazelnut)(?:[- ]sized?)?(?: (?:piece|knob|lump|nut))? of (?=(?:\w+ )?butter\b)"),
+        "knob of ",
+    ),
 )
 # A comma would end the name; what is free of onion and garlic has names, free of wheat besides it is the same food.
 _WITHOUT_THREE = re.compile(r"\bwithout wheat, (onions?|garlic) or (onions?|garlic)\b")
