@@ -433,8 +433,11 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
         for o, u in pairs:
             if taste.is_sweet_spice(o):
                 p.at_most({u: 1, **spices}, 0)
+    nuts = {u: -1.0 for o, u in pairs if taste.is_unsalted_nuts(problem, o)}
     for one, u in pairs:
         slot = pattern.slots[one.slot]
+        if one.slot == "syrup":
+            p.at_most({u: 1, **nuts}, 0)
         if slot.only_with:  # butter beside potatoes alone
             bases = {
                 v for o, v in pairs if pattern.slots[o.slot].role == "base" and o.offered.food.kind in slot.only_with

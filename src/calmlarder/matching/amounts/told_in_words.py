@@ -34,7 +34,8 @@ _FULL = LatePattern(
 # So many cups of rice are measured; `brown rice cups` are packs of it cooked.
 _CUPS = LatePattern(r"(\brice\b.*?[\d½¼¾] ?|\b[\d½¼¾] )cups?\b(?= ?(?:$|[,;).+&]|of\b|left\b|or so\b))")
 _ONE_PACK_OF = LatePattern(r"\b(?:1|one|a) (?=(?:pack|packet|bag|box|tray) of \d)")
-_WORD_LEFT = LatePattern(rf"\b({'|'.join(sorted(WHOLE_WORDS, key=len, reverse=True))}) left\b(?! (?:of|from|on))")
+_COUNTS = sorted(WHOLE_WORDS.keys() - {"few", "several", "couple"}, key=len, reverse=True)  # a number may follow those
+_WORD_LEFT = LatePattern(rf"\b({'|'.join(_COUNTS)}) left\b(?! (?:of|from|on))")
 _END_OF = LatePattern(
     r"\b(?:the |just the )?(?:end|stub|stump) of (?:a|the|one) (?:block|wedge|loaf|stick|log)(?: of)?\b"
 )
