@@ -247,7 +247,7 @@ def test_nothing_said(line: str, reader: LarderReader) -> None:
         ("chickpeas", "chickpeas-canned", "from a tin, drained"),
         ("dried chickpeas", "chickpeas-dry", ""),
         ("banana", "banana-ripe", "ripe"),
-        ("leek", "leek-whole", "whole"),
+        ("leek", "leek-green+leek-white", "whole"),
         ("pepper", "pepper-yellow", "yellow"),
         ("spring onions", "spring-onion-green+spring-onion-white", "whole"),
         ("milk & bread", "milk+bread-wholemeal", "wholemeal"),

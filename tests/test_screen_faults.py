@@ -384,12 +384,12 @@ def test_keys_that_come_before_a_line_is_kept_are_for_the_next(play: Callable[..
     """On a slow machine a second Enter kept the line twice, and what was typed next was glued to it."""
 
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
-        for key in (*"kale 150g", "enter", "enter", *"leek 90g", "enter"):
+        for key in (*"kale 150g", "enter", "enter", *"swede 90g", "enter"):
             name = {" ": "space"}.get(key, key)
             app.post_message(events.Key(name, "\r" if key == "enter" else key))
         await pilot.pause()
         await pilot.pause()
-        assert [row.content["line"] for row in app._store.lots()] == ["kale 150g", "leek 90g"]
+        assert [row.content["line"] for row in app._store.lots()] == ["kale 150g", "swede 90g"]
         assert line(app).value == ""
         assert shown(app, "#meaning").startswith("kept: ")
 

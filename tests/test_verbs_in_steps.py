@@ -159,17 +159,3 @@ def test_what_a_kind_is_called_in_steps_takes_its_stand_in(adapt: Adapt) -> None
     assert "onion &" not in told
     assert "onion [" not in told
     assert "Add pumpkin, carrots, potato and water" in told
-
-
-def test_raw_mince_in_the_place_of_beans_is_browned_first(adapt: Adapt) -> None:
-    """The Food Standards Agency has mince cooked until no pink is left; browned first: common practice."""
-    steps = "1. Fry the beef in the oil.\n2. Pour in the tomatoes, black beans and water and simmer for 20 minutes."
-    lines = (
-        "2 tablespoons vegetable oil", "1 red bell pepper, diced", "1 pound lean ground beef",
-        "2 teaspoons ground cumin",
-        "1 (28 oz) can crushed tomatoes", "2 (15 oz) cans black beans, drained and rinsed", "1 cup frozen corn",
-        "1 tablespoon tomato paste",
-    )  # fmt: skip
-    found = adapt("Black Bean & Beef Chili", *lines, steps=steps, serves=6)
-    told = _recipe_of(found)
-    assert "browned in a pan first, until no pink is left" in told
