@@ -6,6 +6,7 @@ Common practice, no source.
 from collections.abc import Callable
 
 from calmlarder.compose.dinner import Dinner
+from calmlarder.kitchen.wording import warmed
 
 Cook = Callable[..., Dinner]
 PLATE = ["potatoes 1kg", "courgette x2", "tomatoes x4", "lemon", "dried oregano", "olive oil"]
@@ -55,3 +56,8 @@ def test_strips_of_steak_do_not_simmer(cook: Cook) -> None:
     strips = said(cook([*fridge, "beef stir fry strips 300g"], "donburi"))
     assert strips.index("lift out") < strips.index("simmer") < strips.index("Return the beef steak")
     assert "lift out" not in said(cook([*fridge, "firm tofu 400g"], "donburi"))
+
+
+def test_what_was_cooked_before_is_warmed_whichever_of_them_is_named_first() -> None:
+    said = "heat oil in a pan; brown cooked turkey and canned lentils in it"
+    assert warmed(["canned lentils", "cooked turkey"], said) == said.replace("brown", "warm")

@@ -143,7 +143,7 @@ def instead(dish: Dish, main: Sequence[Filling]) -> Callable[[str], str] | None:
     if main and all(loose_egg(dish, one) for one in main):
         return fried_eggs if laid_on_top(dish.pattern, main[0].slot) else egg_instead
     if main and all(one.food.kind in _SOFT_PULSES or _is_leftover(one) for one in main):
-        return partial(warmed, main[0].food.name)
+        return partial(warmed, [one.food.name for one in main])
     return None
 
 

@@ -213,10 +213,11 @@ def fried_eggs(said: str) -> str:
     return sentence(re.sub(r",? and (?=lift out)", ", fry until white and yolk are set, and ", said))
 
 
-def warmed(name: str, said: str) -> str:
+def warmed(names: Sequence[str], said: str) -> str:
     """A sentence for tofu, fish or meat, where what stands in was cooked before: it is warmed, not browned."""
     said = re.sub(r"\b(?:Brown|Fry)(?= )", "Warm", said)
-    said = re.sub(rf"\b(?:brown|fry)(?= (?:(?:\d+ g|all|the) |{re.escape(name)}\b))", "warm", said)
+    named = rf"(?:{'|'.join(map(re.escape, names))})\b"
+    said = re.sub(rf"\b(?:brown|fry)(?= (?:(?:\d+ g|all|the) |{named}))", "warm", said)
     return re.sub(
         r"until (tender and )?(?:lightly )?(?:golden|browned(?: and crumbly)?)\b", r"until \1steaming hot", said
     )
