@@ -44,6 +44,7 @@ async def _ask_for_guests(app: LarderApp, pilot: Pilot[None]) -> None:
     await settled(app, pilot)
 
 
+@pytest.mark.long
 def test_the_screen_asks_again_for_who_was_to_eat(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await _ask_for_guests(app, pilot)

@@ -7,6 +7,8 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
+import pytest
+
 from calmlarder.checks.minutes import minute_faults
 from calmlarder.kitchen.filling import Filling, one_of_each
 from calmlarder.kitchen.timeline import told_twice
@@ -87,6 +89,7 @@ def test_tofu_has_colour_before_it_simmers(patterns: tuple[Pattern, ...], tables
     assert sum("pinch of salt" in step and "tofu" in step for step in stove.steps) == 1
 
 
+@pytest.mark.long
 def test_every_pan_says_how_high_the_heat_is(patterns: tuple[Pattern, ...], tables: Tables) -> None:
     """Where fat is warmed a cook turns a knob: each first sentence of a pan or pot says how far."""
     silent = []

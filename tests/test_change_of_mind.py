@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+import pytest
 from textual import events
 from textual.pilot import Pilot
 from textual.widgets import Input, Static
@@ -37,6 +38,7 @@ async def open_tonight(app: LarderApp, pilot: Pilot[None]) -> None:
     assert isinstance(app.screen, TonightScreen)
 
 
+@pytest.mark.long
 def test_who_eats_is_asked_and_taken_back(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         people.add(app._kitchen, "kit", {"diet": "vegan", "avoid": ("peanuts",)})

@@ -67,6 +67,7 @@ def foods_kept(app: LarderApp) -> list[tuple[str, float]]:
     return [(one.lot.id, one.lot.grams) for one in app._kitchen.lots()]
 
 
+@pytest.mark.long
 def test_the_scale_takes_numbers_at_once_and_names_the_cap(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, "ate 45 g tinned chickpeas")  # on top of that something must be weighed

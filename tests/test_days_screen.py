@@ -209,6 +209,7 @@ def test_the_gut_in_a_line(rest: str, felt: tuple[int, str] | None) -> None:
     assert gut_of(rest) == felt
 
 
+@pytest.mark.long
 def test_cook_with_boxes_is_remembered_and_a_box_is_eaten(play: Callable[..., None], home: Path) -> None:
     """A dinner for two, one box of it: then tonight knows the box and the meal, and `ate boxed …` eats the box."""
     proposed = {"day": TODAY.isoformat(), "dinners": []}

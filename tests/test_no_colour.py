@@ -15,6 +15,8 @@ import termios
 import time
 from pathlib import Path
 
+import pytest
+
 from terminal import PATIENCE_S
 
 
@@ -57,6 +59,7 @@ def colour_codes(text: str) -> list[str]:
     return [code for code in found if re.search(r"(^|[;:])(3[0-9]|4[0-9]|9[0-7]|10[0-7])($|[;:])", code)]
 
 
+@pytest.mark.long
 def test_no_colour_code_reaches_the_terminal(tmp_path: Path) -> None:
     plain = written(tmp_path / "plain", "1")
     assert colour_codes(plain) == []

@@ -528,6 +528,7 @@ def test_ctrl_c_keeps_the_best_plan_so_far(
     assert json.loads(capsys.readouterr().out)["status"] == "stopped"
 
 
+@pytest.mark.long
 def test_the_text_keeps_to_eighty_columns(planning: Any, tables: Tables) -> None:
     plan, _ = planning(larder_lines(tables, 30, 0), sittings("tonight; tomorrow packed; tomorrow; fri"), of_so_many=3)
     text = plan_text(plan, tables, Style(bold=False, blocks=True, width=80))

@@ -100,6 +100,7 @@ def test_the_command_starts_after_what_was_cooked_and_with_it_again_when_that_is
     assert days() == ["11 dinner", "12 packed", "12 dinner"]
 
 
+@pytest.mark.long
 @pytest.mark.usefixtures("quick_plans")
 def test_the_screen_opened_again_starts_with_the_next_sitting(
     run: Callable[..., dict[str, Any]], tmp_path: Path, tables: Tables

@@ -135,6 +135,7 @@ def test_three_days_are_planned_and_told(play: Callable[..., None]) -> None:
     play(act, SIZES[-1])
 
 
+@pytest.mark.long
 def test_it_can_be_left_and_stopped_at_any_moment(play: Callable[..., None], monkeypatch: pytest.MonkeyPatch) -> None:
     """The program's own planning, proven the best or not: left at once, left with a plan, ended by its key."""
     monkeypatch.setattr("calmlarder.household.planning.SECONDS", 3600.0)  # so that no clock ends it

@@ -340,6 +340,7 @@ def test_a_recipe_that_is_kept_is_said_above_the_keys(play: Callable[..., Larder
     play(act)
 
 
+@pytest.mark.long
 def test_a_guest_without_milk_is_said_where_it_is_said_who_eats(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         for text in (*SMALL, "feta 150g, use by today", "eggs x6"):

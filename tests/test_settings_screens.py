@@ -131,6 +131,7 @@ def test_tonight_starts_from_what_is_settled(play: Play, tmp_path: Path) -> None
     play(act)
 
 
+@pytest.mark.long
 def test_more_like_it_and_back(play: Play) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await fill(pilot)

@@ -269,6 +269,7 @@ def test_what_it_rests_on_is_added_up_from_the_files(
     assert answer.resting.recalled_share == pytest.approx(sums["recalled"] / sum(sums.values()), abs=0.001)
 
 
+@pytest.mark.long
 @pytest.mark.parametrize(("larder", "decides"), [((10, 3), True), ((10, 2), False)])
 def test_the_deciding_figure_changes_the_dinner_as_told(
     larder: tuple[int, int], decides: bool, tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf,

@@ -37,6 +37,7 @@ async def choose(app: LarderApp, pilot: Pilot[None], food: str) -> None:
     await pilot.pause()
 
 
+@pytest.mark.long
 def test_why_from_the_larder_at_each_size(play: Callable[..., None]) -> None:
     """Of a small larder, so that the whole answer comes soon."""
     lines = ("spinach 200g, use by today", "cooked rice 300g, made today", "firm tofu 280g", "carrots 300g",
@@ -68,6 +69,7 @@ def test_why_from_the_larder_at_each_size(play: Callable[..., None]) -> None:
     play(act, SIZES[-1], keys=())
 
 
+@pytest.mark.long
 def test_why_can_be_left_and_stopped_at_any_moment(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "red pepper")
