@@ -69,6 +69,7 @@ def test_who_eats_is_asked_and_taken_back(play: Callable[..., LarderApp]) -> Non
     play(act)
 
 
+@pytest.mark.long
 def test_what_was_asked_for_tonight_ends_with_the_dinner_that_was_cooked(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         app._kitchen.set("avoid", "peanuts")

@@ -328,6 +328,7 @@ def test_show_tells_a_food_whole(capsys: pytest.CaptureFixture[str]) -> None:
         assert part in out
 
 
+@pytest.mark.long
 def test_a_food_made_at_home_is_known_from_then_on(
     tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -406,6 +406,7 @@ def test_killed_while_logging_nothing_confirmed_is_lost(home: Path) -> None:
     assert len(kept) <= len(whole) + 1
 
 
+@pytest.mark.long
 def test_cooked_writes_the_log_and_one_undo_takes_both_back(home: Path, tables) -> None:  # type: ignore[no-untyped-def]
     seen: dict[str, Any] = {}
 

@@ -73,6 +73,7 @@ def test_a_traffic_colour_is_found() -> None:
     ]  # fmt: skip
 
 
+@pytest.mark.long
 @pytest.mark.parametrize(
     ("size", "mode"),
     some([((60, 20), "dark"), ((80, 24), "dark"), ((120, 40), "light"), ((60, 20), "light"), ((80, 24), "plain"),

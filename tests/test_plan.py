@@ -413,6 +413,7 @@ def test_what_no_dish_could_hold_is_more_than_the_sittings_hold(planning: Any) -
     assert "more than these meals can hold" in left.why
 
 
+@pytest.mark.long
 def test_a_pinned_dish_stays_and_a_barred_one_does_not_come(planning: Any, tables: Tables) -> None:
     asked = sittings("tonight; tomorrow")
     lines = larder_lines(tables, 15, 2)
@@ -464,6 +465,7 @@ def test_no_more_is_to_buy_than_asked_for(planning: Any, tables: Tables) -> None
     assert bought.diet == "vegan" or bought.id in {"egg", "chicken-breast"}
 
 
+@pytest.mark.long
 def test_no_sitting_stays_empty_that_could_be_fed(planning: Any, tables: Tables) -> None:
     """Day after day leaves a table empty here that has a dish once all are looked at together."""
     asked = sittings("tonight; thu packed; thu; fri packed; fri; sat")
@@ -536,6 +538,7 @@ def test_the_text_keeps_to_eighty_columns(planning: Any, tables: Tables) -> None
     assert "What this plan does not reach" in text or "Nothing spoils" in text
 
 
+@pytest.mark.long
 def test_protein_that_a_planned_meal_is_short_of_comes_from_what_the_plan_leaves(planning: Any) -> None:
     """The replay reckons each amount anew from composition tables: it brings what is short, within the limits."""
     lines = [*BASICS, "firm tofu 900g", "eggs x6", "carrots x6", "spinach 200g"]

@@ -338,6 +338,7 @@ def test_arrows_and_clicks_go_from_card_to_card(play: Callable[..., None]) -> No
     play(act)
 
 
+@pytest.mark.long
 @pytest.mark.usefixtures("quick_plans")
 def test_the_first_dinner_is_cooked_from_the_plan(play: Callable[..., None], tmp_path: Path) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
@@ -432,6 +433,7 @@ def test_a_plan_that_fails_its_check_is_not_shown(play: Callable[..., None], mon
     play(act)
 
 
+@pytest.mark.long
 def test_cook_asks_before_weights_are_lost(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f3")

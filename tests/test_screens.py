@@ -269,6 +269,7 @@ def test_the_larder_is_there_on_the_next_evening(play: Callable[..., LarderApp])
     play(second)
 
 
+@pytest.mark.long
 def test_tonight_listens_and_cooking_takes_out(play: Callable[..., LarderApp], tmp_path: Path) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         for line in (

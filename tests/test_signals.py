@@ -12,6 +12,8 @@ from how_much import some
 from terminal import PATIENCE_S, Terminal
 from two_windows import foods_kept, keep, opened_program
 
+pytestmark = pytest.mark.long  # programs that are killed
+
 # What must be switched off again: the mouse (1000, 1003, 1006), the other screen (1049), a hidden cursor (25).
 _MODES_OFF = (b"\x1b[?1000l", b"\x1b[?1003l", b"\x1b[?1006l", b"\x1b[?1049l", b"\x1b[?25h")
 

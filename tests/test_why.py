@@ -125,6 +125,7 @@ BINDING = [
 ]
 
 
+@pytest.mark.long
 @pytest.mark.parametrize("lines", BINDING)
 def test_room_under_a_cap_is_worth_what_scipy_says(
     lines: list[str],
@@ -221,6 +222,7 @@ def test_hard_rules_are_said_plainly(
     assert words in answer.excluded[-1][1]
 
 
+@pytest.mark.long
 def test_what_is_shown_holds_under_the_check(
     tables: Tables, patterns: tuple[Pattern, ...], demo: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest]
 ) -> None:
@@ -339,6 +341,7 @@ def asked(capsys: pytest.CaptureFixture[str], *words: str) -> tuple[int, str, st
     return status, printed.out, printed.err
 
 
+@pytest.mark.long
 @pytest.mark.usefixtures("short_why")
 def test_on_the_command_line(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
     larder = ["--larder", str(DEMO), "--today", "2026-03-11"]
