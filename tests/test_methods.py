@@ -109,6 +109,12 @@ def test_bacon_and_mince_fry_in_their_own_fat(cook: Cook) -> None:
     mince = cook(["corn tortillas 12", "beef mince 400g", "red peppers 2", "ground cumin", "lettuce"], "tacos")
     assert mince.taken_for_granted == ("1 tsp oil",)
     assert "half of 1 tsp" not in said(mince)
+    # Sausages that wait for vegetables give their fat too late for these.
+    last = cook(
+        ["sausages without wheat, onion or garlic 300 g", "aubergine 300g", "rice 500g", "tomatoes 2"], "supper-plate"
+    )
+    assert said(last).index("aubergine in the pan") < said(last).index("until browned")
+    assert last.taken_for_granted == ("4 tsp oil",)
 
 
 def test_okra_is_fried_dry_before_it_meets_tomatoes(cook: Cook) -> None:

@@ -24,10 +24,11 @@ from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import in_grams
 from calmlarder.kitchen.filling import Filling, Told, is_salted, is_small, made_ready, mashes
 from calmlarder.kitchen.minutes import from_frozen, minutes_of
+from calmlarder.kitchen.piece import oil_taken
 from calmlarder.kitchen.sauces import mixed
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
-from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS, granted_fats, oil_teaspoons
+from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS
 from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.with_bones import count_in, is_in_shell, is_whole_fish, shells_too
@@ -63,8 +64,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     fillings = _with_minutes(fillings, plan)
     pattern = mixed(pattern, fillings)
     steps, timeline = told_twice(pattern, fillings, plan.problem.wanted.equipment, people)
-    granted = granted_fats(pattern, fillings)
-    oil = oil_teaspoons(pattern, fillings, people) * len(granted)
+    oil = oil_taken(pattern, fillings, people)
     return Dinner(
         title=title_of(pattern, fillings, people),
         pattern=pattern.id,
@@ -77,7 +77,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         per_person=per_person(plan, _OIL_KCAL * oil / (OIL_TEASPOONS * people)),
         rescued=_rescued(plan),
         weigh_first=weigh_list(uses),
-        taken_for_granted=(f"{oil} tsp oil",) if granted else (),
+        taken_for_granted=(f"{oil} tsp oil",) if oil else (),
         steps=steps,
         cautions=cautions_of(plan, foods, tables),
         contributions=tuple(_contribution(use, plan, foods, tables) for use in plan.uses),

@@ -77,8 +77,7 @@ class Dish(NamedTuple):
 def dish_of(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Dish:
     """The dish of a pattern with these fillings; two lots of one food in one slot are one thing."""
     there = one_of_each(fillings)
-    pattern = with_water(pattern, there, people)
-    pattern, shared_at, shared = with_shared_pot(rearranged(pattern, there), there)
+    pattern, shared_at, shared = _as_cooked(pattern, there, people)
     browned_at, browned = browned_first(pattern, there)
     oil = f"{oil_teaspoons(pattern, there, people)} tsp oil"
     held = dict(held_back(pattern, there))
@@ -87,6 +86,20 @@ def dish_of(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Dish:
     late = {one.key for ones in held.values() for one in ones}
     pattern = with_heat(pattern, [one for one in there if one.key not in late])
     return Dish(pattern, there, granted_fats(pattern, there), oil, held, browned_at, browned)
+
+
+def oil_taken(pattern: Pattern, fillings: Sequence[Filling], people: int) -> int:
+    """Teaspoons of oil that are taken for granted, in the order of the dish: what fries last gives its fat too late."""
+    there = one_of_each(fillings)
+    cooked, _, _ = _as_cooked(pattern, there, people)
+    return oil_teaspoons(cooked, there, people) * len(granted_fats(cooked, there))
+
+
+def _as_cooked(
+    pattern: Pattern, there: tuple[Filling, ...], people: int
+) -> tuple[Pattern, int | None, tuple[Filling, ...]]:
+    """The pattern in the order of these fillings, with the step whose pot others share, and which."""
+    return with_shared_pot(rearranged(with_water(pattern, there, people), there), there)
 
 
 @dataclass
