@@ -5,12 +5,14 @@ classic studded onion of French cookery, of which the clove is the spice.
 """
 
 from collections.abc import Callable
+from types import SimpleNamespace
 from typing import Any
 
 import pytest
 
 from calmlarder.adapt.names import names_of_all, spans_in
 from calmlarder.adapt.outside import _plain_step
+from calmlarder.adapt.reasons import done_first
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.cookbook.words import layout
 from calmlarder.tables.book import Tables
@@ -159,3 +161,15 @@ def test_what_a_kind_is_called_in_steps_takes_its_stand_in(adapt: Adapt) -> None
     assert "onion &" not in told
     assert "onion [" not in told
     assert "Add pumpkin, carrots, potato and water" in told
+
+
+@pytest.mark.parametrize(("stand_in", "told"), [("turkey-mince", True), ("lentils-canned", False)])
+def test_raw_mince_in_the_place_of_beans_is_browned_first(stand_in: str, told: bool, tables: Tables) -> None:
+    """The Food Standards Agency has mince cooked until no pink is left; browned first: common practice."""
+    foods = tables.food_by_id
+    line = SimpleNamespace(line=SimpleNamespace(food=foods["black-beans-canned"]))
+    choice = SimpleNamespace(
+        kind="swap", candidate=SimpleNamespace(when="cooked"), brings=[SimpleNamespace(food=foods[stand_in])]
+    )
+    said = done_first(line, choice)  # type: ignore[arg-type]
+    assert ("browned in a pan first, until no pink is left" in said) is told

@@ -36,7 +36,7 @@ from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 
 _LONGEST = 200  # signs; more is no ingredient line: ours
-_MOST_PIECES = 8
+_MOST_PIECES = 8  # of a sentence; more is a text: ours
 AT_WORST = "the most it may be"
 MAY_BE = "it may be several foods, one of them"
 _SAME_WORD = 80  # likeness of two words, 0 to 100, from which the one may be the other misspelt: ours

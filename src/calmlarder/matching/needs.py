@@ -12,10 +12,10 @@ from typing import Any
 from calmlarder.matching.late_patterns import NOTHING, START, Pieces
 
 _MOST = 64  # pieces: to look for more takes as long as to search with a short expression
-_LONG = 1000  # signs: to compile one takes a millisecond and more, which is worth a look for more and commoner pieces
+_LONG = 1000  # signs: to compile one takes a millisecond and more, worth a look for more and commoner pieces; ours
 _RARER_BY = 20  # a sign more makes a piece so much rarer: ours, roughly as letters are in English
 _RARE = 0.011  # worth looking for: a piece of two signs, or several of three; ours
-_RARE_FOR_LONG = 0.06  # a piece of one sign as well
+_RARE_FOR_LONG = 0.06  # a piece of one sign as well; ours
 _BOUNDARY, _OF_WORD = (op.AT, op.AT_BOUNDARY), (op.CATEGORY, op.CATEGORY_WORD)
 
 
