@@ -85,6 +85,7 @@ def test_shared_food_only_when_allowed(larder: str, capsys: pytest.CaptureFixtur
 def test_diet_avoid_without(larder: str, capsys: pytest.CaptureFixture[str]) -> None:
     base = ("tonight", "--larder", larder, "--today", "2026-03-11", "--use-shared")
     vegan = answer(capsys, *base, "--diet", "vegan")
+    assert answer(capsys, *base, "--diet", "Pescetarian") == answer(capsys, *base, "--diet", "pescatarian")
     assert {use["food"] for use in vegan["dinners"][0]["uses"]}.isdisjoint({"egg", "cheddar"})
     no_soya = answer(capsys, *base, "--avoid", "soya,gluten")
     assert {use["food"] for use in no_soya["dinners"][0]["uses"]}.isdisjoint({"tofu-firm", "soy-sauce"})

@@ -500,7 +500,9 @@ def test_what_is_for_tonight_only_outlives_the_screen_and_not_the_day(play: Call
         await pilot.press("escape", "f3")
         await settled(app, pilot)
         assert shown(app, "#asked") == asked
-        await pilot.press("r", "escape", "f3")
+        await pilot.press("r")
+        await settled(app, pilot)
+        await pilot.press("escape", "f3")
         await settled(app, pilot)
         assert shown(app, "#asked") == usual
         await pilot.press("t", "enter")

@@ -1,5 +1,8 @@
 """How Tonight looks for its dinner: in a thread, with the best so far on the screen, until it is found or ended."""
 
+from collections.abc import Callable
+from functools import partial
+from threading import Event
 from typing import TYPE_CHECKING
 
 from textual import work
@@ -26,6 +29,7 @@ _LOOKING = "Looking for a dinner: the best so far comes here."
 _LOOKING_AGAIN = "Looking again, for what is asked now: the dinner comes here."
 _STILL = "Still the dinner from before the change: the new one comes in its place."
 _TOLD_EACH_S = 1.0
+_DRAWN_WITHIN_S = 0.2  # ours: a screen that is left meanwhile draws nothing more
 
 
 class SearchesDinner(AsksOfDinner):
@@ -91,15 +95,16 @@ class SearchesDinner(AsksOfDinner):
 
         def better(dinner: "Dinner") -> None:
             if not worker.is_cancelled and not self._place:
-                self.app.call_from_thread(self._show_so_far, dinner, before_g)
+                self._draw(partial(self._show_so_far, dinner, before_g))
 
         from calmlarder.render.stacked import held_g
 
+        self._let_it_draw()
         asked = self.app.call_from_thread(self._evening)
         before_g = held_g(asked.request)
         answer = tonight(asked, better, search.stop, search.reached)
         if not worker.is_cancelled:
-            self.app.call_from_thread(self._show, answer)
+            self._draw(partial(self._show, answer))
         evening = answer.evening
         if not worker.is_cancelled:
             self.app.call_from_thread(self._look_at_own, evening)
@@ -108,7 +113,7 @@ class SearchesDinner(AsksOfDinner):
             more = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
             others = tonight(more, None, search.stop)
             if others.composed.dinners and not search.stop.asked and not worker.is_cancelled:
-                self.app.call_from_thread(self._show, others)
+                self._draw(partial(self._show, others))
         if not answer.composed.dinners and not answer.faults and not worker.is_cancelled:
             from calmlarder.household.helpful_answers import helpful_answers, open_lines
 
@@ -116,6 +121,17 @@ class SearchesDinner(AsksOfDinner):
             answers = helpful_answers(lines, evening)
             if answers and not worker.is_cancelled:
                 self.app.call_from_thread(self._show, answer, answers)
+
+    def _draw(self, show: Callable[[], None]) -> None:
+        """From the thread: show something, and go on when it is drawn."""
+        self.app.call_from_thread(show)
+        self._let_it_draw()
+
+    def _let_it_draw(self) -> None:
+        """Two threads at work hold up each other, and it is the screen that somebody sees."""
+        drawn = Event()
+        self.app.call_from_thread(self.call_after_refresh, drawn.set)
+        drawn.wait(_DRAWN_WITHIN_S)
 
     def _look_at_own(self, evening: "Evening") -> None:
         from calmlarder.household.own_recipes import ready_recipes

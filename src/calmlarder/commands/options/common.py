@@ -99,7 +99,16 @@ def at_table(parser: Options) -> None:
     parser.add_argument("--for", dest="eaters", metavar="NAMES", help=words)
 
 
+def diet(parser: Options, words: str) -> None:
+    """What somebody eats, in either spelling of the diet with fish and in any case."""
+    parser.add_argument("--diet", choices=DIETS, type=_diet_as_spelt_here, help=words)
+
+
+def _diet_as_spelt_here(typed: str) -> str:
+    return typed.lower().replace("pescetarian", "pescatarian")
+
+
 def eaters(parser: Options) -> None:
     """What may be eaten, whatever the amount."""
-    parser.add_argument("--diet", choices=DIETS, help="default: the one settled at home, else omnivore: no limit")
+    diet(parser, "default: the one settled at home, else omnivore: no limit")
     parser.add_argument("--avoid", metavar="A,B", help="allergens to leave out besides those settled at home")

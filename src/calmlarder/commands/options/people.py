@@ -4,7 +4,6 @@ from calmlarder.commands.options import common
 from calmlarder.household.person import CHILD, HUNGRY
 from calmlarder.intake.own_limit import OWN_COMPONENTS
 from calmlarder.render.manner import MEASURES, NAMINGS
-from calmlarder.tables.vocabulary import DIETS
 
 PHASES = ("elimination", "reintroduction", "personal")
 
@@ -28,7 +27,7 @@ def add(commands: common.Commands) -> None:
 
 def _values(parser: common.Parser) -> None:
     option = parser.add_argument
-    option("--diet", choices=DIETS, help="what they eat (default omnivore: no limit)")
+    common.diet(parser, "what they eat (default omnivore: no limit)")
     option("--avoid", metavar="A,B", help="their allergens, or none")
     option("--never", action="append", metavar="FOOD", help="a food they never eat; may be repeated; none for none")
     option("--dislike", action="append", metavar="FOOD", help="a food they would rather not; may be repeated")

@@ -1,6 +1,7 @@
 """How near a dinner comes to its limits: for each group a bar in one colour, and a line of numbers."""
 
 from collections.abc import Sequence
+from itertools import groupby
 from textwrap import wrap
 from typing import NamedTuple
 
@@ -68,8 +69,8 @@ class NearLimits(Drawn):
         shown = [one for one in self._near if one.counts]
         for one in shown:
             text.append(f"{one.group}\n")
-            for cell in bar_cells(one, min(width, _WIDEST)):
-                text.append(cell, style=self.tone({_SOLID: "accent", _PALE: "bar-pale"}.get(cell, "faint")))
+            for cell, run in groupby(bar_cells(one, min(width, _WIDEST))):
+                text.append("".join(run), style=self.tone({_SOLID: "accent", _PALE: "bar-pale"}.get(cell, "faint")))
             likely = f"likely {of_limit(one.likely_g, one.limit_g)} g"
             most = f"at most {of_limit(one.at_most_g, one.end_g)} g"
             between = ", " if len(likely) + 2 + len(most) <= width else "\n"
