@@ -201,6 +201,8 @@ def test_vegetables_boil_in_the_potatoes_pot_and_not_long_before(cook: Cook) -> 
     greens = next(one for one in dinner.timeline.moments if "silverbeet" in one.what and "add" in one.what)
     assert greens.start_min == boiled.start_min + boiled.minutes - 5
     assert "to the pot with the potatoes. Then drain." in said(dinner)
+    drained = next(one for one in dinner.timeline.moments if one.what == "drain the potatoes and silverbeet")
+    assert drained.start_min == boiled.start_min + boiled.minutes  # not as the greens go in
     assert "for the vegetables" not in said(dinner)
     with_rice = said(cook(["rice 1kg", *fridge[:1], *fridge[2:]], "supper-plate"))
     assert "to the boil for the vegetables" in with_rice
@@ -381,3 +383,54 @@ def test_patties_for_four_lie_in_two_pans(cook: Cook) -> None:
     fridge = ["potatoes 2kg", "tinned salmon x3", "cornflour", "kale 400g", "lactose-free yoghurt 500g", "dill", "oil"]
     assert "in two wide pans" in said(cook(fridge, "patties", people=4))
     assert "in a wide pan" in said(cook(fridge, "patties"))
+
+
+def test_meal_for_ugali_is_stirred_stiff_and_polenta_is_not(cook: Cook) -> None:
+    """Two volumes of water and ten minutes for ugali, four and thirty for polenta: common practice, no source."""
+    beside = ["eggs 6", "sukuma 1 bunch", "tomatoes 4", "carrots 3", "peanuts"]
+    ugali, polenta = (cook([base, *beside], "polenta") for base in ("unga 2kg", "dry polenta 500g"))
+    assert "into twice its volume of boiling salted water" in said(ugali)
+    assert "stirring hard, until it is stiff" in said(ugali)
+    assert next(one.minutes for one in ugali.timeline.moments if "unga" in one.what and one.minutes) == 10
+    assert "into four times its volume" in said(polenta)
+    assert "About 30 minutes" in said(polenta)
+
+
+def test_tough_leaves_lose_their_ribs_and_take_longer(cook: Cook) -> None:
+    dinner = cook(["firm tofu 400g", "collards 300g", "sourdough 1", "soy sauce", "lemon"], "tofu-scramble")
+    assert "collards ribs cut out, shredded" in said(dinner)
+    soft = next(one for one in dinner.timeline.moments if "collards in it" in one.what)
+    assert soft.minutes >= 8
+
+
+def test_noodles_under_hot_greens_are_not_rinsed_cold(cook: Cook) -> None:
+    dinner = cook(["rice noodles 400g", "firm tofu 400g", "bok choy 3", "soy sauce", "ginger", "lime"], "noodle-bowl")
+    assert "rinse under the hot tap" in said(dinner)
+    assert "cold" not in said(dinner)
+
+
+def test_peppers_are_fried_beside_pork_and_never_laid_raw(cook: Cook) -> None:
+    text = said(cook(["pork fillet 400g", "rice 1kg", "green peppers 3", "soy sauce", "ginger"], "supper-plate"))
+    assert "with a pinch of salt until tender" in text
+    assert "few drops of oil" not in text
+
+
+def test_peppercorns_that_nobody_bites_are_crushed(cook: Cook) -> None:
+    fridge = ["pork fillet 400g", "rice 1kg", "sichuan pepper", "soy sauce", "green pepper 2", "carrots 4"]
+    assert "sichuan pepper crushed" in said(cook(fridge, "supper-plate"))
+
+
+def test_eggs_for_creamy_pasta_are_turned_in_one_pot(cook: Cook) -> None:
+    """Enough for three is too much for a pan of 28 cm; in two pans one sets before the other."""
+    fridge = ["eggs 20", "pasta gf 500g", "broccoli 2", "chard 500g", "cheddar 400g", "chilli flakes"]
+    text = said(cook(fridge, "pasta-with-egg", people=4))
+    assert "in a large pot" in text
+    assert "two wide pans" not in text
+
+
+def test_much_tofu_is_browned_in_two_goes(cook: Cook) -> None:
+    fridge = ["potatoes 2kg", "tofu 2 x 280g", "white cabbage 1", "carrots 6", "ginger", "oil"]
+    dinner = cook(fridge, "cabbage-braise", people=3)
+    browned = next(one for one in dinner.timeline.moments if one.what.startswith("brown firm tofu"))
+    assert "in two batches" in browned.what
+    assert browned.minutes == 16

@@ -51,10 +51,18 @@ def test_tahini_is_stirred_to_a_sauce_before_it_is_served(cook: Cook) -> None:
     assert "g lemon (" in text[stirred : text.index("to a sauce")]
 
 
+def test_little_tahini_or_less_than_its_lemon_makes_no_sauce(cook: Cook) -> None:
+    """Six grams a person in twice as much juice are sour water (common practice): tahini and lemon go over apart."""
+    fridge = ["firm tofu 400g", "collards 300g", "sourdough 1", "tahini 12g", "lemons 3"]
+    text = said(cook(fridge, "tofu-scramble"))
+    assert "tahini" in text
+    assert "to a sauce" not in text
+
+
 def test_colcannon_is_of_one_pot_and_its_bacon_is_done_with_it(cook: Cook) -> None:
     fridge = ["potatoes 1kg", "white cabbage 400g", "carrots x4", "bacon 150g", "butter", "chives"]
     dinner = cook(fridge, "colcannon")
-    assert "to the pot with the potatoes. Then drain." in said(dinner)
+    assert "Drain the potatoes, white cabbage and carrots." in said(dinner)  # the bacon is put on before
     assert "Mash the potatoes, the white cabbage and the carrots coarsely with" in said(dinner)
     bacon = next(one for one in dinner.timeline.moments if "fry bacon" in one.what)
     assert dinner.minutes - bacon.start_min - bacon.minutes <= 6

@@ -23,7 +23,7 @@ from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import in_grams
 from calmlarder.kitchen.filling import Filling, Told, is_salted, is_small, made_ready, mashes
-from calmlarder.kitchen.minutes import from_frozen, minutes_of
+from calmlarder.kitchen.minutes import from_frozen, is_stirred_stiff, minutes_of
 from calmlarder.kitchen.piece import oil_taken
 from calmlarder.kitchen.sauces import mixed
 from calmlarder.kitchen.timeline import told_twice
@@ -62,7 +62,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
         _filling(use, one.option, pattern, tables, foods[use.food]) for use, one in zip(uses, plan.uses, strict=True)
     ]
     fillings = _with_minutes(fillings, plan)
-    pattern = mixed(pattern, fillings)
+    pattern = mixed(pattern, fillings, people)
     steps, timeline = told_twice(pattern, fillings, plan.problem.wanted.equipment, people)
     oil = oil_taken(pattern, fillings, people)
     return Dinner(
@@ -119,6 +119,7 @@ def _filling(use: PlateUse, option: Option, pattern: Pattern, tables: Tables, fo
         whole=use.whole,
         salted=is_salted(lot.line),
         frozen=lot.place == "freezer",
+        stiff=is_stirred_stiff(food, lot.line),
     )
 
 

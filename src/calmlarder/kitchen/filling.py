@@ -78,7 +78,8 @@ class Filling(NamedTuple):
 
     `done` is the sign by which a cook sees that it is cooked through, empty where none is asked for; `whole` says
     that a pack whose weight is known goes in whole, so that nobody need weigh it; `salted` that its line calls it so,
-    `frozen` that it comes from the freezer. Of several lots `on_scale_g` grams go on the scale, where that is not all.
+    `frozen` that it comes from the freezer, `stiff` that it is maize meal for ugali and the like. Of several lots
+    `on_scale_g` grams go on the scale, where that is not all.
     """
 
     slot: str
@@ -93,6 +94,7 @@ class Filling(NamedTuple):
     salted: bool = False
     on_scale_g: int | None = None
     frozen: bool = False
+    stiff: bool = False
 
     @property
     def key(self) -> str:

@@ -14,6 +14,8 @@ _SALTED = frozenset({
 })  # fmt: skip
 _SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "fish-dried", "parmesan", "anchovies"})
 _SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no source
+_LESS_WATER = ("four times its volume", "twice its volume")  # ugali and the like: common practice, no source
+_STIRRED_HARD = ("stirring now and then, until thick", "stirring hard, until it is stiff and leaves the pot")
 _DRINKS_OIL = frozenset({"aubergine", "aubergine-african"})  # it takes up all fat, and burns before it is soft
 _LONG_FRIED = 10  # minutes
 _FRIED_SOFT = re.compile(r"\b((?:[Ff]ry|[Cc]ook)\b[^.;,]*? until (?:just )?tender)\b")
@@ -69,6 +71,8 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = said.replace("twice the volume", "three times the volume").replace(
             "twice as much", "three times as much"
         )
+    if any(one.stiff for one in things):
+        said = said.replace(*_LESS_WATER).replace(*_STIRRED_HARD)
     if place == "oven" and any(one.food.id in _ONE_PIECE for one in things):
         said = _RUBBED.sub(r"Rub \1 with \2, salt and \3, and roast", said).replace("browned at the edges", "browned")
     if place in {"pan", "pot"} and any(one.food.id in _SOFTENED for one in things):

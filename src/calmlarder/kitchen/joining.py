@@ -92,22 +92,29 @@ def into_its_pot(
         return
     yield boiled._replace(said=_DRAINED.sub("", boiled.said), line=_DRAINED.sub("", boiled.line))
     groups = [[one for one in joiners if one.minutes == left] for left in sorted({one.minutes for one in joiners})]
-    for number, group in enumerate(reversed(groups)):
+    for group in reversed(groups):
         progress.waiting -= {one.key for one in group}
-        left, last = group[0].minutes, number == len(groups) - 1
+        left = group[0].minutes
         told = Told(*(
             f"add {and_list([called(one) for one in group])} to the pot with the {host.short}"
             for called in (progress.mention(group), lambda one: one.food.name)
         ))  # fmt: skip
-        said = f"For the last {left} minute{'s' * (left != 1)} {told.said}.{' Then drain.' * last}"
+        said = f"For the last {left} minute{'s' * (left != 1)} {told.said}."
         for one in group:
             said = with_sign(said, one)
             progress.came_in[one.key] = [boiled.task.name]
         progress.heated.update(one.key for one in group)
         name = f"{boiled.task.name} {group[0].key}"
         task = Task(name, 0, {}, after=made_ready_before(group), before_end_of=(boiled.task.name, left))
-        line = f"{told.line}{'; then drain' * last}"
-        yield Work(task, boiled.stage, said, line, tuple(one.food.id for one in group), boiled.vessel)
+        yield Work(task, boiled.stage, said, told.line, tuple(one.food.id for one in group), boiled.vessel)
+    yield taken_off(boiled, "drain", [host, *joiners])
+
+
+def taken_off(on: Work, off: str, things: Sequence[Filling]) -> Work:
+    """Draining or lifting out what others have joined, at the end of it."""
+    task = Task(f"{on.task.name} off", 0, {}, before_end_of=(on.task.name, 0))
+    what = f"{off} the {and_list([one.short for one in things])}" if off == "drain" else off
+    return Work(task, on.stage, f"Then {off}.", what, (), on.vessel, alone=f"{sentence(what)}.")
 
 
 def _left_in(dish: Dish, one: Filling, groups: Sequence[Sequence[Filling]]) -> int:

@@ -16,6 +16,7 @@ _MAIZE_MINUTES = 30  # polenta that no packet calls quick: common practice, no s
 _PAELLA_MINUTES = 17  # bomba and risotto rice: packets, recalled
 _PAELLA_RICE = re.compile(r"\b(?:bomba|calasparra|paella|arborio|carnaroli|risotto)\b", re.IGNORECASE)
 _FROM_FROZEN_MINUTES = 4  # rice that was frozen cooked: common practice, no source
+_FINE_MAIZE_MINUTES = 10  # maize flour, for ugali, pap and the like too: common practice, no source
 _COARSE_MINUTES = 40  # stone-ground or coarse maize: common practice, no source
 _FROZEN_ROOT_MINUTES = 5  # pieces of cassava, yam or taro that go into the pot frozen: common practice, no source
 _FROZEN = re.compile(r"\b(?:frozen|freezer)\b", re.IGNORECASE)
@@ -32,6 +33,13 @@ _WHITE_RICE = frozenset({"rice-white-dry", "rice-basmati-dry"})
 _STEAKS = frozenset({"beef-steak", "venison"})  # in strips they are done in half the time, and tough in twice
 _WHOLE_STEAK_MINUTES = 8  # 2 cm, four minutes a side: common practice, no source
 _MAIZE = "polenta-dry"
+# Meal for ugali, sadza, nshima, pap: as fine as flour, and stirred stiff in half the water of a polenta.
+_STIFF = re.compile(
+    r"\b(?:unga|ugali|sadza|n?sh?ima|mealie|mealiemeal|m[ie]+lie\w*|pap|posho|tuwo|ph?utu|nsima"
+    r"|(?:white )?maize (?:meal|flour))\b",
+    re.IGNORECASE,
+)
+_FINE = re.compile(r"\b(?:flour|farina|farine|harina|fioretto)\b", re.IGNORECASE)
 _COARSE = re.compile(r"\b(?:stone[ -]?ground|coarse(?:ly)?|bramata|traditional|grits)\b", re.IGNORECASE)
 _QUICK = re.compile(
     r"\b(?:quick|instant(?:[aá]ne[aoe])?|istantanea|lampo|rapida|express|fine|pre-?cooked|precott?a|precocida"
@@ -45,12 +53,23 @@ def from_frozen(one: Filling) -> int:
     return _FROM_FROZEN_MINUTES if one.frozen and one.food.state in ALREADY_COOKED else 0
 
 
+def is_stirred_stiff(food: Food, line: str) -> bool:
+    """Whether maize meal is for ugali and the like, by its line."""
+    return food.id == _MAIZE and _STIFF.search(line) is not None
+
+
+def _maize_minutes(line: str) -> int:
+    if _STIFF.search(line) or (_FINE.search(line) and not _COARSE.search(line)):
+        return _FINE_MAIZE_MINUTES
+    return _COARSE_MINUTES if _COARSE.search(line) else _MAIZE_MINUTES
+
+
 def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
     """Whole minutes for so many grams of a food in the whole dish; `line` is the cook's own line."""
     if slot.method == "microwave" and food.kind == "potato" and food.state == "raw":
         return math.ceil(_MICROWAVE_START + _MICROWAVE_PER_100_G * grams / 100)
     if food.id == _MAIZE and slot.method == "boil" and not _QUICK.search(line):
-        return _COARSE_MINUTES if _COARSE.search(line) else _MAIZE_MINUTES
+        return _maize_minutes(line)
     if food.id in _WHITE_RICE and slot.method == "boil" and slot.minutes is None:
         if _PARBOILED.search(line):
             return _PARBOILED_MINUTES

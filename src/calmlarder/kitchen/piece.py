@@ -27,7 +27,8 @@ HOLDS: dict[Place, dict[str, int]] = {
 class Work(NamedTuple):
     """A piece of work: its task, the stage of the dish it belongs to, how it is told, and what comes in with it.
 
-    `vessel` is what it happens in on the heat, empty for work by hand.
+    `vessel` is what it happens in on the heat, empty for work by hand; `alone` is the sentence for where nothing of its
+    stage stands before it, if `said` would not do there.
     """
 
     task: Task
@@ -36,6 +37,7 @@ class Work(NamedTuple):
     line: str
     adds: tuple[str, ...] = ()  # ids of foods
     vessel: str = ""
+    alone: str = ""
 
 
 class Told(NamedTuple):

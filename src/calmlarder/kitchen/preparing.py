@@ -16,6 +16,7 @@ _WEIGHING = 1
 _PREP_PER_100_G = (("peel", 1.5), ("cub", 1.0), ("slice", 0.8), ("chop", 0.8), ("strip", 0.8), ("shred", 0.8),
                    ("grate", 2.0), ("quarter", 0.5))  # fmt: skip
 _ALONE = re.compile(r"\b(?:soaked|simmered|thawed) (\d+) minutes\b")  # while the cook does something else
+_CRUSHED = "crushed"  # whole peppercorns of which nobody wants to bite into one
 _LONGEST_PREP = 8  # however much it is
 _TOASTING = 5  # nuts in a dry pan
 _THAWING = 4  # frozen leaves, under hot water or in the microwave, before they are squeezed
@@ -48,7 +49,7 @@ def preparing(dish: Dish) -> Iterator[Work]:
 def prep_minutes(filling: Filling) -> int:
     """Whole minutes until one food is ready; nothing for what is poured or spooned."""
     prep = filling.prep
-    if not prep or filling.how == "staple":
+    if not prep or (filling.how == "staple" and prep != _CRUSHED):
         return 0
     rate = next((rate for word, rate in _PREP_PER_100_G if word in prep), 0.4)
     alone = _ALONE.search(prep)

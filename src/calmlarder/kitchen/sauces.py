@@ -11,12 +11,13 @@ _OIL_AND_WATER = f"{_OIL_IN_IT} and a spoon of hot water"
 _THICK = frozenset({"nut-butter", "yoghurt", "cheese", "cream"})
 _THICK_TOO = frozenset({"mayonnaise", "vegan-mayonnaise", "salad-cream", "tartare-sauce", "pesto-no-garlic"})
 _NEAT = frozenset({"tahini"})
+_A_SAUCE_G = 8  # of tahini for one, a good teaspoon; with more water than that it tastes of nothing. Ours
 _SOUR = frozenset({"acid", "citrus"})
 
 
-def mixed(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+def mixed(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pattern:
     """The pattern with its dressing and its tahini as these fillings want them."""
-    return _tahini_stirred(_oil_where_wanted(pattern, fillings), fillings)
+    return _tahini_stirred(_oil_where_wanted(pattern, fillings), fillings, people)
 
 
 def _oil_where_wanted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
@@ -33,16 +34,20 @@ def _oil_where_wanted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     return pattern.with_steps(steps)
 
 
-def _tahini_stirred(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
-    """Tahini that would be spooned over as it comes is stirred with lemon, where there is some, and water first."""
+def _tahini_stirred(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pattern:
+    """Tahini that would be spooned over as it comes is stirred with water first, and with lemon that is no more.
+
+    Of a teaspoon a person no sauce is made: it is drizzled.
+    """
     tahini = next((one for one in fillings if one.food.id in _NEAT and _at_the_plate(one, pattern)), None)
-    if tahini is None:
+    if tahini is None or tahini.grams < _A_SAUCE_G * people:
         return pattern
     at = next(n for n, step in enumerate(pattern.steps) if tahini.slot in step.slots)
     sour = next((one for one in fillings if one.food.kind in _SOUR and _at_the_plate(one, pattern)), None)
     served = list(pattern.steps[at:])
     into = ""
-    if sour is not None and all(_named_with_others(sour.slot, step, fillings) for step in served):
+    mild = sour is not None and sour.grams <= tahini.grams
+    if sour is not None and mild and all(_named_with_others(sour.slot, step, fillings) for step in served):
         into = f"{{{sour.slot}}}, "
         served = [_without(sour.slot, step) for step in served]
     words = f"Stir {{{tahini.slot}}} with {into}a spoon or two of warm water and a pinch of salt to a sauce."

@@ -16,7 +16,8 @@ from calmlarder.patterns.pattern import Pattern
 _WAITS_MINUTES = 6  # what is drained is hot for so long by itself: common practice, no source
 _WARM = re.compile(r"\b(?:foil|keep (?:it )?(?:warm|hot)|[Ww]arm \S+ [^;]*? in an?)\b")
 _WARMED_UNDER_LID = re.compile(r"\b[Ww]arm [^.;]*? in a covered pot [^.;]*? until steaming hot\b")
-_DRAINED = re.compile(r"(?:, and drain|(?<=\.) Then drain)\.(?= About \d+ minutes\.$|$)")
+_UNDER_ITS_LID = ", and keep it hot in its pot with the lid on."
+_DRAINED = re.compile(r"(?:, and drain|^Then drain)\.(?= About \d+ minutes\.$|$)")
 
 
 class Moment(BaseModel):
@@ -76,9 +77,9 @@ def _kept_hot(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
         return one
     if found.re is _WARMED_UNDER_LID:
         return one._replace(said=f"{one.said[: found.end()]}, and keep it hot with the lid on{one.said[found.end() :]}")
-    drained = " Then drain" if "Then" in found[0] else "; drain"
-    said = f"{one.said[: found.start()]}{drained}, and keep it hot in its pot with the lid on.{one.said[found.end() :]}"
-    return one._replace(said=said)
+    drained = "Then drain" if "Then" in found[0] else "; drain"
+    said = f"{one.said[: found.start()]}{drained}{_UNDER_ITS_LID}{one.said[found.end() :]}"
+    return one._replace(said=said, alone=one.alone and f"{one.alone.removesuffix('.')}{_UNDER_ITS_LID}")
 
 
 def _kept_warm(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
@@ -121,14 +122,14 @@ def _steps(work: Sequence[Work], planned: Schedule) -> tuple[str, ...]:
     for stage, group in groupby(work, key=lambda one: one.stage):
         pieces = list(group)
         first = pieces[0]
-        said = [piece.said for piece in pieces]
+        said = [first.alone or first.said, *(piece.said for piece in pieces[1:])]
         if stage == "ready":
             steps.append(f"{'Meanwhile get' if on else 'Get'} ready: {'; '.join(said)}.")
             continue
         text = " ".join(said)
         told_before = next(reversed(on), "")
         beside = told_before and told_before != first.vessel and planned.starts[first.task.name] < on[told_before]
-        if first.vessel and beside and not text.startswith("For the last"):
+        if first.vessel and beside and not first.alone and not text.startswith("For the last"):
             text = f"Meanwhile {text[:1].lower()}{text[1:]}"
         steps.append(text)
         if first.vessel:

@@ -11,6 +11,8 @@ _DRINKS = 2.5  # so many times their dry weight rice, grain and noodles are once
 _ONE_LAYER_GRAMS = 800  # patties and what is pressed flat lie in one layer: common practice, no source
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
 _ONE_BROWNING_GRAMS = 600  # raw meat, poultry, fish and tofu that brown rather than stew: common practice, no source
+_ONE_BROWNING_OF_CUBES_GRAMS = 450  # tofu and tempeh in a pot: common practice, no source
+_CUBED = frozenset({"tofu", "tempeh"})
 _ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
 _ONE_PAN_OF_MINCE_GRAMS = 600  # more of it stews in its juice: common practice, no source
 # What sets in a pan of 28 cm: eight eggs, and so much else. Common practice, no source.
@@ -38,8 +40,7 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     if not fried or sum(one.grams for one in fried) < sum(one.grams for one in heated) / 2:
         if sum(one.grams for one in heated) <= _ONE_PAN_GRAMS:
             return said
-        said = re.sub(r"\bin a (?:hot |wide |non-stick )?pan\b", "in a large pot", said)
-        return re.sub(r"\b(the (?:same )?)pan\b", r"\1pot", said)
+        return _in_a_pot(said)
     sets = any("until set all through" in step.words for step in steps)
     if sets and _is_too_thick(fried):
         return _for_two(said)
@@ -54,7 +55,13 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
         said = _BROWNED.sub(r"\1, then pour off most of the fat", said, count=1)
     if sum(one.grams for one in fried) + _tossed_in(steps, fillings) <= _ONE_PAN_GRAMS and not too_many:
         return said
-    return _for_two(said)
+    # Eggs that are turned through pasta set alike in one pot, and in two pans by chance.
+    return _in_a_pot(said) if any("until creamy" in step.words for step in steps) else _for_two(said)
+
+
+def _in_a_pot(said: str) -> str:
+    said = re.sub(r"\bin a (?:hot |wide |non-stick )?pan\b", "in a large pot", said)
+    return re.sub(r"\b(the (?:same )?)pan\b", r"\1pot", said)
 
 
 def _for_two(said: str) -> str:
@@ -64,7 +71,9 @@ def _for_two(said: str) -> str:
 
 def batches(browned: Sequence[Filling]) -> int:
     """In how many goes raw meat, fish or tofu is browned in one pot: a heap stews in its juice."""
-    return -(-_browns(browned) // _ONE_BROWNING_GRAMS) or 1
+    cubes = sum(one.grams for one in browned if one.food.kind in _CUBED)
+    # Cubes lie wider than slices.
+    return max(1, -(-_browns(browned) // _ONE_BROWNING_GRAMS), -(-cubes // _ONE_BROWNING_OF_CUBES_GRAMS))
 
 
 def in_batches(said: str, browned: Sequence[Filling]) -> str:

@@ -22,6 +22,7 @@ from calmlarder.kitchen.joining import (
     loose_egg,
     minutes_in,
     reheats,
+    taken_off,
 )
 from calmlarder.kitchen.late import softens
 from calmlarder.kitchen.piece import (
@@ -190,10 +191,7 @@ class _Kitchen:
         work = Work(task, stage, told.said, _as_line(told.line), adds, vessel)
         later = list(joining(dish, progress, step, work, groups))
         if off:
-            last = later[-1]
-            # Where salt or a sign has a sentence of its own in between, the timeline tells only what is put in.
-            line_off = f"{last.line}; then {off}" if ". " not in last.said else last.line
-            later[-1] = last._replace(said=f"{last.said} Then {off}.", line=line_off)
+            later.append(taken_off(work, off, [one for group in groups for one in group if dish.is_timed(one)]))
         progress.waiting -= {one.key for one in late}
         for one in (*new, *late, *dish.named_by(step)):
             if one.key not in progress.waiting:
