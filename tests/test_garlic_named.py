@@ -108,3 +108,36 @@ def test_the_check_knows_what_most_of_a_kind_hold(food: str, refused: bool) -> N
     request = {"profile": "elimination", "sitting": "dinner"}
     foods = foods_of(folders, {}, {food})
     assert bool(list(hidden_faults(dinner, {"1": {}}, request, foods, folders))) is refused
+
+
+@pytest.mark.parametrize(
+    ("line", "asks"),
+    [
+        ("garlic naan x2", False),  # its name is what it holds
+        ("onion bhajis 4", False),
+        ("toum tub", False),  # a sauce of garlic
+        ("pasta sauce with garlic", False),
+        ("humous", True),
+        ("sausages 4", True),
+        ("vegan sausages 300g without garlic", True),  # of the onion nothing is said
+    ],
+)
+def test_what_is_named_for_its_garlic_is_not_asked_for_a_label_without(
+    line: str,
+    asks: bool,
+    tables: Tables,
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:
+    offered, left = offer(lots_of([line]), wanting(), tables)
+    assert not offered
+    assert all("nobody can tell" in one.why for one in left)
+    assert any("write `without onion or garlic`" in one.why for one in left) is asks
+
+
+def test_a_dish_from_ones_own_pot_has_no_label(
+    tables: Tables, lots_of: Callable[[Sequence[str]], list[Lot]], wanting: Callable[..., DinnerRequest]
+) -> None:
+    offered, left = offer(lots_of(["bean chilli from yesterday"]), wanting(), tables)
+    assert not offered
+    assert "if none is in it" in left[0].why

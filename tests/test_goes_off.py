@@ -200,3 +200,24 @@ def test_what_is_fresh_and_stays_out_is_named_in_one_line(
     assert [one for one in dinner.cautions if one.startswith("Left")] == ["Left for the next days: rocket and cheddar."]
     dinner = compose(lots_of(lines), wanting(seconds=60), wok, tables).dinners[0]
     assert not [one for one in dinner.cautions if one.startswith("Left for")]
+
+
+def test_what_is_soft_or_brown_and_not_eaten_up_is_told(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """Soft vegetables keep a day or two (common practice, no source); nobody freezes them, and bendy carrots wait."""
+    bowl = [one for one in patterns if one.id == "noodle-bowl"]
+    lines = ["rice noodles 400g", "firm tofu 300g", "spinach 200g", "ginger", "soy sauce", "carrots 3, bendy"]
+
+    def said(line: str) -> str:
+        dinner = compose(lots_of([*lines, line]), wanting(people=1, protein_floor_g=8, seconds=60), bowl, tables)
+        return " ".join(one for one in dinner.dinners[0].cautions if one.startswith("Goes off"))
+
+    rest = said("courgettes 2, going soft")
+    assert "the rest of the courgette (" in rest
+    assert "g, soft)" in rest
+    assert "freeze the courgette" not in rest
+    brown = said("half a cauliflower, bit brown")
+    assert "a usual amount passes the limits: cauliflower (brown). For somebody else's plate" in brown
+    assert "carrot" not in rest + brown

@@ -12,6 +12,7 @@ from calmlarder.tables.rows import Food
 
 _GARLIC = re.compile(r"\b(?:garlic|onions?)\b")
 _WITHOUT = re.compile(r"\bwithout\b.*$")
+_DENIED = re.compile(r"\b(?:no|not|without|w/o|minus|free)\b")
 # Greens of the spring onion, infused oil, and the bulbs themselves are what they are, and no surprise.
 _NAMED_KINDS = frozenset({"oil", "herb", "allium"})
 
@@ -32,3 +33,10 @@ def is_guesswork(food: Food, lot: Lot) -> bool:
     """Whether nobody can tell how much garlic or onion is in a lot: no label was read, and no line denies it."""
     lacking = {word for said in lot.assumed if said.startswith(LACKING) for word in said.split()}
     return not lot.label and not garlic_in_name(food) | most_hold(food) <= lacking
+
+
+def is_named_for_it(food: Food, lot: Lot) -> bool:
+    """Whether a line names it with its garlic or onion, or it is made of garlic: no label will say otherwise."""
+    line = lot.line.lower()
+    named = _GARLIC.search(line) is not None and not _DENIED.search(line)
+    return named or food.name.startswith("garlic ")

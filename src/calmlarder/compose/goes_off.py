@@ -16,14 +16,14 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES, COOKED_STATES
 
-_SOON_DAYS = 2  # what has so many days left is told, too: ours
-_SPOILS_SOON_DAYS = 3  # of raw fish, meat and sprouts: they wait for no second dinner. Ours
+_SOON_DAYS = 3  # what a label gives so many days is told, too, as fish, meat and sprouts by any reckoning: ours
+_TIRED_DAYS = 2  # what is going soft or brown has so many at the most: ours
 _MOST_TOLD = 3  # of what goes off soon, and of what is past its day: more is a list that nobody reads; ours
 _WORTH_A_WORD_G = 40  # less, or a herb, is no meal; what holds onion or garlic is none either. Ours
 # Of these an estimate counts as well: nobody waits for the smell. Ours.
 _SPOILS = frozenset({"fish", "shellfish", "poultry", "meat", "shoot"})
 _WORTH_A_MEAL_G = 60  # of what a dish leaves: less is eaten up beside it. Ours
-_WAIT_FOR_NOTHING = frozenset({"leaf", "salad-leaf", "brassica", "shoot"})  # once yellow, brown or limp. Ours
+_WAITS_BENDY = frozenset({"root", "potato", "squash", "allium", "egg", "nut", "seed"})  # soft or sprouting, they keep
 _FITS_SHARE = 0.6  # of a usual portion: what fits no more of it is planned for nobody who keeps the limits. Ours
 # What is fresh and in no dish is named in one line: so many things, what has no day last. Ours.
 _MOST_LEFT, _KEEPS_DAYS = 5, 60
@@ -98,7 +98,6 @@ def _past(thing: Offered, tables: Tables) -> str:
 def _rests(plan: Plan) -> list[Offered]:
     """What the dish leaves of a lot that goes off soon, with the grams that are left, where there is a meal in it.
 
-    What is but soft or limp can wait, leaves and the like aside.
     Raw flesh in its last days and tofu on its last have a caution of their own
     (`dinner_cautions`).
     """
@@ -106,8 +105,7 @@ def _rests(plan: Plan) -> list[Offered]:
     for use in plan.uses:
         thing = use.option.offered
         grams = thing.lot.grams - use.grams
-        waits = thing.lot.condition is not None and thing.food.kind not in _WAIT_FOR_NOTHING
-        if grams < _WORTH_A_MEAL_G or waits or not _may_go_off(thing.lot, thing.food):
+        if grams < _WORTH_A_MEAL_G or not _may_go_off(thing.lot, thing.food):
             continue
         if not _has_its_caution(use, plan):
             rests.append(thing._replace(lot=thing.lot.model_copy(update={"grams": grams})))
@@ -176,15 +174,16 @@ def _soon(shown: Sequence[Offered], used: Container[str], tables: Tables) -> Ite
     if not shown:
         return
     called = {thing.lot.id: name_said(thing.food, thing.lot.line, tables) for thing in shown}
-    cold = {one.lot for one in freeze_today([thing.lot for thing in shown], tables, _SPOILS_SOON_DAYS)}
+    cold = {one.lot for one in freeze_today([thing.lot for thing in shown], tables, _SOON_DAYS)}
     freezes = [called[thing.lot.id] for thing in shown if thing.lot.id in cold and _is_worth_freezing(thing)]
     frozen = f", or freeze the {and_list(freezes)} today" if freezes else ""
     yield f"Goes off next: {_with_days(shown, tables, used)}. Plan it in{frozen}."
 
 
 def _is_worth_freezing(thing: Offered) -> bool:
-    """What spoils, and what nobody makes a second dinner of by tomorrow."""
-    return thing.food.kind in _SPOILS or (thing.lot.days_left == 1 and thing.food.state not in COOKED_STATES)
+    """What spoils, and what nobody makes a second dinner of by tomorrow; not what is soft or brown already."""
+    last = thing.lot.days_left == 1 and thing.food.state not in COOKED_STATES and not _is_tired(thing)
+    return thing.food.kind in _SPOILS or last
 
 
 def _for_others(shown: Sequence[Offered], tables: Tables) -> Iterator[str]:
@@ -199,17 +198,28 @@ def _for_others(shown: Sequence[Offered], tables: Tables) -> Iterator[str]:
 def _with_days(shown: Sequence[Offered], tables: Tables, used: Container[str] = ()) -> str:
     told = []
     for thing in shown:
-        name, days = name_said(thing.food, thing.lot.line, tables), _DAYS[thing.lot.days_left or 1]
+        name, days = name_said(thing.food, thing.lot.line, tables), _how_soon(thing)
         rest = thing.lot.id in used
         told.append(f"the rest of the {name} ({thing.lot.grams:.0f} g, {days})" if rest else f"{name} ({days})")
     return ", ".join(told)
 
 
+def _how_soon(thing: Offered) -> str:
+    """By its label or its keeping; of what is soft or brown in the words of its line."""
+    return (thing.lot.condition if _is_tired(thing) else None) or _DAYS[thing.lot.days_left or 1]
+
+
+def _is_tired(thing: Offered) -> bool:
+    return thing.lot.condition is not None and thing.lot.days_estimated
+
+
 def _goes_soon(thing: Offered) -> bool:
     days, lot = thing.lot.days_left, thing.lot
     raw = thing.food.kind in _SPOILS and thing.food.state in {"raw", "frozen"}
-    if days is None or not 1 <= days <= (_SPOILS_SOON_DAYS if raw else _SOON_DAYS) or is_last_day(lot):
+    if days is None or not 1 <= days <= _SOON_DAYS or is_last_day(lot):
         return False
     if lot.grams < _WORTH_A_WORD_G or thing.food.kind in {"herb", "allium"} or says_garlic(thing.food):
         return False
-    return raw or not lot.days_estimated
+    if lot.condition is not None and thing.food.kind in _WAITS_BENDY:
+        return False
+    return raw or (lot.condition is not None and days <= _TIRED_DAYS) or not lot.days_estimated

@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.compose.garlic_named import is_guesswork
+from calmlarder.compose.garlic_named import is_guesswork, is_named_for_it
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.shortlist import goes_first
 from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
@@ -16,6 +16,7 @@ from calmlarder.larder.open_too_long import is_far_past_opened, is_past_opened
 from calmlarder.larder.with_bones import count_in, is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import COOKED_STATES
 
 _FROM_THE_SEA = frozenset({"fish", "shellfish"})
 _IN_PIECES = frozenset({"fish", "poultry", "meat"})
@@ -148,10 +149,7 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     if lot.label_triggers and wanted.profile.limits_foods:
         return f"its label names {', '.join(lot.label_triggers)}, and how much nobody can tell"
     if wanted.profile.bars_hidden and is_guesswork(food, lot):
-        return (
-            f"taken as {food.name}, how much nobody can tell: if its label names none, write `without onion or garlic` "
-            "behind it"
-        )
+        return _how_much_unknown(food, lot)
     if food.id == _CUT_WITH_WHEAT and _WHEAT.search(lot.line) and wanted.profile.limits_foods:
         return "its line says that it is cut with wheat: the dish does without"
     if food.id in wanted.without:
@@ -164,6 +162,14 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     if not food.minutes:
         return f"not for tonight: {food.note or 'it needs long soaking or cooking'}"
     return None
+
+
+def _how_much_unknown(food: Food, lot: Lot) -> str:
+    """Why it stays out, and what to write where it may hold none: not of what is named for its garlic or onion."""
+    if is_named_for_it(food, lot):
+        return f"taken as {food.name}, how much of it nobody can tell"
+    asked = "if none is in it" if food.state in COOKED_STATES else "if its label names none"
+    return f"taken as {food.name}, how much nobody can tell: {asked}, write `without onion or garlic` behind it"
 
 
 def _is_past_raw(lot: Lot, food: Food) -> bool:
