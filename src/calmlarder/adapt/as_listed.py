@@ -19,7 +19,7 @@ def as_listed(adapted: Adapted, recipe: Recipe, parts: Sequence[Part], tables: T
     for change in apart.changes:
         for one, line in zip(change.to, change.lines, strict=False):
             once.setdefault(one.food, line)
-    shared = _of_several(adapted.changes)
+    shared = _of_several(adapted.changes) - _of_several(apart.changes)  # headings part them
     changes = []
     for change in adapted.changes:
         lines = list(change.lines)

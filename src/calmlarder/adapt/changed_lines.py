@@ -130,7 +130,14 @@ def stays_apart(part: Part, food: Food) -> bool:
 
 def _once(adapted: Adapted, parts: Sequence[Part], tables: Tables) -> Adapted:
     """What takes the place of several lines stands in the first of them, all of it; not where headings part them."""
-    swaps = [change for change in adapted.changes if change.change == "swap"]
+    changed = {change.place for change in adapted.changes}
+    staying = {(part.line, part.read.food) for place, part in enumerate(parts) if place not in changed}
+
+    def joins_its_line(change: Change) -> bool:  # `mixed mushrooms (shiitake, oyster)` become oyster mushrooms
+        line = parts[change.place or 0].line
+        return len(change.to) == 1 and (line, change.to[0].food) in staying
+
+    swaps = [change for change in adapted.changes if change.change == "swap" and not joins_its_line(change)]
     grams: dict[str, list[Decimal]] = {}
     for change in swaps:
         for one in change.to:

@@ -7,6 +7,7 @@ in brackets what takes the place of those that no step names otherwise.
 """
 
 import re
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
@@ -17,6 +18,7 @@ from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.left_open import without_unread
 from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.names import names_as_cut, spans_in, with_last_words
+from calmlarder.adapt.near_lines import lines_with_neighbours
 from calmlarder.adapt.oil_lowered import SO_MUCH_OIL
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_garlic import oil_with_the_fat
@@ -36,6 +38,7 @@ from calmlarder.adapt.step_notes import (
     filling_notes,
     liquid_notes,
     note,
+    notes_once,
     of_the_oil,
     oil_left,
     parts_of_how,
@@ -100,7 +103,8 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
     shared = in_one_line(parts, adapted, tables)
     if any(part.read.outcome == "heading" for part in parts):
-        shared &= {adapted.amounts[place].food for place in joined_lines(parts, adapted, tables)}
+        joined = {adapted.amounts[place].food for place in joined_lines(parts, adapted, tables)}
+        shared = (shared & joined) | twice(lines_apart(adapted, parts, tables))
     each: dict[str, list[Change]] = {}
     for change in adapted.changes:
         if change.place is not None:
@@ -115,7 +119,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     told = Told(
         names, several, changed, shared, own_amounts(adapted, shared, tables), tables,
         {food for step in within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
-        each, staying, _headings(parts), introduced=introduced_parts(steps),
+        each, staying, _headings(parts), lines_with_neighbours(parts, each), introduced=introduced_parts(steps),
     )  # fmt: skip
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
@@ -155,8 +159,9 @@ def _all_of_them(text: str, adapted: Adapted, parts: Sequence[Part], tables: Tab
         own = parts[change.place].line if change.place is not None else -1
         if not any((own, one.food) in staying for one in change.to):  # there it is put to another food of its line
             lines += change.lines
+    often = Counter(bare(line) for line in lines)
     for line in lines:
-        if amount_of(line):
+        if amount_of(line) and often[bare(line)] == 1:
             text = text.replace(f"{amount_of(line)} of the {bare(line)}", f"the {bare(line)}")
     return text
 
@@ -214,6 +219,7 @@ def _notes(
             change = change.model_copy(update={"how": f"{change.how}; {oil}" if change.how else oil})
         said = note(row.name, numbers.get(food, []), change, listed)
         notes += [said] if said is not None else []
+    notes = notes_once(notes)
     notes += filling_notes(parts, adapted, tables)
     return [*notes, *liquid_notes(parts, everywhere, adapted, tables)]
 

@@ -1,6 +1,6 @@
 """The dish whose lines are opened, and what has a place in it."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
 from calmlarder.adapt import prices
@@ -44,6 +44,7 @@ class Dish(NamedTuple):
     kinds: frozenset[str]
     known: dict[str, LoadProfile]
     stay: frozenset[str] = frozenset()  # foods of lines that nothing is listed for: they stay as they are
+    beside: Mapping[str, frozenset[str]] = {}  # by the text of a line that names several foods all of them
     eastern: bool = False  # it is seasoned as in East or Southeast Asia
 
     def profile_of(self, food: Food) -> LoadProfile:
@@ -128,6 +129,12 @@ def is_there_already(candidate: Candidate, dish: Dish) -> bool:
     """Whether a stand-in is only more of what lies in the dish anyhow: cucumber for avocado beside the cucumber."""
     first = candidate.parts[0].food
     return first.id in dish.stay and first.kind in _VEGETABLES
+
+
+def is_its_other_sort(candidate: Candidate, text: str, food: Food, dish: Dish) -> bool:
+    """Whether a line of several sorts would be of one of them: `mixed mushrooms (shiitake, oyster)` all of oyster."""
+    others = dish.beside.get(text, frozenset()) - {food.id}
+    return all(part.food.id in others and part.food.kind == food.kind for part in candidate.parts)
 
 
 def brings_new_allergen(candidate: Candidate, food: Food) -> bool:

@@ -13,6 +13,7 @@ from calmlarder.adapt.dish import (
     brings_new_allergen,
     is_another_kind,
     is_dulled,
+    is_its_other_sort,
     is_of_another_kitchen,
     is_strange,
     is_there_already,
@@ -63,7 +64,8 @@ def swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice
     much = sum(too_much(part, dish) for part in candidate.parts)
     new = prices.NEW_ALLERGEN * brings_new_allergen(candidate, line.food)
     new += prices.THERE_ALREADY * is_there_already(candidate, dish)
-    dear = max(0.0, prices.TOUCHED + more + strange + other + much + new - at_home(candidate, dish))
+    less = at_home(candidate, dish) + prices.ONE_SORT * is_its_other_sort(candidate, line.read.text, line.food, dish)
+    dear = max(0.0, prices.TOUCHED + more + strange + other + much + new - less)
     price = lost + round(prices.POINT * dear) + tie(line, *texts)
     return Choice("swap", brings, texts, price, lost, candidate)
 

@@ -84,7 +84,11 @@ def open_lines(
     """The choices of every line. One that brings nothing and breaks nothing is only ever kept."""
     kinds = frozenset(line.food.kind for line in lines if not line.breaks)
     stay = frozenset(line.food.id for line in lines if not line.breaks and not tables.swaps_of(line.food.id))
-    dish = Dish(serves, eaters, tables, told, kinds, {}, stay, is_eastern(line.food for line in lines))
+    beside: dict[str, frozenset[str]] = {}
+    for line in lines:
+        beside[line.read.text] = beside.get(line.read.text, frozenset()) | {line.food.id}
+    eastern = is_eastern(line.food for line in lines)
+    dish = Dish(serves, eaters, tables, told, kinds, {}, stay, beside, eastern)
     return tuple(_open(line, dish) for line in lines)
 
 

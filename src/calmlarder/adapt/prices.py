@@ -35,6 +35,7 @@ DULLED = 40  # green peppers blended into a red base
 ANOTHER_KITCHEN = 20  # rice noodles under butter, pasta in a wok
 NEW_ALLERGEN = 5  # of the fourteen, that the line did not hold: somebody at the table may mind
 THERE_ALREADY = 6  # more of what the dish holds anyhow
+ONE_SORT = 8  # for a stand-in that its own line names beside the food: one thing fewer to buy
 ANOTHER_PART = 7  # a swap in two parts: one more thing to buy
 ANOTHER_SPICE = 1  # the same of a jar that stands in the kitchen
 SWAP_LIKENESS = 100  # points of a perfect stand-in; a listed swap has 56 to 80 of them, see swaps/listed.py

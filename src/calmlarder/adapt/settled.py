@@ -39,6 +39,7 @@ _LONGEST = 200  # signs; more is no ingredient line: ours
 _MOST_PIECES = 8  # of a sentence; more is a text: ours
 AT_WORST = "the most it may be"
 MAY_BE = "it may be several foods, one of them"
+_BREADS, _ALLIUM = frozenset({"bread"}), "allium"
 _SAME_WORD = 80  # likeness of two words, 0 to 100, from which the one may be the other misspelt: ours
 
 
@@ -115,7 +116,7 @@ class Settler:
                 continue
             told = self._options(piece, first=not found)
             if told.read is not None:
-                new = (told.read, *told.read.also)
+                new = (told.read.model_copy(update={"also": ()}), *told.read.also)
                 found += [one for one in new if all(one.food != other.food for other in found)]
             elif told.fails and not (by == "," and found and self._is_aside(piece)):
                 return self._in_brackets(text) if not found else None
@@ -195,12 +196,15 @@ class Settler:
 
     def _at_worst(self, asked: IngredientRead, text: str) -> IngredientRead | None:
         """Each name in a piece as the food that brings most of all it may mean; None where a word may be anything."""
-        spans = named_in(text, self._tables)
+        names = named_in(text, self._tables)
+        spans = self._sorts_as_one(text, names)
         chosen = [self._ids[name] for name in asked.choices if name in self._ids]
         sure = self._is_explained(text, spans)
         if not sure and not self._is_of_a_sort(text, spans):
             return None
-        if len(spans) < 2:
+        if len(spans) < len(names):
+            meant = [sorted(foods) for _, _, foods in spans]
+        elif len(spans) < 2:
             meant = [[*chosen, *(food for _, _, foods in spans for food in foods), *asked.alternatives]]
         else:
             meant = [[*foods, *(one for one in chosen if one in foods)] for _, _, foods in spans]
@@ -216,6 +220,33 @@ class Settler:
             reads.append(read.model_copy(update=told))
         reads = list({read.food: read for read in reversed(reads)}.values())[::-1]
         return together(reads) if reads else None
+
+    def _sorts_as_one(
+        self, text: str, spans: list[tuple[int, int, frozenset[str]]]
+    ) -> list[tuple[int, int, frozenset[str]]]:
+        """Names side by side that may be of one kind are one name (`brioche hamburger buns`): no food is counted twice.
+
+        What stands right before buns is their sort (`potato hamburger buns`), but for onion and garlic.
+        """
+        found: list[tuple[int, int, frozenset[str]]] = []
+        for start, end, meant in spans:
+            first, last, before = found[-1] if found else (0, -1, frozenset())
+            beside = bool(found) and not text[last:start].strip(" -")
+            theirs = {self._kind(one) for one in meant}
+            kinds = {self._kind(one) for one in before} & theirs
+            sorts = theirs & _BREADS if text[first:last] == "white" or not self._holds_allium(before) else set()
+            if beside and (kinds or sorts):
+                both = before | meant if kinds else meant
+                found[-1] = first, end, frozenset(one for one in both if self._kind(one) in (kinds or sorts))
+            else:
+                found.append((start, end, meant))
+        return found
+
+    def _holds_allium(self, foods: frozenset[str]) -> bool:
+        return any(self._kind(one) == _ALLIUM for one in foods)
+
+    def _kind(self, food: str) -> str:
+        return self._tables.food_by_id[food].kind
 
     def _named(self, food: str, amount: str) -> IngredientRead | None:
         """A food by its own name, with an amount where it is measured so."""
@@ -264,7 +295,7 @@ class Settler:
             lambda one: f" {one['by']} \n", ITS_USE.sub(" . ", KEPT_IN.sub(" ", SENTENCES.sub(" . \n", text)))
         )
         told = "".join(one for one in pieces.splitlines(keepends=True) if not is_treatment(one.strip(" ,.&+\n")))
-        for start, end, meant in named_in(told, self._tables):
+        for start, end, meant in self._sorts_as_one(told, named_in(told, self._tables)):
             named = set(words_of(told[start:end]))
             if (
                 not meant & foods

@@ -94,7 +94,11 @@ def _without(steps: list[str], names: Sequence[str], water: str, minutes: int) -
     )
     found: list[str] = []
     torn = soaking = False
-    fried = re.compile(rf"\b(?:fry|frying|brown|saut\w+)\b[^.;]*(?<!of )\bthe (?:{known})", re.IGNORECASE)
+    fried = re.compile(
+        rf"\b(?:fry|frying|brown|saut\w+)\b[^.;]*(?<!of )\bthe (?:{known})"
+        r"|\b(?:add|fry|cook|brown|saut\w+) all (?:of )?the (?:[\w-]+ )?mushrooms\b[^.;]*\d+ ?min",
+        re.IGNORECASE,
+    )
     brown = f" and brown them in a little oil in a hot pan for about {minutes} minutes"
     how = brown if minutes and not any(fried.search(step) for step in steps) else ""
     for step in steps:

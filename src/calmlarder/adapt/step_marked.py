@@ -7,7 +7,16 @@ from calmlarder.adapt.called import is_another_one
 from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST
 from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, A_SAUCE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.names import spans_in
-from calmlarder.adapt.step_heat import boils_long, is_by_the_packet, is_only_soaked, time_told, treated, without_soaking
+from calmlarder.adapt.near_lines import meant_lines
+from calmlarder.adapt.step_heat import (
+    boils_long,
+    is_by_the_packet,
+    is_only_soaked,
+    sentence_at,
+    time_told,
+    treated,
+    without_soaking,
+)
 from calmlarder.adapt.step_named_once import LIST_ITEM, out_of_lists
 from calmlarder.adapt.step_names import alone_in, boiled_in, is_longer_name, late_among, of_the_other_line, whole_names
 from calmlarder.adapt.things_now import (
@@ -63,6 +72,8 @@ def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
     for start, end, meant in whole_names(step, spans_in(step, {**told.names, **told.several})):
         if _is_none_of_them(step, (start, end), meant, told):
             continue
+        told.here.clear()
+        told.here.update(meant_lines((sentence_at(step, end), step), told.near, told.names) if told.near else {})
         several = words_of(step[start:end]) in told.several and len(meant) > 1
         if several and (others := _ELSE.match(step, end)) is not None:
             end = others.end()  # `everything else`
@@ -125,7 +136,20 @@ def _several_now(name: str, meant: frozenset[str], told: Told) -> tuple[str, lis
     last = words_of(_ELSE.sub("", name))[-1]
     if last in ALL_OF_THEM or (last in SAID_BY_THE_LIST and _is_swapped(foods, told)):
         now = late_among(foods, told)
+    elif _are_of_one_line(foods, told) and all(_is_called_so(food, last, told) for food in foods):
+        now = late_among(foods, told)  # `all of the mushrooms` are those of the list, whatever their sort
     return now, foods
+
+
+def _are_of_one_line(foods: Sequence[str], told: Told) -> bool:
+    return len(foods) > 1 and len({told.changed[food].ingredient for food in foods}) == 1
+
+
+def _is_called_so(food: str, word: str, told: Told) -> bool:
+    """Whether all that takes a food's place is called by a word that several foods share, as it was."""
+    change = told.changed[food]
+    names = [told.tables.food_by_id[one.food].name for one in change.to]
+    return change.change == "swap" and bool(names) and all(words_of(name)[-1:] == (word,) for name in names)
 
 
 def _one_now(step: str, span: tuple[int, int], meant: frozenset[str], before: str, told: Told) -> tuple[str, list[str]]:

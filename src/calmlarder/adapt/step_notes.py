@@ -8,6 +8,7 @@ from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.in_words import short_name
 from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.written import written
+from calmlarder.and_list import and_list
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
@@ -49,6 +50,8 @@ _WATER = re.compile(
     re.IGNORECASE,
 )
 _ML = (Decimal(1), Decimal(1000), Decimal(240))  # of a millilitre, a litre, a cup (common practice)
+_OF_A_STAND_IN = re.compile(r"(?P<now>[^:.]+?) for (?P<old>[^:.]+?)(?P<where> \(steps? [\d, ]+\)): (?P<how>.+)")
+_FOR_A_FOOD = re.compile(r"For (?P<old>[^:.]+?) use (?P<now>[^:.]+?)(?P<where>)\. (?P<how>.+)")
 _SAID = frozenset({"with it"})  # of a part whose other parts say how
 
 
@@ -139,6 +142,25 @@ def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> s
         name, lines = f"some of the {name}", others
     instead = " and ".join(short_name(bare(line)) for line in lines)
     return f"{instead[:1].upper()}{instead[1:]} for {name} ({where}): {told}." if told else None
+
+
+def notes_once(notes: Sequence[str]) -> list[str]:
+    """The notes, of which several that say the same of one stand-in are one."""
+    found: dict[tuple[str, ...], list[str]] = {}
+    for text in notes:
+        one = _OF_A_STAND_IN.fullmatch(text) or _FOR_A_FOOD.fullmatch(text)
+        key = (one["now"].casefold(), one["where"] or "", one["how"]) if one else (text,)
+        found.setdefault(key, []).append(text)
+    told = []
+    for (first, *rest), same in found.items():
+        names = [one["old"] for text in same if (one := _OF_A_STAND_IN.fullmatch(text) or _FOR_A_FOOD.fullmatch(text))]
+        if len(same) == 1 or not rest:
+            told.append(same[0])
+        elif _FOR_A_FOOD.fullmatch(same[0]):
+            told.append(f"For {and_list(names)} use {first}. {rest[1]}")
+        else:
+            told.append(f"{first[:1].upper()}{first[1:]} for {and_list(names)}{rest[0]}: {rest[1]}")
+    return told
 
 
 def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Tables) -> Iterator[str]:

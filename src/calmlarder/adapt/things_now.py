@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from calmlarder.adapt.line_words import BAKING_POWDER
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import Names
+from calmlarder.adapt.near_lines import Near
 from calmlarder.adapt.step_notes import amount_of, bare
 from calmlarder.adapt.step_shares import shared_out
 from calmlarder.and_list import and_list
@@ -35,6 +36,8 @@ class Told:
     each: Mapping[str, Sequence[Change]]  # of a food that stands in several lines
     staying: Mapping[str, Sequence[str]]  # the lines of a changed food that stay
     headings: Mapping[str, str] = field(default_factory=dict)  # under which of the list a line stands
+    near: Mapping[str, Sequence[Near]] = field(default_factory=dict)  # of those their neighbours
+    here: dict[str, Change] = field(default_factory=dict)  # the line that the sentence at hand means
     introduced: frozenset[str] = frozenset()  # words of the parts that steps begin with: `For the dumplings, …`
     timed: set[str] = field(default_factory=set)
     measured: set[str] = field(default_factory=set)
@@ -65,7 +68,7 @@ def of_its_line(food: str, before: str, told: Told) -> Change:
         called = [one for one in lines if len(lines) > 1 and word in words_of(one.ingredient)]
         if len(called) == 1:
             return called[0]
-    return told.changed[food]
+    return told.here.get(food) or told.changed[food]
 
 
 def all_replaced(meant: frozenset[str], told: Told) -> bool:

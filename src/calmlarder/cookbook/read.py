@@ -10,6 +10,7 @@ from calmlarder.cookbook.guessed import guessed_object
 from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, recipe_of, with_address
 from calmlarder.cookbook.microdata import hrecipe, microdata_recipe
 from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
+from calmlarder.cookbook.page_headings import with_page_headings
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.words import recipe_in_words, section_of
 
@@ -90,7 +91,7 @@ def _of_page(page: str) -> Recipe:
     objects = [found for block in blocks for found in objects_in(block)]
     found = next(filter(names_ingredients, objects), None) or microdata_recipe(page) or hrecipe(page)
     if found is not None:
-        return recipe_of(with_address(found, address_of(page)))
+        return with_page_headings(recipe_of(with_address(found, address_of(page))), page)
     told = guessed_object(page)
     if told is None:
         _refuse(blocks, "the page holds no recipe that it marks as one, and no list that reads like ingredients")

@@ -46,10 +46,10 @@ _FOR_A_USE = re.compile(
 _TWICE = re.compile(r"\b(habanero|jalapeno|serrano|poblano|ancho|chipotle|guajillo|cayenne) chillis?\b")
 # `mixed mushrooms (button and portobello)`: the kinds of a thing stand in a bracket behind it.
 _KINDS_BEHIND = re.compile(
-    r"(?P<before>.*?)\b(?:mixed |assorted |mix of )?(?P<thing>[a-z]{4,}) "
-    r"\((?:a mix of |mix of )?(?P<kinds>[a-z][a-z ,&-]*)\)"
+    r"(?P<before>.*?)\b(?:(?:fresh |wild )*(?:mixed |assorted |mix of )(?:fresh |wild |exotic )*)?(?P<thing>[a-z]{4,}) "
+    r"\((?:a mix of |mix of |such as |like |e\.?g\.?,? )?(?P<kinds>[a-z][a-z ,&-]*)\)"
 )
-_BETWEEN_KINDS = re.compile(r"\s*,\s*(?:and |& )?|\s+(?:and|&)\s+")
+_BETWEEN_KINDS = re.compile(r"\s*,\s*(?:and |or |& )?|\s+(?:and|or|&)\s+")
 _TOSSED = re.compile(
     r"(?:\s*,\s*|\s+)(?:and )?(?:(?:lightly|well) )?"
     r"(?:tossed|rubbed|brushed|mixed|drizzled|beaten|whisked|warmed|infused|mashed|crushed|blended|simmered|stirred|soaked|steeped"
