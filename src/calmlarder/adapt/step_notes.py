@@ -146,20 +146,19 @@ def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> s
 
 def notes_once(notes: Sequence[str]) -> list[str]:
     """The notes, of which several that say the same of one stand-in are one."""
-    found: dict[tuple[str, ...], list[str]] = {}
+    found: dict[tuple[str, ...], list[re.Match[str]]] = {}
     for text in notes:
         one = _OF_A_STAND_IN.fullmatch(text) or _FOR_A_FOOD.fullmatch(text)
-        key = (one["now"].casefold(), one["where"] or "", one["how"]) if one else (text,)
-        found.setdefault(key, []).append(text)
+        key = (one["now"].casefold(), one["how"]) if one else (text,)
+        found.setdefault(key, []).extend([one] if one else [])
     told = []
-    for (first, *rest), same in found.items():
-        names = [one["old"] for text in same if (one := _OF_A_STAND_IN.fullmatch(text) or _FOR_A_FOOD.fullmatch(text))]
-        if len(same) == 1 or not rest:
-            told.append(same[0])
-        elif _FOR_A_FOOD.fullmatch(same[0]):
-            told.append(f"For {and_list(names)} use {first}. {rest[1]}")
-        else:
-            told.append(f"{first[:1].upper()}{first[1:]} for {and_list(names)}{rest[0]}: {rest[1]}")
+    for key, same in found.items():
+        if len(same) < 2:
+            told.append(same[0][0] if same else key[0])
+            continue
+        where = next((one["where"] for one in same if one["where"]), "")
+        now, old = same[0]["now"], and_list([one["old"] for one in same])
+        told.append(f"{now[:1].upper()}{now[1:]} for {old}{where}: {key[1]}")
     return told
 
 
