@@ -146,10 +146,10 @@ def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> s
 
 def notes_once(notes: Sequence[str]) -> list[str]:
     """The notes, of which several that say the same of one stand-in are one."""
-    found: dict[tuple[str, ...], list[re.Match[str]]] = {}
+    found: dict[tuple[str, str], list[re.Match[str]]] = {}
     for text in notes:
         one = _OF_A_STAND_IN.fullmatch(text) or _FOR_A_FOOD.fullmatch(text)
-        key = (one["now"].casefold(), one["how"]) if one else (text,)
+        key = (one["now"].casefold(), one["how"]) if one else (text, "")
         found.setdefault(key, []).extend([one] if one else [])
     told = []
     for key, same in found.items():
