@@ -25,12 +25,12 @@ class NameElsewhere(Row):
 class WordElsewhere(Row):
     """A word of another tongue that stands beside a food, and the English one for it.
 
-    It says how much there is, in what state, until when (a day, or the label before it), whose it is (`my`, then the
-    person), or that another food follows.
+    It says how much there is, in what state, until when (a day, or the label beside it), whose it is (an owner; or
+    `my` before a person, `of` behind one), or that another food follows.
     """
 
     word: Annotated[str, Field(min_length=1)]
     english: Annotated[str, Field(min_length=1)]
-    says: Literal["amount", "state", "label", "day", "my", "person", "and"]
+    says: Literal["amount", "state", "label", "day", "my", "person", "of", "owner", "and"]
     language: Language
     beside: Beside = ""

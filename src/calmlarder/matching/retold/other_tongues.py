@@ -3,6 +3,7 @@
 An English reading of a word wins. What may mean something else counts only beside other words of its tongue.
 """
 
+import itertools
 import re
 import unicodedata
 from collections.abc import Mapping
@@ -37,6 +38,7 @@ _LABEL_BEFORE = LatePattern(
     rf"(?<![\w-])(?:{'|'.join(sorted(map(re.escape, _LABELS), key=len, reverse=True))})[:.]?"
     r"(?: the| on)? $"
 )
+_BEHIND_LABEL = LatePattern(r"[:.]? *\w")  # a day, or words for one
 _LAST_WORD = LatePattern(r"([^\W\d_]+)[\s\d]*$")
 _BRACKET_BEHIND = LatePattern(r"[^,;()]*\(([^()]*)\)")
 
@@ -60,6 +62,8 @@ class _Found(NamedTuple):
         return frozenset(row[-1] for row in self.rows)
 
 
+_OWNED = frozenset({("my", "person"), ("person", "of")})
+_OF_OWNERS = frozenset({"my", "of"})
 _Told = tuple[_Found | None, int]  # what was found, and how many words it takes
 
 
@@ -108,6 +112,11 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
     size = next(
         (n for n in range(1, len(words)) if not _GAP.fullmatch(text[words[n - 1].end() : words[n].start()])), len(words)
     )
+    owner = _owner_at([one[0] for one in words[:size]], tongues.words) if begins else None
+    if owner:
+        rows, count = owner
+        strange = not all(row[1] for row in rows)
+        return _Found(first.start(), words[count - 1].end(), rows, False, strange), count
     for count in range(size, 0, -1):
         said = [one[0] for one in words[:count]]
         phrase = " ".join(said)
@@ -122,20 +131,28 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
         if begins and phrase in tongues.words:
             rows = tongues.words[phrase]
             is_english = all(row[1] for row in rows) or not any(_is_foreign(word, lexicon) for word in said)
-            found = _Found(*place, rows, False, not is_english)
-            return _with_person(found, count, words[count:size], tongues.words)
+            if {row[2] for row in rows} <= _OF_OWNERS:
+                return None, 1  # none without a person beside it
+            return _Found(*place, rows, False, not is_english), count
     return None, 1
 
 
-def _with_person(found: _Found, count: int, behind: list[re.Match[str]], words: Mapping[str, Rows]) -> _Told:
-    """A word for `my` together with the person behind it: `min kone` is `my wife's`; else what was found."""
-    if found.rows[0][2] != "my" or not behind:
-        return found, count
-    persons = [row for row in words.get(behind[0][0], ()) if row[2] == "person"]
-    if not persons:
-        return None, 1
-    owner = [(f"my {persons[0][0]}'s", "", "owner", persons[0][-1])]
-    return _Found(found.start, behind[0].end(), owner, False, True), count + 1
+def _owner_at(said: list[str], words: Mapping[str, Rows]) -> tuple[Rows, int] | None:
+    """Whose a thing is, by a person behind a word for `my` (`min kone`) or before one for `of` (`mama de`), and how
+    many words tell it; the longest first."""
+    for count in range(len(said), 1, -1):
+        for cut in range(1, count):
+            first, second = " ".join(said[:cut]), " ".join(said[cut:count])
+            if first not in words or second not in words:
+                continue
+            rows = [
+                (f"my {(one if one[2] == 'person' else two)[0]}'s", one[1] and two[1], "owner", one[3])
+                for one, two in itertools.product(words[first], words[second])
+                if (one[2], two[2]) in _OWNED and one[3] == two[3]
+            ]
+            if rows:
+                return rows, count
+    return None
 
 
 def _name(said: list[str], place: tuple[int, int], rows: Rows, lexicon: Lexicon) -> _Found | None:
@@ -191,9 +208,11 @@ def _food(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon) -> s
 
 def _word(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon, is_labelled: bool) -> str | None:
     """The English for a word beside a food, or None where it stays."""
-    rows = [row for row in one.rows if row[-1] in others] or ([*one.rows] if one.strange else [])
-    english, _, says, _ = rows[0] if rows else one.rows[0]
     before, behind = text[: one.start], text[one.end :]
+    rows = [row for row in one.rows if row[-1] in others] or ([*one.rows] if one.strange else [])
+    if not _BEHIND_LABEL.match(behind):
+        rows.sort(key=lambda row: row[2] == "label")  # `habis` before a day is its label, else what became of the food
+    english, _, says, _ = rows[0] if rows else one.rows[0]
     if says == "day" and (one.end - one.start <= _SHORT_DAY or not one.strange):
         is_day = is_labelled or _LABEL_BEFORE.search(before) or (rows and _DAY_BEHIND.match(behind))
         return english if is_day else None
