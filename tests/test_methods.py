@@ -3,6 +3,7 @@
 Grams of a teaspoon: USDA SR 28 (turmeric 02043, thyme 02042). Alcohol in mirin, bones of fish: common knowledge.
 """
 
+import re
 from collections.abc import Callable, Sequence
 
 import pytest
@@ -434,3 +435,34 @@ def test_much_tofu_is_browned_in_two_goes(cook: Cook) -> None:
     browned = next(one for one in dinner.timeline.moments if one.what.startswith("brown firm tofu"))
     assert "in two batches" in browned.what
     assert browned.minutes == 16
+
+
+def test_fresh_masa_is_pressed_into_tortillas(cook: Cook) -> None:
+    """A gram of masa harina takes a gram of water (common practice): dough for four tortillas of 30 g a person."""
+    dinner = cook(["fresh masa 1kg", "eggs 10", "tomatoes 5", "courgettes 2", "coriander", "limes 2"], "egg-tacos")
+    assert "masa-fresh" in {use.food for use in dinner.uses}
+    assert "press balls as large as a walnut flat" in said(dinner)
+    baked = next(one for one in dinner.timeline.moments if one.what.startswith("knead"))
+    grams = next(use.grams for use in dinner.uses if use.food == "masa-fresh")
+    assert baked.minutes >= grams / 25  # two of 30 g at a time, a minute a side
+
+
+def test_injera_lies_under_a_braise_and_is_never_toasted(cook: Cook) -> None:
+    fridge = ["injera 5", "potatoes 1kg", "firm tofu 400g", "carrots 6", "kale 300g", "turmeric", "ginger", "oil"]
+    braised = said(cook([one for one in fridge if "potatoes" not in one], "turmeric-cabbage"))
+    assert re.search(r"Serve on \d+ g injera", braised)
+    soup = said(cook(fridge, "vegetable-soup"))
+    assert "Toast" not in soup
+
+
+def test_yorkshire_puddings_are_no_starch(cook: Cook) -> None:
+    fridge = ["yorkshire puddings 4", "pork fillet 400g", "carrots 6", "mustard", "gluten free bread 1"]
+    assert "yorkshire-pudding" not in {use.food for use in cook(fridge, "pan-and-bread").uses}
+
+
+def test_eggs_and_halloumi_without_a_base_make_one_supper(cook: Cook) -> None:
+    """One tray of half a pack of halloumi was 332 kcal each, with six eggs left in the fridge."""
+    fridge = ["halloumi 250g", "eggs 6", "courgettes 2", "tomatoes 3", "za'atar", "oil"]
+    dinner = cook(fridge, "roots-frittata")
+    assert {"egg", "halloumi"} <= {use.food for use in dinner.uses}
+    assert (dinner.per_person.energy_kcal or 0) >= 450

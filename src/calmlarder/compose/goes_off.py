@@ -30,7 +30,7 @@ _MOST_LEFT, _KEEPS_DAYS = 5, 60
 _FOR_A_DINNER = frozenset({"base", "protein", "vegetable"})
 _DAIRY = frozenset({"cheese", "yoghurt", "cream"})
 _KEEPS = frozenset({"dry", "dried", "frozen", *CANNED_STATES})
-_DAYS = {1: "tomorrow is the last day", 2: "two days left", 3: "three days left"}
+_DAYS = {0: "best today", 1: "tomorrow is the last day", 2: "two days left", 3: "three days left"}
 
 
 def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[str, ...]:
@@ -206,7 +206,7 @@ def _with_days(shown: Sequence[Offered], tables: Tables, used: Container[str] = 
 
 def _how_soon(thing: Offered) -> str:
     """By its label or its keeping; of what is soft or brown in the words of its line."""
-    return (thing.lot.condition if _is_tired(thing) else None) or _DAYS[thing.lot.days_left or 1]
+    return (thing.lot.condition if _is_tired(thing) else None) or _DAYS[thing.lot.days_left or 0]
 
 
 def _is_tired(thing: Offered) -> bool:
@@ -216,10 +216,10 @@ def _is_tired(thing: Offered) -> bool:
 def _goes_soon(thing: Offered) -> bool:
     days, lot = thing.lot.days_left, thing.lot
     raw = thing.food.kind in _SPOILS and thing.food.state in {"raw", "frozen"}
-    if days is None or not 1 <= days <= _SOON_DAYS or is_last_day(lot):
+    if days is None or not 0 <= days <= _SOON_DAYS or is_last_day(lot):
         return False
     if lot.grams < _WORTH_A_WORD_G or thing.food.kind in {"herb", "allium"} or says_garlic(thing.food):
         return False
     if lot.condition is not None and thing.food.kind in _WAITS_BENDY:
         return False
-    return raw or (lot.condition is not None and days <= _TIRED_DAYS) or not lot.days_estimated
+    return raw or days == 0 or (lot.condition is not None and days <= _TIRED_DAYS) or not lot.days_estimated

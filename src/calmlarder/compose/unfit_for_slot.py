@@ -9,8 +9,8 @@ SALTED_SITTINGS = frozenset({"dinner", "packed"})
 IN_THE_WORDS = frozenset({"salt", "pepper-black"})
 _TOASTED_OIL = "oil-sesame"
 _WATER_POURED_AWAY = frozenset({"cassava"})
-# What is nibbled fills no plate beside meat or eggs.
-NIBBLED = frozenset({"crackers", "crackers-gluten-free", "rice-cakes"})
+# What is nibbled, or comes beside a roast and its potatoes, fills no plate by itself.
+NIBBLED = frozenset({"crackers", "crackers-gluten-free", "rice-cakes", "yorkshire-pudding"})
 _SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 
 

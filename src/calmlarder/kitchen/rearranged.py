@@ -27,6 +27,7 @@ _FRIES_VEGETABLES = re.compile(
     r"^(?:Fry \{(?:vegetable|fried)\}|Add \{vegetable\} to the pan\b)(?:(?!\{protein)[^;])*\.$"
 )
 _CRUSHED = re.compile(r"; crush a few pieces [^;]*\.$")
+_TOASTED = re.compile(r"Toast \{(\w+)\} for about \d minutes(, and eat with it)?\.$")
 _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no source
 
 
@@ -43,6 +44,7 @@ def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     pattern = _rested(pattern, fillings)
     pattern = _back_in_hot(pattern, fillings)
     pattern = _in_one_pan(pattern, fillings)
+    pattern = _toasted_if_it_can(pattern, fillings)
     return _salted_once(pattern)
 
 
@@ -229,6 +231,19 @@ def _in_one_pan(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
             words = _A_WIDE_PAN.sub("in the same pan", step.words, count=1)
             steps[number] = step.with_words(words)
         used = used or ("lift out" in step.words and _A_WIDE_PAN.search(step.words) is not None)
+    return pattern.with_steps(steps)
+
+
+def _toasted_if_it_can(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """Injera, oatcakes and crispbread are eaten as they are: no row of theirs says how they are toasted."""
+    steps = []
+    for step in pattern.steps:
+        found = _TOASTED.match(step.words)
+        breads = [one for one in fillings if found is not None and one.slot == found[1]]
+        if found is None or not breads or any("stir-fry" in one.food.minutes for one in breads):
+            steps.append(step)
+        elif found[2]:
+            steps.append(Step(place=step.place, minutes=None, words=f"Eat with {{{found[1]}}}."))
     return pattern.with_steps(steps)
 
 

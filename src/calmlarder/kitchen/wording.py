@@ -15,6 +15,8 @@ _COOLED = re.compile(r"; (?:rinse|spread|it may still)\b[^.;]*")
 _RINSED = re.compile(r"\brinse\b|\bshare out\b")
 _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
 _WRAPS_G_A_MINUTE = 50  # two small tortillas or a large one: common practice, no source
+# Fresh masa for tortillas, pressed while others bake: common practice, no source.
+_DOUGH, _DOUGH_G_A_MINUTE = "masa-fresh", 25
 _FEW_WRAPS = 3  # minutes: what takes longer is warmed two at a time; ours
 
 _BY_ABSORPTION = frozenset({"rice-sushi-dry"})  # it sticks together, and is never drained
@@ -157,10 +159,16 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
 
 def wrap_minutes(filling: Filling) -> int:
     """How long wraps take in a dry pan, two at a time where they are many; 0 of what is none."""
-    return -(-filling.grams // _WRAPS_G_A_MINUTE) if filling.food.kind == "wrap" else 0
+    a_minute = _DOUGH_G_A_MINUTE if filling.food.id == _DOUGH else _WRAPS_G_A_MINUTE
+    return -(-filling.grams // a_minute) if filling.food.kind == "wrap" else 0
 
 
 def _warmed_wraps(thing: str, filling: Filling) -> str:
+    if filling.food.id == _DOUGH:
+        return (
+            f"knead {thing} with a few drops of warm water, press balls as large as a walnut flat between two sheets "
+            "of plastic, and bake in a hot dry pan, two at a time, a minute a side"
+        )
     one_by_one = "two at a time, " if wrap_minutes(filling) > _FEW_WRAPS else ""
     return f"warm {thing} in a dry pan, {one_by_one}half a minute a side"
 
