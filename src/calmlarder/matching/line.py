@@ -12,6 +12,7 @@ from calmlarder.matching.amounts.some_of_them import counted_apart_by_state
 from calmlarder.matching.amounts.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.amounts.told_in_words import amounts_plainly
 from calmlarder.matching.conditions.condition_words import Phrase, marks_in, take_phrases, take_words, without_marks
+from calmlarder.matching.conditions.in_doubt import nobody_eats
 from calmlarder.matching.conditions.misspelt_conditions import conditions_mended
 from calmlarder.matching.conditions.short_is import is_said_of_it
 from calmlarder.matching.dates.bought_or_made import as_bought, as_made, bought_then
@@ -210,7 +211,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
         if bought_then(bare.casefold(), raw, lexicon):
             parts, dates = raw, as_bought(dates, bare.casefold(), _foods(raw, lexicon))
     dates = as_made(dates, parts, today, lexicon)
-    told = _conditions(parts, phrases, rest)
+    told = _conditions(parts, phrases, rest, lexicon)
     return LineRead(
         line, told, place, dates, owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,
         bool(denied),
@@ -245,7 +246,7 @@ def _capitals(line: str) -> frozenset[str]:
     return frozenset(plain(word) for word in typed) if 2 * len(typed) <= len(words) else frozenset()
 
 
-def _conditions(parts: list[Part], phrases: tuple[Phrase, ...], text: str) -> tuple[Part, ...]:
+def _conditions(parts: list[Part], phrases: tuple[Phrase, ...], text: str, lexicon: Lexicon) -> tuple[Part, ...]:
     """The parts with what is said of each; what stands with none of them, or of all, is said of all."""
     claimed = {mark for part in parts for mark in marks_in(part.words)}
     of_all = bool(_ALL_OF_THEM.search(text)) or (len(parts) == 2 and bool(_STROKE.fullmatch(text)))
@@ -259,6 +260,7 @@ def _conditions(parts: list[Part], phrases: tuple[Phrase, ...], text: str) -> tu
             found, worse = everywhere, bad_everywhere
         words = tuple(dict.fromkeys((*(phrase.words for phrase in (*shared, *own)), *found)))
         bad = worse or any(phrase.to_bin for phrase in (*shared, *own))
+        bad = bad or nobody_eats(words, _foods([part], lexicon), text)
         told.append(part._replace(conditions=words, to_bin=bad))
     return tuple(told)
 

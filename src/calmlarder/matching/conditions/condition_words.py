@@ -4,6 +4,7 @@ import re
 from typing import NamedTuple
 
 from calmlarder.matching.conditions.conditions_of_one_sort import HOW, OF_ONE_SORT
+from calmlarder.matching.conditions.in_doubt import LEFT_OUT, NO_DAY_TOLD, PAST_DATE, STOOD_OUT
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.retold.done_with import GIVEN, MUSH, THROWN, USED_UP
 
@@ -32,6 +33,7 @@ USE_SOON = (
     "looking sad", "looks sad", "looking tired", "looking dodgy", "hanging on", "hanging in there", "clinging on",
     "on borrowed time", "on its way", "ropey", "ropy", "soggy", "bedraggled", "dead", "dodgy", "going grey",
     "gone grey", "going dry", "gone dry", "check it over", "tatty", "whiskery", "hairy roots",
+    PAST_DATE, "iffy", "suspect", "gone over",
     "scabby", "ratty", "rusty", "rusted", "rust spots", "crispy round the edges",
     "eat me first", "use me first", "eat me", "eat this first", "use this first", "use it first", "eat it first",
     "asap", "urgent", "priority", "top priority", "first to go", "use or lose", "use it or lose it", "needs cooking",
@@ -61,8 +63,12 @@ BIN = (
     "smells like", "smelling", "gone to mush", "turning to mush", "turning to slime", "stinks of",
     "spoiled", "spoilt", "exploded", "putrid", "maggoty", "weevily", "gone furry", "hairy", "manky", "minging",
     "past saving", "beyond saving", "a goner", "done for", "no longer edible", "inedible", "not edible",
-    
-    "not safe", "had to go", "had to be thrown", "not fit to eat", "unfit to eat",
+    "not safe", "isn't safe", "isnt safe", "no good", "not good anymore", "not good any more", "not any good",
+    "not right", "has had it", "have had it", "well past it", "way past it", "long past it", "ruined", "wrecked",
+    "kaput", "reeks", "reeking", "honks", "honking", "whiffy", "grim", "rank", "green spots", "wilted to death",
+    "cat licked it", "dog licked it", "dropped on floor", "dropped on the floor", "fell on the floor", "ate the last",
+    "had to go", "had to be thrown", "not fit to eat",
+    "unfit to eat",
     THROWN, USED_UP, GIVEN, MUSH,
 )  # fmt: skip
 _WORDS = frozenset(USE_SOON + BIN)
@@ -200,7 +206,7 @@ def take_phrases(text: str) -> tuple[tuple[Phrase, ...], str]:
             text = _marked(text, hit, Phrase(one.words, one.to_bin), phrases, one.instead)
     if hit := _BROWN_AND_WET.search(text):
         text = _marked(text, hit, Phrase("brown and wet", True), phrases)
-    for shape, words in ((_GOING, "going"), (_WET, "wet")):
+    for shape, words in ((_GOING, "going"), (_WET, "wet"), (STOOD_OUT, LEFT_OUT), (NO_DAY_TOLD, PAST_DATE)):
         while hit := shape.search(text):
             text = _marked(text, hit, Phrase(words, False), phrases)
     while hit := _GONE_BAD.search(text):

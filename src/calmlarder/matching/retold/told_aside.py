@@ -71,6 +71,12 @@ _OF_A_SORT = LatePattern(
     r"(?: (?:obvs|obviously|of course|as usual|like|such as|including|incl|eg|ie|etc))*\s*[:,(-]*\s*"
     r"(?=[a-z]{3,}[^a-z]+[a-z]{3,})"
 )
+# What is named by half of its name under `sauces:`, and is another food by itself.
+_AS_SAUCE = LatePattern(
+    r"(?:^|(?<=[,&+] )|(?<=\band )|(?<=\bn )|(?<=\())"
+    r"(?:soy|fish|oyster|plum|mint|apple|cranberry|peanut|mushroom|black bean|sweet chilli|curry)"
+    r"(?=\s*(?:$|[,;&+)]|and\b|n\b))"
+)
 _KIDS_ONLY = LatePattern(r"[,;-]? ?\b(?:for )?(?:the )?kids'? only\b")
 _OIL_ON_TOP = LatePattern(
     r"[,;]? ?\(?\b(?:w/ ?|with )?(?:the |its |all the )?oil (?:is |has |all )?(?:sitting |sat |floating )?"
@@ -147,6 +153,8 @@ def told_aside(text: str) -> str:
     if "onion" in text or "garlic" in text:
         text = _INSIDE.sub(r" with \1", _FULL_OF.sub(r" with \1", text))
     text = _OIL_ON_TOP.sub(" ", text) if "oil" in text else text
+    if (headed := _OF_A_SORT.match(text)) and "sauces" in headed[0]:
+        text = f"{headed[0]}{_AS_SAUCE.sub(lambda found: f'{found[0]} sauce', text[headed.end() :])}"
     text = _OF_A_SORT.sub("", text)
     text = _SMALL_ONES.sub("for the kids", text)
     text = _MEAL_WITH.sub(r"\1", _RECIPE.sub(" ", text))

@@ -19,6 +19,7 @@ from calmlarder.matching.several_foods.headings import (
     names_both,
     of_one_heading,
 )
+from calmlarder.matching.several_foods.held_by_a_dish import dish_alone
 from calmlarder.matching.several_foods.in_brackets import (
     before_bracket,
     explained,
@@ -67,7 +68,7 @@ def parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexico
     `brackets` are what stood in brackets; they are at the end of the text as well, behind commas. Where the line is
     not clear, a bracket is read as said of the last food before it: `cumin, chilli powder (has garlic)`.
     """
-    found = _parts_of(text, hints, brackets, lexicon)
+    found = dish_alone(_parts_of(text, hints, brackets, lexicon), text, brackets, lexicon)
     found = _with_alliums(found, text, brackets, lexicon)
     if len(brackets) > 1 or all(part.named.outcome == "matched" for part in found):
         return found

@@ -1,0 +1,86 @@
+"""What a dish holds, told beside it: `risotto - mushroom and pea` is one dish, and neither mushrooms nor peas."""
+
+from collections.abc import Sequence
+
+from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.words import singular
+from calmlarder.matching.part import WORD, Part, name_part
+from calmlarder.matching.several_foods.pieces import ENDS, SPLIT, says_amount
+from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import DIETS
+
+# Dishes that are no food of the tables by this word alone.
+_POTS = frozenset({
+    "soup", "stew", "curry", "casserole", "chilli", "chili", "tart", "frittata", "omelette", "omelet", "bake",
+    "risotto", "tagine", "gratin", "crumble", "broth", "chowder", "goulash", "hotpot", "pilaf", "pilau",
+})  # fmt: skip
+_TOSSED = frozenset({"salad", "fry", "stirfry", "stir-fry"})  # before a list these may be a heading of what is raw
+_HEADS = frozenset({"stuff", "veg", "veggie", "vegetable", "mix", "bit", "thing", "ingredient", "making", "fixing"})
+_KINDS = frozenset({"sauce", "tomato", "paste", "potato"})  # of the mixtures of the tables
+_BESIDE = LatePattern(
+    r"(?P<dish>[a-z][a-z' -]*?|[^,;:&+]*?)(?: -+ |: ?|,? (?:with|w) |, (?=[^,]*(?:,[^,]*)* (?:in it|inside)$))"
+    r"(?P<held>[a-z][a-z ,&+'-]*?)(?P<box>(?: (?:jar|tin|can|tub|pot|box|pack|packet|carton)s?)?(?: x ?\d+)?)"
+)
+_WITH = LatePattern(r"\b(?:with|w)\b")
+_IN_IT = LatePattern(r"\b(?:in it|inside|through it)$")
+_MORE = LatePattern(r"\b(?:also|plus|half|another|separate\w*|some|bit|not|no|non|without|from|for|mine|both|either)\b")
+
+
+def dish_alone(found: list[Part], text: str, brackets: Sequence[str], lexicon: Lexicon) -> list[Part]:
+    """The foods of a line, without those that are told to be in the dish before them.
+
+    Where the dish of the tables is eaten by some who cannot eat what is told, or may hold less than that, the line is
+    a question: a pizza with ham on it is not the usual one. What has an amount of its own is a food beside the dish.
+    """
+    if len(found) < 2 or not (told := _told(text, brackets)):
+        return found
+    dish, held, box = told
+    pieces = [piece.strip(ENDS) for piece in SPLIT.split(held) if piece.strip(ENDS)]
+    parts = [name_part(piece, frozenset(), lexicon) for piece in pieces]
+    foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
+    if not foods or any(part.named.outcome == "unknown" or part.amount.how not in {"none"} for part in parts):
+        return found
+    named = [name_part(words, frozenset(), lexicon) for words in (f"{held} {dish} {box}", f"{dish} {box}")]
+    for part in (*named, found[0]):
+        one = [lexicon.tables.food_by_id[food] for food in part.named.foods]
+        if part.named.outcome == "matched" and len(one) == 1 and _is_dish(one[0], lexicon) and not part.named.partly:
+            return [part if _covers(one[0], foods, lexicon) else _asked(part)]
+    words = {singular(word) for word in WORD.findall(dish)}
+    is_pot = words & _POTS or (words & _TOSSED and _WITH.search(text)) or _IN_IT.search(held)
+    return [_asked(name_part(text, frozenset(), lexicon))] if is_pot else found
+
+
+def _told(text: str, brackets: Sequence[str]) -> tuple[str, str, str] | None:
+    """The dish, what is told to be in it, and its box; None where the line tells no such thing."""
+    if len(brackets) > 1:
+        return None
+    inside = brackets[0].strip(ENDS) if brackets else ""
+    said = text.rstrip(ENDS)
+    if inside and said.endswith(inside):
+        dish, held, box = said.removesuffix(inside).strip(ENDS), inside, ""
+        held = held.removeprefix("with ").removeprefix("w ")
+    elif not brackets and (found := _BESIDE.fullmatch(said)):
+        dish, held, box = found["dish"].strip(ENDS), found["held"], found["box"].strip()
+    else:
+        return None
+    more = any(says_amount(word) for word in WORD.findall(held)) or _MORE.search(held)
+    heads = not _HEADS.isdisjoint(singular(word) for word in WORD.findall(dish))
+    return None if more or heads or not dish or SPLIT.search(dish) else (dish, held, box)
+
+
+def _is_dish(food: Food, lexicon: Lexicon) -> bool:
+    return food.kind in _KINDS and lexicon.is_mixture(food.id)
+
+
+def _covers(dish: Food, held: Sequence[Food], lexicon: Lexicon) -> bool:
+    """Whether a dish of the tables is counted as what may be in it: nobody eats it who cannot eat that."""
+    if any(DIETS.index(food.diet) > DIETS.index(dish.diet) for food in held):
+        return False
+    alliums = {word for food in held if food.kind == "allium" for word in ("onion", "garlic") if word in food.id}
+    return all(lexicon.is_made_with(dish.id, word) for word in alliums)
+
+
+def _asked(part: Part) -> Part:
+    named = part.named
+    return part._replace(named=named._replace(outcome="ask" if named.candidates else "unknown", foods=()))
