@@ -106,3 +106,39 @@ def test_a_page_that_shows_another_list_gives_no_headings() -> None:
     told = json.dumps(["1 onion", "2 leeks", "3 tbsp oil", "1 tbsp wine"])
     other = PAGE.replace('["200 g green beans", "1 tomato", "3 tbsp olive oil", "1 tbsp lemon juice"]', told)
     assert read_recipe(other).ingredients == ("1 onion", "2 leeks", "3 tbsp oil", "1 tbsp wine")
+
+
+def test_what_is_put_on_top_without_an_amount_is_little(adapt: Adapt) -> None:
+    """A stalk of spring onion a head at the most, a few rings of raw onion: common practice, no source."""
+    found = adapt(
+        "Turkey burgers", "500 g turkey mince", "1/4 cup red onion, grated", "2 tbsp mint, chopped", "For serving:",
+        "4 brioche hamburger buns, toasted", "Lettuce, sliced tomato and thinly sliced red onion",
+        "sesame seeds and sliced green onions",
+        steps="1. Mix the turkey, onion and mint and form into 4 patties.\n2. Fry the patties for 12 minutes.\n"
+        "3. Serve on the buns with lettuce, tomato, onion, sesame seeds and green onions.",
+    )  # fmt: skip
+    lines = found["recipe"].splitlines()
+    assert "Serves 4" in lines
+    assert "Sliced tomato" in lines
+    assert any(line.startswith("4 gluten-free rolls") and line.endswith("toasted") for line in lines)
+    on_top = [line for line in lines[lines.index("For serving:") :] if "greens, " in line]
+    grams = [float(line.split(" g ")[0]) for line in on_top]
+    assert on_top
+    assert sum(grams) <= 4 * 20
+    assert all("sliced" in line for line in on_top)
+    assert "leek" not in " ".join(on_top)  # nobody softens what lies raw on a bun
+
+
+@pytest.mark.parametrize(
+    ("line", "kept"),
+    [
+        ("400 ml tin full-fat coconut milk", "full-fat coconut milk"),
+        ("4 slices white bread, toasted", ", toasted"),
+        ("2 tbsp honey, or to taste", ", or to taste"),
+    ],
+)
+def test_what_a_line_says_of_its_food_stays_with_what_takes_its_place(line: str, kept: str, adapt: Adapt) -> None:
+    found = adapt("Supper", line, "600 g chicken breast", steps="1. Fry the chicken and serve.", serves=3)
+    listed = found["recipe"].partition("Method")[0]
+    assert line not in listed  # it does change
+    assert kept in listed

@@ -18,6 +18,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 _PIECES_OF_A_LINE = re.compile(r",| and | & |\+")
+_BRACKETS = re.compile(r"\([^()]*\)")
 _FOR_WHAT_ALL = re.compile(r",? \b(?:for|to) (?:serve|serving|topping|garnish|finish|the top|sprinkle|sprinkling)\b.*$")
 
 
@@ -196,7 +197,9 @@ def _texts(place: int, recipe: Recipe, parts: Sequence[Part], adapted: Adapted, 
     if not more or place not in adapted.amounts:
         return _kept(part, recipe, adapted, place, tables)
     food = tables.food_by_id[part.read.food or ""]
-    words = f"{food.name}{cut_of(recipe.ingredients[part.line])}"
+    line = recipe.ingredients[part.line]
+    alone = "" if " and " in _BRACKETS.sub("", line) else line  # what is said behind is of the one food that it names
+    words = f"{food.name}{cut_of(_own_piece(line, food)) or cut_of(alone)}"
     return (written(food, adapted.amounts[place].grams + sum(more), tables, words).line,)
 
 

@@ -31,6 +31,12 @@ _CUT = re.compile(
     r"(?:cubes|dice|chunks|pieces|strips|matchsticks|rounds|lengths|rings|slices|batons))\b",
     re.IGNORECASE,
 )
+# `thinly sliced red onion`, without an amount.
+_CUT_FIRST = re.compile(
+    r"\s*((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?(?:chopped|sliced|diced|shredded))"
+    r" (?=[a-z])",
+    re.IGNORECASE,
+)
 # `into 8 wedges`: so many of another amount. `into 1cm rounds` stays.
 _HOW_LARGE = re.compile(r"\b(in|into) (?:about |roughly )?\d+ (?=[a-z])(?!(?:cm|mm|inch)\b)", re.IGNORECASE)
 _SIZED = re.compile(r"\b\d+(?:[.,/]\d+)?[ -]?(?:cm|mm|inch(?:es)?)\b")
@@ -83,10 +89,11 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
         return f"{food.name}{cut_of(read.text) if not read.also else ''}{for_what(read.text)}"
     found = _OWN_WORDS.fullmatch(read.text)
     several = _SEVERAL.search(read.text.partition(",")[0]) or read.also or read.alternatives
-    if found is not None and not several and measure_word(found["words"].split()[0].casefold()) is None:
+    words = _HELD_IN.sub("", found["words"].strip()) if found is not None else ""
+    if found is not None and not several and words and measure_word(words.split()[0].casefold()) is None:
         told = amount_told(found["amount"].casefold(), food, tables)
         if told is not None and abs(told.grams - grams) <= _SAME * grams:
-            return HANGS_ON.sub("", _HELD_IN.sub("", found["words"].strip()))
+            return HANGS_ON.sub("", words)
     return f"{_named_so(read.text, food, tables)}{tail_of(read.text)}"
 
 
@@ -101,7 +108,8 @@ def _is_one_of_several(read: IngredientRead, food: Food) -> bool:
 # What holds of whatever takes the food's place, too.
 _HOLDS = re.compile(
     r"(?:,|\()\s*(divided|at room temp(?:erature)?|(?:lightly )?whipped|(?:skins?|casings?) removed"
-    r"|warm(?:ed)?(?: (?:up|through))?|chilled|melted|softened|at the table)(?=[,;)]|$)",
+    r"|warm(?:ed)?(?: (?:up|through))?|(?:lightly )?toasted"
+    r"|or (?:more |less )*to taste|chilled|melted|softened|at the table)(?=[,;)]|$)",
     re.IGNORECASE,
 )
 _HOLDS_OF = {
@@ -111,6 +119,7 @@ _HOLDS_OF = {
     "warm": {"milk", "bread", "wrap", "stock", "plant-drink"},
     "melted": {"butter", "oil"},
     "softened": {"butter", "cheese"},
+    "toasted": {"bread", "wrap", "nut", "seed"},
 }
 
 
@@ -237,5 +246,5 @@ def for_what(text: str) -> str:
 
 def cut_of(text: str) -> str:
     """How a line has its food cut, in a few words: `, thinly sliced`; nothing where it does not say."""
-    found = _CUT.search(_HOW_LARGE.sub(r"\1 ", text))
+    found = _CUT.search(_HOW_LARGE.sub(r"\1 ", text)) or _CUT_FIRST.match(text)
     return f", {found[1].lower()}" if found else ""

@@ -44,8 +44,11 @@ _KEPT_DRY = re.compile(
 )
 _WET = re.compile(r"\b(?:fridge|refrigerat\w*|soak\w*|overnight|batter)\b", re.IGNORECASE)
 # A part of the list that stays raw in a dish that is cooked, by its heading.
-_RAW_PART = re.compile(r"\b(?:salsa|dressing|vinaigrette|salad|slaw|dip|raita|relish|garnish|toppings?|to serve)\b")
+_RAW_PART = re.compile(
+    r"\b(?:salsa|dressing|vinaigrette|salad|slaw|dip|raita|relish|garnish|toppings?|(?:to|for) serv(?:e|ing))\b"
+)
 # Where everything is put together in the end, with no heat behind it.
+_ALLIUM = "allium"
 _COLD_DISH = re.compile(
     r"\b(?:salad|slaw|bowls?|tacos?|wraps?|sandwich\w*|salsa|poke|platter|burgers?|sliders?|hot dogs?|gyros)\b",
     re.IGNORECASE,
@@ -146,6 +149,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         uses={**{food: "raw" for food in _in_raw_parts(reads) if food not in uses}, **uses},
         otherwise="cooked" if _HEAT.search(whole) or not whole.strip() else "raw",
         to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text)))
+        | _on_top(reads, tables)
         | _raw_lines(recipe.title, sentences, reads, tables),
         stuffed=frozenset(stuffed),
         kept_dry=bool(_KEPT_DRY.search(called)) and not _WET.search(whole),
@@ -219,6 +223,18 @@ def _in_raw_parts(reads: Sequence[IngredientRead]) -> frozenset[str]:
         elif read.food:
             (raw if part else else_).add(read.food)
     return frozenset(raw - else_)
+
+
+def _on_top(reads: Sequence[IngredientRead], tables: Tables) -> frozenset[str]:
+    """Lines of onion and the like under a heading of what stays raw, where another line of it is cooked."""
+    raw: set[str] = set()
+    part = False
+    for read in reads:
+        part = bool(_RAW_PART.search(plain(read.text))) if read.outcome == "heading" else part
+        food = tables.food_by_id.get(read.food or "")
+        if part and read.outcome != "heading" and food is not None and food.kind == _ALLIUM:
+            raw.add(read.text)
+    return frozenset(raw)
 
 
 def _in_a_rub(steps: str, names: Names, spices: set[str]) -> frozenset[str]:

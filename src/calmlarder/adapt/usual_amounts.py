@@ -21,12 +21,17 @@ _TO_SERVE = re.compile(
     r"|drizzle|drizzling|sprinkle|sprinkling|scatter|scattering|dollop|dolloping|spreading|dusting|passing)\b"
 )
 # A heading over what is put on each plate.
-_ON_TOP = re.compile(r"\b(?:to serve|(?:for|on) (?:the )?top|toppings?|garnish|to finish)\b")
+_ON_TOP = re.compile(r"\b(?:(?:to|for) serv(?:e|ing)|(?:for|on) (?:the )?top|toppings?|garnish|to finish)\b")
 _CHOSEN = re.compile(r"\b(?:optional|pick|choose|your choice|you (?:like|fancy)|any or all)\b")
 _HEADED = re.compile(r"\W*(?:optional )?(?:toppings?|garnish(?:es)?|(?:to|for) (?:serve|serving|top)|serve with)\s?:")
 _A_SPRINKLE = Decimal("0.3")  # g a serving of a spice, a pinch: common practice, no source
 _GARNISH = re.compile(r"\b(?:garnish\w*|decorate)\b")
 _A_GARNISH = Decimal(3)  # g a serving: common practice, no source
+# Grams of a stalk of spring onion, green and white; on top half a stalk does. Common practice, no source.
+_OF_A_STALK = {"spring-onion-green": Decimal(7), "spring-onion-white": Decimal(8)}
+_ON_TOP_OF_IT = frozenset({"tomato", "fruit-vegetable", "leaf", "brassica", "pepper", "mushroom"})
+_RINGS = Decimal(15)  # g a serving, a few rings of raw onion on top: common practice, no source
+_ALLIUM = "allium"
 _A_FEW = re.compile(r"\s*a (?:few|little|couple)\b")
 _OF_A_FEW = Decimal("0.5")  # of a usual portion, as likely as twice that: common practice, no source
 _OF_A_LIMIT = 4  # beyond a quarter of a limit it counts how much there is: ours
@@ -74,7 +79,8 @@ def _usual(read: IngredientRead, serves: int, eaters: Eaters, tables: Tables, on
     food = tables.food_by_id.get(read.food or "")
     if food is None or read.grams is not None or read.outcome != "read":
         return read
-    portion = _portion(read, food)
+    served = on_top or is_beside(read)
+    portion = _portion(read, food, served)
     grams = float(portion * serves)
     told = f"taken as {float(portion):g} g a serving"
     update = {"grams_low": 0.0, "grams": grams, "grams_high": 2 * grams, "assumed": told}
@@ -84,18 +90,23 @@ def _usual(read: IngredientRead, serves: int, eaters: Eaters, tables: Tables, on
     if not profile.anything:
         return read
     rows = rows_of([Item(food.id, profile, Fraction(2 * portion), False)], eaters.limits)
-    served = on_top or food.kind in _BESIDE or is_beside(read)
+    served |= food.kind in _BESIDE
     much = any(_OF_A_LIMIT * exact_grams(row.sum.likely) > row.cap.typical_g for row in rows)
     if much and not served:
         update["unsure"] = NO_AMOUNT
     return read.model_copy(update=update)
 
 
-def _portion(read: IngredientRead, food: Food) -> Decimal:
-    """Grams a serving that are usual, for what the line says of its use."""
+def _portion(read: IngredientRead, food: Food, on_top: bool) -> Decimal:
+    """Grams a serving that are usual, for what the line says of its use; what is put `on_top` is little."""
     text = read.text.casefold()
     most = [Decimal(food.portion_g)]
     most += [_A_SPRINKLE] if food.kind == "spice" else []
+    if food.id in _OF_A_STALK:
+        most.append(_OF_A_STALK[food.id] * (_OF_A_FEW if on_top else 1))
+    elif on_top:
+        most += [_RINGS] if food.kind == _ALLIUM else []
+        most += [food.portion_g * _OF_A_FEW] if food.kind in _ON_TOP_OF_IT else []
     most += [_A_GARNISH] if _GARNISH.search(text) else []
     most += [_A_DUSTING] if _DUSTED.search(text) else []
     return min(most) * (_OF_A_FEW if _A_FEW.match(text) else 1)
