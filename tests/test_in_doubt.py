@@ -37,3 +37,10 @@ def test_what_is_said_to_be_no_good_is_not_there(said: str, reader: LarderReader
 @pytest.mark.parametrize("line", ["chicken, not expired", "prawns not right size", "sour cream", "good tomatoes"])
 def test_what_is_good_stays(line: str, reader: LarderReader) -> None:
     assert is_kept(line, reader)
+
+
+@pytest.mark.parametrize("said", ["don't eat", "do not eat", "not to be eaten", "reserved", "cant have it", "allergic"])
+def test_what_nobody_here_may_eat_is_somebody_elses(said: str, reader: LarderReader) -> None:
+    read = reader.read(f"chicken thighs, {said}", "line")
+    assert read is not None
+    assert [lot.owner for lot in read.lots] == ["somebody else"]

@@ -239,10 +239,13 @@ def _part_of_it(found: re.Match[str]) -> str:
     return "ripe" if "banana" in found.string else f"a bit {found[1]}"
 
 
+_ABBREVIATED = 3  # letters: `UHT`, `GF`, `BBE` are nobody: ours
+
+
 def _capitals(line: str) -> frozenset[str]:
-    """The words that were typed with a capital letter, unless the whole line is typed so."""
+    """The words that were typed with a capital letter, or in capitals, unless the whole line is typed so."""
     words = re.findall(r"[^\W\d_]{2,}", line)
-    typed = [word for word in words[1:] if word[0].isupper() and not word.isupper()]
+    typed = [word for word in words[1:] if word[0].isupper() and (not word.isupper() or len(word) > _ABBREVIATED)]
     return frozenset(plain(word) for word in typed) if 2 * len(typed) <= len(words) else frozenset()
 
 

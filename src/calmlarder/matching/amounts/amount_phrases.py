@@ -93,6 +93,11 @@ PLAINLY = (
         ),
         r"\1 and a ",
     ),
+    # `tofu 14oz, two`: so many of so much.
+    *(
+        (LatePattern(rf"(?<![\w./])(\d+(?:\.\d+)? ?(?:{UNIT})), ?x? ?(?:{word}|{number})(?=\s*$)"), rf"{number} x \1")
+        for number, word in enumerate(("two", "three", "four", "five", "six"), 2)
+    ),
     # `2 pcs a 200 g`, `2, 200 g each`: so many of so much.
     (
         LatePattern(

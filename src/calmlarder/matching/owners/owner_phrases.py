@@ -11,6 +11,7 @@ from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import HARMLESS
 from calmlarder.matching.names.words import singular
 from calmlarder.matching.owners.given_names import GIVEN_NAMES
+from calmlarder.matching.owners.hands_off import HANDS_OFF
 from calmlarder.matching.owners.owner_words import (
     COOKS_FOR_US,
     HOUSE_PETS,
@@ -71,13 +72,6 @@ _NOT_MINE = LatePattern(
     r"(?: (?:it is|they are|this is))?|\b(?:someone|somebody) else'?s\b|^(?:the )?others'?$"
     r"|(?:- ?)?\bfor (?:(?:the )?others|(?:some|every|any)(?:one|body) else|other people)\b(?:\s*[:-])?",
     needs=("not m", "not o", "not f", "'t mine", "'t ours", "nt mine", "nt ours", "owner", "whose", " else", "other"),
-)
-_HANDS_OFF = LatePattern(
-    r"[,;-]? ?\b(?:(?:hands|paws|fingers|keep|keep your hands) off|(?:do not|don'?t|never) (?:touch|steal|use)"
-    r"(?! (?:raw|after|until|till|before|past|yet))|(?:i'?m |i am |we'?re )?not touching (?:it|them|that|those|this)"
-    r"|(?:so )?leave (?:it|them|that|those|this)(?: alone| be| there)?(?= ?(?:$|[,;.)]))"
-    r"|(?:is |are )?off[ -]limits)\b!*",
-    needs=(" off", "off limits", "off-limits", " touch", " steal", " use", "leave "),
 )
 # `rice and spuds are dans, not touching them`: a name behind such a verb is the owner's, with or without a sign.
 _ARE_THEIRS = LatePattern(
@@ -254,13 +248,13 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     text = " ".join(_FOR_TONIGHT.sub(" ", _TODAY_ONLY.sub("", text)).split())
     found = _ARE_THEIRS.search(text)
     if found and found.start() and _is_somebody(found[1], text[: found.start()], lexicon):
-        rest = _HANDS_OFF.sub(" ", _NOT_MINE.sub(" ", _cut(text, found)))
+        rest = HANDS_OFF.sub(" ", _NOT_MINE.sub(" ", _cut(text, found)))
         return found[1], None, " ".join(rest.split()).strip(" ,;-")
     found = _NOT_MINE.search(text)
     if found:
         owner, kept, rest = _open(_cut(text, found).strip(" ,;-"), lexicon)
         return owner or "somebody else", kept, rest
-    found = _HANDS_OFF.search(text)
+    found = HANDS_OFF.search(text)
     if found:
         owner, kept, rest = _open(_cut(text, found).strip(), lexicon)
         return owner or "somebody else", kept, rest

@@ -68,7 +68,7 @@ def each_a_food(whole: Part, text: str, lexicon: Lexicon) -> bool:
     What a comma turns round is one food (`milk, oat`).
     """
     pieces = [piece for piece in SPLIT.split(text) if piece.strip(ENDS)]
-    names = [" ".join(bare_words(piece)) for piece in pieces]
+    names = [" ".join(word for word in bare_words(piece) if word != "little") for piece in pieces]
     if len(pieces) < 2 or not all(name in lexicon.spelt for name in names):
         return False
     is_paste = lexicon.tables.food_by_id[whole.named.foods[0]].kind == "paste"
