@@ -23,7 +23,8 @@ _WORTH_A_WORD_G = 40  # less, or a herb, is no meal; what holds onion or garlic 
 # Of these an estimate counts as well: nobody waits for the smell. Ours.
 _SPOILS = frozenset({"fish", "shellfish", "poultry", "meat", "shoot"})
 _WORTH_A_MEAL_G = 60  # of what a dish leaves: less is eaten up beside it. Ours
-_WAITS_BENDY = frozenset({"root", "potato", "squash", "allium", "egg", "nut", "seed"})  # soft or sprouting, they keep
+# Soft, stale or sprouting, they keep.
+_WAITS_BENDY = frozenset({"root", "potato", "squash", "allium", "egg", "nut", "seed", "bread"})
 _FITS_SHARE = 0.6  # of a usual portion: what fits no more of it is planned for nobody who keeps the limits. Ours
 # What is fresh and in no dish is named in one line: so many things, what has no day last. Ours.
 _MOST_LEFT, _KEEPS_DAYS = 5, 60
@@ -60,7 +61,7 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
     said = {thing.lot.id for thing in passed if is_last_day(thing.lot) or (thing.lot.days_left or 0) < 0}
     waits = _left_for_other_days(plan, passed, said | {thing.lot.id for thing in soon}, tables)
     return tuple(
-        dict.fromkeys((*told, *_soon(fitting, used, tables), *_for_others(others[:_MOST_TOLD], tables), *waits))
+        dict.fromkeys((*told, *_soon(fitting, used, tables), *_for_others(others[:_MOST_TOLD], used, tables), *waits))
     )
 
 
@@ -186,12 +187,12 @@ def _is_worth_freezing(thing: Offered) -> bool:
     return thing.food.kind in _SPOILS or last
 
 
-def _for_others(shown: Sequence[Offered], tables: Tables) -> Iterator[str]:
+def _for_others(shown: Sequence[Offered], used: Container[str], tables: Tables) -> Iterator[str]:
     """What goes off as well, and is no food for who keeps the limits."""
     if shown:
         yield (
-            f"Goes off, and a usual amount passes the limits: {_with_days(shown, tables)}. For somebody else's plate, "
-            "or the freezer."
+            f"Goes off, and a usual amount passes the limits: {_with_days(shown, tables, used)}. For somebody else's "
+            "plate, or the freezer."
         )
 
 
@@ -210,7 +211,8 @@ def _how_soon(thing: Offered) -> str:
 
 
 def _is_tired(thing: Offered) -> bool:
-    return thing.lot.condition is not None and thing.lot.days_estimated
+    """Whether its days are those of how it is, and not of a label."""
+    return thing.lot.condition is not None and thing.lot.days_from.startswith(thing.lot.condition)
 
 
 def _goes_soon(thing: Offered) -> bool:

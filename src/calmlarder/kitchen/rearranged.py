@@ -44,6 +44,7 @@ def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     pattern = _rested(pattern, fillings)
     pattern = _back_in_hot(pattern, fillings)
     pattern = _in_one_pan(pattern, fillings)
+    pattern = _wide_enough(pattern, fillings)
     pattern = _toasted_if_it_can(pattern, fillings)
     return _salted_once(pattern)
 
@@ -232,6 +233,14 @@ def _in_one_pan(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
             steps[number] = step.with_words(words)
         used = used or ("lift out" in step.words and _A_WIDE_PAN.search(step.words) is not None)
     return pattern.with_steps(steps)
+
+
+def _wide_enough(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """A fish in one piece lies in no small pan."""
+    if not any("gutted" in one.prep for one in fillings):
+        return pattern
+    wide = [step.with_words(step.words.replace(" in a pan", " in a wide pan")) for step in pattern.steps]
+    return pattern.with_steps(wide)
 
 
 def _toasted_if_it_can(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
