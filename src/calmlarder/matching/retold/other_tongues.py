@@ -20,7 +20,7 @@ from calmlarder.matching.names.words import SMALL, singular, words_of
 from calmlarder.matching.owners.given_names import GIVEN_NAMES
 from calmlarder.matching.owners.owner_words import MEMBERS, NOBODY, PEOPLE
 from calmlarder.matching.part import SOFT
-from calmlarder.matching.retold.tongues import Rows, meanings
+from calmlarder.matching.retold.tongues import Rows, meanings, spaced
 
 _WORD = LatePattern(r"[^\W\d_]+(?:'[^\W\d_]+)?")
 _LONGEST = 5  # words of a name: ours
@@ -39,6 +39,8 @@ _LABEL_BEFORE = LatePattern(
     r"(?: the| on)? $"
 )
 _BEHIND_LABEL = LatePattern(r"[:.]? *\w")  # a day, or words for one
+_ONE_COUNT = LatePattern(r"[^\d,;]*[^\W\d][^\d,;]* \d+ $")
+_NOTHING = LatePattern(r" *(?:$|[,;(])")
 _LAST_WORD = LatePattern(r"([^\W\d_]+)[\s\d]*$")
 _BRACKET_BEHIND = LatePattern(r"[^,;()]*\(([^()]*)\)")
 
@@ -71,12 +73,35 @@ def told_by_accents(line: str, lexicon: Lexicon) -> str:
     """A line as typed, with the names in English that only their accents tell from other words."""
     if line.isascii():
         return line
-    accented = lexicon.tongues.accented
-    return _WORD.sub(lambda found: accented.get(found[0].casefold(), found[0]), unicodedata.normalize("NFC", line))
+    line = unicodedata.normalize("NFC", line)
+    words = list(_WORD.finditer(line))
+    told: list[tuple[re.Match[str], str]] = []
+    at = 0
+    while at < len(words):
+        size = _size_of_name(words[at : at + _LONGEST], line, lexicon)
+        english = lexicon.tongues.accented.get(words[at][0].casefold()) if size == 1 else None
+        told += [(words[at], english)] if english else []
+        at += size
+    for word, english in reversed(told):
+        line = f"{line[: word.start()]}{english}{line[word.end() :]}"
+    return line
+
+
+def _size_of_name(words: list[re.Match[str]], line: str, lexicon: Lexicon) -> int:
+    """How many words the longest name has that begins here: `bắp cải` is no `bắp`; 1 where there is none."""
+    return next(
+        (
+            count
+            for count in range(len(words), 1, -1)
+            if spaced(line[words[0].start() : words[count - 1].end()]) in lexicon.tongues.names
+        ),
+        1,
+    )
 
 
 def in_english(text: str, lexicon: Lexicon) -> str:
     """A plain line with what the tables know of other tongues put in English, and the rest as it stands."""
+    tongues = lexicon.tongues
     words = [one for one in _WORD.finditer(text) if not one[0].endswith("'s")]
     spans: list[_Found] = []
     at = 0
@@ -87,6 +112,9 @@ def in_english(text: str, lexicon: Lexicon) -> str:
     told: list[tuple[int, int, str]] = []
     for before, one in zip([None, *spans], spans, strict=False):
         others = frozenset().union(*(two.tongues for two in spans if two is not one and (two.strange or two.foreign)))
+        said = tongues.words.get(spaced(text[one.start : one.end]), ()) if one.is_name else ()
+        if others.isdisjoint(one.tongues) and not others.isdisjoint({row[-1] for row in said}):
+            one = one._replace(rows=said, is_name=False)  # what names a food in one tongue says how it is in another
         if one.is_name:
             english = _food(one, others, text, lexicon)
         else:
@@ -122,9 +150,7 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
         phrase = " ".join(said)
         place = first.start(), words[count - 1].end()
         if begins and phrase in tongues.names:
-            found = _name(said, place, tongues.names[phrase], lexicon)
-            if found:
-                return found, count
+            return _name(said, place, tongues.names[phrase], lexicon), count
         bare = frozenset(words_of(phrase))
         if len(bare) > 1 and lexicon.is_name(bare):
             return None, count  # `cavolo nero` is no cavolo
@@ -155,14 +181,14 @@ def _owner_at(said: list[str], words: Mapping[str, Rows]) -> tuple[Rows, int] | 
     return None
 
 
-def _name(said: list[str], place: tuple[int, int], rows: Rows, lexicon: Lexicon) -> _Found | None:
-    """A name of a food in another tongue; None where the words read as an English name."""
+def _name(said: list[str], place: tuple[int, int], rows: Rows, lexicon: Lexicon) -> _Found:
+    """A name of a food in another tongue, and what it is beside English."""
     only_beside = all(row[1] for row in rows)
     bare = frozenset(singular(word) for word in said if word not in SMALL)
     if not all(_is_english(word, lexicon) for word in said):
         return _Found(*place, rows, True, not only_beside)
     if lexicon.is_name(bare) and not only_beside:
-        return _Found(*place, rows, True, False, True) if len(said) == 1 else None
+        return _Found(*place, rows, True, False, True)
     # Words of some longer name, and of no food's own: nothing that they mean by themselves is known in English.
     strange = any(word in lexicon.elsewhere and word not in _ENGLISH for word in bare)
     return _Found(*place, rows, True, strange and not only_beside)
@@ -222,4 +248,6 @@ def _word(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon, is_l
         word = _LAST_WORD.search(before)
         foreign = one.strange and word is not None and singular(word[1]) in lexicon.elsewhere
         return english if word and behind.strip() and (foreign or one.rows[0][-1] in others) else None
+    if says == "state" and _ONE_COUNT.match(before) and _NOTHING.match(behind):
+        english = f", {english}"  # `thakkali 5 azhugi pochu`: all five are rotten, not five of some more
     return english if rows else None
