@@ -23,6 +23,8 @@ from calmlarder.matching.part import SOFT
 from calmlarder.matching.retold.tongues import Rows, meanings, spaced
 
 _WORD = LatePattern(r"[^\W\d_]+(?:'[^\W\d_]+)?")
+# Arabic in Latin letters writes some of its sounds as digits: `7aleeb`, `ba9al`.
+_WITH_DIGITS = LatePattern(r"(?<![\w.,/-])(?=[a-z']*\d)(?=\d?[a-z])[a-z2-9']+(?!\w)")
 _LONGEST = 5  # words of a name: ours
 _SHORTEST_SLIP = 6  # shorter names are never taken for misspelt: they lie near to English words
 _SURE_SLIP = 8  # a misspelt name is read by itself from this length, below it beside others of its tongue: ours
@@ -101,8 +103,7 @@ def _size_of_name(words: list[re.Match[str]], line: str, lexicon: Lexicon) -> in
 
 def in_english(text: str, lexicon: Lexicon) -> str:
     """A plain line with what the tables know of other tongues put in English, and the rest as it stands."""
-    tongues = lexicon.tongues
-    words = [one for one in _WORD.finditer(text) if not one[0].endswith("'s")]
+    words = _words(text, lexicon)
     spans: list[_Found] = []
     at = 0
     while at < len(words):
@@ -112,20 +113,39 @@ def in_english(text: str, lexicon: Lexicon) -> str:
     told: list[tuple[int, int, str]] = []
     for before, one in zip([None, *spans], spans, strict=False):
         others = frozenset().union(*(two.tongues for two in spans if two is not one and (two.strange or two.foreign)))
-        said = tongues.words.get(spaced(text[one.start : one.end]), ()) if one.is_name else ()
-        if others.isdisjoint(one.tongues) and not others.isdisjoint({row[-1] for row in said}):
-            one = one._replace(rows=said, is_name=False)  # what names a food in one tongue says how it is in another
-        if one.is_name:
-            english = _food(one, others, text, lexicon)
+        said = _said_by_others(one, others, text, lexicon)
+        if said.is_name:
+            english = _food(said, others, text, lexicon)
         else:
             is_label = before is not None and before.rows[0][2] == "label"
             labelled = text[before.end : one.start].strip() == "" if before and is_label else False
-            english = _word(one, others, text, lexicon, labelled)
+            english = _word(said, others, text, lexicon, labelled)
         if english is not None:
             told.append((one.start, one.end, english))
     for start, end, english in reversed(told):
         text = f"{text[:start]}{english}{text[end:]}"
     return text
+
+
+def _words(text: str, lexicon: Lexicon) -> list[re.Match[str]]:
+    """The words of a line; one that holds digits where a table has it so."""
+    words = [one for one in _WORD.finditer(text) if not one[0].endswith("'s")]
+    whole = [one for one in _WITH_DIGITS.finditer(text) if one[0] in lexicon.tongue_starts]
+    if not whole:
+        return words
+    apart = [one for one in words if not any(two.start() <= one.start() < two.end() for two in whole)]
+    return sorted([*apart, *whole], key=lambda one: one.start())
+
+
+def _said_by_others(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon) -> _Found:
+    """A name that is a word of another tongue too, as that word where only that tongue stands beside it.
+
+    `ingen` names beans in one tongue, and beside `ost` it says that there is none.
+    """
+    rows = lexicon.tongues.words.get(spaced(text[one.start : one.end]), ())
+    if not one.is_name or not rows or not others.isdisjoint(one.tongues) or others.isdisjoint(row[-1] for row in rows):
+        return one
+    return one._replace(rows=rows, is_name=False)
 
 
 def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
@@ -235,7 +255,9 @@ def _food(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon) -> s
 def _word(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon, is_labelled: bool) -> str | None:
     """The English for a word beside a food, or None where it stays."""
     before, behind = text[: one.start], text[one.end :]
-    rows = [row for row in one.rows if row[-1] in others] or ([*one.rows] if one.strange else [])
+    rows = [row for row in one.rows if row[-1] in others]
+    if not rows and one.strange:
+        rows = [row for row in one.rows if not row[1]] or [*one.rows]
     if not _BEHIND_LABEL.match(behind):
         rows.sort(key=lambda row: row[2] == "label")  # `habis` before a day is its label, else what became of the food
     english, _, says, _ = rows[0] if rows else one.rows[0]
