@@ -8,7 +8,8 @@ from typing import Any
 
 import pytest
 
-from calmlarder.adapt.step_smoothed import smoothed
+from calmlarder.adapt.step_oil_once import oil_once
+from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
 
 Adapt = Callable[..., dict[str, Any]]
 
@@ -161,3 +162,37 @@ def test_what_is_filled_is_smaller_and_the_filling_has_a_word(adapt: Adapt) -> N
     assert "tomatoess" not in found["recipe"]
     assert " small " in found["recipe"]
     assert "% of the filling goes in" in found["recipe"]
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        (
+            "Heat the oil in a pan and fry the garlic-infused oil and ginger for 1 minute.",
+            "Heat the oil and the garlic-infused oil in a pan and fry the ginger for 1 minute.",
+        ),
+        (
+            "Add the remaining oil and stir-fry the leek greens and garlic-infused oil for 1 minute.",
+            "Add the remaining oil and the garlic-infused oil and stir-fry the leek greens for 1 minute.",
+        ),
+        (
+            "Cook the garlic-infused oil and chilli, stirring, for 1 minute until just turning gold.",
+            "Cook the chilli in the garlic-infused oil, stirring, for 1 minute until fragrant.",
+        ),
+        ("Tip in the carrots and garlic-infused oil and cook gently.", None),
+        ("Fry the carrots for 5 minutes, then add the garlic-infused oil.", None),
+    ],
+)
+def test_nobody_fries_oil(step: str, told: str | None) -> None:
+    assert oil_once(step) == (told or step)
+
+
+def test_garlic_roasted_and_squeezed_is_oil_that_goes_in_once() -> None:
+    step = "Put the peppers, tomatoes and garlic-infused oil on a tray and roast for 25 minutes. Peel the peppers and "
+    (told,) = (
+        smoothed(one, lambda _: False)
+        for one in oil_only_later([f"{step}squeeze the garlic-infused oil from its skin."])
+    )
+    assert told.count("garlic-infused oil") == 1
+    assert told.startswith("Put the peppers and tomatoes on a tray")
+    assert told.endswith("Peel the peppers and put the garlic-infused oil with them.")

@@ -19,7 +19,6 @@ from calmlarder.adapt.left_open import without_unread
 from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.names import names_as_cut, spans_in, with_last_words
 from calmlarder.adapt.near_lines import lines_with_neighbours
-from calmlarder.adapt.oil_lowered import SO_MUCH_OIL
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_heat import (
@@ -39,7 +38,6 @@ from calmlarder.adapt.step_notes import (
     liquid_notes,
     note,
     notes_once,
-    of_the_oil,
     oil_left,
     parts_of_how,
     told_where_used,
@@ -55,9 +53,7 @@ from calmlarder.adapt.things_now import (
 )
 from calmlarder.tables.book import Tables
 
-_OIL = re.compile(r"\boils?\b", re.IGNORECASE)
 _AND, _WITH = re.compile(r" [&+] (?=[^\W\d])"), re.compile(r"\bw/ ?(?=[^\W\d])")
-_PARTED = 2  # steps that say how much of the oil each takes: none of them bears less
 _HEADS = "brassica"
 _FLORET = re.compile(r"\bfloret(s)?\b")
 # The first letter of a sentence, behind its number where it has one.
@@ -202,7 +198,6 @@ def _notes(
     numbers, texts = named
     tables = told.tables
     listed = {part.read.food or "" for part in parts} | twice(adapted)
-    oil_there = _own_oils(adapted, told)
     everywhere = " ".join(within(steps))
     notes: list[str] = []
     for food in sorted(told.changed, key=lambda one: numbers.get(one, [len(steps) + 1])[0]):
@@ -210,13 +205,6 @@ def _notes(
         change = told_where_used(
             _without_boiling(told.changed[food], food in told.soaked), " ".join(texts.get(food, ())), everywhere, row
         )
-        # Only where the same step takes oil, and some of it is left: what is fried elsewhere needs its own.
-        there = (
-            any(_OIL.search(text) for text in texts.get(food, ())) and len(SO_MUCH_OIL.findall(everywhere)) < _PARTED
-        )
-        oil = of_the_oil(change, oil_there, tables) if there and row.kind != "oil" else ""
-        if oil:
-            change = change.model_copy(update={"how": f"{change.how}; {oil}" if change.how else oil})
         said = note(row.name, numbers.get(food, []), change, listed)
         notes += [said] if said is not None else []
     notes = notes_once(notes)

@@ -48,8 +48,9 @@ def oil_with_the_fat(steps: Sequence[str], left: str) -> list[str]:
         told[place] = f"{step[: pounded.start()]}{verb} {rest}{step[pounded.end() :]}"
         told[pan] = _FAT.sub(
             lambda one: (
-                f"{one['verb']} the garlic-infused oil and "
+                f"{one['verb']} "
                 + (f"{left} of the oil" if left and re.search(r"\d", one["fat"]) else one["fat"])
+                + " and the garlic-infused oil"
             ),
             told[pan],
             count=1,

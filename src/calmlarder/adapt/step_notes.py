@@ -236,18 +236,6 @@ def _rounded(grams: Decimal) -> int:
     return int((grams / _STEP).quantize(Decimal(1), ROUND_HALF_UP) * _STEP)
 
 
-def of_the_oil(change: Change, own: Sequence[Amount], tables: Tables) -> str:
-    """That an infused oil goes in the place of as much of the dish's own oils, and how much of them stays; else ""."""
-    infused = sum((one.grams for one in change.to if tables.food_by_id[one.food].kind == "oil"), Decimal(0))
-    there = sum((one.grams for one in own), Decimal(0))
-    if not 0 < infused < there:
-        return ""
-    oil = tables.food_by_id[own[0].food]
-    less = amount_of(written(oil, infused, tables).line)
-    left = oil_left(change, own, tables)
-    return f"it is oil too: take {less} less of " + (f"the {oil.name}, which leaves {left}" if left else "the others")
-
-
 def oil_left(change: Change, own: Sequence[Amount], tables: Tables) -> str:
     """How much of a dish's one own oil is left where an infused one goes in too; else ""."""
     infused = sum((one.grams for one in change.to if tables.food_by_id[one.food].kind == "oil"), Decimal(0))

@@ -135,7 +135,11 @@ def oil_only_later(steps: Sequence[str]) -> list[str]:
     before = [_WHOLE_BULB.sub("", step) for step in steps[:last]]
     if any(_FROM_ITS_SKINS.search(step) for step in steps[last : last + 1]):
         before = [_without_oil(step) for step in before]
-    return [*before, *steps[last:]]
+    after = [*steps[last:]]
+    squeezed = _FROM_ITS_SKINS.search(after[0]) if after else None
+    if squeezed is not None:  # it was roasted in the same step
+        after[0] = f"{_without_oil(after[0][: squeezed.start()])}{after[0][squeezed.start() :]}"
+    return [*before, *after]
 
 
 def _without_oil(step: str) -> str:
@@ -170,7 +174,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
             step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
     step = _DRAINED_GREENS.sub("", step)
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
-    step = _FROM_ITS_SKINS.sub(_without_skins, step)
+    step = _FROM_ITS_SKINS.sub(lambda one: _without_skins(one, step[: one.start()]), step)
     step = _ONLY_A_MINUTE.sub("", step)
     step = put_in_late(_without_bite(step))
     return _NOTHING_BETWEEN.sub(",", _TWO_LEFT.sub(r"\g<first> and ", step))
@@ -243,8 +247,13 @@ def _only_soft(step: str, others_between: Callable[[str], bool]) -> str:
     return step
 
 
-def _without_skins(found: re.Match[str]) -> str:
-    """`Squeeze the garlic from its skins, mash it into the juices and serve` as `Stir … into the juices and serve`."""
+def _without_skins(found: re.Match[str], before: str) -> str:
+    """`Squeeze the garlic from its skins, mash it into the juices and serve` as `Stir … into the juices and serve`.
+
+    Where it is peeled with other things and goes nowhere yet, the oil stands with them.
+    """
+    if not (found["where"] or found["over"] or found["into"]) and before.endswith("s and "):
+        return f"put the garlic-infused oil with them{found['rest']}"
     where = found["where"] or (found["over"] or found["into"] or " in").strip()
     verb = "Stir" if found[0][0].isupper() else "stir"
     return f"{verb} the garlic-infused oil {where}{found['rest']}"

@@ -13,7 +13,7 @@ from calmlarder.adapt.changed_steps import steps_after
 from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
-from calmlarder.adapt.oil_lowered import with_oil_lowered
+from calmlarder.adapt.oil_lowered import with_all_the_oil, with_oil_lowered
 from calmlarder.adapt.outside import marked_beside, named_outside, served_with
 from calmlarder.adapt.remarks import another_dish, labels_to_read, many_leeks, taken_from_tins, weigh_these
 from calmlarder.adapt.said_above import without_what_is_gone
@@ -109,7 +109,7 @@ def adapted_recipe(
     words = {"warnings": named_outside(recipe, reads, eaters, tables), "remarks": remarks}
     adapted = adapted.model_copy(update=words)
     adapted = with_oil_lowered(recipe.steps, parts, adapted, tables)
-    steps, notes = steps_after(recipe.steps, parts, adapted, tables)
+    steps, notes = steps_after(with_all_the_oil(recipe.steps, adapted, tables), parts, adapted, tables)
     steps = marked_beside(steps, recipe, reads, eaters, tables) if adapted.changes else steps
     said = said_anew(recipe, retitled(recipe.title, reads, adapted, told, tables), steps)
     said = without_what_is_gone(said, parts, adapted, tables)
