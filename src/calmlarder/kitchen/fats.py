@@ -11,7 +11,7 @@ from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.two_pans import batches, in_batches, in_pans
+from calmlarder.kitchen.two_pans import in_batches, in_pans, minutes_of_batches
 from calmlarder.kitchen.wording import fries_in_its_own, sentence, with_rest
 from calmlarder.patterns.pattern import Step
 
@@ -82,7 +82,7 @@ def brown(dish: Dish, progress: Progress, step: Step) -> Work:
     # Okra is done when it comes out: among what is wet it is only made hot.
     done = [one.minutes for one in meat if one.food.id in SLIMY]
     minutes = max([_BROWNING if one.food.kind in {"meat", "poultry"} else _BROWNING_TOFU for one in meat] + done)
-    minutes *= batches(meat) if step.place == "pot" else 1
+    minutes = minutes_of_batches(minutes, meat) if step.place == "pot" else minutes
     task = Task("brown", minutes, HOLDS[step.place], after=made_ready_before([*meat, *fats]))
     adds = tuple(one.food.id for one in (*meat, *fats))
     return Work(task, "brown", f"{told.said} About {minutes} minutes.", told.line, adds, step.place)

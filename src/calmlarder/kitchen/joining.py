@@ -113,7 +113,8 @@ def into_its_pot(
 def taken_off(on: Work, off: str, things: Sequence[Filling]) -> Work:
     """Draining or lifting out what others have joined, at the end of it."""
     task = Task(f"{on.task.name} off", 0, {}, before_end_of=(on.task.name, 0))
-    what = f"{off} the {and_list([one.short for one in things])}" if off == "drain" else off
+    names = and_list([one.short for one in things])
+    what = {"drain": f"drain the {names}", "keep warm": f"keep the {names} warm"}.get(off, off)
     return Work(task, on.stage, f"Then {off}.", what, (), on.vessel, alone=f"{sentence(what)}.")
 
 

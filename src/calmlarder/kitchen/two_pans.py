@@ -12,6 +12,7 @@ _ONE_LAYER_GRAMS = 800  # patties and what is pressed flat lie in one layer: com
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
 _ONE_BROWNING_GRAMS = 600  # raw meat, poultry, fish and tofu that brown rather than stew: common practice, no source
 _ONE_BROWNING_OF_CUBES_GRAMS = 450  # tofu and tempeh in a pot: common practice, no source
+_HOT_ALREADY = 2  # minutes that a second batch is sooner brown: common practice, no source
 _CUBED = frozenset({"tofu", "tempeh"})
 _ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
 _ONE_PAN_OF_MINCE_GRAMS = 600  # more of it stews in its juice: common practice, no source
@@ -74,6 +75,11 @@ def batches(browned: Sequence[Filling]) -> int:
     cubes = sum(one.grams for one in browned if one.food.kind in _CUBED)
     # Cubes lie wider than slices.
     return max(1, -(-_browns(browned) // _ONE_BROWNING_GRAMS), -(-cubes // _ONE_BROWNING_OF_CUBES_GRAMS))
+
+
+def minutes_of_batches(minutes: int, browned: Sequence[Filling]) -> int:
+    """So many minutes for the first batch, and less for those that come into a hot pot."""
+    return minutes + (batches(browned) - 1) * max(1, minutes - _HOT_ALREADY)
 
 
 def in_batches(said: str, browned: Sequence[Filling]) -> str:

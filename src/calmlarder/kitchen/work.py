@@ -41,7 +41,7 @@ from calmlarder.kitchen.piece import (
 from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
 from calmlarder.kitchen.salting import salted, taste, tasted_before
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.two_pans import batches, in_batches, in_pans, on_trays
+from calmlarder.kitchen.two_pans import in_batches, in_pans, minutes_of_batches, on_trays
 from calmlarder.kitchen.wording import (
     filled,
     hot_through,
@@ -288,7 +288,7 @@ class _Kitchen:
         if fries and not any(slow) and not eggs:  # leek greens fry until soft, not for a moment
             longest = max([longest, *(one.minutes for one in cooked if softens(one, self.dish.pattern))])
         if step.place == "pot" and _BROWNS.search(step.words):
-            longest *= batches(cooked)
+            longest = minutes_of_batches(longest, cooked)
         return max(longest, step.minutes if step.minutes is not None else _BY_HAND)
 
     def _left_over(self) -> Iterator[Work]:
