@@ -8,9 +8,9 @@ from typing import Literal, NamedTuple
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.goes_off import goes_off
 from calmlarder.compose.left_open import left_open
 from calmlarder.compose.more_protein import more_protein
+from calmlarder.compose.not_in_it import not_in_it
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.over_by_itself import over_by_itself
 from calmlarder.compose.problem import PatternProblem, problems_for
@@ -115,7 +115,7 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
         dinner.model_copy(
             update={
                 "more_protein": more_protein(plan, dinner, offered, tables),
-                "cautions": (*goes_off(plan, offered, tables), *left_open(plan, tables), *dinner.cautions),
+                "cautions": (*not_in_it(plan, offered, tables), *left_open(plan, tables), *dinner.cautions),
             }
         )
         for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long

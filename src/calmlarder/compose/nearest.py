@@ -7,10 +7,10 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.compose.goes_off import goes_off
 from calmlarder.compose.lacks_taste import lacks_taste
 from calmlarder.compose.market import Market
 from calmlarder.compose.near_search import NearSearch
+from calmlarder.compose.not_in_it import not_in_it
 from calmlarder.compose.offer import Offered, keeping_days, offer
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules import Rule
@@ -110,7 +110,7 @@ def _nearest(asked: Sought, buys: int, stop: Stop) -> tuple[Nearest | None, bool
             nothing = not tried and found.certain
             break
         dinner = dinner_of(plan, False, tables)
-        told = (*lacks_taste(plan, wanted, tables), *goes_off(plan, offered, tables), *dinner.cautions)
+        told = (*lacks_taste(plan, wanted, tables), *not_in_it(plan, offered, tables), *dinner.cautions)
         dinner = dinner.model_copy(update={"cautions": told})
         score = plan.score - price_of(plan, dinner, wanted)
         if not tried:  # the model knows the least time only: nothing is proven where the timeline is longer
