@@ -21,3 +21,15 @@ def test_what_passes_the_limits_is_named_once(tmp_path: Path, capsys: pytest.Cap
     (named,) = (part.split(".")[0] for part in told.split("Not in it, as a usual amount passes the limits: ")[1:])
     assert named == "dry wheat pasta and canned kidney beans"
     assert told.count("2 onions: a usual") == 1
+
+
+@pytest.mark.parametrize(("made", "times"), [(("hummus",), 1), (("hummus", "curry sauce", "sausage rolls x4"), 1)])
+def test_what_to_write_behind_several_is_told_once(
+    made: tuple[str, ...], times: int, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    listed = tmp_path / "larder.txt"
+    listed.write_text("\n".join((*LINES, *made)) + "\n", encoding="utf-8")
+    assert main(["tonight", "--larder", str(listed), "--today", "2026-03-11", "--count", "1"]) == 0
+    told = " ".join(capsys.readouterr().out.split())
+    assert told.count("write `without onion or garlic` behind") == times
+    assert all(f"{one}: taken as" in told for one in made)

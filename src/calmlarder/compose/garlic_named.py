@@ -17,6 +17,11 @@ _DENIED = re.compile(r"\b(?:no|not|without|w/o|minus|free)\b")
 _NAMED_KINDS = frozenset({"oil", "herb", "allium"})
 
 
+# What a cook writes where there is none in it after all.
+MADE_WITHOUT = "if none is in it, write `without onion or garlic` behind it"
+LABEL_WITHOUT = "if its label names none, write `without onion or garlic` behind it"
+
+
 def garlic_in_name(food: Food) -> frozenset[str]:
     """Which of garlic and onion the name of a sauce, a paste, a sausage or a stock says it holds."""
     if food.kind in _NAMED_KINDS:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.compose.garlic_named import is_guesswork, is_named_for_it
+from calmlarder.compose.garlic_named import LABEL_WITHOUT, MADE_WITHOUT, is_guesswork, is_named_for_it
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.shortlist import goes_first
 from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
@@ -168,8 +168,8 @@ def _how_much_unknown(food: Food, lot: Lot) -> str:
     """Why it stays out, and what to write where it may hold none: not of what is named for its garlic or onion."""
     if is_named_for_it(food, lot):
         return f"taken as {food.name}, how much of it nobody can tell"
-    asked = "if none is in it" if food.state in COOKED_STATES else "if its label names none"
-    return f"taken as {food.name}, how much nobody can tell: {asked}, write `without onion or garlic` behind it"
+    asked = MADE_WITHOUT if food.state in COOKED_STATES else LABEL_WITHOUT
+    return f"taken as {food.name}, how much nobody can tell: {asked}"
 
 
 def _is_past_raw(lot: Lot, food: Food) -> bool:

@@ -1,9 +1,10 @@
 """The answer of a run as text for a terminal or a pipe: dinners, the nearest, what was left out and assumed."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
 from calmlarder.compose.dinner import Dinner
+from calmlarder.compose.garlic_named import LABEL_WITHOUT, MADE_WITHOUT
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.what_gives import Nearest
 from calmlarder.intake.cap_words import in_words
@@ -16,11 +17,16 @@ from calmlarder.render.style import Style
 
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
+    from calmlarder.compose.offer import Excluded
     from calmlarder.larder.meaning import Reading
 
 EAT_ALL_THE_SAME = (
     "Please eat all the same: limits are no reason to skip a meal. Plain rice, potatoes or carrots fit the limits of "
     "elimination, with or without something beside them. If it is often so, tell your dietitian."
+)
+_WITHOUT_AFTER_ALL = (
+    "Where one of those of which nobody can tell holds no onion or garlic after all (read its label), write `without "
+    "onion or garlic` behind its line."
 )
 _NOTHING_NEAR = (
     "Nothing is near: neither less protein, more minutes, smaller amounts, fewer people nor up to three things of a "
@@ -166,6 +172,19 @@ def _once(assumed: tuple[str, ...]) -> list[str]:
     return list({frozenset(words.split()): words for words in reversed(assumed)}.values())[::-1]
 
 
+def _excluded(excluded: Sequence["Excluded"], style: Style) -> Iterator[str]:
+    """Each line with its reason; what can be written behind several of them is told once, at the end."""
+    advice = (MADE_WITHOUT, LABEL_WITHOUT)
+    several = sum(words in one.why for one in excluded for words in advice) > 1
+    for one in excluded:
+        why = one.why
+        for words in advice if several else ():
+            why = why.replace(f": {words}", "")
+        yield from style.hanging(f"{one.line}: {why}.")
+    if several:
+        yield from style.hanging(_WITHOUT_AFTER_ALL)
+
+
 def _left_out(composed: "Composed", readings: "tuple[Reading, ...]", style: Style) -> Iterator[str]:
     asked = [reading for reading in readings if reading.match.outcome == "ask"]
     unknown = [reading for reading in readings if reading.match.outcome == "unknown" and reading.problem is None]
@@ -173,8 +192,7 @@ def _left_out(composed: "Composed", readings: "tuple[Reading, ...]", style: Styl
     if not (composed.excluded or asked or unknown or faulty):
         return
     yield style.strong("Left out")
-    for excluded in composed.excluded:
-        yield from style.hanging(f"{excluded.line}: {excluded.why}.")
+    yield from _excluded(composed.excluded, style)
     for reading in asked:
         names = " or ".join(f"`{candidate.name}`" for candidate in reading.candidates[:4])
         asked_for = f"{reading.question}." if reading.question else f"which one? Write {names}."
