@@ -28,6 +28,10 @@ _SOAKED = re.compile(r"\bsoak(?:ed|ing)?\b", re.IGNORECASE)  # done already, as 
 _FIRST = re.compile(r"\b(?:soaked|simmered)\b[^,;]*")
 # Bacon and gammon simmer 20 minutes for each 500 g and 20 more: common practice, no source.
 _CURED_JOINT = re.compile(r"\b(?:gammon|bacon joint|boiling bacon)\b", re.IGNORECASE)
+# Instant and quick rice was cooked once and dried: ten minutes at the most (packets, recalled).
+_WHITE_RICE = {"rice-white-dry", "rice-basmati-dry"}
+_QUICK_RICE = re.compile(r"\b(?:instant|quick|express|\d+[ -]?min(?:ute)?s?)\b", re.IGNORECASE)
+_QUICK_RICE_MINUTES = 10
 _END = "."
 
 
@@ -98,6 +102,8 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
         if slot["role"] in _COOKS_ON or food["kind"] == "egg":
             continue
         wanted = int(dict(part.split(":") for part in food["minutes"].split(";") if part).get(method, 0))
+        if method == "boil" and use["food"] in _WHITE_RICE and _QUICK_RICE.search(use["line"]):
+            wanted = min(wanted, _QUICK_RICE_MINUTES)
         if method == "boil" and _CURED_JOINT.search(use["line"]):
             wanted = min(wanted, 20 + use["grams"] // 25)
         small = food["kind"] == "potato" or food["state"] != "raw"  # safe: the dish says how long, as of small dice
