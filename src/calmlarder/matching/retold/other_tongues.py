@@ -171,7 +171,7 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
         place = first.start(), words[count - 1].end()
         if begins and phrase in tongues.names:
             return _name(said, place, tongues.names[phrase], lexicon), count
-        bare = frozenset(words_of(phrase))
+        bare = frozenset(words_of(phrase)) if words_of(said[-1]) else frozenset()  # `de` may begin what stands behind
         if len(bare) > 1 and lexicon.is_name(bare):
             return None, count  # `cavolo nero` is no cavolo
         if begins and phrase in tongues.words:
