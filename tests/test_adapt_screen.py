@@ -13,6 +13,7 @@ from calmlarder.tui.adapt_screen import AdaptScreen
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.widgets.drawn import READABLE
 from calmlarder.tui.widgets.hanging import Hanging
 from how_much import some
 from programs import settled
@@ -145,7 +146,7 @@ def test_an_answer_is_wrapped_once_at_every_width(play: Callable[..., LarderApp]
             await pilot.resize_terminal(columns, rows)
             await settled(app, pilot)
             wide = place.column(place.content_size.width)
-            assert wide == min(100, (columns - 10) // 2 if columns == 200 else place.content_size.width)
+            assert wide == min(READABLE, (columns - 10) // 2 if columns == 200 else place.content_size.width)
             before = place._lines[: place._lines.index("The recipe, changed")]
             assert [line for line in before if len(line) > wide] == []
             reasons = [

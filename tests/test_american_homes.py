@@ -18,6 +18,7 @@ from calmlarder.intake.eaten import ME
 from calmlarder.render.manner import Manner
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.days_screen import DaysScreen
 from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.manner_asked import keep_manner
 from calmlarder.tui.swap_screen import SwapScreen
@@ -151,7 +152,35 @@ def test_the_dose_of_a_challenge_is_told_in_ounces_beside_its_grams(play: Callab
             feel(kitchen, Felt(at=kitchen.now() - timedelta(days=back), who=ME, score=0))
         await pilot.press("shift+f4")
         await pilot.pause()
-        assert re.search(r"\d+ g \([\d.]+ oz\)", str(app.screen.query_one("#challenge", Static).content))
+        assert re.search(r"\d+ g \([\d.]+ oz\)", str(app.screen.query_one("#challenge", Hanging).content))
+
+    play(act)
+
+
+def test_what_was_thrown_is_drawn_and_told_in_ounces(play: Callable[..., LarderApp]) -> None:
+    """Ounces of 28.349523125 g: NIST Special Publication 811, appendix B.8."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        keep_manner(app._kitchen, "american")
+        await type_line(pilot, "300 g courgettes")
+        await pilot.press("down", "f6", "p", "ctrl+l")
+        await pilot.pause()
+        assert isinstance(app.screen, DaysScreen)
+        told = app.screen.content
+        assert "Thrown away each week, oz of edible food: 10.5 oz in all" in told
+        assert re.search(r"█.? +10\.5  eaten 0 oz, given 0 oz", told)  # 300 / 28.35 is 10.58
+        assert re.search(r"zucchini +10\.5 oz  300 g, once", told)  # never more than the grams: cut, not rounded
+
+    play(act)
+
+
+def test_the_page_of_a_food_names_it_and_its_portion_as_this_home_reads_them(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        keep_manner(app._kitchen, "american")
+        told = app._kitchen.figures_of("courgette")
+        assert told.startswith("zucchini (raw)")
+        assert re.search(r"a portion in a main dish: \d+ g \([\d.]+ oz\)", told)
+        assert "\nper 100 g\n" in told  # figures stand beside grams alone, as their tables have them
 
     play(act)
 

@@ -51,8 +51,8 @@ def test_columns_are_as_high_as_their_grams(width: int, height: int) -> None:
     days = [Day(FIRST + timedelta(days=n), one, None) for n, one in enumerate(grams)]
     lines = drawn(chart(days), width, height)
     assert max(map(len, lines)) <= width
-    assert lines[0] == "gut, 0 calm to 10, the worst of each day"  # whole, however few the days below it
-    below = lines[next(n for n, line in enumerate(lines) if line.startswith("lactose, g a day")) + 1 :]
+    assert lines[0] == "Gut, 0 calm to 10, the worst of each day"  # whole, however few the days below it
+    below = lines[next(n for n, line in enumerate(lines) if line.startswith("Lactose, g a day")) + 1 :]
     axis = next(n for n, line in enumerate(below) if "┼" in line)
     rows, start = below[:axis], rows_start(below[axis])
     wide = (len(below[axis]) - start) // len(grams)
@@ -79,7 +79,7 @@ def test_the_gut_keeps_all_eleven_numbers_apart() -> None:
         seen = set()
         for score in range(11):
             lines = drawn(chart([Day(FIRST, None, score)]), 60, height)
-            end = next(n for n, line in enumerate(lines) if line.startswith("lactose"))
+            end = next(n for n, line in enumerate(lines) if line.startswith("Lactose"))
             seen.add("\n".join(line[7:8] for line in lines[1:end]))
         assert len(seen) == 11
 
@@ -159,7 +159,7 @@ def test_the_limit_is_told_whole_in_the_heading_however_narrow(width: int) -> No
         found.show(days, "total without lactose", 3.0, 10)
         return found
 
-    (heading,) = (line for line in drawn(make, width) if line.startswith("total without lactose"))
+    (heading,) = (line for line in drawn(make, width) if line.startswith("Total without lactose"))
     assert "3 g" in heading
     assert "…" not in heading
 

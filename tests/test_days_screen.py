@@ -130,13 +130,13 @@ def test_how_the_gut_feels_and_the_days(play: Callable[..., None], home: Path) -
         text = app.screen.content
         assert "gut 3" in text
         assert "tight" in text
-        assert "total without lactose, g a day, likely, the limit of a day at 3 g" in text
+        assert "Total without lactose, g a day, likely, the limit of a day at 3 g" in text
         assert "does not diagnose" in text
         assert "protein" in text
         assert "EFSA Panel on Dietetic Products" in text
         await pilot.press("right")
         await pilot.pause()
-        assert "fructans + GOS, g a day, likely" in app.screen.content
+        assert "Fructans + GOS, g a day, likely" in app.screen.content
         await pilot.press("left", "plus", "f1", "escape", "escape")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)

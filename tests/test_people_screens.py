@@ -38,7 +38,7 @@ from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.tick_rows import TickRows
 from calmlarder.tui.widgets.top_line import TopLine
 from how_much import some
-from programs import SIZES, TODAY, settled, type_line
+from programs import SIZES, TODAY, settled, shown, type_line
 
 
 @pytest.fixture
@@ -213,7 +213,7 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         await pilot.press("escape")
         await pilot.pause()
         assert isinstance(app.screen, ChallengeScreen)
-        assert "A dose comes after 3 days" in str(app.screen.query_one("#challenge", Static).render())
+        assert "A dose comes after 3 days" in " ".join(shown(app, "#challenge").split())
         await pilot.press("s")
         await pilot.pause()
         assert isinstance(app.screen, ScoreForm)
@@ -247,9 +247,7 @@ def test_a_challenge_of_another_person_is_chosen_by_a_key(
         await pilot.press("p", *"kit", "enter")
         await pilot.pause()
         assert "of kit" in str(app.screen.query_one(TopLine).content)
-        assert str(app.screen.query_one("#challenge", Static).render()).startswith(
-            "What follows speaks to Kit: you is Kit.\n\nkit: "
-        )
+        assert shown(app, "#challenge").startswith("What follows speaks to Kit: you is Kit.\n\nkit: ")
         await pilot.press("n", "enter")
         await pilot.pause()
         assert "of Kit, who is asked" in str(app.screen.query(".heading").first(Static).content)
@@ -289,7 +287,7 @@ def test_the_page_of_challenges_asks_when_elimination_began(play: Callable[..., 
             await pilot.pause()
             assert isinstance(app.screen, there)
         assert person_of(app._kitchen, ME).since == TODAY - timedelta(weeks=3)
-        assert "When did it begin" not in str(app.screen.query_one("#challenge", Static).render())
+        assert "When did it begin" not in shown(app, "#challenge")
         await pilot.press("b")  # it is said, and asked no more
         await pilot.pause()
         assert isinstance(app.screen, ChallengeScreen)

@@ -1,7 +1,8 @@
 """What holds for the picture of every screen at every size, dark, light and without colour, read from the picture.
 
 One colour and no traffic lights: no fill has the hue of red, amber or green. Nothing lies beyond the screen.
-Readable: text has the contrast of WCAG 2.2, success criterion 1.4.3 (test_theme.py measures the theme itself).
+Readable: text has the contrast of WCAG 2.2, success criterion 1.4.3 (test_theme.py measures the theme itself), and a
+line of reading ends where the eye still finds the next one.
 """
 
 import asyncio
@@ -16,8 +17,9 @@ from textual.widgets import Static
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.widgets.day_board import Card, DayBoard
-from calmlarder.tui.widgets.drawn import Drawn
+from calmlarder.tui.widgets.drawn import READABLE, Drawn
 from calmlarder.tui.widgets.top_line import TopLine
+from contrast import hard_to_read
 from how_much import some
 from programs import TODAY, run_program
 from take_pictures import past_weeks
@@ -34,6 +36,7 @@ WAY = (
     ("a recipe", ("escape", "escape", "escape", "ctrl+r")),
     ("help", ("escape", "f1")),
 )
+_OVER = 5  # columns that a sentence may be longer, where it is not wrapped by us
 _COLOURED = 0.35  # saturation from which a colour is seen as one
 
 
@@ -52,7 +55,8 @@ def is_traffic_colour(colour: str) -> bool:
 
 def faults_of(app: LarderApp, mode: str) -> list[str]:
     """What is wrong with the picture on the screen now."""
-    found, colours = [], fills(app.export_screenshot())
+    svg = app.export_screenshot()
+    found, colours = list(hard_to_read(svg)), fills(svg)
     if mode != "plain":
         found += [f"{colour} is a traffic colour" for colour in colours if is_traffic_colour(colour)]
     found += [f"{type(one).__name__} draws past its width" for one in app.screen.query(Drawn)
@@ -61,6 +65,9 @@ def faults_of(app: LarderApp, mode: str) -> list[str]:
               > one.content_size.width]  # fmt: skip
     found += [f"{one} lies beyond the screen" for one in app.screen.query(Static)
               if one.region.height and one.is_on_screen and one.region.right > app.size.width]  # fmt: skip
+    found += [f"{one} has a line of {long}" for one in app.screen.query(Static) if one.is_on_screen
+              and (long := min(one.content_size.width, max(map(len, str(one.content).splitlines()), default=0)))
+              > READABLE + _OVER]  # fmt: skip
     for top in app.screen.query(TopLine):
         found += [] if top.content.split() else ["the first line does not say where one is"]
     return found
@@ -71,6 +78,16 @@ def test_a_traffic_colour_is_found() -> None:
     assert [is_traffic_colour(one) for one in ("#d0403a", "#e0a020", "#3aa04a", "#9dbce0", "#2c5485", "#dde3e4")] == [
         True, True, True, False, False, False
     ]  # fmt: skip
+
+
+def test_words_that_stand_out_too_little_are_found() -> None:
+    """#777777 on white just fails, #767676 just passes: worked examples of WCAG's own techniques (G18)."""
+    picture = (
+        "<style>.t-r1 {{ fill: {ink} }}</style>"
+        '<rect fill="#ffffff" x="0" y="0" width="99" height="25"/><text class="t-r1" x="0" y="20">spinach</text>'
+    )
+    assert list(hard_to_read(picture.format(ink="#777777"))) == ["spinach: 4.48 to 1, #777777 on #ffffff"]
+    assert list(hard_to_read(picture.format(ink="#767676"))) == []
 
 
 @pytest.mark.long

@@ -332,7 +332,7 @@ def test_no_time_is_told_not_hidden(
     asking._stop.at = 0.0  # the time has come when tonight's dinner is there
     answer = last(answers)
     assert answer.figures_tried < answer.figures_all
-    assert not answer.resting or "not searched to the end" in why_text(answer, wanting(), Style(False, True, 200))
+    assert not answer.resting or "ended before the others" in why_text(answer, wanting(), Style(False, True, 200))
 
 
 def asked(capsys: pytest.CaptureFixture[str], *words: str) -> tuple[int, str, str]:

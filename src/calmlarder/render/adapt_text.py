@@ -150,6 +150,9 @@ def _loads(adapted: Adapted, tables: Tables, style: Style) -> Iterator[str]:
     beside = width + 9 + 2 * (count - 1)
     one_line = style.width >= beside + count * (_BESIDE_BAR + _LEAST_BAR)
     long = min(_MOST_BAR, (style.width - (beside if one_line else 6)) // count - _BESIDE_BAR)
+    if one_line:
+        columns = ("before", "after") if after else ("now",)
+        yield f"  {'':<{width}}{'limit':>5}  {''.join(f'{one:<{long + _BESIDE_BAR + 2}}' for one in columns)}".rstrip()
     for key, (typical, most) in adapted.limits_g.items():
         limit = (float(typical), None if most is None else float(most))
         sides = [_side(loads, key, limit, long, style) for loads in (adapted.before, after) if loads]

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from calmlarder.household.challenge_status import Status
     from calmlarder.household.challenges import Scored, Today
 
+STILL_TO_TRY = "Still to try, in this order unless you change it"
 _IN_PEOPLE = "say it in People (Shift+F2)."
 
 
@@ -121,7 +122,12 @@ def _next_words(status: "Status", on_screen: bool) -> Iterator[str]:
         )
         return
     if status.left and not (clock is not None and why_early(clock) == "no help"):
-        yield f"Still to try, in this order unless you change it: {', '.join(map(name_of, status.left))}."
+        names = list(map(name_of, status.left))
+        if on_screen:
+            yield STILL_TO_TRY
+            yield from (f"  {number}  {name}" for number, name in enumerate(names, 1))
+        else:
+            yield f"{STILL_TO_TRY}: {', '.join(names)}."
     for challenge, day in status.waits:
         yield f"{upper(name_of(challenge))}: the limit of elimination stays; worth another try from {day:%B} on."
 
@@ -137,11 +143,11 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
         lines.append(clock_text(status.clock, on_screen))
     if who.phase == "elimination" and who.since is None:
         how = "b says it." if on_screen else f"`calmlarder people set {who.name} --phase elimination --since DATE`"
-        lines.append(f"When did it begin? {how}")
+        lines.append(f"{'  ' if on_screen else ''}When did it begin? {how}")
     if status.weight_due:
         how = _IN_PEOPLE if on_screen else f"`calmlarder people set {who.name} --weight KG`"
         lines.append(f"A month has gone by since your weight was noted. If you want to: {how}")
-    lines.append(why_today(status.today, on_screen))
+    lines += ["Today", f"  {why_today(status.today, True)}"] if on_screen else [why_today(status.today)]
     last = status.courses[-1] if status.courses else None
     if last is not None and last.stopped is not None:
         lines.append(f"{stopped_words(last)}.")

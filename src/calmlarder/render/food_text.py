@@ -6,6 +6,7 @@ from calmlarder.render.basis_words import BASIS_WORDS
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
+PER = "per 100 g"  # the heading over the figures
 _NUTRIENTS = (
     ("energy", "energy_kcal", "kcal"),
     ("protein", "protein_g", "g"),
@@ -31,7 +32,7 @@ def _lines(food: Food, tables: Tables, on_screen: bool) -> Iterator[str]:
     yield f"  a portion in a main dish: {food.portion_g:g} g"
     ways = ", ".join(f"{method} {minutes} min" if minutes else method for method, minutes in food.minutes.items())
     yield f"  ways and minutes: {ways or 'none for tonight'}"
-    yield "per 100 g"
+    yield PER
     for words, field, unit in _NUTRIENTS:
         value = getattr(food, field)
         yield f"  {words:<9} {'unknown' if value is None else f'{value:g} {unit}'}"

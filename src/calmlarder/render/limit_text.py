@@ -1,6 +1,7 @@
 """How much of one food fits one sitting, as text and as JSON."""
 
-from collections.abc import Iterator
+import re
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 from calmlarder.history.nourishment import RECOMMENDED
@@ -9,6 +10,7 @@ from calmlarder.intake.limit import MOST_GRAMS, Limit
 from calmlarder.intake.limit_at_table import OnesLimit, TableLimit
 from calmlarder.render.basis_words import BASIS_WORDS
 from calmlarder.tables.book import Tables
+from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.rows import Food
 
 
@@ -105,7 +107,8 @@ def _figures(food: Food, tables: Tables) -> Iterator[str]:
         yield f"    {component_words([component]):<9} {row.g_per_100g:>6}{high}  {whence}{note}"
 
 
-_SCOPES = {"food": "one food", "sitting": "a meal", "day": "a day"}
+_OURS = re.compile(r": ours\b")
+_SCOPES = {"food": "One food", "sitting": "A meal", "day": "A day"}
 
 
 def limit_sources(profile: str, tables: Tables) -> str:
@@ -114,26 +117,45 @@ def limit_sources(profile: str, tables: Tables) -> str:
 
 
 def _cited(source: str, tables: Tables) -> str:
-    """What a row says of its source, with author and year in place of a key."""
+    """What a row says of its source, with author and year in place of a key, in the words of the screens."""
     words = (word.rstrip(" ;,") for word in source.split(" "))
     ends = (word[len(word.rstrip(";,")) :] for word in source.split(" "))
-    return " ".join(f"{tables.author_and_year(word)}{end}" for word, end in zip(words, ends, strict=True))
+    told = " ".join(f"{tables.author_and_year(word)}{end}" for word, end in zip(words, ends, strict=True))
+    return _OURS.sub(": our choice", told.replace("sitting", "meal"))
+
+
+def _said_of_all(caps: Iterable[Cap], tables: Tables) -> list[str]:
+    """What the sources of all limits with an upper end say, to be told once."""
+    told = [_cited(cap.source, tables).split("; ") for cap in caps if cap.at_most_g is not None]
+    return [part for part in told[0] if all(part in one for one in told)] if len(told) > 1 else []
+
+
+def _limits(caps: Sequence[Cap], once: Sequence[str], tables: Tables) -> Iterator[str]:
+    """A line a limit; a source that all of them have stands below them."""
+    sources = ["; ".join(part for part in _cited(cap.source, tables).split("; ") if part not in once) for cap in caps]
+    is_one = len(caps) > 1 and len(set(sources)) == 1
+    for cap, source in zip(caps, sources, strict=True):
+        kinds = f" ({', '.join(cap.sittings)})" if cap.sittings else ""
+        most = f", at most {cap.at_most_g:.2f} g" if cap.at_most_g is not None else ""
+        whence = "" if is_one else f": {source}"
+        yield f"  {cap.typical_g:>5.2f} g{most}  {CAP_WORDS.get(cap.key, cap.key)}{kinds}{whence}"
+    if is_one:
+        yield f"  all of these: {sources[0]}"
 
 
 def _source_lines(profile: str, tables: Tables) -> Iterator[str]:
-    yield f"Where the limits of {profile} come from, for one person (caps.csv holds them)"
-    cited: list[str] = []
+    yield f"Where the limits of {profile} come from"
+    yield "  for one person; caps.csv holds them"
+    of_profile = [cap for cap in tables.caps if cap.profile == profile]
+    cited = [word.strip(" ;,") for cap in of_profile for word in cap.source.split()]
+    once = _said_of_all(of_profile, tables)
+    yield from (f"  {part}" for part in once)
     for scope, words in _SCOPES.items():
-        caps = [cap for cap in tables.caps if cap.profile == profile and cap.scope == scope]
+        caps = [cap for cap in of_profile if cap.scope == scope]
         if caps:
             yield ""
             yield words
-        for cap in caps:
-            kinds = f" ({', '.join(cap.sittings)})" if cap.sittings else ""
-            most = f", at most {cap.at_most_g:.2f} g" if cap.at_most_g is not None else ""
-            words, source = CAP_WORDS.get(cap.key, cap.key), _cited(cap.source, tables)
-            yield f"  {cap.typical_g:>5.2f} g{most}  {words}{kinds}: {source}"
-            cited += [word.strip(" ;,") for word in cap.source.split()]
+            yield from _limits(caps, once, tables)
     yield ""
     yield "What is recommended for a day"
     for name, (words, source) in RECOMMENDED.items():

@@ -93,6 +93,19 @@ class Manner:
         """What stands beside grams in a list: ounces, or nothing."""
         return ounces(grams) if self.measures == "american" else ""
 
+    def weight(self, grams: float) -> str:
+        """An amount in the one measure that is read here, for pictures that nobody weighs by."""
+        return self.beside(grams) if grams and self.measures == "american" else f"{grams:.0f} {self.small_unit}"
+
+    @property
+    def small_unit(self) -> str:
+        """The unit of an axis of weights."""
+        return "oz" if self.measures == "american" else "g"
+
+    def in_small_units(self, grams: float) -> float:
+        """On that axis; ounces in tenths, as in words."""
+        return _tenths(grams) / 10 if self.measures == "american" else grams
+
     def amount(self, grams: float) -> str:
         """`60 g`, or `60 g (2.1 oz)`."""
         return f"{grams:g} g ({ounces(grams)})" if self.measures == "american" else f"{grams:g} g"
@@ -224,12 +237,17 @@ def manner_of(measures: Measures, naming: Naming, tables: "Tables") -> Manner:
 
 def ounces(grams: float) -> str:
     """Ounces of 28.35 g in tenths, never more than the grams; halves from a pound on, grams below a tenth."""
-    tenths = math.floor(grams / _OUNCE_G * 10 + 1e-9)
+    tenths = _tenths(grams)
     if tenths >= _POUND_OZ * 10:
         halves = math.floor(grams / _OUNCE_G * 2 + 1e-9)
         pounds, rest = divmod(halves, 2 * _POUND_OZ)
         return f"{pounds} lb {rest / 2:g} oz" if rest else f"{pounds} lb"
     return f"{tenths / 10:g} oz" if tenths else f"{grams:g} g"
+
+
+def _tenths(grams: float) -> int:
+    """Whole tenths of an ounce, never more than the grams."""
+    return math.floor(grams / _OUNCE_G * 10 + 1e-9)
 
 
 def _with_ounces(found: re.Match[str]) -> str:

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.plain_signs import is_unicode
+from calmlarder.render.wrapped import wrapped
 
 BESIDE_LIMITS = "Each person, g: likely of its limit, at most of its limit"
 _FULL, _HALF, _EMPTY = "█", "▌", "·"
@@ -27,7 +28,7 @@ class Style(NamedTuple):
 
     def wrapped(self, text: str, first: str = "", rest: str = "") -> list[str]:
         """Lines that fit, in the measures and names of this home; `first` and `rest` stand before them."""
-        return textwrap.wrap(self.manner.told(text), self.width, initial_indent=first, subsequent_indent=rest)
+        return wrapped(self.manner.told(text), self.width, first, rest)
 
     def hanging(self, text: str) -> list[str]:
         """The same set in, and all but the first further in."""

@@ -7,6 +7,7 @@ from typing import Any
 
 from calmlarder.intake.plate import Serving
 from calmlarder.render.style import Style
+from calmlarder.render.wrapped import wrapped
 from calmlarder.swaps.model import Answer, Substitute, told_grams
 from calmlarder.swaps.why import GROUP_WORDS
 from calmlarder.tables.book import Tables
@@ -98,7 +99,7 @@ def _entry(word: str, text: str, style: Style) -> list[str]:
     """One labelled line, or none where there is nothing to say."""
     if not text:
         return []
-    return textwrap.wrap(text, style.width, initial_indent=f"   {word:<6} ", subsequent_indent=" " * 10)
+    return wrapped(text, style.width, f"   {word:<6} ", " " * 10)
 
 
 def _amount(part: Serving, tables: Tables) -> str:

@@ -1,9 +1,10 @@
 """Why a food is in the dinner or not, as text and as JSON."""
 
 import textwrap
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import Any
 
+from calmlarder.and_list import and_list
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.weights import MAIN_RESCUE, rescue_points
@@ -204,8 +205,8 @@ def _plain(found: tuple[Difference, ...]) -> list[str]:
 def _figures(why: Why, style: Style) -> Iterator[str]:
     """The foods whose figures are not measured in them, and the ranges that "at most" counts."""
     parts = why.tonight.contributions if why.tonight else ()
-    unmeasured = [f"{part.name} ({', '.join(part.not_measured)})" for part in parts if part.not_measured]
-    ranges = [f"{part.name} ({'; '.join(part.upper_ends)})" for part in parts if part.upper_ends]
+    unmeasured = [f"{part.name} ({_alike(part.not_measured)})" for part in parts if part.not_measured]
+    ranges = [f"{part.name} ({_alike(part.upper_ends)})" for part in parts if part.upper_ends]
     share = why.resting.not_measured_share if why.resting else 0.0
     counts = "" if round(share * 100) else ", which bring next to nothing here"
     for said, told in (
@@ -214,6 +215,15 @@ def _figures(why: Why, style: Style) -> Iterator[str]:
     ):
         if told:
             yield from style.hanging(f"{said}: {in_plain_words('; '.join(told))}.")
+
+
+def _alike(figures: Iterable[str]) -> str:
+    """`sorbitol recalled` and `mannitol recalled` as `sorbitol and mannitol recalled`."""
+    components: dict[str, list[str]] = {}
+    for figure in figures:
+        component, _, rest = figure.partition(" ")
+        components.setdefault(rest, []).append("GOS" if component == "gos" else component)
+    return "; ".join(f"{and_list(names)} {rest}" for rest, names in components.items())
 
 
 def _resting(why: Why, style: Style) -> Iterator[str]:
@@ -239,5 +249,5 @@ def _resting(why: Why, style: Style) -> Iterator[str]:
         yield from style.hanging("No one figure of those looked at would change the dinner.")
     if why.figures_tried < why.figures_all:
         yield from style.hanging(
-            f"Looked at {why.figures_tried} of {why.figures_all} figures with a margin, the likeliest first; "
-            "not searched to the end.")  # fmt: skip
+            f"Of {why.figures_all} figures that may be off {why.figures_tried} were tried, those likeliest to matter "
+            "first; the search was ended before the others.")  # fmt: skip

@@ -33,7 +33,7 @@ def why(asked: Asked, tables: Tables) -> str:
         return f"No figure is known for the {missing} of {asked.food.name}, so {said} cannot be counted"
     passed = passed_by(asked, tables)
     if not passed:
-        return f"{said} fits under every limit of the profile {asked.profile.name}"
+        return f"{said} fits under every limit of {asked.profile.name}"
     told = "; ".join(dict.fromkeys(_passes(row) for row in passed))
     return f"{said}, judged by eye, brings {told} (profile {asked.profile.name})"
 

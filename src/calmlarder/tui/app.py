@@ -284,7 +284,7 @@ class LarderApp(LeftOpen):
     def action_command_palette(self) -> None:
         """Every key of the screen in one list."""
         if not isinstance(self.screen, CommandPalette):
-            self.push_screen(CommandPalette(placeholder="what do you want to do? type a word of it"))
+            self.push_screen(CommandPalette(placeholder="a word of what to do; Enter does it, Esc leaves"))
 
     def action_sources(self) -> None:
         """Where the figures of a food on this screen come from; where there is none, those of the limits."""

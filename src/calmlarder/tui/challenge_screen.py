@@ -31,6 +31,7 @@ from calmlarder.tui.errors import told
 from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.page import Page
 from calmlarder.tui.score_form import Score, ScoreForm
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.modal import Modal
 from calmlarder.tui.widgets.tick_rows import TickRows
 from calmlarder.tui.widgets.top_line import TopLine
@@ -144,7 +145,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         """The page."""
         yield TopLine()
         with VerticalScroll(id="days-scroll"):
-            yield Static("", id="challenge", markup=False)
+            yield Hanging(id="challenge", beside=course_text.STILL_TO_TRY)
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -176,7 +177,7 @@ class ChallengeScreen(TurnsWithDay[None]):
             kitchen.manner.told(course_text.status_text(status, on_screen=True)),
             *(["\n".join(["Day by day", *history])] if history else []),
         ]
-        self.query_one("#challenge", Static).update("\n\n".join(parts))
+        self.query_one("#challenge", Hanging).update("\n\n".join(parts))
         self.refresh_bindings()
 
     def _goes_on(self) -> bool:

@@ -28,12 +28,12 @@ from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets import chart
 from calmlarder.tui.widgets.amounts import FigureRow, FigureRows
 from calmlarder.tui.widgets.chart import Bar, Bars, DayChart
+from calmlarder.tui.widgets.drawn import READABLE
 from calmlarder.tui.widgets.top_line import TopLine
 
 _SPANS = (7, 14, 28, 56, 84, 182, 365)
 _SHOWN_FIRST: tuple[Group, ...] = ("total", *(group for group in GROUPS if group != "total"))
 _MOST_FOODS, _MOST_NOTES = 10, 12
-_READABLE = 96  # columns of a sentence
 _HOW_FELT = "How does the gut feel? 0 calm to 10 the worst you know, and a note if you like: 3 a bit tight"
 _NUTRIENTS = {"protein_g": ("protein", "g"), "fibre_g": ("fibre", "g"), "calcium_mg": ("calcium", "mg"),
               "iron_mg": ("iron", "mg")}  # fmt: skip
@@ -74,6 +74,7 @@ class DaysScreen(TurnsWithDay[None]):
             yield FigureRows(id="week")
             yield Bars(id="thrown")
             yield FigureRows(id="thrown-foods")
+            yield FigureRows(id="saved")
             yield Static("", id="advice", markup=False)
             yield Static("", id="days-caution", markup=False)
         yield KeysLine()
@@ -123,7 +124,7 @@ class DaysScreen(TurnsWithDay[None]):
 
     @property
     def _wide(self) -> int:
-        return max(40, min(_READABLE, self.size.width - 6))
+        return max(40, min(READABLE, self.size.width - 6))
 
     def _show_chart(self, shown: Sequence[Day], found: Related) -> None:
         group = _SHOWN_FIRST[self._group]
@@ -161,27 +162,31 @@ class DaysScreen(TurnsWithDay[None]):
     def _show_waste(self, thrown: Waste) -> None:
         first = next((n for n, one in enumerate(thrown.weeks) if one.eaten_g or one.given_g or one.thrown_g), None)
         weeks = thrown.weeks[first:] if first is not None else ()
+        manner = self._kitchen.manner
+        unit = manner.small_unit
         bars = [
             Bar(
                 f"{one.monday.day:>2} {one.monday:%b}",
-                one.thrown_g,
-                f"eaten {one.eaten_g:.0f} g, given {one.given_g:.0f} g",
+                manner.in_small_units(one.thrown_g),
+                f"eaten {manner.weight(one.eaten_g)}, given {manner.weight(one.given_g)}",
             )
             for one in weeks
         ]
-        heading = f"Thrown away each week, g of edible food: {thrown.thrown_g:.0f} g in all"
-        manner = self._kitchen.manner
-        self.query_one("#thrown", Bars).show(manner.told(heading), "g", bars)
+        heading = f"Thrown away each week, {unit} of edible food: {manner.weight(thrown.thrown_g)} in all"
+        self.query_one("#thrown", Bars).show(heading, unit, bars)
         foods = [
             FigureRow(manner.name(one.title), *self._thrown(one.grams, f"{_times(one.times)}{_whys(one.whys)}"))
             for one in thrown.foods[:_MOST_FOODS]
         ]
-        saved = FigureRow("used up in time", *self._thrown(thrown.rescued_g, "cooked with a week or less left"))
-        self.query_one("#thrown-foods", FigureRows).show("Of which", [*foods, saved] if weeks else [])
+        self.query_one("#thrown-foods", FigureRows).show("Of which", foods)
+        saved = FigureRow("in a dinner", *self._thrown(thrown.rescued_g, "cooked with a week or less left"))
+        self.query_one("#saved", FigureRows).show("Used up in time", [saved] if weeks else [])
 
     def _thrown(self, grams: float, words: str) -> tuple[str, str]:
-        """Grams, and words behind them, with ounces where they are read here."""
-        return f"{grams:.0f} g", ", ".join(filter(None, [self._kitchen.manner.beside(round(grams)), words]))
+        """An amount, and words behind it; where it is read in ounces, grams before them."""
+        manner = self._kitchen.manner
+        also = f"{grams:.0f} g" if manner.beside(grams) else ""
+        return manner.weight(grams), ", ".join(filter(None, [also, words]))
 
     @property
     def content(self) -> str:

@@ -17,7 +17,7 @@ from calmlarder.render.portions_text import dose_words, for_whom, shares_words, 
 from calmlarder.render.thaw_text import thaw_first
 from calmlarder.tui.widgets.amounts import Amount, AmountList
 from calmlarder.tui.widgets.dish import DishCard, OrderOfWork, Work
-from calmlarder.tui.widgets.drawn import Drawn
+from calmlarder.tui.widgets.drawn import READABLE, Drawn
 from calmlarder.tui.widgets.limit_bar import NearLimits, Nearness
 
 if TYPE_CHECKING:
@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from calmlarder.kitchen.timeline import Moment
 
 _HUGE, _WIDE, _MIDDLE = 150, 108, 74  # columns of the view from which three or two of its parts stand side by side
+_NARROWEST = 40  # columns that a note has at least
 _MOST_NAMED = 3
 _URGENT_DAYS = 1  # left: what goes first, and is said before anything else of it
 _AT_MOST = 1.6  # the end of a bar where nothing limits what may come at most, as in the profiles of caps.csv
@@ -60,7 +61,9 @@ class DinnerView(VerticalScroll):
                     yield Static("", id="weigh", markup=False)
                     yield NearLimits()
             yield OrderOfWork()
-        yield Static("", id="notes", markup=False)
+        with Container(id="notes"):
+            yield Static("", id="to-do", markup=False)
+            yield Static("", id="to-know", markup=False)
 
     def on_resize(self) -> None:
         """Side by side, or below each other."""
@@ -77,7 +80,7 @@ class DinnerView(VerticalScroll):
         self.query_one(NearLimits).show(())
         self.query_one(AmountList).show("", ())
         self.query_one(OrderOfWork).show(())
-        self.query_one("#notes", Static).update(_with_headings(words))
+        self._note(words, in_two=False)
 
     def show(
         self,
@@ -105,7 +108,7 @@ class DinnerView(VerticalScroll):
         self.query_one(OrderOfWork).show(
             [Work(one.start_min, one.what) for one in _moments(dinner)], thaw_first(dinner)
         )
-        self.query_one("#notes", Static).update(words)
+        self._note(words)
 
     def show_box(self, dinner: "Dinner", how: str, words: str, before_g: Mapping[str, float]) -> None:
         """A portion of a dinner out of its box: `how` it is eaten, and what is in one portion; nothing is cooked."""
@@ -119,7 +122,20 @@ class DinnerView(VerticalScroll):
         each = [_amount_boxed(round(use.grams / dinner.people), use.name, self.manner) for use in dinner.uses]
         self.query_one(AmountList).show("In one portion, about", each)
         self.query_one(OrderOfWork).show(())
-        self.query_one("#notes", Static).update(words)
+        self._note(words)
+
+    @property
+    def notes_width(self) -> int:
+        """Columns to which notes are wrapped before they come here."""
+        return max(_NARROWEST, min(READABLE, self.size.width - 4))
+
+    def _note(self, words: str, *, in_two: bool = True) -> None:
+        """What is to be done about the rest of the larder, and behind the first free line what is to be known."""
+        to_do, _, to_know = words.partition("\n\n") if in_two else (words, "", "")
+        for name, part in (("to-do", to_do), ("to-know", to_know)):
+            place = self.query_one(f"#{name}", Static)
+            place.update(_with_headings(part))
+            place.display = bool(part)
 
     def _begin_at_top(self, dinner: "Dinner | None") -> None:
         """Another dinner is read from its title; the same one, told again, stays where it was read."""

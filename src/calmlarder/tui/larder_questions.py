@@ -31,6 +31,12 @@ class Parted(NamedTuple):
     becomes: Becomes
 
 
+class _HowMuch(Input):
+    """Its key is told below the screen, as that of the list is."""
+
+    BINDINGS: ClassVar[list[BindingType]] = [Binding("enter", "submit", "Go on")]
+
+
 class PartialUse(Modal[Parted]):
     """The amount is read as it is typed; Enter goes on to what becomes of it."""
 
@@ -47,7 +53,7 @@ class PartialUse(Modal[Parted]):
         moved = "thawed" if self._lot.place == "freezer" else _PART_WORDS["moved"]
         with Vertical(id="choice"):
             yield Static(self._told(f"{self._called}, {self._lot.grams:g} g: how much of it?"), markup=False)
-            yield Input("half", placeholder="100 g, half, a third", id="part")
+            yield _HowMuch("half", placeholder="100 g, half, a third", id="part")
             yield Static("", id="part-means", markup=False)
             yield AskedList(*(moved if becomes == "moved" else words for becomes, words in _PART_WORDS.items()))
         yield KeysLine()

@@ -187,6 +187,6 @@ def _item(one: Entry, manner: Manner) -> Item:
     assert eaten is not None
     who = () if eaten.who in {"me", "everyone"} else (eaten.who,)
     total = sum(load.likely_ug for load in eaten.loads if load.group == "total") / 1_000_000
-    brought = f"{total:.2f} g without lactose" if not eaten.unknown else "figures not known"
+    brought = f"{total:.2f} g total without lactose" if not eaten.unknown else "figures not known"
     name, at, grams = manner.name(eaten.title), f"{eaten.at:%H:%M}", f"{eaten.grams:.0f}"
     return Item(_id(one), name, grams, at, who, beside=brought, measure=manner.beside(eaten.grams))

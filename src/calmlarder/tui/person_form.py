@@ -27,7 +27,7 @@ _PHASES = ("none", "elimination", "reintroduction", "personal")
 _LEAST_PERCENT, _MOST_PERCENT = round(100 * APPETITE[0]), round(100 * APPETITE[2])
 _LIMIT = f"grams at one meal, such as gos 1.0: {', '.join(OWN_COMPONENTS).replace('_', ' ')}"
 _LIMITS = "what every dinner for {whom} keeps to; somebody new has none until you choose; own: those set below"
-_PHASE = "where {who} are; alone it limits nothing, but elimination or reintroduction turns none into elimination"
+_PHASE = "where {who} are; alone it limits nothing; with elimination or reintroduction, limits none become elimination"
 _CARE = "Ctrl+S keeps what is said here. Limits of {whose} own are set with a dietitian."
 
 
@@ -53,16 +53,16 @@ class PersonForm(Form[dict[str, Any]]):
             phase = Pick(_PHASES, [one.phase or _PHASES[0]], id="phase")
             yield Field("Phase", phase, _PHASE.format(who=who))
             since = Input(one.since.isoformat() if one.since else "", compact=True, id="since")
-            yield Field(
-                "Phase since", since, f"its first day, such as {a_day(self._kitchen.today)}; empty: today, if new"
-            )
+            began = f"its first day, such as {a_day(self._kitchen.today)}; empty: today, if new"
+            yield Field("Phase since", since, began, beside=True)
             percent = number_input(round(100 * one.appetite), "appetite")
             yield Field("Appetite, %", percent, "of a usual share; a child 60, hungry 130")
             yield Field("Protein, g", number_input(round(one.protein_g), "protein_g"), "at a dinner")
             last = "" if one.weight_kg is None else f"; {one.weight_kg:g} when last said"
-            yield Field("Weight today, kg", Input(compact=True, id="weight"), f"may stay empty{last}")
+            weight = Input(compact=True, classes="-number", id="weight")
+            yield Field("Weight today, kg", weight, f"may stay empty{last}")
             yield Field(f"Limit of {whose} own", Input(compact=True, id="limit"), _LIMIT)
-            yield Field("Who says so", Input(compact=True, id="said-by"), "such as my dietitian")
+            yield Field("Who set it", Input(compact=True, id="said-by"), "such as my dietitian")
             yield Button("Keep", compact=True, id="keep")
         yield KeysLine()
 
@@ -108,7 +108,7 @@ class PersonForm(Form[dict[str, Any]]):
         if line.strip():
             own = own_limit_of(line, self.query_one("#said-by", Input).value, self._kitchen.today)
             if own is None:
-                wrong = far_over(line) or "a component and grams, such as gos 1.0, and below who says so"
+                wrong = far_over(line) or "a component and grams, such as gos 1.0, and below who set it"
                 self._field("limit").wrong(wrong)
                 return None
             values["own_limits"] = [limit.model_dump() for limit in with_limit(one, own)]

@@ -19,6 +19,7 @@ from calmlarder.render.thaw_text import freeze_words
 from calmlarder.tui.dinner_view import amounts_of
 from calmlarder.tui.widgets.amounts import AmountList, Fact, Facts
 from calmlarder.tui.widgets.day_board import Card, DayBoard
+from calmlarder.tui.widgets.drawn import READABLE
 
 if TYPE_CHECKING:
     from calmlarder.larder.lot import Lot
@@ -217,7 +218,7 @@ class PlanView(VerticalScroll):
         done = plan if isinstance(plan, Planned) else None
         about = unfit_line(unfit, len(sittings)) if unfit else left_over_line(done, name_of) if done else _BETTER
         self.query_one("#left-over", Static).update(told(about))
-        caution = "\n".join(wrap(CAUTION, max(40, min(100, self.size.width - 4))))
+        caution = "\n".join(wrap(CAUTION, max(40, min(READABLE, self.size.width - 4))))
         self.query_one("#plan-caution", Static).update(caution if done else "")
         evening = outcome.asked.evening
         boxes = self.query_one("#plan-boxes", Static)

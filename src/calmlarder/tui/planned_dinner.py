@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     from calmlarder.compose.dinner import Dinner
     from calmlarder.compose.request import DinnerRequest
 
-_NARROWEST = 40
 _OF_A_BOX = (
     "It is cooked with the earlier meal and put into its box then. When you eat it, type in the larder: ate boxed, and "
     "the name of the dish.",
@@ -80,7 +79,7 @@ class PlannedDinner(Screen[bool]):
         from calmlarder.render.tonight_text import planned_notes_text
 
         view = self.query_one(DinnerView)
-        style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)
+        style = Style(False, True, view.notes_width, self._kitchen.manner)
         view.manner = style.manner
         if self._box:
             view.show_box(self._dinner, self._box, "\n".join(_OF_A_BOX), held_g(self._wanted))

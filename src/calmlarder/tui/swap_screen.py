@@ -7,7 +7,7 @@ from rich.text import Text
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import VerticalScroll
+from textual.containers import Container, VerticalScroll
 from textual.screen import Screen
 from textual.widgets import OptionList, Static
 
@@ -16,11 +16,13 @@ from calmlarder.render.caution import at_fault
 from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.swaps.model import told_grams
 from calmlarder.tui.key_bar import KeysLine
-from calmlarder.tui.widgets.hanging import READABLE, Hanging
+from calmlarder.tui.widgets.drawn import READABLE
+from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.marked_list import MarkedList
 from calmlarder.tui.widgets.top_line import TopLine
 
 _NARROWEST = 40
+_SIDE_BY_SIDE = 108  # columns of the screen from which what is marked is told beside the list
 
 
 class Swapped(NamedTuple):
@@ -31,7 +33,7 @@ class Swapped(NamedTuple):
 
 
 class SwapScreen(Screen[Swapped | None]):
-    """The list; what is marked is told below it."""
+    """The list; what is marked is told beside it, or below where there is no room."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("enter", "take", "Into the dinner", priority=True),
@@ -49,9 +51,10 @@ class SwapScreen(Screen[Swapped | None]):
         """Why, the list, and what is marked."""
         yield TopLine()
         yield Static("", id="title", markup=False)
-        yield MarkedList(*map(Text, self._names()), id="swaps")
-        with VerticalScroll(id="swap-scroll"):
-            yield Hanging(id="swap")
+        with Container(id="swaps-and-one"):
+            yield MarkedList(*map(Text, self._names()), id="swaps")
+            with VerticalScroll(id="swap-scroll"):
+                yield Hanging(id="swap")
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -81,7 +84,8 @@ class SwapScreen(Screen[Swapped | None]):
         self._tell(event.option_index)
 
     def on_resize(self) -> None:
-        """Wrap anew."""
+        """Side by side, or below each other; wrap anew."""
+        self.set_class(self.size.width >= _SIDE_BY_SIDE, "wide")
         marked = self.query_one(OptionList).highlighted
         if marked is not None:
             self.call_after_refresh(self._tell, marked)
@@ -91,7 +95,7 @@ class SwapScreen(Screen[Swapped | None]):
         from calmlarder.render.swap_text import substitute_text
 
         place = self.query_one("#swap", Hanging)
-        style = Style(False, True, max(_NARROWEST, min(READABLE, place.size.width)))
+        style = Style(False, True, max(_NARROWEST, min(READABLE, place.content_size.width)))
         told = substitute_text(index + 1, self._swaps.answer.substitutes[index], self._swaps.tables, style)
         place.update(self._manner.told(told))
 

@@ -18,7 +18,6 @@ from calmlarder.tui.widgets.top_line import TopLine
 if TYPE_CHECKING:
     from calmlarder.compose.compose import Composed
 
-_NARROWEST = 40
 _MORE = "look for another dinner"
 
 _OF_A_DINNER = frozenset({"cook", "another", "change", "without"})  # keys that do something to the dinner that is shown
@@ -78,7 +77,7 @@ class TonightScreen(SearchesDinner):
         from calmlarder.render.tonight_text import notes_text, tonight_text
 
         composed, view = self._composed, self.query_one(DinnerView)
-        style = Style(False, True, max(_NARROWEST, view.size.width - 4), self._kitchen.manner)
+        style = Style(False, True, view.notes_width, self._kitchen.manner)
         fault = fill(f"{at_fault('a dinner')}: {'; '.join(self._faults)}", style.width) if self._faults else ""
         self.query_one(TopLine).say(self._again_words + _found_words(composed, self._place))
         titles = [style.manner.title(dinner) for dinner in composed.dinners]

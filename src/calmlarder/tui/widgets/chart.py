@@ -15,6 +15,7 @@ _DOT, _UPPER, _LOWER, _LIMIT = "●", "▀", "▄", "╌"
 # Rows of each measure by the rows of the screen from which on there is room for them and for the days below.
 _ROWS = ((36, 10), (24, 6), (0, 5))
 _LONGEST_BAR = 60
+_TWO_FIGURES = 50  # the longest bar from which on tenths tell nothing
 _OTHERS = "  ← → other groups"
 _NICE = (
     0.1,
@@ -87,7 +88,7 @@ class DayChart(Drawn):
 
     def _gut(self, text: Text, columns: Sequence[Day], wide: int, size: tuple[int, int]) -> None:
         rows, width = size
-        text.append(cut(f"gut, 0 calm to {self._worst}, the worst of each day", width), "bold")
+        text.append(cut(f"Gut, 0 calm to {self._worst}, the worst of each day", width), "bold")
         for row in range(rows, -1, -1):
             label = f"{self._worst * row / rows:g}" if _is_said(row, rows) else ""
             self._axis(text, label)
@@ -107,9 +108,10 @@ class DayChart(Drawn):
         rows, width = size
         top = _top(max([*(day.grams or 0.0 for day in columns), self._limit_g or 0.0]))
         limit = f", the limit of a day at {self._limit_g:g} g" if self._limit_g else ""
-        heading = f"{self._group}, g a day, likely{limit}"
+        group = self._group[:1].upper() + self._group[1:]
+        heading = f"{group}, g a day, likely{limit}"
         if len(heading) > width:
-            heading = f"{self._group}, g a day; limit {self._limit_g:g} g" if self._limit_g else heading
+            heading = f"{group}, g a day; limit {self._limit_g:g} g" if self._limit_g else heading
         text.append(f"\n\n{cut(heading, width)}", style="bold")
         text.append(_OTHERS if len(heading) + len(_OTHERS) <= width else "", style=self.tone("faint"))
         bar = max(1, wide - 1)
@@ -206,7 +208,8 @@ class Bars(Drawn):
             return text
         text.append(self._heading, style="bold")
         names = max(len(bar.label) for bar in self._bars) + 1
-        figures = max(len(f"{bar.value:.0f}") for bar in self._bars) + 1
+        digits = 0 if max(bar.value for bar in self._bars) >= _TWO_FIGURES else 1
+        figures = max(len(f"{bar.value:.{digits}f}") for bar in self._bars) + 1
         words = max(len(bar.words) for bar in self._bars)
         words = words + 2 if width - names - figures - words - 2 >= 24 else 0
         room = max(8, min(_LONGEST_BAR, width - names - figures - words - 1))
@@ -219,6 +222,6 @@ class Bars(Drawn):
             drawn = "█" * (eighths // 8) + ("" if eighths % 8 == 0 else " ▏▎▍▌▋▊▉"[eighths % 8])
             text.append(f"\n{bar.label:<{names}}", style=self.tone("foreground"))
             text.append(f"{drawn:<{room}}", style=self.tone("accent"))
-            text.append(f"{bar.value:>{figures}.0f}", style=self.tone("foreground"))
+            text.append(f"{bar.value:>{figures}.{digits}f}", style=self.tone("foreground"))
             text.append(f"  {bar.words}" if words else "", style=self.tone("faint"))
         return text

@@ -6,7 +6,8 @@ from typing import NamedTuple
 
 from rich.text import Text
 
-from calmlarder.tui.widgets.drawn import Drawn, cut
+from calmlarder.render.wrapped import wrapped
+from calmlarder.tui.widgets.drawn import READABLE, Drawn, cut
 
 
 class DishCard(Drawn):
@@ -23,8 +24,8 @@ class DishCard(Drawn):
         self.redraw()
 
     def draw(self, width: int) -> Text:
-        """Wrapped to the width."""
-        text = Text()
+        """Wrapped to the width, and never wider than can be read."""
+        text, width = Text(), min(width, READABLE)
         for line in wrap(self._above, width):
             text.append(f"{line}\n")
         text.append("\n".join(wrap(self._title.upper(), width)), style="bold " + self.tone("accent"))
@@ -64,7 +65,7 @@ class OrderOfWork(Drawn):
             text.append(f"\n{'':6}{line}", style="bold")
         for number, one in enumerate(self._work, start=1):
             mark = f"{one.minute if one.minute is not None else number:>4}  "
-            lines = wrap(one.words, max(10, width - len(mark)))
+            lines = wrapped(one.words, max(10, width - len(mark)))
             text.append(f"\n{mark}", style=self.tone("faint"))
             text.append(("\n" + " " * len(mark)).join(lines))
         return text

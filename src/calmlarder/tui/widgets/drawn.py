@@ -6,6 +6,8 @@ from rich.text import Text
 from textual.geometry import Size
 from textual.widget import Widget
 
+READABLE = 92  # columns of a line of reading: from a longer one the eye loses its way back; ours
+
 
 class Drawn(Widget):
     """Subclasses give their text for a width; the height follows."""

@@ -3,13 +3,12 @@
 import re
 from collections.abc import Sequence
 from itertools import zip_longest
-from textwrap import wrap
 
 from rich.text import Text
 
-from calmlarder.tui.widgets.drawn import Drawn
+from calmlarder.render.wrapped import wrapped
+from calmlarder.tui.widgets.drawn import READABLE, Drawn
 
-READABLE = 100  # columns of a line
 _TWO_COLUMNS, _BETWEEN = 150, 4
 _BARS = re.compile(r"[█▉▊▋▌▍▎▏]+")
 _AT = re.compile(r"[ ›]*\w* *\d+:\d\d  ")  # a time in front of what happens then
@@ -69,7 +68,7 @@ class Hanging(Drawn):
             heading = heading or bool(self._beside and line == self._beside)
             at = _AT.match(line)
             indent = " " * (at.end() if at else len(line) - len(line.lstrip()) + 2)
-            lines = wrap(line, min(width, READABLE), subsequent_indent=indent) or [""]
+            lines = wrapped(line, min(width, READABLE), rest=indent) or [""]
             text.append("\n" if number else "")
             title = f"bold {self.tone('accent')}" if self._is_titled and is_titled and not number else ""
             text.append("\n".join(lines), style=title or ("bold" if heading else ""))
