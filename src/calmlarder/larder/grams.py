@@ -91,6 +91,7 @@ _KEPT_IN_BULK = frozenset({
     "rice", "grain", "flour", "pasta", "noodle", "potato", "oil", "sweetener", "pulse", "root", "juice", "milk",
     "plant-drink", "nut", "seed", "dried-fruit", "fruit", "citrus", "allium", "brassica", "tomato",
 })  # fmt: skip
+_SACHET_G = 50  # a packet of no more is one portion of a powder: ours
 _SERVING_G = 200  # of vegetables that were cooked: common practice, no source
 _NEARLY_ALL = 0.7  # of a pack: a nearly full bag is the usual bag, and no bit of it; ours
 _SHARE_PORTIONS = 2.5  # a bit is a bit of a small pack: of so many portions at most; common practice, no source
@@ -246,6 +247,8 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
         wanted = ("block", *wanted)  # one tofu is a block of it
     if amount.plural and not amount.share:
         wanted = tuple(name for name in _WITHOUT_AMOUNT if name not in {"head", "piece"}) + _ONE_OF_THEM
+    if "packet" in own and own["packet"].grams <= _SACHET_G and (kept := own.get("tub") or own.get("jar")):
+        return kept  # granules are bought by the tub, and a sachet of them is told
     for name in (*wanted, *CONTAINERS):
         if name in own:
             return own[name]

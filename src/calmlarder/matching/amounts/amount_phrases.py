@@ -93,6 +93,8 @@ PLAINLY = (
         ),
         r"\1 and a ",
     ),
+    # A shopping bag of what grows is no packet of it: common practice, no source.
+    (LatePattern(r"\b(?:a |one |whole )?carrier bag(?: ?full)?(?: of)?\b"), " 1 kg "),
     # `tofu 14oz, two`: so many of so much.
     *(
         (LatePattern(rf"(?<![\w./])(\d+(?:\.\d+)? ?(?:{UNIT})), ?x? ?(?:{word}|{number})(?=\s*$)"), rf"{number} x \1")

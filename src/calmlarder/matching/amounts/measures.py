@@ -88,8 +88,8 @@ _ELSEWHERE = {
     **dict.fromkeys(("bola", "bolas", "boule", "boules", "kugel", "kugeln", "kulka"), "ball"),
     **dict.fromkeys(("puno", "punado", "poignee", "manciata", "handvoll", "garsc", "genggam", "fistful"), "handful"),
     "cho": "block",
-    "lembar": "sheet", "caja": "box", "cajas": "box", "caixa": "box", "bucket": "sack", "basket": "sack",
-    "bx": "box", "ctn": "carton", "pnt": "punnet", "hdful": "handful", "hndfl": "handful",
+    "lembar": "sheet", "caja": "box", "cajas": "box", "caixa": "box", "bucket": "sack", "basket": "punnet",
+    "bx": "box", "boxful": "box", "ctn": "carton", "pnt": "punnet", "hdful": "handful", "hndfl": "handful",
 }  # fmt: skip
 _NAMED = {**{name: name for name in MEASURES}, **_ALIASES, **_ELSEWHERE}
 MEASURE_WORDS = {**{f"{word}s": name for word, name in _NAMED.items() if len(word) > 2}, **_NAMED}
