@@ -221,3 +221,15 @@ def test_what_is_soft_or_brown_and_not_eaten_up_is_told(
     brown = said("half a cauliflower, bit brown")
     assert "a usual amount passes the limits: cauliflower (brown). For somebody else's plate" in brown
     assert "carrot" not in rest + brown
+
+
+def test_stale_bread_is_not_cut_about(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """Mouldy bread goes whole (UK Food Standards Agency: recalled); stale bread is toasted (common practice)."""
+    toast = [one for one in patterns if one.id == "eggs-and-greens"]
+    lines = ["eggs 6", "spinach 200g", "gluten free bread, bit stale", "cheddar"]
+    dinner = compose(lots_of(lines), wanting(people=1, protein_floor_g=8, seconds=60), toast, tables).dinners[0]
+    [said] = [one for one in dinner.cautions if "(stale)" in one]
+    assert said.endswith("(stale): stale does no harm; what is mouldy goes in the bin, all of it.")

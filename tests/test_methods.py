@@ -491,3 +491,9 @@ def test_instant_rice_is_done_in_ten_minutes_and_passes_the_check(cook: Cook) ->
 def test_salad_cream_is_no_dressing_for_noodles(cook: Cook) -> None:
     fridge = ["rice noodles 400g", "eggs 6", "carrots 4", "salad cream", "soy sauce"]
     assert "salad-cream" not in {use.food for use in cook(fridge, "noodle-bowl").uses}
+
+
+def test_walnut_oil_is_no_fat_to_fry_in(cook: Cook) -> None:
+    dinner = cook(["dry buckwheat 500g", "eggs 6", "chard 300g", "carrots 4", "walnut oil", "lemon"], "grain-bowl")
+    assert "walnut oil in a" not in said(dinner)
+    assert dinner.taken_for_granted

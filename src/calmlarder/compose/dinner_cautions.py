@@ -1,7 +1,7 @@
 """What to mind with a dish, its foods and its lots, each once, and who says so."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 
 from calmlarder.and_list import and_list
 from calmlarder.compose.garlic_named import says_garlic
@@ -47,24 +47,32 @@ def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[
         if rest:
             cautions.append(rest)
             said_by.append(_ADVICE)
-    if tired:
-        limp = [one for one in tired if _LIMP.search(one)]
-        soon = [one for one in tired if _TO_BE_USED.search(one)]  # when to eat it, and nothing of how it is
-        worse = [one for one in tired if one not in (*limp, *soon)]
-        if limp:
-            cautions.append(
-                f"{and_list(limp).capitalize()}: limp does no harm; what is slimy or mouldy goes in the bin."
-            )
-        if soon:
-            cautions.append(f"{and_list(soon).capitalize()}: look it over first; if in doubt, throw it away.")
-        if worse:
-            cautions.append(f"{and_list(worse).capitalize()}: cut away what is bad; if in doubt, throw it away.")
+    cautions += _said_of_tired(tired)
     if said_by:
         names = dict.fromkeys(tables.authority(source) for source in said_by)
         cautions.append(f"Food safety as advised by: {'; '.join(names)}.")
     return tuple(dict.fromkeys(cautions))
 
 
+def _said_of_tired(tired: Sequence[str]) -> Iterator[str]:
+    """A sentence for what is limp, for stale bread, for what is to be used, and for what is worse."""
+    worse = list(tired)
+    for sort, then in (
+        (_LIMP, "limp does no harm; what is slimy or mouldy goes in the bin"),
+        (_STALE, "stale does no harm; what is mouldy goes in the bin, all of it"),
+        (_TO_BE_USED, "look it over first; if in doubt, throw it away"),  # when to eat it, and nothing of how it is
+    ):
+        of_it = [one for one in worse if sort.search(one)]
+        worse = [one for one in worse if one not in of_it]
+        if of_it:
+            yield f"{and_list(of_it).capitalize()}: {then}."
+    if worse:
+        yield f"{and_list(worse).capitalize()}: cut away what is bad; if in doubt, throw it away."
+
+
+_STALE = re.compile(
+    r"\b(?:bread|rolls?|baguette|pitta|bagels?|tortillas?|crumpets?)\b[^()]*\((?:[a-z]+ )*(?:stale|hard)\)$"
+)
 _TO_BE_USED = re.compile(r"\b(?:use|using|used|eat|eating|cook|cooking|finish|finishing|asap|urgent|priority)\b", re.I)
 _LIMP = re.compile(
     r"\((?:[a-z]+ )*(?:bendy|floppy|limp|wrinkly|wrinkled|drooping|droopy|rubbery|wilted|wilting)\)$", re.I
