@@ -100,7 +100,7 @@ def test_steps_that_name_what_changed_are_told(recipe: str, capsys: pytest.Captu
     assert "step 2" not in behind  # it names nothing that changed
     steps = json.loads(told(capsys, recipe, "--format", "jsonld", status=3)["recipe"])["recipeInstructions"]
     assert [step["text"] for step in steps][:2] == [
-        "Fry the leek greens and the garlic-infused oil.",
+        "Fry the leek greens in the garlic-infused oil.",
         "Add the rest and simmer.",
     ]
     assert any("for garlic (step 1)" in step["text"] for step in steps[2:])

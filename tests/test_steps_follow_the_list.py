@@ -8,8 +8,10 @@ from typing import Any
 
 import pytest
 
+from calmlarder.adapt.step_ahead import boiled_ahead
 from calmlarder.adapt.step_oil_once import oil_once
 from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
+from calmlarder.adapt.step_water import water_in_its_step
 
 Adapt = Callable[..., dict[str, Any]]
 
@@ -196,3 +198,43 @@ def test_garlic_roasted_and_squeezed_is_oil_that_goes_in_once() -> None:
     assert told.count("garlic-infused oil") == 1
     assert told.startswith("Put the peppers and tomatoes on a tray")
     assert told.endswith("Peel the peppers and put the garlic-infused oil with them.")
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        (
+            "4. Add the chickpeas and potatoes [potatoes about 18 minutes, so 8 minutes ahead of the rest].",
+            "4. First boil the potatoes for 8 minutes and drain them. Add the chickpeas and potatoes.",
+        ),
+        ("Add the potatoes and cook for 18 minutes.", "Add the potatoes and cook for 18 minutes."),
+    ],
+)
+def test_what_takes_longer_is_boiled_in_a_sentence_before(step: str, told: str) -> None:
+    assert boiled_ahead(step) == told
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        ("Pour in the coconut milk and simmer.", "Pour in the coconut milk and up to 140 ml water and simmer."),
+        ("Add the coconut milk, stock and beans.", "Add the coconut milk, up to 140 ml water, stock and beans."),
+        ("Add the coconut milk, 100ml water and peas.", "Add the coconut milk, up to 240 ml water and peas."),
+        ("Drizzle with coconut milk.", None),  # there the note stays
+    ],
+)
+def test_water_that_makes_up_for_less_of_a_liquid_stands_in_its_step(step: str, told: str | None) -> None:
+    note = "Less coconut milk: make up the liquid with up to 140 ml water."
+    names = {("coconut", "milk"): frozenset({"coconut-milk"})}
+    steps, notes = water_in_its_step([step], [note], frozenset({"coconut-milk"}), names)
+    assert steps == [told or step]
+    assert notes == ([] if told else [note])
+
+
+def test_greens_that_stay_tough_are_not_sliced_thick(adapt: Adapt) -> None:
+    found = adapt(
+        "Beef stew", "3 onions, thickly sliced", "1 kg stewing beef", "4 carrots",
+        steps="1. Fry the onions for 10 minutes. Add the beef and carrots and cook for 2 hours.", serves=6,
+    )["recipe"]  # fmt: skip
+    assert "leek greens, sliced fine" in found
+    assert "thick" not in found

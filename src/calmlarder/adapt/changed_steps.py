@@ -19,6 +19,7 @@ from calmlarder.adapt.left_open import without_unread
 from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.names import names_as_cut, spans_in, with_last_words
 from calmlarder.adapt.near_lines import lines_with_neighbours
+from calmlarder.adapt.step_ahead import boiled_ahead
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_heat import (
@@ -48,6 +49,7 @@ from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, twice
 from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
 from calmlarder.adapt.step_times import in_their_own_time
+from calmlarder.adapt.step_water import water_in_its_step
 from calmlarder.adapt.things_now import (
     Told,
 )
@@ -130,7 +132,8 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = greens_out_of_a_red_base(oil_with_the_fat(marked, _left_of_the_oil(adapted, told)))
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
-    marked = oil_shared_out(named_once([oil_once(not_charred(text)) for text in marked]))
+    marked = [boiled_ahead(oil_once(not_charred(text))) for text in marked]
+    marked = oil_shared_out(named_once(marked))
     marked = without_soaked_pulses(steps, marked, told)
     marked = [old if text == plain else text for text, plain, old in zip(marked, steps, written, strict=False)]
     marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]
@@ -138,9 +141,16 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
         marked = [_FLORET.sub(lambda one: "pieces" if one[1] else "piece", text) for text in marked]
     marked = [_all_of_them(text, adapted, parts, tables) for text in marked]
     notes = _notes(steps, parts, adapted, told, (named, texts))
+    marked, notes = water_in_its_step(marked, notes, _less_of(adapted, parts), alone)
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *written[len(marked) :]), tuple(notes))
+
+
+def _less_of(adapted: Adapted, parts: Sequence[Part]) -> frozenset[str]:
+    """The foods of which the list has less now."""
+    less = (change.place for change in adapted.changes if change.change == "less" and change.place is not None)
+    return frozenset(food for place in less if (food := parts[place].read.food))
 
 
 def _is_of_a_food(change: Change, parts: Sequence[Part]) -> bool:

@@ -44,6 +44,7 @@ _A_LONG_WORD = 6  # letters; a shorter word may be of any food: ours
 _SIZE = re.compile(r"\b\d+ cm ")
 _PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
 _LEAFY = frozenset({"allium", "leaf", "stem", "herb"})
+_TOUGHER = "leek-green"  # than an onion: in thick slices it stays so; common practice, no source
 _LEAVES_BEAR = re.compile(r"\b(?:chopped|sliced|shredded)$")
 _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
@@ -185,6 +186,8 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
 
 def _fit_cut(cut: str, stand_in: Food) -> str:
     """How it is cut, peeled first where it has a skin; nobody grates or cubes leaves, pods stay long."""
+    if stand_in.id == _TOUGHER and cut.startswith(("thickly", "roughly", "coarsely")):
+        return _usual_cut(stand_in)
     if stand_in.kind in _LEAFY:
         return "very finely chopped" if cut.endswith("grated") else cut if _LEAVES_BEAR.search(cut) else ""
     if stand_in.kind == "pod":

@@ -8,6 +8,7 @@ from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST
 from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, A_SAUCE, MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.names import spans_in
 from calmlarder.adapt.near_lines import meant_lines
+from calmlarder.adapt.step_ahead import AHEAD_OF_THE_REST
 from calmlarder.adapt.step_heat import (
     boils_long,
     is_by_the_packet,
@@ -230,6 +231,10 @@ def _how(
         how = late or treated(step, end, change, (so_far, behind), told.tables)
     if is_by_the_packet(step, end):
         told.timed.add(food)
+    if AHEAD_OF_THE_REST in late:
+        told.soaked.add(food)
+        if len(change.to) == 1 and how == late:
+            how = late = f": {short_name(told.tables.food_by_id[change.to[0].food].name)} {late.lstrip(': ')}"
     if change.first and food not in told.marked:
         how = f"{how}; {change.first}" if how else f", {change.first}"
     if late:
