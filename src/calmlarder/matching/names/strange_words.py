@@ -14,7 +14,7 @@ from calmlarder.tables.rows import Food
 _STEMS = frozenset({"soya", "coconut", "oat", "almond", "peanut", "sesame", "cashew", "hazelnut", "hemp"})
 # Tongues in which a word behind the name of a food says how it is, and those that write two nouns as one word.
 _JOIN_NOUNS = frozenset({"de", "nl", "da", "no", "sv"})
-_NOTES_BEHIND = _JOIN_NOUNS | {"es", "pt", "it", "fr", "pl", "el"}
+_NOTES_BEHIND = _JOIN_NOUNS | {"es", "pt", "it", "fr", "pl", "el", "id", "fil", "vi", "th"}
 _COMMON = frozenset(FORMS.values())
 _SORTS = frozenset({"bread", "cheese"})  # of which there are so many that a word behind tells one: `pane carasau`
 _OF_A_PLACE = ("ese", "ish", "ian", "an", "ic", "ch", "ed")  # endings of words for where a dish is from
@@ -99,8 +99,8 @@ def _by_another_name(best: Reading, food: Food) -> bool:
 def _takes_notes(best: Reading, strange: list[bool], words: Words) -> bool:
     """Whether a strange word beside an exact name of another tongue only says how it is: `huevos de corral`.
 
-    In the tongues of Europe it does behind the name; before it only where nouns are joined in one word (`nye
-    kartofler`). Elsewhere the food stands last, or a dish has two names: `gajar halwa` is no carrot.
+    In the tongues of Europe and of south-east Asia it does behind the name; before it only where nouns are joined in
+    one word (`nye kartofler`). Elsewhere the food stands last, or a dish has two names: `gajar halwa` is no carrot.
     """
     at = next(index for index, token in enumerate(words.tokens) if set(token.words) & best.takes)
     token, before = (

@@ -43,6 +43,8 @@ _LABEL_BEFORE = LatePattern(
 _BEHIND_LABEL = LatePattern(r"[:.]? *\w")  # a day, or words for one
 _ONE_COUNT = LatePattern(r"[^\d,;]*[^\W\d][^\d,;]* \d+ $")
 _NOTHING = LatePattern(r" *(?:$|[,;(])")
+_TWICE = LatePattern(r"\b([^\W\d_]{4,})2\b")
+_COUNTED = LatePattern(r"[^\W\d_] \d+ ?$")
 _LAST_WORD = LatePattern(r"([^\W\d_]+)[\s\d]*$")
 _BRACKET_BEHIND = LatePattern(r"[^,;()]*\(([^()]*)\)")
 
@@ -103,6 +105,7 @@ def _size_of_name(words: list[re.Match[str]], line: str, lexicon: Lexicon) -> in
 
 def in_english(text: str, lexicon: Lexicon) -> str:
     """A plain line with what the tables know of other tongues put in English, and the rest as it stands."""
+    text = _TWICE.sub(lambda one: _written_twice(one, lexicon), text)
     words = _words(text, lexicon)
     spans: list[_Found] = []
     at = 0
@@ -114,6 +117,7 @@ def in_english(text: str, lexicon: Lexicon) -> str:
     for before, one in zip([None, *spans], spans, strict=False):
         others = frozenset().union(*(two.tongues for two in spans if two is not one and (two.strange or two.foreign)))
         said = _said_by_others(one, others, text, lexicon)
+        said = _counted(said, before if before is not None and before.is_name else None, text, lexicon)
         if said.is_name:
             english = _food(said, others, text, lexicon)
         else:
@@ -146,6 +150,21 @@ def _said_by_others(one: _Found, others: frozenset[str], text: str, lexicon: Lex
     if not one.is_name or not rows or not others.isdisjoint(one.tongues) or others.isdisjoint(row[-1] for row in rows):
         return one
     return one._replace(rows=rows, is_name=False)
+
+
+def _written_twice(word: re.Match[str], lexicon: Lexicon) -> str:
+    """A word that is said twice and written with a 2, in full where the tables have it so: `anak2`."""
+    twice = f"{word[1]} {word[1]}"
+    return twice if twice in lexicon.tongues.words else word[0]
+
+
+def _counted(one: _Found, behind: _Found | None, text: str, lexicon: Lexicon) -> _Found:
+    """A name that is a measure too, as that measure behind a number and a food of its tongue: `hanh la 1 nam`."""
+    rows = lexicon.tongues.words.get(spaced(text[one.start : one.end]), ()) if one.is_name and behind else ()
+    amounts = [row for row in rows if behind and row[2] == "amount" and row[-1] in behind.tongues]
+    if not amounts or not _COUNTED.search(text[: one.start]):
+        return one
+    return one._replace(rows=amounts, is_name=False)
 
 
 def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
