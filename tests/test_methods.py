@@ -497,3 +497,14 @@ def test_walnut_oil_is_no_fat_to_fry_in(cook: Cook) -> None:
     dinner = cook(["dry buckwheat 500g", "eggs 6", "chard 300g", "carrots 4", "walnut oil", "lemon"], "grain-bowl")
     assert "walnut oil in a" not in said(dinner)
     assert dinner.taken_for_granted
+
+
+def test_radishes_lie_raw_on_tacos(cook: Cook) -> None:
+    fridge = ["corn tortillas 12", "chicken thighs 400g", "radishes 1 bunch", "courgettes 2", "limes 3", "coriander"]
+    uses = {use.food: use.slot for use in cook(fridge, "tacos").uses}
+    assert uses.get("radish") in {None, "salad"}
+
+
+def test_no_hard_cheese_is_laid_on_a_warm_salad_of_chicken(cook: Cook) -> None:
+    fridge = ["chicken thighs 400g", "cheddar 300g", "new potatoes 500g", "spinach 200g", "carrots 4", "lemon", "mint"]
+    assert "cheddar" not in {use.food for use in cook(fridge, "warm-salad").uses}
