@@ -55,7 +55,8 @@ def lowest_price(lines: Sequence[Open], serves: int, limits: Profile) -> float |
     for place_of_full, (cap, food) in enumerate(pairs):
         likely, off, by_eye = _brings(flat, cap, food)
         typical = float(cap.typical_g) + 0.005
-        row(list(likely) + [-typical * count for count in counts], -np.inf, 0)
+        shown = typical if food or cap.typical_g < prices.LEAST_SHOWN else float(cap.typical_g * prices.SHOWN_AS_FULL)
+        row(list(likely) + [-min(typical, shown) * count for count in counts], -np.inf, 0)
         brim = prices.BRIM / prices.OF_A_BRIM * typical
         full = [0.0] * len(pairs)
         full[place_of_full] = -float(likely.sum())

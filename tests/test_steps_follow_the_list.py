@@ -238,3 +238,18 @@ def test_greens_that_stay_tough_are_not_sliced_thick(adapt: Adapt) -> None:
     )["recipe"]  # fmt: skip
     assert "leek greens, sliced fine" in found
     assert "thick" not in found
+
+
+def test_potatoes_are_not_mashed_raw_and_half_of_a_tin_is_a_plain_amount(adapt: Adapt) -> None:
+    """A share of the two tins as the step says it, and what is hard when raw goes in whole: common practice."""
+    found = adapt(
+        "White bean soup", "2 (15-ounce) cans cannellini beans, drained and rinsed", "6 cups water",
+        "4 thick slices country bread, toasted", "2 carrots, diced",
+        steps="1. Boil the carrots for 5 minutes.\n2. Mash about half of one can of the beans with a fork. "
+        "Add all of the beans and simmer for 15 minutes.\n3. Tear the toasted bread into bowls.", serves=6,
+    )  # fmt: skip
+    method = found["recipe"].partition("Method")[2]
+    assert "half of" not in method
+    assert "potatoes" not in method.partition("Mash ")[2].partition(".")[0]
+    assert max(found["after"]["loads_g"][key] / cap[0] for key, cap in found["limits_g"].items()) < 1.005
+    assert "potatoes into bowls" not in method  # what is torn and toasted is bread still

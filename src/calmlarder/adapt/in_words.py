@@ -42,6 +42,7 @@ A_SAUCE = re.compile(
 )
 A_PASTE = re.compile(r"\s+(?:paste|pur[eé]e)\b", re.IGNORECASE)
 _SHARE = re.compile(
+    r"(?:\b(?:about )?(?:half|(?:a|one) third|two thirds|(?:a|three) quarters?) (?:of )?)?"
     r"(?:\b(?:\d{1,2}|one|two|three|four|five|six|half|(?:a|one) third|two thirds|(?:a|three) quarters?)(?: of)? "
     r"(?:the|your) |\b(?:\d{1,2}|one|two|three|four) (?:of the )?(?:tins?|cans?|jars?|packets?) of (?:the )?"
     r"|\b(?:the (?:last|rest|remaining|other|second)|remaining) (?:of the )?)(?:[\w-]+ ){0,2}$",

@@ -68,7 +68,7 @@ _BESIDE_FRUIT = frozenset({"meat", "poultry", "fish"})
 _PUDDING_FRUIT = frozenset({"rhubarb", "banana-firm", "strawberry"})  # stewed with sugar beside sausages: nobody
 # Of these no blender makes a spread with tahini: potatoes turn to glue, grains stay grainy.
 _NO_CREAM = frozenset({"potato", "grain", "rice", "tofu", "tempeh", "seitan"})
-_TORN = re.compile(r"\b(?:torn|cubed|diced|chunks|cubes|croutons|cut into)\b")
+_TORN = re.compile(r"\b(?:torn|cubed|diced|chunks|cubes|croutons|cut into|toast(?:ed)?|slices?|grilled)\b")
 _GRATED = re.compile(r"\b(?:coarsely )?grated\b")
 _THICKENS = frozenset({"potato", "squash"})
 _DRINKS = frozenset({"grain", "rice"})

@@ -65,6 +65,9 @@ FLOOR: Mapping[Role, float] = MappingProxyType({
 BRIM, OF_A_BRIM = 9, 10
 FULL = 8
 
+# Of a limit of the sitting so much still reads as 100 % of it; one that is all but used up keeps its own room.
+SHOWN_AS_FULL, LEAST_SHOWN = Decimal("1.004"), Decimal("0.1")
+
 # Serving smaller: nobody likes to go hungry, so a tenth less on each plate costs as much as a good swap of a main.
 SMALLER = 400  # times the share by which a serving shrinks
 MOST_AT_ALL = 2  # where nothing else brings it under: half a plate is the least that is still that dish

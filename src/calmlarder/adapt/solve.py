@@ -8,6 +8,7 @@ from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.loads import RowKey, Under, under_each
 from calmlarder.compose.largest_errors import largest_errors
 from calmlarder.cp_sat import cp_model
+from calmlarder.intake.amounts import PER_MG
 from calmlarder.intake.load import at_most_of
 from calmlarder.intake.profile import Profile, at_most_room, typical_room
 from calmlarder.solver import plain_solver
@@ -37,7 +38,7 @@ def post_limits(
                     rows.setdefault(key, (cap, []))[1].append(_Term(variable, number, under))
     full = []
     for (_, food), (cap, terms) in rows.items():
-        _post(model, cap, terms, cut)
+        _post(model, cap, terms, cut, _shown_room(cap) if food is None else typical_room(cap))
         if food is None:
             full += _full(model, cap, terms, cut)
     return full
@@ -57,13 +58,22 @@ def _full(
     return [full]
 
 
-def _post(model: cp_model.CpModel, cap: Cap, terms: Sequence[_Term], cut: Mapping[int, cp_model.IntVar]) -> None:
+def _shown_room(cap: Cap) -> int:
+    """What is likely may come to so much of a limit of the sitting, lest a changed recipe reads as 101 % of it."""
+    most = int(cap.typical_g * prices.SHOWN_AS_FULL * 1000 * PER_MG)
+    return min(typical_room(cap), most) if cap.typical_g >= prices.LEAST_SHOWN else typical_room(cap)
+
+
+def _post(
+    model: cp_model.CpModel, cap: Cap, terms: Sequence[_Term], cut: Mapping[int, cp_model.IntVar], shown: int
+) -> None:
+    """`shown` is the room for what is likely, where nothing is misjudged."""
     fewest, typical, most = min(cut), typical_room(cap), at_most_room(cap)
     load = sum(term.under.likely * term.variable for term in terms)
     reach = _reach(terms, "likely")
     serves = sum(count * variable for count, variable in cut.items())
-    if reach > typical * fewest:
-        model.add(load <= typical * serves)
+    if reach > shown * fewest:
+        model.add(load <= shown * serves)
     items: dict[str, list[_Term]] = {}
     for term in terms:
         items.setdefault(term.under.item, []).append(term)

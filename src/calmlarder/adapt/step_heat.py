@@ -48,6 +48,7 @@ _AS_A_PIECE = re.compile(
 _GOES_ON = re.compile(r"(?:once|when|as soon as|keep|continue|fry|cook|stir|let)\b", re.IGNORECASE)
 _CRUSHES = re.compile(r"\b(?:mash\w*|crush\w*|squash(?:ed|ing))\b", re.IGNORECASE)
 _STAYS_WHOLE = frozenset({"grain", "rice", "noodle", "olive", "nut"})  # does not mash
+_HARD_WHEN_RAW = frozenset({"potato", "root", "squash"})
 _NOTHING_TO_PEEL = frozenset({"oil", "leaf", "herb", "spice"})
 _A_MINUTE = "only a minute"
 _LATE = re.compile(r"about (\d+) minutes: begin earlier$")
@@ -168,6 +169,17 @@ def _is_crushed(step: str, end: int, sentence: str) -> bool:
     return bool(
         re.search(rf"{_CRUSHES.pattern}[^,;]*\b(?:them|half|some|a few|lightly|together|everything)\b", behind, re.I)
     )
+
+
+def raw_when_mashed(step: str, end: int, change: Change, tables: Tables) -> str:
+    """What of a stand-in is still raw where a step mashes it before anything is cooked; nothing where it is soft."""
+    sentence = sentence_at(step, end)
+    before = sentence[: len(sentence) - max(0, step.find(sentence) + len(sentence) - end)]
+    foods = [tables.food_by_id[one.food] for one in change.to]
+    raw = [one.name for one in foods if one.state == "raw" and one.kind in _HARD_WHEN_RAW]
+    if not raw or not _CRUSHES.search(before):
+        return ""
+    return f": stir {' and '.join(raw)} in whole" + (", mash the rest" if len(raw) < len(foods) else "")
 
 
 def _of_oil(step: str, end: int, sentence: str) -> str:

@@ -13,6 +13,7 @@ from calmlarder.adapt.step_heat import (
     boils_long,
     is_by_the_packet,
     is_only_soaked,
+    raw_when_mashed,
     sentence_at,
     time_told,
     treated,
@@ -229,6 +230,8 @@ def _how(
         told.soaked.add(food)
     else:
         how = late or treated(step, end, change, (so_far, behind), told.tables)
+    if food not in told.marked and (raw := raw_when_mashed(step, end, change, told.tables)):
+        how, late = raw, ""  # its time is told where it goes in
     if is_by_the_packet(step, end):
         told.timed.add(food)
     if AHEAD_OF_THE_REST in late:

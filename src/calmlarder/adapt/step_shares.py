@@ -25,6 +25,7 @@ _HAD_TINS = re.compile(
     rf"\D{{0,8}}(\d{{1,2}}) (?:x )?(?:\([^)]*\) |\d+ ?-?(?:g|oz|ounce|ml) )?{_TINS}\b", re.IGNORECASE
 )
 _SUCH_A_PART = re.compile(rf"\b({'|'.join(_PARTS)})(?: of)? (?:the|your) {_NAME}", re.IGNORECASE)
+_PART_OF_IT = re.compile(rf"\b({'|'.join(_PARTS)}) (?:of )?$", re.IGNORECASE)
 _THE_REST = re.compile(
     rf"\b(?:the (?:last|rest|remaining|other|second)|remaining)\b(?: of the)? {_NAME}", re.IGNORECASE
 )
@@ -73,8 +74,10 @@ def _share(before: str, ingredient: str) -> Fraction | None:
     many, had = _SO_MANY.search(before), tins or _HAD.match(ingredient)
     if many is None or had is None or (_WEIGHED.match(ingredient) and not tins):
         return None
+    of_it = _PART_OF_IT.search(before[: many.start()])  # `half of one tin of the beans`
+    less = _PARTS[of_it[1].lower()] if of_it is not None else 1
     count, whole = _COUNTS.get(many[1].lower()) or int(many[1]), int(had[1])
-    return Fraction(count, whole) if 0 < count < whole else None
+    return less * Fraction(count, whole) if 0 < less * count < whole else None
 
 
 def in_one_line(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> set[str]:

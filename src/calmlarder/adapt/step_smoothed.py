@@ -213,8 +213,11 @@ def _soured(step: str) -> str:
 
 
 def _mashed(found: re.Match[str], step: str) -> str:
-    """Nothing of what goes in at the end of the step anyhow."""
-    late = re.search(rf"{re.escape(found['name'] or found['all'])}[^.;]{{0,40}}at the end", step, re.IGNORECASE)
+    """Nothing of what goes in later in the step anyhow."""
+    name = re.escape(found["name"] or found["all"])
+    if re.search(rf"\b(?:add|stir in|tip in|return)\b[^.;]*\b{name}", step[found.end() :], re.IGNORECASE):
+        return ""
+    late = re.search(rf"{name}[^.;]{{0,40}}at the end", step, re.IGNORECASE)
     return "" if late else found[0]
 
 
