@@ -53,7 +53,8 @@ def test_foods_beside_words_of_their_tongue_are_read(line: str, foods: list[str]
         "tahu kuning basi, buang", "roti jamuran", "gatas panis na", "talong bulok", "niunai guo qi le, reng le",
         "doufu sou le", "dau fu sung jo", "banh mi bị mốc", "dau phu chua roi bo", "tao hu boot laew", "enoki kusatta",
         "moyashi suteta", "uyu sanghan geo", "paneer pe phaphundi", "doodh phat gaya", "thakkali 5 azhugi pochu",
-        "paal thirinju pochu", "dherosh poche geche", "vankaya kullipoyindi", "bataka sadi gayu", "dahi ambat zala",
+        "paal thirinju pochu", "dherosh poche geche",
+        "doi tok hoye geche", "vankaya kullipoyindi", "bataka sadi gayu", "dahi ambat zala",
     ],
 )  # fmt: skip
 def test_what_is_gone_off_or_thrown_away_is_no_lot(line: str, reader: LarderReader) -> None:

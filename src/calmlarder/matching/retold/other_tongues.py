@@ -191,7 +191,7 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
         if begins and phrase in tongues.names:
             return _name(said, place, tongues.names[phrase], lexicon), count
         bare = frozenset(words_of(phrase)) if words_of(said[-1]) else frozenset()  # `de` may begin what stands behind
-        if len(bare) > 1 and lexicon.is_name(bare):
+        if len(bare) > 1 and lexicon.is_name(bare) and not _says_more(words[:size], count, tongues.words):
             return None, count  # `cavolo nero` is no cavolo
         if begins and phrase in tongues.words:
             rows = tongues.words[phrase]
@@ -200,6 +200,13 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
                 return None, 1  # none without a person beside it
             return _Found(*place, rows, False, not is_english), count
     return None, 1
+
+
+def _says_more(words: list[re.Match[str]], count: int, known: Mapping[str, Rows]) -> bool:
+    """Whether words that begin within a name and end behind it are known: `doi tok hoye geche` is no `tok doi`."""
+    said = [one[0] for one in words]
+    ends = range(count + 1, len(said) + 1)
+    return any(" ".join(said[first:end]) in known for first in range(1, count) for end in ends)
 
 
 def _owner_at(said: list[str], words: Mapping[str, Rows]) -> tuple[Rows, int] | None:
