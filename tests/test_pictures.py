@@ -22,7 +22,7 @@ from calmlarder.tui.widgets.top_line import TopLine
 from contrast import hard_to_read
 from how_much import some
 from programs import TODAY, run_program
-from take_pictures import past_weeks
+from take_pictures import FOLDER, past_weeks
 
 WAY = (
     ("the first start", ()),
@@ -78,6 +78,13 @@ def test_a_traffic_colour_is_found() -> None:
     assert [is_traffic_colour(one) for one in ("#d0403a", "#e0a020", "#3aa04a", "#9dbce0", "#2c5485", "#dde3e4")] == [
         True, True, True, False, False, False
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize("kept", sorted(FOLDER.glob("*.svg")), ids=lambda path: path.stem)
+def test_every_word_of_a_kept_picture_stands_out(kept: Path) -> None:
+    svg = kept.read_text(encoding="utf-8")
+    assert len(re.findall("<text ", svg)) > 5
+    assert list(hard_to_read(svg)) == []
 
 
 def test_words_that_stand_out_too_little_are_found() -> None:

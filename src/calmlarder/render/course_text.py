@@ -147,7 +147,8 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
     if status.weight_due:
         how = _IN_PEOPLE if on_screen else f"`calmlarder people set {who.name} --weight KG`"
         lines.append(f"A month has gone by since your weight was noted. If you want to: {how}")
-    lines += ["Today", f"  {why_today(status.today, True)}"] if on_screen else [why_today(status.today)]
+    today = why_today(status.today, on_screen)
+    lines += ["Today", f"  {today}", CARE] if on_screen else [today]
     last = status.courses[-1] if status.courses else None
     if last is not None and last.stopped is not None:
         lines.append(f"{stopped_words(last)}.")
@@ -164,6 +165,6 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
     # On a screen a line between what is said; what belongs to the line before it is indented.
     apart = "\n\n" if on_screen else "\n"
     text = lines[0]
-    for one in [*lines[1:], CARE]:
+    for one in [*lines[1:], *([] if on_screen else [CARE])]:  # a low screen has no room for its end
         text += ("\n" if one.startswith(" ") else apart) + one
     return text

@@ -171,6 +171,6 @@ def rescued_lines(dinner: Dinner, style: Style) -> Iterator[str]:
     if not rescued.grams:
         yield style.strong("Nothing urgent was used")
         return
-    yield style.strong(f"Used up in time: {rescued.grams} g")
+    yield style.strong(style.manner.told(f"Used up in time: {rescued.grams} g"))
     if rescued.lots_finished:
-        yield from style.hanging(f"Used up: {'; '.join(rescued.lots_finished)}.")
+        yield from style.hanging(f"Nothing left of: {'; '.join(rescued.lots_finished)}.")
