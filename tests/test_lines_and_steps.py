@@ -145,3 +145,16 @@ def test_what_a_line_says_of_its_food_stays_with_what_takes_its_place(line: str,
     listed = found["recipe"].partition("Method")[0]
     assert line not in listed  # it does change
     assert kept in listed
+
+
+def test_less_of_what_a_dish_is_named_for_goes_before_smaller_plates(adapt: Adapt) -> None:
+    """Half of its halloumi is that dish still; two people do not become three."""
+    found = adapt(
+        "Halloumi salad", "225g block halloumi, cut into 8 slices", "120g quinoa", "1/2 small red onion, sliced",
+        "1/2 cucumber, diced", "3 tbsp olive oil", serves=2,
+        steps="1. Boil the quinoa for 15 minutes.\n2. Soak the red onion in cold water to take off the sharp edge, then "
+        "drain. Mix with the cucumber.\n3. Fry the halloumi until golden and put it on top.",
+    )  # fmt: skip
+    assert "Serves 2" in found["recipe"]
+    assert "g halloumi" in found["recipe"]
+    assert "Mix the spring onion greens with the cucumber." in found["recipe"]

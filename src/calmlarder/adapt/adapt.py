@@ -55,12 +55,15 @@ def adapt(
         status = "fits"
     else:
         opened = open_lines(lines.counted, serves, eaters, tables, told)
+        solved = solve(opened, serves, limits, 1)
+        if solved.kind == "none":  # less of its main things before a smaller plate of all of them
+            eased = open_lines(lines.counted, serves, eaters, tables, told._replace(bears_less=True))
+            solved = solve(eased, serves, limits, 1)
+            opened = opened if solved.kind == "none" else eased
         # What is filled is counted out one a serving: it is not served smaller.
-        more = (1,) if _filled_ones(told, tables) else (prices.MOST_SERVINGS, prices.MOST_AT_ALL)
-        for times in (1, *more) if told.by_the_piece else more:  # twelve muffins are not thirteen
-            solved = solve(opened, serves, limits, times)
-            if solved.kind != "none":
-                break
+        for times in () if _filled_ones(told, tables) else (prices.MOST_SERVINGS, prices.MOST_AT_ALL):
+            if solved.kind == "none":
+                solved = solve(opened, serves, limits, times)
         answers: dict[str, Status] = {
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip

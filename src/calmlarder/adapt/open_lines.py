@@ -121,6 +121,8 @@ def _open(line: Counted, dish: Dish) -> Open:
             floor = max(prices.FLOOR[line.food.roles[0]], titled_floor)
             floor = max(floor, prices.BODY_FLOOR) if line.food.id in _BODY else floor
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
+            if (dish.told.bears_less or titled) and line.food.roles[0] == "protein":
+                floor = min(floor, prices.LEAST_OF_A_MAIN)  # less of it is still the dish
             choices += _in_pieces(line, lessened(line, weight, floor, dish))
         may_go = may_go_unknown(line, dish.serves) if unknown else True
         if (not titled or line.read.optional or line.breaks) and may_go:

@@ -43,11 +43,14 @@ _FROM_ITS_SKINS = re.compile(
 )
 # Cold water that takes the bite of a raw onion: green tops have none to lose.
 _FOR_ITS_BITE = re.compile(
-    r"(?:soak|leave|cover|put|place|steep)\b[^.;]*\b(?:greens|chives)\b[^.;]*\bwater\b[^.;]*"
+    r"(?:soak|leave|cover|put|place|steep)\b[^.;]*?\b(?P<greens>(?:(?:leek|spring onion) )?(?:greens|chives))\b[^.;]*\bwater\b[^.;]*"
     r"\b(?:bite|sharpness|harshness|sting|pungency|edge|mild\w*|mellow\w*)\b[^.;]*",
     re.IGNORECASE,
 )
 _DRAIN_NEXT = re.compile(r"\s*(?:then )?drain\b[^.;]*[.;]\s*", re.IGNORECASE)
+_GOES_IN = re.compile(
+    r"(mix|toss|combine|stir|fold|add|scatter|tip)(?: (?:it|them))?(?= (?:with|in|into|to|over|through)\b)", re.I
+)
 _GOES_ON = re.compile(r"\s*(?:and |then )?(?:fry|cook|let|stir|saut\w+|keep|continue|leave)\b", re.IGNORECASE)
 # A bulb that is roasted whole and squeezed out later: its oil only comes in there.
 _WHOLE_BULB = re.compile(
@@ -269,5 +272,8 @@ def _without_bite(step: str) -> str:
     behind = step[found.end() :].lstrip(".; ")
     drained = _DRAIN_NEXT.match(behind)
     rest = behind[drained.end() :] if drained else behind
+    goes_in = _GOES_IN.match(rest)
+    if goes_in is not None and found["greens"]:  # what was drained is no more named there
+        rest = f"{goes_in[1]} the {found['greens']}{rest[goes_in.end() :]}"
     kept = f"{step[: found.start()]}{rest[:1].upper()}{rest[1:]}".strip()
     return kept or "The greens want no soaking: they have no bite to lose."

@@ -107,6 +107,7 @@ class Told(NamedTuple):
     thrown_away: frozenset[str] = frozenset()  # flavours a liquid and is strained out of it
     binds: bool = True  # has a batter or a dough
     by_the_piece: bool = False  # its tin or its cases say how many there are
+    bears_less: bool = False  # of its main things, where nothing else brings it under
 
     def use_of(self, read: IngredientRead) -> Use:
         """How the food of a line is used."""
