@@ -152,7 +152,7 @@ def test_less_of_what_a_dish_is_named_for_goes_before_smaller_plates(adapt: Adap
     found = adapt(
         "Halloumi salad", "225g block halloumi, cut into 8 slices", "120g quinoa", "1/2 small red onion, sliced",
         "1/2 cucumber, diced", "3 tbsp olive oil", serves=2,
-        steps="1. Boil the quinoa for 15 minutes.\n2. Soak the red onion in cold water to take off the sharp edge, then "
+        steps="1. Boil the quinoa for 15 minutes.\n2. Soak the red onion in cold water to take off the edge, then "
         "drain. Mix with the cucumber.\n3. Fry the halloumi until golden and put it on top.",
     )  # fmt: skip
     assert "Serves 2" in found["recipe"]

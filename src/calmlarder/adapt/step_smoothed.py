@@ -43,7 +43,8 @@ _FROM_ITS_SKINS = re.compile(
 )
 # Cold water that takes the bite of a raw onion: green tops have none to lose.
 _FOR_ITS_BITE = re.compile(
-    r"(?:soak|leave|cover|put|place|steep)\b[^.;]*?\b(?P<greens>(?:(?:leek|spring onion) )?(?:greens|chives))\b[^.;]*\bwater\b[^.;]*"
+    r"(?:soak|leave|cover|put|place|steep)\b[^.;]*?\b(?P<greens>(?:(?:leek|spring onion) )?(?:greens|chives))\b"
+    r"[^.;]*\bwater\b[^.;]*"
     r"\b(?:bite|sharpness|harshness|sting|pungency|edge|mild\w*|mellow\w*)\b[^.;]*",
     re.IGNORECASE,
 )

@@ -26,6 +26,10 @@ _ON_A_TRAY = re.compile(r"\b(?:trays?|roasting (?:tins?|pans?|dish)|baking (?:sh
 _ROASTS = re.compile(r"\b(?:roast\w*|bak(?:e|ed|ing)|oven|trays?|roasting)\b")
 # A dressing that is stirred together by itself stays raw, in a dish that is cooked too.
 _DRESSING = re.compile(r"\b(?:dressing|vinaigrette|vinegar|salsa|raita|tzatziki|jar)\b")
+# Onion that is to lose its bite in water is eaten raw.
+_FOR_ITS_BITE = re.compile(
+    r"\bsoak\w*\b.*\b(?:cold|iced?) water\b|\bwater\b.*\b(?:bite|sharp\w*|harsh\w*|sting|edge|pungen\w+|mellow\w*)\b"
+)
 _ON_TOP = re.compile(
     r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat|mash)\w*\b"
 )
@@ -201,6 +205,7 @@ def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:
     uses: dict[str, Use] = {}
     for number, sentence in enumerate(sentences):
         cold = bool(_DRESSING.search(sentence)) and not hot[number]
+        cold |= bool(_FOR_ITS_BITE.search(sentence)) and not hot[number]
         cold |= dish_is_cold and not any(hot[number:])
         use: Use = "cooked" if heated and not cold else "raw"
         on_a_tray = number < last_baked or (heated and bool(_ON_A_TRAY.search(sentence)) and any(hot[number:]))
