@@ -167,7 +167,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         status = challenge_status.status(kitchen, self._who)
         by_day = going_on.scores(kitchen, self._who)
         found = [(one, standing(one, by_day, kitchen.today)) for one in going_on.courses(kitchen, self._who)]
-        history = [line for pair in found for line in course_history.course_lines(*pair)]
+        history = [f"  {line}" for pair in found for line in course_history.course_lines(*pair)]
         parts = [
             *(
                 [f"What follows speaks to {self._who.capitalize()}: you is {self._who.capitalize()}."]

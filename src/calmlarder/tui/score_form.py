@@ -40,7 +40,8 @@ class ScoreForm(Form[Score]):
         """Four numbers, a note, ticks."""
         with FormScroll(id="page"):
             whose = "" if self._who == ME else f" for {self._who}"
-            yield Static(f"How was today{whose}? {_SCALE}", markup=False)
+            yield Static(f"How was today{whose}?", classes="heading", markup=False)
+            yield Static(_SCALE, classes="about", markup=False)
             for name in _NAMES:
                 yield Field(name.capitalize(), number_input(CALM, name), f"{CALM} to {WORST}")
             yield Field("A note", Input(compact=True, id="note"), "a few words, if you like")
