@@ -13,8 +13,8 @@ _COOKED = frozenset({"cooked", "boiled", "roasted"})
 # A word people write, and the states of foods.csv it may mean.
 FITS: Mapping[str, frozenset[str]] = MappingProxyType({
     **dict.fromkeys(("canned", "tinned", "tin", "can"), CANNED_STATES),
-    **dict.fromkeys(("dry", "uncooked"), frozenset({"dry"})),
-    **dict.fromkeys(("dried", "dehydrated"), frozenset({"dried", "dry"})),
+    "uncooked": frozenset({"dry"}),
+    **dict.fromkeys(("dry", "dried", "dehydrated"), frozenset({"dried", "dry"})),
     **dict.fromkeys(("soaked", "soaking"), frozenset({"dry", "dried"})),
     "ground": frozenset({"dry"}),
     **dict.fromkeys((
