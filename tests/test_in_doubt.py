@@ -7,9 +7,10 @@ import pytest
 
 from calmlarder.larder.lines_to_lots import LarderReader
 
-RISKY = ("chicken thighs 500g", "prawns 200g", "milk", "cooked rice", "mince 500g")
+RISKY = ("chicken thighs 500g", "prawns 200g", "cooked rice", "mince 500g")
+DAIRY = ("milk", "yoghurt")
 DOUBTS = (
-    "dodgy", "iffy", "past it", "left out all night", "was left out overnight", "power cut", "expired", "out of date",
+    "dodgy", "iffy", "left out all night", "was left out overnight", "power cut", "expired", "out of date",
     "sat on the counter all day",
 )  # fmt: skip
 GONE = ("no good", "not good anymore", "ruined", "reeks", "whiffy", "green spots", "cat licked it", "wilted to death")
@@ -23,10 +24,15 @@ def is_kept(line: str, reader: LarderReader) -> bool:
 @pytest.mark.parametrize("said", DOUBTS)
 @pytest.mark.parametrize("joined", ["{} {}", "{}, {}", "{} - {}", "{} ({})"])
 def test_what_needs_the_cold_is_not_eaten_in_doubt(said: str, joined: str, reader: LarderReader) -> None:
-    assert [food for food in RISKY if is_kept(joined.format(food, said), reader)] == []
+    assert [food for food in (*RISKY, *DAIRY) if is_kept(joined.format(food, said), reader)] == []
     spinach = reader.read(joined.format("spinach", said), "line")
     assert spinach is not None
     assert [(lot.food, lot.days_left) for lot in spinach.lots] == [("spinach", 1)]
+
+
+def test_flesh_past_it_is_no_food_and_milk_on_the_turn_is_one_for_tonight(reader: LarderReader) -> None:
+    assert [food for food in RISKY if is_kept(f"{food}, past it", reader)] == []
+    assert all(is_kept(f"{food} on the turn", reader) for food in DAIRY)
 
 
 @pytest.mark.parametrize("said", GONE)

@@ -247,7 +247,8 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
         wanted = ("block", *wanted)  # one tofu is a block of it
     if amount.plural and not amount.share:
         wanted = tuple(name for name in _WITHOUT_AMOUNT if name not in {"head", "piece"}) + _ONE_OF_THEM
-    if "packet" in own and own["packet"].grams <= _SACHET_G and (kept := own.get("tub") or own.get("jar")):
+    told = amount.how == "counted" or amount.plural
+    if not told and "packet" in own and own["packet"].grams <= _SACHET_G and (kept := own.get("tub") or own.get("jar")):
         return kept  # granules are bought by the tub, and a sachet of them is told
     for name in (*wanted, *CONTAINERS):
         if name in own:

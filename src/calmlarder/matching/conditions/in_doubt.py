@@ -10,11 +10,9 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.tables.rows import Food
 
 LEFT_OUT, PAST_DATE = "left out", "past its date"
-DOUBTFUL = frozenset({
-    "dodgy", "iffy", "suspect", "past it", "a bit past it", "dead", "ropey", "ropy", "looking dodgy", "on the turn",
-    "about to turn", "going off", "past its best",
-    LEFT_OUT, PAST_DATE,
-})  # fmt: skip
+DOUBTFUL = frozenset({"dodgy", "iffy", "suspect", "dead", "ropey", "ropy", "looking dodgy", LEFT_OUT, PAST_DATE})
+# Of milk, cream and yoghurt these are said while they are good enough to cook with.
+_PAST_IT = frozenset({"past it", "a bit past it", "past its best", "on the turn", "about to turn", "going off"})
 # `chicken left out overnight`, `milk sat on the side all day`; `left out of the fridge` tells no hours and is as bad.
 STOOD_OUT = LatePattern(
     r"[,;(-]? ?\b(?:(?:it |was |were |been |has been |got )*(?:left|sat|stood|forgotten|stayed|sitting|standing)"
@@ -32,13 +30,17 @@ NO_DAY_TOLD = LatePattern(
     needs=("expired", "date", "ood", "past "),
 )
 _SOUR = LatePattern(r"\bsour(?:ed)?\b")
-_NEEDS_THE_COLD = frozenset({"poultry", "meat", "fish", "shellfish", "milk", "cream", "yoghurt"})
+_FLESH = frozenset({"poultry", "meat", "fish", "shellfish"})
+_DAIRY = frozenset({"milk", "cream", "yoghurt"})
 _COOKED = frozenset({"cooked", "boiled", "roasted"})
 
 
 def nobody_eats(conditions: Iterable[str], foods: Iterable[Food], text: str) -> bool:
     """Whether what is said of a thing takes it out of the kitchen, as it is what it is."""
-    perishable = [food for food in foods if food.kind in _NEEDS_THE_COLD or food.state in _COOKED]
-    if any(food.kind == "milk" for food in perishable) and _SOUR.search(text):
+    there = tuple(foods)
+    risky = any(food.kind in _FLESH or food.state in _COOKED for food in there)
+    dairy = any(food.kind in _DAIRY for food in there)
+    if any(food.kind == "milk" for food in there) and _SOUR.search(text):
         return True
-    return bool(perishable) and not DOUBTFUL.isdisjoint(conditions)
+    doubts = DOUBTFUL | _PAST_IT if risky else DOUBTFUL if dairy else frozenset[str]()
+    return not doubts.isdisjoint(conditions)
