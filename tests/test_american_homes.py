@@ -20,6 +20,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.days_screen import DaysScreen
 from calmlarder.tui.first_start import FirstStart
+from calmlarder.tui.larder_log import plate_page
 from calmlarder.tui.manner_asked import keep_manner
 from calmlarder.tui.swap_screen import SwapScreen
 from calmlarder.tui.why_screen import WhyScreen
@@ -170,6 +171,18 @@ def test_what_was_thrown_is_drawn_and_told_in_ounces(play: Callable[..., LarderA
         assert "Thrown away each week, oz of edible food: 10.5 oz in all" in told
         assert re.search(r"█.? +10\.5  eaten 0 oz, given 0 oz", told)  # 300 / 28.35 is 10.58
         assert re.search(r"zucchini +10\.5 oz  300 g, once", told)  # never more than the grams: cut, not rounded
+
+    play(act)
+
+
+def test_what_makes_a_plate_fit_is_told_in_ounces_and_limits_in_grams(play: Callable[..., LarderApp]) -> None:
+    """200 g are 7.05 oz: NIST Special Publication 811, appendix B.8."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        keep_manner(app._kitchen, "american")
+        told = " ".join(plate_page("170 g firm tofu, 200 g mushrooms", app._kitchen).split())
+        assert "instead of 200 g (7 oz)" in told
+        assert "the limit is 0.20 g, at most 0.32 g" in told
 
     play(act)
 

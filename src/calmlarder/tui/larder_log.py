@@ -111,7 +111,7 @@ def plate_page(text: str, kitchen: Household) -> str:
     return (
         plate_words(found)
         if found is None or found.faults
-        else plate_text(found.answer, Style(bold=False, blocks=True, width=UNWRAPPED))
+        else kitchen.manner.told(plate_text(found.answer, Style(bold=False, blocks=True, width=UNWRAPPED)))
     )
 
 
@@ -182,6 +182,4 @@ def eaten_words(entry: Eaten) -> str:
     total, lactose = (
         sum(load.likely_ug for load in entry.loads if load.group == group) / 1_000_000 for group in ("total", "lactose")
     )
-    return (
-        f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g of all groups without lactose, {lactose:.2f} g lactose"
-    )
+    return f"eaten: {entry.grams:g} g {entry.title}; {total:.2f} g total without lactose, {lactose:.2f} g lactose"
