@@ -55,7 +55,8 @@ def adapt(
         status = "fits"
     else:
         opened = open_lines(lines.counted, serves, eaters, tables, told)
-        solved = solve(opened, serves, limits, 1)
+        # Twelve muffins are not thirteen; of a cake for ten nobody misses a tenth.
+        solved = solve(opened, serves, limits, 1 if told.by_the_piece else prices.HARDLY_SMALLER)
         if solved.kind == "none":  # less of its main things before a smaller plate of all of them
             eased = open_lines(lines.counted, serves, eaters, tables, told._replace(bears_less=True))
             solved = solve(eased, serves, limits, 1)

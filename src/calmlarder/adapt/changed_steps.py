@@ -19,6 +19,7 @@ from calmlarder.adapt.left_open import without_unread
 from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.names import names_as_cut, spans_in, with_last_words
 from calmlarder.adapt.near_lines import lines_with_neighbours
+from calmlarder.adapt.oil_lowered import BESIDE_IT
 from calmlarder.adapt.step_ahead import boiled_ahead
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_garlic import oil_with_the_fat
@@ -78,7 +79,9 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     """The steps as the changed recipe is cooked, with a note for each food that changed."""
     steps = steps_without_others(steps, [part.read for part in parts], adapted, tables)
     steps = without_unread(steps, adapted, [part.read for part in parts])
-    kept = tuple(one for one in adapted.changes if one.change != "only" and _is_of_a_food(one, parts))
+    kept = tuple(
+        one for one in adapted.changes if one.change != "only" and one.why != BESIDE_IT and _is_of_a_food(one, parts)
+    )
     adapted = adapted.model_copy(update={"changes": kept})
     changed = {
         parts[change.place].read.food or "": change for change in adapted.changes if change.place is not None

@@ -186,7 +186,7 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
 
 def _fit_cut(cut: str, stand_in: Food) -> str:
     """How it is cut, peeled first where it has a skin; nobody grates or cubes leaves, pods stay long."""
-    if stand_in.id == _TOUGHER and cut.startswith(("thickly", "roughly", "coarsely")):
+    if stand_in.id == _TOUGHER and cut.startswith("thickly"):
         return _usual_cut(stand_in)
     if stand_in.kind in _LEAFY:
         return "very finely chopped" if cut.endswith("grated") else cut if _LEAVES_BEAR.search(cut) else ""

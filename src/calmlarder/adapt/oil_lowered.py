@@ -25,7 +25,7 @@ _SO_MUCH = re.compile(
     re.IGNORECASE,
 )
 _SAME = Decimal("0.02")  # as a share of the grams that were read
-_WHY = "the infused oil goes into the pan beside it, and is oil too"
+BESIDE_IT = "the infused oil goes into the pan beside it, and is oil too"
 # Oils that are dripped over or serve for their taste are not what is fried in.
 _FOR_TASTE = frozenset({"oil-sesame", "oil-walnut", "oil-mustard", "oil-herb", "oil-lemon", "oil-spray"})
 
@@ -67,7 +67,7 @@ def with_oil_lowered(steps: Sequence[str], parts: Sequence[Part], adapted: Adapt
         change="less",
         to=(new.amount.model_copy(update={"sure": amount.sure}),),
         lines=(new.line,),
-        why=_WHY,
+        why=BESIDE_IT,
     )
     told = sorted((*adapted.changes, less), key=lambda one: (one.place is None, one.place or 0))
     return adapted.model_copy(update={"changes": tuple(told)})
@@ -76,7 +76,7 @@ def with_oil_lowered(steps: Sequence[str], parts: Sequence[Part], adapted: Adapt
 def with_all_the_oil(steps: Sequence[str], adapted: Adapted, tables: Tables) -> tuple[str, ...]:
     """The steps without how much of an oil one takes that takes all of it, where there is less of it now."""
     for change in adapted.changes:
-        if change.why == _WHY and change.place is not None:
+        if change.why == BESIDE_IT and change.place is not None:
             amount = adapted.amounts[change.place]
             if _all_in_one_step(steps, amount, tables):
                 return tuple(_SO_MUCH.sub(r"the \g<name>", step) for step in steps)

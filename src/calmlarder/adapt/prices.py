@@ -71,6 +71,7 @@ SHOWN_AS_FULL, LEAST_SHOWN = Decimal("1.004"), Decimal("0.1")
 
 # Serving smaller: nobody likes to go hungry, so a tenth less on each plate costs as much as a good swap of a main.
 SMALLER = 400  # times the share by which a serving shrinks
+HARDLY_SMALLER = 1.15  # times as many, beside what else would have to go: of four or six people none
 MOST_AT_ALL = 2  # where nothing else brings it under: half a plate is the least that is still that dish
 MOST_SERVINGS = 1.5  # times as many at the most: two thirds of a plate are the least that is still that dish
 MOST_LOST = 0.5  # of the dish's weight: beyond it is another dish
