@@ -206,7 +206,8 @@ class _Kitchen:
         waits = self._waits(step, first)
         before = self.progress.last_at.get(place)
         holds = HOLDS[step.place]
-        if step.place == "pan" and minutes <= _LONGEST_WATCH:
+        stirred = step.place == "pot" and any(one.stiff for one in first)
+        if stirred or (step.place == "pan" and minutes <= _LONGEST_WATCH):
             holds = {**holds, COOK: 1}
         after = (*waits, *((before,) if before and before not in waits else ()))
         task = Task(name, minutes, holds, after=after, at_end_of=before if self._goes_on(step, before) else None)
