@@ -106,7 +106,7 @@ def test_what_changes_nothing_is_passed_over(tables: Tables, line: str, food: st
 @pytest.mark.parametrize(
     ("line", "owner"),
     [
-        ("beans (for others)", "somebody else"), ("milk (for someone else)", "somebody else"), ("ham (amma)", "amma"),
+        ("beans (for others)", "somebody else"), ("milk (for someone else)", "somebody else"), ("ham (amma)", "mum"),
         ("tom's beans", "tom"), ("cheese (my sister)", "sister"), ("yoghurt (guest)", "guest"),
     ],
 )  # fmt: skip

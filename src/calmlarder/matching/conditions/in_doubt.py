@@ -6,7 +6,7 @@ USDA FSIS: two hours). Which words doubt is common practice, no source.
 
 from collections.abc import Iterable
 
-from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.late_patterns import START, LatePattern
 from calmlarder.tables.rows import Food
 
 LEFT_OUT, PAST_DATE = "left out", "past its date"
@@ -21,13 +21,13 @@ STOOD_OUT = LatePattern(
     r"|since (?:breakfast|lunch)|for (?:hours|days|ages|a day)|too long|last night|yesterday))?"
     r"|(?:in (?:a|the) |there was a |after (?:a|the) )?power (?:cut|outage|went out|was out|off)"
     r"|(?:the )?fridge (?:was off|broke\w*(?: down)?|died|packed up|was broken|stopped))\b\)?",
-    needs=("out", " on the ", "power", "fridge"),
+    needs=(" out", " on the ", "power ", "fridge "),
 )
 # `chicken, expired`: nobody says since when.
 NO_DAY_TOLD = LatePattern(
     r"[,;(-]? ?(?<!not )\b(?:has |have |is |are |it'?s )?(?:(?:way |well |long |already |just )*"
     r"(?:expired|out of date|ood|past (?:its|their|the) (?:date|use[ -]?by|sell[ -]?by|expiry)))\b\)?",
-    needs=("expired", "date", "ood", "past "),
+    needs=("expired", "date", f"{START}ood", "past "),
 )
 _SOUR = LatePattern(r"\bsour(?:ed)?\b")
 _FLESH = frozenset({"poultry", "meat", "fish", "shellfish"})
