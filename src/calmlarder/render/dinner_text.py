@@ -1,6 +1,5 @@
 """A dinner as text for a terminal or a pipe: amounts, steps, timeline, what it brings each person."""
 
-import textwrap
 from collections.abc import Iterator, Mapping
 from typing import TYPE_CHECKING
 
@@ -14,6 +13,7 @@ from calmlarder.render.portions_text import dose_words, portion_lines, weighed_p
 from calmlarder.render.stacked import filled_words, held_g
 from calmlarder.render.style import BESIDE_LIMITS, Style, bar
 from calmlarder.render.thaw_text import thaw_first
+from calmlarder.render.wrapped import wrapped
 
 if TYPE_CHECKING:
     pass
@@ -48,7 +48,7 @@ def dinner_lines(dinner: Dinner, wanted: DinnerRequest, style: Style, number: in
     yield style.strong("Steps")
     yield from style.hanging(thaw_first(dinner))
     for place, step in enumerate(dinner.steps, start=1):
-        yield from textwrap.wrap(step, style.width, initial_indent=f"  {place}. ", subsequent_indent="     ")
+        yield from wrapped(step, style.width, f"  {place}. ", "     ")
     yield ""
     yield from _timeline(dinner, style)
     yield from portion_lines(dinner, style)
@@ -103,7 +103,7 @@ def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:
     width = max(len(use.name) for use in dinner.uses)
     for use in dinner.uses:
         start = f"  {use.grams:>5} g  {use.name:<{width}}  "
-        yield from textwrap.wrap(start + _how(use, style), style.width, subsequent_indent=" " * len(start))
+        yield from wrapped(start + _how(use, style), style.width, rest=" " * len(start))
     for thing in dinner.taken_for_granted:
         yield f"{'':10}{thing:<{width}}  taken for granted"
 
@@ -130,12 +130,8 @@ def _timeline(dinner: Dinner, style: Style) -> Iterator[str]:
     yield style.strong(f"One cook, {dinner.minutes} minutes{sure}")
     for moment in dinner.timeline.moments:
         alone = "" if moment.hands_on or not moment.minutes else f", {moment.minutes} min by itself"
-        yield from textwrap.wrap(
-            f"{moment.start_min // 60}:{moment.start_min % 60:02d}  {moment.what}{alone}",
-            style.width,
-            initial_indent="  ",
-            subsequent_indent="        ",
-        )
+        told = f"{moment.start_min // 60}:{moment.start_min % 60:02d}  {moment.what}{alone}"
+        yield from wrapped(told, style.width, "  ", "        ")
 
 
 def load_lines(dinner: Dinner, wanted: DinnerRequest, style: Style) -> Iterator[str]:

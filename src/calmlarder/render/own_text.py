@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from calmlarder.larder.order import days_in_words
 from calmlarder.render.style import Style
+from calmlarder.render.wrapped import wrapped
 
 if TYPE_CHECKING:
     from calmlarder.household.own_recipes import Ready
@@ -40,6 +41,6 @@ def _lines(ready: Sequence["Ready"], style: Style, on_screen: bool) -> Iterator[
         if one.look_for:
             told += f"; look for {', '.join(one.look_for)}"
         told += "." if on_screen else f". `calmlarder adapt --kept {one.number}` shows it."
-        yield from textwrap.wrap(told, style.width, initial_indent="  ", subsequent_indent="    ")
+        yield from wrapped(told, style.width, "  ", "    ")
     if on_screen:
         yield from textwrap.wrap("They stand behind Ctrl+R, F6 in the larder.", style.width)

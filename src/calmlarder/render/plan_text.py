@@ -1,6 +1,5 @@
 """A plan as text for a terminal or a pipe."""
 
-import textwrap
 from collections.abc import Iterator
 
 from calmlarder.compose.dinner import Dinner
@@ -9,6 +8,7 @@ from calmlarder.render.caution import CAUTION
 from calmlarder.render.style import Style
 from calmlarder.render.thaw_text import freeze_words, thaw_words
 from calmlarder.render.tonight_text import EAT_ALL_THE_SAME
+from calmlarder.render.wrapped import wrapped
 from calmlarder.tables.book import Tables
 
 _IN = "    "
@@ -118,4 +118,4 @@ def _buy(planned: Planned, style: Style) -> Iterator[str]:
 
 
 def _wrapped(text: str, style: Style) -> list[str]:
-    return textwrap.wrap(text, style.width, initial_indent=_IN, subsequent_indent=_IN + "  ")
+    return wrapped(text, style.width, _IN, _IN + "  ")

@@ -50,7 +50,7 @@ def swap_text(answer: Answer, tables: Tables, style: Style) -> str:
 
 def _lines(answer: Answer, tables: Tables, style: Style) -> Iterator[str]:
     yield style.strong(f"Instead of {told_grams(answer.asked.grams)} {answer.asked.food.name}, for one person")
-    yield from textwrap.wrap(f"{answer.why}.", style.width, initial_indent="  ", subsequent_indent="  ")
+    yield from wrapped(f"{answer.why}.", style.width, "  ", "  ")
     if not answer.substitutes:
         at_home = " in the larder" if answer.asked.only_at_home else ""
         yield ""

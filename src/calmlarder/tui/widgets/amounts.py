@@ -1,11 +1,11 @@
 """A heading and rows with a figure in a column of its own: amounts of a dish, facts with grams, figures with words."""
 
 from collections.abc import Sequence
-from textwrap import wrap
 from typing import NamedTuple
 
 from rich.text import Text
 
+from calmlarder.render.wrapped import wrapped
 from calmlarder.tui.widgets.drawn import Drawn, cut, fitting
 
 _GRAMS = 6
@@ -113,7 +113,7 @@ class Facts(Drawn):
         figures = max([_FACT_FIGURE, *(len(one.figure) for one in self._facts)])
         indent = figures + 2
         for one in self._facts:
-            lines = wrap(one.told, max(10, width - indent))
+            lines = wrapped(one.told, max(10, width - indent))
             first, rest = lines[0], lines[1:]
             text.append(f"\n{one.figure:>{figures}}  ")
             text.append(first[: len(one.name)])
@@ -160,7 +160,7 @@ class FigureRows(Drawn):
         below = width - indent < _BESIDE
         for row in self._rows:
             text.append(f"\n  {cut(row.name, names):<{names}}  {row.figure:>{figures}}")
-            lines = wrap(row.words, max(10, width - (4 if below else indent)))
+            lines = wrapped(row.words, max(10, width - (4 if below else indent)))
             for number, line in enumerate(lines):
                 text.append("  " if not below and number == 0 else "\n" + " " * (4 if below else indent))
                 text.append(line, style=self.tone("faint"))

@@ -11,6 +11,7 @@ from textual.containers import VerticalScroll
 from textual.geometry import Region
 from textual.message import Message
 
+from calmlarder.render.wrapped import wrapped
 from calmlarder.tui.widgets.drawn import Drawn, cut
 
 _LEAST, _MOST, _GAP = 24, 62, 2  # columns of a day, and between two
@@ -122,7 +123,7 @@ class DayBoard(Drawn, can_focus=True):
         kind = cut(card.kind, room - len(card.figure) - 1)
         lines = [(f"{kind}{card.figure:>{room - len(kind)}}", "faint")]
         lines += [(line, "title") for line in wrap(card.title, room)]
-        return lines + [(line, "faint") for note in card.notes for line in wrap(note, room)]
+        return lines + [(line, "faint") for note in card.notes for line in wrapped(note, room)]
 
     def _columns(self, width: int) -> tuple[list[str], int, int]:
         """The days, how many of them stand beside each other, and how wide each is."""

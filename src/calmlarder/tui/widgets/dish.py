@@ -26,12 +26,12 @@ class DishCard(Drawn):
     def draw(self, width: int) -> Text:
         """Wrapped to the width, and never wider than can be read."""
         text, width = Text(), min(width, READABLE)
-        for line in wrap(self._above, width):
+        for line in wrapped(self._above, width):
             text.append(f"{line}\n")
         text.append("\n".join(wrap(self._title.upper(), width)), style="bold " + self.tone("accent"))
         if self._note:
-            text.append("\n" + "\n".join(wrap(self._note, width)))
-        for line in wrap(" · ".join(self._facts), width):
+            text.append("\n" + "\n".join(wrapped(self._note, width)))
+        for line in wrapped(" · ".join(self._facts), width):
             text.append(f"\n{line}")
         return text
 
@@ -61,7 +61,7 @@ class OrderOfWork(Drawn):
         if not self._work:
             return text
         text.append("In this order", style="bold")
-        for line in wrap(self._first, max(10, width - 6)):
+        for line in wrapped(self._first, max(10, width - 6)):
             text.append(f"\n{'':6}{line}", style="bold")
         for number, one in enumerate(self._work, start=1):
             mark = f"{one.minute if one.minute is not None else number:>4}  "

@@ -10,6 +10,7 @@ from textual import events
 from textual.message import Message
 from textual.widgets.option_list import Option
 
+from calmlarder.render.wrapped import wrapped
 from calmlarder.tui.widgets.drawn import cut, fitting
 from calmlarder.tui.widgets.marked_list import MarkedList
 
@@ -189,7 +190,7 @@ def _line(item: Item, width: int, columns: tuple[int, int, int]) -> Text:
     half = max(room // 2, min(room - _LEAST_NOTES, _USUAL_NAME))
     name = max(_LEAST_NAME, min(longest + 2, half, _MOST_NAME))
     names, left = wrap(item.name, name), room - name
-    notes = wrap(", ".join(item.notes), left) if left >= _LEAST_NOTES else [fitting(item.notes, left)]
+    notes = wrapped(", ".join(item.notes), left) if left >= _LEAST_NOTES else [fitting(item.notes, left)]
     everything = ", ".join(filter(None, [*item.notes, item.beside]))
     if len(notes) < 2 and len(everything) <= left:
         notes = [everything]

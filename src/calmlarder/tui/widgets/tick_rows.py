@@ -1,7 +1,6 @@
 """Whole sentences to tick, a row for each, wrapped to the width there is."""
 
 from collections.abc import Collection, Iterator, Sequence
-from textwrap import wrap
 from typing import ClassVar
 
 from rich.text import Text
@@ -10,6 +9,7 @@ from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 from textual.geometry import Region
 
+from calmlarder.render.wrapped import wrapped
 from calmlarder.tui.widgets.pick import Pick
 
 _HANG = 4  # columns of the sign and the blank after it
@@ -78,7 +78,7 @@ class TickRows(Pick):
 
     def _lines(self, word: str, width: int) -> list[str]:
         mark = f"[{'x' if word in self._chosen else ' '}] "
-        lines = wrap(word, max(1, width - _HANG))
+        lines = wrapped(word, max(1, width - _HANG))
         return [mark + lines[0], *(" " * _HANG + line for line in lines[1:])]
 
     def _places(self, width: int) -> list[tuple[int, int, int]]:
