@@ -158,3 +158,26 @@ def test_less_of_what_a_dish_is_named_for_goes_before_smaller_plates(adapt: Adap
     assert "Serves 2" in found["recipe"]
     assert "g halloumi" in found["recipe"]
     assert "Mix the spring onion greens with the cucumber." in found["recipe"]
+
+
+def test_the_first_of_two_is_taken_and_the_other_struck_out_of_list_and_steps(adapt: Adapt) -> None:
+    found = adapt(
+        "Dill potatoes", "600 g potatoes", "2 tbsp chopped dill, or fennel fronds", "2 tbsp olive oil",
+        steps="1. Boil the potatoes for 20 minutes.\n2. Stir in the oil and the dill or fennel fronds.",
+    )  # fmt: skip
+    assert found["unread"] == []
+    assert "fennel" not in found["recipe"]
+    assert "2. Stir in the oil and the dill." in found["recipe"]
+
+
+def test_what_stands_in_a_bracket_behind_two_is_not_lost(settler: Settler, tables: Tables) -> None:
+    read = settler.settle(LineReader(tables).read("2 tbsp chopped dill, or fennel fronds (with 1 onion)"))
+    assert read.outcome != "read" or "onion-brown" in {one.food for one in (read, *read.also)}
+
+
+def test_a_newsletter_and_tags_are_no_steps() -> None:
+    text = (
+        "Rice\n\nServes 2\n\nIngredients\n200 g rice\n1 tbsp olive oil\n\nMethod\n1. Boil the rice for 12 minutes.\n"
+        "2. Stir in the oil.\n\nSubscribe to our newsletter for more recipes.\n\nFiled under: Sides, Rice\n"
+    )
+    assert read_recipe(text).steps == ("Boil the rice for 12 minutes.", "Stir in the oil.")

@@ -17,6 +17,7 @@ _OR_BEFORE = re.compile(r"\s*(?:,|/)?\s*\bor (?:(?:some|the|a|an|warm|hot|crusty
 _OR_BEHIND = re.compile(r"(?:,| |/)*\bor\b ", re.IGNORECASE)
 _COMMA_BEFORE = re.compile(r",\s*(?:(?:some|the|a|an|warm|hot|crusty|fresh) )*$", re.IGNORECASE)
 _ENDS = re.compile(r"\s*(?:[.;:)!]|$)")
+_LAST_OR = re.compile(r",? or ((?:[^\W\d]+ ){0,3}[^\W\d]{3,})(?:,[^,]*)?$", re.IGNORECASE)
 _OF_IT = re.compile(r"(?:(?:some|warm|hot|crusty|fresh) )+$", re.IGNORECASE)
 
 
@@ -70,6 +71,7 @@ def steps_without_others(
     steps: Sequence[str], reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables
 ) -> tuple[str, ...]:
     """The steps without what a changed line allows besides (`rice or naan`), where it is no longer in the list."""
+    steps = _without_unread_others(steps, reads, adapted)
     gone = {
         food
         for change in adapted.changes
@@ -88,6 +90,17 @@ def steps_without_others(
     kept = set(with_last_words({food for food in held if food}, tables))
     names = {words: meant for words, meant in with_last_words(gone - held, tables).items() if words not in kept}
     return tuple(_without(step, names) for step in steps) if names else tuple(steps)
+
+
+def _without_unread_others(steps: Sequence[str], reads: Sequence[IngredientRead], adapted: Adapted) -> tuple[str, ...]:
+    """The steps without what a line allows besides that nobody could read, in the words of its line."""
+    for change in adapted.changes:
+        read = reads[change.place] if change.place is not None else None
+        other = _LAST_OR.search(read.text) if read is not None and change.change == "only" and read.said else None
+        if other is not None:
+            named = re.compile(rf",? or (?:the |some )?{re.escape(other[1].strip())}\b", re.IGNORECASE)
+            steps = [named.sub("", step) for step in steps]
+    return tuple(steps)
 
 
 def _without(step: str, names: Names) -> str:

@@ -39,6 +39,7 @@ _LONGEST = 200  # signs; more is no ingredient line: ours
 _MOST_PIECES = 8  # of a sentence; more is a text: ours
 AT_WORST = "the most it may be"
 MAY_BE = "it may be several foods, one of them"
+_COMMA_OR = re.compile(r",\s+or\b(?! (?:to|more|less|as|until)\b)", re.IGNORECASE)
 _BREADS, _ALLIUM = frozenset({"bread"}), "allium"
 _SAME_WORD = 80  # likeness of two words, 0 to 100, from which the one may be the other misspelt: ours
 
@@ -83,7 +84,7 @@ class Settler:
         )
 
     def _line(self, text: str) -> IngredientRead | None:
-        text = SALT_AND_PEPPER.sub("salt and black pepper", text)
+        text = _COMMA_OR.sub(" or", SALT_AND_PEPPER.sub("salt and black pepper", text))
         head = HEAD.match(text)
         bare = OR_TWO.sub(lambda one: f"2 {one[2]}{'es' if one[2].endswith(('sh', 'ch')) else 's'}", text)
         bare = OF_WHATEVER.sub("of ", bare[head.end() :] if head else bare)
@@ -95,7 +96,10 @@ class Settler:
             if pieces is None:
                 return None
             reads += [one for one in pieces if all(one.food != other.food for other in reads)]
-        if not reads or not self._all_counted(bare, reads):
+        # What it allows besides and nobody can count is struck out: `dill, or fennel fronds`.
+        alone = len(reads) == 1 and bool(reads[0].said)
+        counted = " . ".join((reads[0].said, *(one[0] for one in BRACKETS.finditer(bare)))) if alone else bare
+        if not reads or not self._all_counted(counted, reads):
             return None
         told = together(reads) if len(reads) > 1 else reads[0]
         return told.model_copy(update={"optional": told.optional or bool(head and "ption" in head["head"])})

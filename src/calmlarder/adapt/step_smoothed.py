@@ -181,6 +181,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _FROM_ITS_SKINS.sub(lambda one: _without_skins(one, step[: one.start()]), step)
     step = _ONLY_A_MINUTE.sub("", step)
     step = put_in_late(_without_bite(step))
+    step = step.replace(",  and ", " and ")
     return _NOTHING_BETWEEN.sub(",", _TWO_LEFT.sub(r"\g<first> and ", step))
 
 
