@@ -181,3 +181,16 @@ def test_a_newsletter_and_tags_are_no_steps() -> None:
         "2. Stir in the oil.\n\nSubscribe to our newsletter for more recipes.\n\nFiled under: Sides, Rice\n"
     )
     assert read_recipe(text).steps == ("Boil the rice for 12 minutes.", "Stir in the oil.")
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("250 g tomato sauce", "pasta-sauce-tomato"),
+        ("1 cup tomato sauce", "pasta-sauce-tomato"),
+        ("1 jar tomato sauce", "pasta-sauce-tomato"),
+        ("2 tbsp tomato sauce", "ketchup"),  # as some call it
+    ],
+)
+def test_tomato_sauce_by_the_cup_is_no_ketchup(line: str, food: str, tables: Tables) -> None:
+    assert LineReader(tables).read(line).food == food

@@ -195,11 +195,19 @@ def spoons_told(line: str) -> str:
     return _SMALL_SPOON.sub(" tsp ", _BIG_SPOON.sub(" tbsp ", line))
 
 
+# By the cup, the jar or the hundred grams nobody means ketchup, as some call it.
+_MUCH_TOMATO_SAUCE = re.compile(
+    r"^(?P<much>(?:[1-9]\d{2,3} ?(?:g|ml) |[\d½¼¾][\d/½¼¾. ]*(?:cups?|jars?|litres?|l|kg) )(?:of )?(?:[a-z]+ )?)"
+    r"tomato sauce\b(?! for pasta)"
+)
+
+
 def in_plain_words(line: str) -> str:
     """A plain line with its notations written out: spoons of other tongues, glued measures, labels in front."""
     for pattern, spoon in _SPOONS:
         line = pattern.sub(spoon, line)
     line = _SALT_AND_PEPPER.sub("salt and pepper", line)
+    line = _MUCH_TOMATO_SAUCE.sub(r"\g<much>tomato pasta sauce", line)
     line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", _TART.sub("", line.replace(" d'", " d "))))
     told = _NO_GREENS.sub(" ", line)
     if told != line:
