@@ -253,3 +253,11 @@ def test_potatoes_are_not_mashed_raw_and_half_of_a_tin_is_a_plain_amount(adapt: 
     assert "potatoes" not in method.partition("Mash ")[2].partition(".")[0]
     assert max(found["after"]["loads_g"][key] / cap[0] for key, cap in found["limits_g"].items()) < 1.005
     assert "potatoes into bowls" not in method  # what is torn and toasted is bread still
+
+
+def test_no_oil_is_poked_into_slits_by_the_sliver() -> None:
+    step = "Cut slits in the lamb and poke a garlic [garlic-infused oil] sliver and a tuft of rosemary in each."
+    told = smoothed(step, lambda _: False)
+    assert "sliver" not in told
+    assert told.startswith("Cut slits in the lamb and poke a tuft of rosemary in each")
+    assert told.endswith("the meat with a little of the garlic-infused oil.")

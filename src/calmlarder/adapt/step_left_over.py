@@ -48,6 +48,10 @@ _A_SLIVER = re.compile(
     r"(?:(?:,| and|, and) (?P<rest>[^.;]*?))? (?P<where>(?:in(?:to)?|under|inside|deep) [^.;]*)(?P<end>[.;]|$)",
     re.IGNORECASE,
 )
+# `a garlic sliver`, whose bracket says that it is oil now.
+_GARLIC_SLIVER = re.compile(
+    r"\b(?:an? |some |the )?garlic \[garlic-infused oil[^\]]*\] (?:slivers?|slices?|pieces?)\b", re.IGNORECASE
+)
 _RUB_NEXT = re.compile(
     r"(?P<rub>\s*rub(?: (?:it|the [a-z]+|all))?(?: (?:all )?over)? with )(?P<with>[^.;]+)", re.IGNORECASE
 )
@@ -66,6 +70,7 @@ def without_what_is_left_over(step: str) -> str:
 
 def _rubbed_in(step: str) -> str:
     """A step in which garlic was pushed into cuts: what went in with it still does, and the oil is rubbed on."""
+    step = _GARLIC_SLIVER.sub("a sliver of garlic-infused oil", step)
     found = _A_SLIVER.search(step)
     if found is None or ((found["of"] or "").strip() == "the" and found["rest"] is None and "cut" not in step):
         return step
