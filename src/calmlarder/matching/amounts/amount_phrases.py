@@ -78,6 +78,7 @@ PLAINLY = (
     (LatePattern(r"(?<=\d)[ -]?(?:ct|count)\b,? (?:half|1/2)\b", needs=("half", "1/2")), " half left"),
     (LatePattern(r"(?<=\d)[ -]?(?:ct|count)\b\.?"), " "),
     (LatePattern(r"(?<=\d)(?=doz(?:en)?\b)"), " "),
+    (LatePattern(r"\b(?:dozn|dozzen|dozon|duzen|dozin)\b"), "dozen"),
     (LatePattern(r"(?<=\d) ?c\b(?!\.? ?(?:&|and) )\.?"), " cup"),
     # What is said of all of them, and of the odd bit beside a number, changes no number.
     (LatePattern(r"\b(?:the )?(?:very )?last of (?:them|these|those|'?em|it)\b(?=.*\d)"), " "),

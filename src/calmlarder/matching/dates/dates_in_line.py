@@ -47,7 +47,7 @@ _SHOPPING = (
 )
 _BOUGHT = LatePattern(
     rf"\b(?:from|bought in|got in|in) (?:the )?({DAY_WORD})(?:'?s)? {_SHOPPING}\b"
-    rf"|(?<![\w-])({DAY_WORD})(?:'?s)? {_SHOPPING}(?=\s*(?:$|[,;)]))"
+    rf"|(?<![\w-])(?!(?:1/[234]|2/3|3/4) box\b)({DAY_WORD})(?:'?s)? {_SHOPPING}(?=\s*(?:$|[,;)]))"
     rf"|\b(?:from (?:the )?|weekly |big |main |veg |farmers'? ){_SHOPPING},? (?:on |last |this )?({DAY_WORD})(?![\w/])",
     needs=("shop", "market", "deliver", "box", "haul", "grocer", "run", "order", "stall"),
 )
