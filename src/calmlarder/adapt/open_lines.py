@@ -119,15 +119,23 @@ def _open(line: Counted, dish: Dish) -> Open:
         if not line.breaks and not unknown and not whole:
             titled_floor = prices.TITLED_FLOOR if titled and line.food.portion_g >= _SEASONS_G else 0
             floor = max(prices.FLOOR[line.food.roles[0]], titled_floor)
-            floor = max(floor, prices.BODY_FLOOR) if line.food.id in _BODY else floor
+            floor = max(floor, _body_floor(line, dish)) if line.food.id in _BODY else floor
             floor = prices.BOUND_FLOOR if line.food.kind in _BINDS else floor
             if (dish.told.bears_less or titled) and line.food.roles[0] == "protein":
                 floor = min(floor, prices.LEAST_OF_A_MAIN)  # less of it is still the dish
             choices += _in_pieces(line, lessened(line, weight, floor, dish))
         may_go = may_go_unknown(line, dish.serves) if unknown else True
-        if (not titled or line.read.optional or line.breaks) and may_go:
+        is_body = line.food.id in _BODY and _body_floor(line, dish) < 1
+        if (not (titled or is_body) or line.read.optional or line.breaks) and may_go:
             choices.append(left_out(line, weight))
     return Open(line, weight, tuple(_swapped_first(line, _out_last(line, choices, dish), dish)))
+
+
+def _body_floor(line: Counted, dish: Dish) -> float:
+    """The least share of the tomatoes that are the sauce; 1 where nobody says how much."""
+    if line.amount is None:
+        return 1
+    return min(prices.BODY_FLOOR, prices.BODY_SERVING_G * dish.serves / float(line.amount.grams))
 
 
 def may_go_unknown(line: Counted, serves: int) -> bool:

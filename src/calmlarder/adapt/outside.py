@@ -75,6 +75,7 @@ _BY_THE_WAY = re.compile(
     r"(?:nice|lovely|good|great|delicious|welcome|excellent|wonderful|tasty|perfect|optional)\b(?! and)"
     r"|(?:goes|go|works?|pairs?) (?:(?:very|really|so) )?(?:well|great|nicely|beautifully) with"
     r"|if you (?:like|wish|fancy|want)|if liked|if you(?:'d| would) (?:like|rather)"
+    r"|(?:can|could|may|might) (?:also )?be (?:used|swapped|substituted|replaced) (?:instead|for|in place)\b"
     r"|you (?:can|could|may|might) (?:also|swap|replace|substitute|try)|swap (?:the|out)|for a change|next time"
     # `don't let anybody put ketchup on it`; what goes in later, or not all at once, does go in
     r"|(?:don[’']?t|do not|never) (?:let \w+ |be tempted to |you dare )?(?:put|add|use|serve)\b"
@@ -96,7 +97,8 @@ _NOW = re.compile(r"\s*\[([^\[\]]{1,200})")
 _NEVER = frozenset(words_of("salt pepper water ice dressing sauce juice season leaf"))
 _AS_VERB = re.compile(
     rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them)\b)"
-    rf"|(?:^|[.;:!?,(\n]|\b(?:then|and|or|now|to|until you)\b)[\s\d.)]*\b(?:{_FOOD_OR_VERB})\b(?=\s+{_DONE_TO}\b)",
+    rf"|(?:^|[.;:!?,(\n]|\b(?:then|and|or|now|to|until you)\b)[\s\d.)]*\b(?:{_FOOD_OR_VERB})\b(?=\s+{_DONE_TO}\b)"
+    r"|\b(?:enough|easy|easily|able|ready|tender|soft) to (?:squash|crumb|peel|pulse|top|pickle)\b",
     re.IGNORECASE,
 )
 

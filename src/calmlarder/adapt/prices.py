@@ -46,6 +46,7 @@ OUT: Mapping[Role, float] = MappingProxyType({"base": 4, "protein": 4, "thickene
 OUT_ELSE = 1.2
 BOUND_FLOOR = 0.95  # of flour and eggs a batter bears hardly less
 BODY_FLOOR = 0.7  # of the tomatoes that are a sauce: less of them, and there is no sauce to the rest
+BODY_SERVING_G = 120  # of tomatoes a serving are a sauce still, whatever was written
 TITLED_FLOOR = 0.6  # of what the dish is named for there is at least so much
 LEAST_OF_A_MAIN = 0.5  # of what a dish is named for, and of any main thing before all of the dish is served smaller
 TITLED = 60  # points beside it where nothing of what the dish is named for stays: it is replaced last

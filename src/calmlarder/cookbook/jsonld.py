@@ -9,7 +9,7 @@ from typing import Any
 from calmlarder.clean import clean, clean_line
 from calmlarder.cookbook.bounds import DEEPEST, LONGEST_STEP, LONGEST_TITLE, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Recipe
-from calmlarder.cookbook.serves import pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
+from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
 
 _TAG = re.compile(r"<[/!a-zA-Z][^<>]{0,500}>")
 _OUTSIDE = re.compile(r'"(?:[^"\\]++|\\.)*+"?|[\[{]|[\]}]', re.DOTALL)
@@ -208,7 +208,9 @@ def _steps(value: Any, depth: int) -> Iterator[str]:
 def _serves(value: Any) -> int | None:
     """recipeYield as a number, a text, a QuantitativeValue or a list of them."""
     if isinstance(value, list):
-        return next((serves for serves in map(_serves, value) if serves), None)
+        # `["12", "12 tacos (serves 4)"]`: a bare number beside words of people is of pieces.
+        told = [one for one in value if isinstance(one, str) and SERVES.search(one)]
+        return next((serves for serves in map(_serves, told or value) if serves), None)
     if isinstance(value, dict):
         return _serves(value.get("value") or value.get("name"))
     if isinstance(value, bool):

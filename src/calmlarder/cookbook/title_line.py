@@ -37,6 +37,7 @@ _DISH_WORDS = (
         )
     )
 )
+_MENU = re.compile(r"[^|›»]{1,60}(?:[|›»][^|›»]{1,60}){2,}$")  # ways to other pages of a site
 _PREFIX = re.compile(r"^(?:(?:re|fwd?)\s*:\s*)+", re.IGNORECASE)
 _NAMED_FROM = re.compile(
     r"\s+(?:[-–—]+\s*(?:from|by|via)\b.*|\([^()]*\b(?:from|typed|retyped|card|book|via|courtesy)\b[^()]*\))$",
@@ -48,7 +49,9 @@ def dish_title(first: str, above: Sequence[str]) -> str:
     """The title: `first`, the line on top, where no line below it is better; `above` are all lines, as written."""
     if not first:
         return first
-    lines = [line for line in above if line.strip()][:_MOST_LINES]
+    lines = [line for line in above if line.strip() and not _MENU.match(line)][:_MOST_LINES]
+    if lines and _MENU.match(first):
+        first = lines[0]
     bare = [
         (" ".join(_SIGNS.sub("", line).split()), _score(line, line_number == 0))
         for line_number, line in enumerate(lines)
