@@ -31,9 +31,10 @@ def test_people_come_before_a_bare_number(told: object, people: int) -> None:
     assert read_recipe(page(recipeYield=told)).serves == people
 
 
-def test_buttons_are_no_ingredients() -> None:
-    text = "Tofu pot\nServes 2\n\nIngredients\n1x 2x 3x\n" + "\n".join(LINES) + "\n\nMethod\nSimmer all of it.\n"
-    assert list(read_recipe(text).ingredients) == LINES
+def test_buttons_are_no_ingredients(tables: Tables) -> None:
+    lines = LineReader(tables)
+    assert {lines.read(one).outcome for one in ("1x 2x 3x", "1/2x 1x 2x", "1X2X3X")} == {"heading"}
+    assert lines.read("2 x 400g tins chopped tomatoes").food == "tomato-canned"
 
 
 def test_ways_to_other_pages_are_no_title() -> None:

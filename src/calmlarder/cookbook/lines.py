@@ -35,6 +35,9 @@ _SPOONS = frozenset({"tsp", "tbsp", "pinch", "dash", "splash", "drizzle", "squee
 _NEVER_SPOONED = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "potato", "meat", "poultry", "fish"})
 
 
+_SCALES = re.compile(r"\W*(?:\d{1,2}(?:/\d)?x\W*){2,}", re.IGNORECASE)  # buttons of a page: `1x 2x 3x`
+
+
 class LineReader:
     """Reads ingredient lines against the tables; built once, it may read any number."""
 
@@ -53,7 +56,11 @@ class LineReader:
             return IngredientRead(text=shown, outcome="nothing")
         if len(line) > _LONGEST:
             return IngredientRead(text=shown, outcome="unknown")
-        if is_heading(shown, bare) or (line.rstrip("*_ ").endswith(":") and not re.match(r"\W*\d", line)):
+        if (
+            is_heading(shown, bare)
+            or _SCALES.fullmatch(shown)
+            or (line.rstrip("*_ ").endswith(":") and not re.match(r"\W*\d", line))
+        ):
             return IngredientRead(text=shown, outcome="heading")
         try:
             return self._best(shown, in_plain_words(without_verbs(with_more(line))))

@@ -27,7 +27,6 @@ _FAREWELL = re.compile(
 )
 
 
-_SCALES = re.compile(r"\s*(?:\d{1,2}(?:/\d)?x\s*){2,}", re.IGNORECASE)  # buttons of a page: `1x 2x 3x`
 # Nor what a page has round its recipe: questions, ways to other pages, figures of nutrition, marks that readers gave.
 _ROUND_IT = re.compile(
     r"did you (?:make|try|cook) (?:this|it)\b.*|(?:please )?(?:leave|write) (?:us |me )?a (?:comment|review|rating)\b.*"
@@ -63,9 +62,7 @@ def read_recipe(text: str) -> Recipe:
     """
     found = _read(text)
     steps = tuple(_NUMBERED.sub("", step) for step in found.steps if not _is_no_step(step))
-    lines = tuple(line for line in found.ingredients if not _SCALES.fullmatch(line))
-    same = steps == found.steps and lines == found.ingredients
-    return found if same else found.model_copy(update={"steps": steps, "ingredients": lines})
+    return found if steps == found.steps else found.model_copy(update={"steps": steps})
 
 
 def _is_no_step(step: str) -> bool:
