@@ -9,6 +9,7 @@ import tomllib
 from collections.abc import Callable, Sequence
 from functools import cache
 from pathlib import Path
+from shutil import copytree
 
 import pytest
 
@@ -18,7 +19,9 @@ from calmlarder.compose.request import PROTEIN_FLOOR_G, PROTEIN_TARGET_G, Dinner
 from calmlarder.household.checked import faults_of
 from calmlarder.household.request import Evening
 from calmlarder.larder.lot import Lot
+from calmlarder.patterns.load import load_patterns
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.problems import CannotGoOn
 from calmlarder.tables.book import Tables
 from calmlarder.tables.places import shipped
 from pans import pan_faults
@@ -115,3 +118,15 @@ def test_there_are_dishes_for_every_kitchen(patterns: tuple[Pattern, ...]) -> No
     assert any("microwave" in there and not there & {"pan", "pot", "oven", "dish"} for there in places.values())
     assert any("oven" in there or "dish" in there for there in places.values())
     assert any(there & {"pan", "pot"} and "apart" not in there and "oven" not in there for there in places.values())
+
+
+def test_words_that_may_lose_a_brace_are_refused(tmp_path: Path) -> None:
+    """`[, and {knob} on {base}]` lost its whole step where there was no butter: the rice was never served."""
+    folder = tmp_path / "recipes"
+    copytree(shipped("recipes"), folder)
+    pattern = folder / "steamed-shellfish.toml"
+    words = pattern.read_text(encoding="utf-8")
+    assert "[, with {knob} on top]" in words
+    pattern.write_text(words.replace("[, with {knob} on top]", "[, and {knob} on {base}]"), encoding="utf-8")
+    with pytest.raises(CannotGoOn, match="some may stay empty"):
+        load_patterns(folder)

@@ -110,9 +110,13 @@ _ENDS = " .!?,;()[]/'\"-~*#:"
 # What nobody eats, or no person.
 _ANIMALS = r"(?:cat|dog|kitten|puppy|pet|hamster|guinea pig|bird|fish|hen)"
 _NO_FOOD = LatePattern(
-    rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|treats?|kibble|pellets|nibbles|litter)\b.*|bird ?seeds?\b.*"
+    rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|treats?|kibble|pellets|nibbles|litter|bones?|bait)\b.*"
+    r"|bird ?seeds?\b.*"
     r"|(?:[\w,.]+ )*?(?:cling ?film|tin ?foil|kitchen ?foil|bin ?(?:bags?|liners?)|washing up liquid|batteries|loo roll"
     r"|toilet (?:roll|paper)|kitchen ?roll|paper towels?|dishwasher tablets?|sandwich bags|freezer bags|candles)\b.*"
+    r"|(?:(?:\d+|half|some|spare|more|an?) )*(?:(?:dish |washing |hand |bar of )?soap|(?:compost|rubbish|caddy) bags?"
+    r"|(?:new|washing up|kitchen|dish|scrubbing) sponges?|(?:baking|greaseproof|parchment) paper|(?:alumini?um )?foil"
+    r"|light ?bulbs?|lunch ?box(?:es)?|tupperware|spuli|spulmittel|liquide vaisselle)"
 )
 # `bait - squid - not food`: whatever it is called, it is not there to be eaten.
 _SAID_NO_FOOD = LatePattern(

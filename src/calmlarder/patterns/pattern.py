@@ -238,6 +238,10 @@ class Pattern(BaseModel):
                         raise ValueError(
                             f"`{found[0]}` may stay empty beside other braces: give it words, `{{a|words}}`"
                         )
+            for clause in CLAUSE.finditer(step.words):
+                inside = list(REFERENCE.finditer(clause[1]))
+                if len(inside) > 1 and not all(one[3] or self._surely_filled(slot_names(one)) for one in inside):
+                    raise ValueError(f"`{clause[0]}` holds braces of which some may stay empty: part it in two")
             timed = [found for found in shown if any(self.slots[n].role in TIMED_ROLES for n in slot_names(found))]
             new = [found for found in timed if step.place in JOINED and self._first(step, slot_names(found))]
             if len(new) > 1:
