@@ -30,6 +30,8 @@ _FROZEN_CUT = frozenset({"leaf", "brassica", "pod", "sweetcorn", "pepper"})
 _SPROUTING = re.compile(r"\bsprout(?:y|ing|ed)\b", re.IGNORECASE)
 _CAN_SPROUT = frozenset({"potato", "root", "allium"})
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
+_LEAVES = frozenset({"leaf", "brassica"})
+_COOKED_SAID = re.compile(r"\b(?:cooked|boiled|steamed|braised|left[ -]?over)\b", re.IGNORECASE)
 _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
 _LEAVES_THAWED = "spinach-frozen"  # blanched before it is frozen
 _SMALL_LEAVES = re.compile(r"\b(?:lamb'?s lettuce|corn salad|mache|baby|mixed leaves|mesclun)\b", re.IGNORECASE)
@@ -177,6 +179,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         return ""
     if food.kind == "salad-leaf" and prep == "torn" and _SMALL_LEAVES.search(told.line):
         prep = ""
+    if food.kind in _LEAVES and food.state == "raw" and _COOKED_SAID.search(told.line):
+        prep = ""  # whoever cooked them has stripped and cut them
     if food.state in ALREADY_COOKED and prep.startswith("patted dry"):
         prep = "sliced"
     if food.kind == "fish" and food.state in CANNED_STATES and prep.startswith("patted dry"):
