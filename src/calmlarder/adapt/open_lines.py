@@ -73,6 +73,7 @@ _GRATED = re.compile(r"\b(?:coarsely )?grated\b")
 _THICKENS = frozenset({"potato", "squash"})
 _DRINKS = frozenset({"grain", "rice"})
 _BINDS = frozenset({"flour", "starch", "egg"})
+_HOLDS_A_FILLING = frozenset({"pepper", "fruit-vegetable", "squash", "tomato", "potato"})  # torn mushrooms hold none
 _BODY = frozenset({"tomato-canned", "passata"})
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
 _MOST_MIXED = 5
@@ -275,6 +276,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     fit = [one for one in fit if all(suits_use(part.food, line.food, cooked, dish.told) for part in one.parts)]
     if dish.told.is_titled(line.food.id):  # no falafel is of tofu, no cauliflower cheese of potatoes
         fit = [one for one in fit if not any(is_strange(part.food, line.food) for part in one.parts)]
+    if line.food.id in dish.told.stuffed and line.food.kind in _HOLDS_A_FILLING | {"mushroom"}:
+        fit = [one for one in fit if all(part.food.kind in _HOLDS_A_FILLING for part in one.parts)]
     greens = [one for one in fit if [part.food.id for part in one.parts] == [_GREENS]]
     if line.food.id == _WHITES and line.read.assumed and greens:
         # Who has the whole of it has the greens: more of those, or fewer, and nothing else.
