@@ -12,7 +12,7 @@ from calmlarder.tables.rows import Food
 LEFT_OUT, PAST_DATE = "left out", "past its date"
 DOUBTFUL = frozenset({"dodgy", "iffy", "suspect", "dead", "ropey", "ropy", "looking dodgy", LEFT_OUT, PAST_DATE})
 # Of milk, cream and yoghurt these are said while they are good enough to cook with.
-_PAST_IT = frozenset({"past it", "a bit past it", "past its best", "on the turn", "about to turn", "going off"})
+_PAST_IT = frozenset({"past it", "a bit past it", "on the turn", "about to turn", "going off"})
 # `chicken left out overnight`, `milk sat on the side all day`; `left out of the fridge` tells no hours and is as bad.
 STOOD_OUT = LatePattern(
     r"[,;(-]? ?\b(?:(?:it |was |were |been |has been |got )*(?:left|sat|stood|forgotten|stayed|sitting|standing)"
