@@ -1,7 +1,12 @@
 """How dressings and sauces are mixed: a tiny fridge in, a dinner out. Common practice, no source."""
 
+import json
 from collections.abc import Callable
+from pathlib import Path
 
+import pytest
+
+from calmlarder.cli import main
 from calmlarder.compose.dinner import Dinner
 
 Cook = Callable[..., Dinner]
@@ -106,3 +111,15 @@ def test_what_is_fried_before_the_only_ring_is_free_for_the_rest_is_kept_warm(co
     fridge = ["boiled potatoes 500g, made today", *tofu]
     assert "Keep it warm under foil." in said(cook(fridge, "tofu-scramble", rings=1))
     assert "foil" not in said(cook(fridge, "tofu-scramble"))
+
+
+def test_of_two_jars_of_a_spice_one_is_opened(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Else a dish had half a teaspoon of turmeric a person, which its check refused (3 g a teaspoon: USDA SR 28)."""
+    listed = tmp_path / "larder.txt"
+    lines = ("turmeric 5 g", "a jar of turmeric", "firm tofu 300g", "boiled potatoes 400g, made today", "pak choi",
+             "green cabbage", "oil")  # fmt: skip
+    listed.write_text("\n".join(lines) + "\n", encoding="utf-8")
+    main(["tonight", "--larder", str(listed), "--today", "2026-03-11", "--count", "4", "--json"])
+    dinners = json.loads(capsys.readouterr().out)["dinners"]
+    assert dinners
+    assert all(sum(use["food"] == "turmeric" for use in dinner["uses"]) <= 1 for dinner in dinners)

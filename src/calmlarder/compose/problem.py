@@ -166,12 +166,21 @@ def problems_for(
 
 
 def _one_bottle(offered: Sequence[Offered]) -> tuple[Offered, ...]:
-    """Of two bottles of soy sauce (light and dark, or tamari) one, a plain one first: of both a dish is too salty."""
+    """Of two bottles of soy sauce (light and dark, or tamari) one, a plain one first: of both a dish is too salty.
+
+    Of two jars of a spice the fuller one: of both there would be twice as much of it.
+    """
     first: dict[str, Offered] = {}
-    for thing in sorted(offered, key=lambda one: one.food.id not in _PLAIN_SOY):
-        if thing.food.kind in MOST_OF_KIND:
-            first.setdefault(thing.food.kind, thing)
-    return tuple(thing for thing in offered if first.get(thing.food.kind, thing) is thing)
+    for thing in sorted(offered, key=lambda one: (one.food.id not in _PLAIN_SOY, -one.lot.grams)):
+        first.setdefault(_bottle(thing.food), thing)
+    return tuple(thing for thing in offered if not _bottle(thing.food) or first[_bottle(thing.food)] is thing)
+
+
+def _bottle(food: Food) -> str:
+    """What only one of is reached for; empty where it may be several."""
+    if food.kind in MOST_OF_KIND:
+        return food.kind
+    return food.id if food.kind == "spice" else ""
 
 
 def _is_base(thing: Offered, wanted: DinnerRequest) -> bool:
