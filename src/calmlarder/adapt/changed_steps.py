@@ -110,17 +110,13 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     for change in adapted.changes:
         if change.place is not None:
             each.setdefault(parts[change.place].read.food or "", []).append(change)
-    places = {change.place for change in adapted.changes}
-    staying: dict[str, list[str]] = {}
-    for place, part in enumerate(parts):
-        if place not in places and part.read.food in changed:
-            staying.setdefault(part.read.food, []).append(part.read.text)
     several = collective_names(parts, names, tables)
     alone = {words: meant for words, meant in names.items() if words not in several}
     told = Told(
         names, several, changed, shared, own_amounts(adapted, shared, tables), tables,
         {food for step in within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
-        each, staying, _headings(parts), lines_with_neighbours(parts, each), introduced=introduced_parts(steps),
+        each, _staying(adapted, parts, changed), _headings(parts), lines_with_neighbours(parts, each),
+        introduced=introduced_parts(steps),
     )  # fmt: skip
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
@@ -148,6 +144,16 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *written[len(marked) :]), tuple(notes))
+
+
+def _staying(adapted: Adapted, parts: Sequence[Part], changed: Mapping[str, Change]) -> dict[str, list[str]]:
+    """Lines that stay as they are, of foods of which another line changes."""
+    places = {change.place for change in adapted.changes}
+    staying: dict[str, list[str]] = {}
+    for place, part in enumerate(parts):
+        if place not in places and part.read.food and part.read.food in changed:
+            staying.setdefault(part.read.food, []).append(part.read.text)
+    return staying
 
 
 def _less_of(adapted: Adapted, parts: Sequence[Part]) -> frozenset[str]:
