@@ -28,7 +28,7 @@ _WAITS_BENDY = frozenset({"root", "potato", "squash", "allium", "egg", "nut", "s
 _FITS_SHARE = 0.6  # of a usual portion: what fits no more of it is planned for nobody who keeps the limits. Ours
 # What is fresh and in no dish is named in one line: so many things, what has no day last. Ours.
 _MOST_LEFT, _KEEPS_DAYS = 5, 60
-_FOR_A_DINNER = frozenset({"base", "protein", "vegetable"})
+FOR_A_DINNER = frozenset({"base", "protein", "vegetable"})
 _DAIRY = frozenset({"cheese", "yoghurt", "cream"})
 _KEEPS = frozenset({"dry", "dried", "frozen", *CANNED_STATES})
 _DAYS = {0: "best today", 1: "tomorrow is the last day", 2: "two days left", 3: "three days left"}
@@ -42,7 +42,7 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
         if is_last_day(thing.lot):
             why = "it is not in this dish"
             then = _else(thing, tables)
-            if not _may_be_planned(thing, plan, tables):
+            if not may_be_planned(thing, plan, tables):
                 why, then = "a usual amount passes the limits", "for somebody else's plate, or throw it away tonight"
             name = name_said(thing.food, thing.lot.line, tables).capitalize()
             told.append(f"{name}: today is its last day, and {why}: {then}.")
@@ -55,8 +55,8 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
         )
     soon = sorted([one for one in (*passed, *rests) if _goes_soon(one)], key=lambda thing: thing.lot.days_left or 0)
     once = list({thing.food.id: thing for thing in reversed(soon)}.values())[::-1]
-    fitting = [thing for thing in once if _may_be_planned(thing, plan, tables)][:_MOST_TOLD]
-    others = [thing for thing in once if thing not in fitting and not _may_be_planned(thing, plan, tables)]
+    fitting = [thing for thing in once if may_be_planned(thing, plan, tables)][:_MOST_TOLD]
+    others = [thing for thing in once if thing not in fitting and not may_be_planned(thing, plan, tables)]
     used = {use.option.offered.lot.id for use in plan.uses}
     said = {thing.lot.id for thing in passed if is_last_day(thing.lot) or (thing.lot.days_left or 0) < 0}
     waits = _left_for_other_days(plan, passed, said | {thing.lot.id for thing in soon}, tables)
@@ -70,7 +70,7 @@ def _left_for_other_days(plan: Plan, passed: Sequence[Offered], said: Container[
     left = [
         thing
         for thing in passed
-        if thing.lot.id not in said and _is_fresh(thing) and _may_be_planned(thing, plan, tables)
+        if thing.lot.id not in said and _is_fresh(thing) and may_be_planned(thing, plan, tables)
     ]
     first = sorted(left, key=lambda thing: _KEEPS_DAYS if thing.lot.days_left is None else thing.lot.days_left)
     names = list(dict.fromkeys(_with_a_day(thing, tables) for thing in first))
@@ -80,7 +80,7 @@ def _left_for_other_days(plan: Plan, passed: Sequence[Offered], said: Container[
 
 def _is_fresh(thing: Offered) -> bool:
     food, lot = thing.food, thing.lot
-    main = bool(_FOR_A_DINNER & {*food.roles}) or food.kind in _DAIRY
+    main = bool(FOR_A_DINNER & {*food.roles}) or food.kind in _DAIRY
     return main and food.state not in _KEEPS and lot.place == "fridge" and lot.grams >= _WORTH_A_WORD_G
 
 
@@ -120,7 +120,7 @@ def _has_its_caution(use: Use, plan: Plan) -> bool:
     return bool(rest_of(use, food, plan))
 
 
-def _may_be_planned(thing: Offered, plan: Plan, tables: Tables) -> bool:
+def may_be_planned(thing: Offered, plan: Plan, tables: Tables) -> bool:
     """Whether most of a usual portion fits the limits of the sitting."""
     wanted = plan.problem.wanted
     most = limit_of(thing.food, wanted.limits, tables, wanted.tolerance).grams_weighed

@@ -5,14 +5,11 @@ from collections.abc import Iterator, Sequence
 from calmlarder.and_list import and_list
 from calmlarder.compose.called import name_said
 from calmlarder.compose.garlic_named import says_garlic
-from calmlarder.compose.goes_off import goes_off
+from calmlarder.compose.goes_off import FOR_A_DINNER, goes_off, may_be_planned
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.solve import Plan
-from calmlarder.intake.limit import limit_of
 from calmlarder.tables.book import Tables
 
-_FOR_A_DINNER = frozenset({"base", "protein", "vegetable"})
-_FITS_SHARE = 0.6  # of a usual portion: less of it makes no dinner. Ours
 _MOST_NAMED = 6  # more is a list that nobody reads: ours
 
 
@@ -32,7 +29,7 @@ def _beyond_limits(plan: Plan, offered: Sequence[Offered], tables: Tables, said:
         if thing.food.id not in used
         and thing.lot.line not in lines
         and _is_main(thing)
-        and _passes(thing, plan, tables)
+        and not may_be_planned(thing, plan, tables)
     ]
     kept = [name for name in dict.fromkeys(names) if name.lower() not in said]
     if kept:
@@ -44,10 +41,4 @@ def _beyond_limits(plan: Plan, offered: Sequence[Offered], tables: Tables, said:
 def _is_main(thing: Offered) -> bool:
     food, lot = thing.food, thing.lot
     plain = food.kind != "allium" and not says_garlic(food) and not (food.is_staple or lot.always)
-    return plain and lot.kept_for is None and bool(_FOR_A_DINNER & {*food.roles})
-
-
-def _passes(thing: Offered, plan: Plan, tables: Tables) -> bool:
-    wanted = plan.problem.wanted
-    most = limit_of(thing.food, wanted.limits, tables, wanted.tolerance).grams_weighed
-    return most is not None and most < _FITS_SHARE * float(thing.food.portion_g)
+    return plain and lot.kept_for is None and bool(FOR_A_DINNER & {*food.roles})

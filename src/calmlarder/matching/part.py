@@ -62,6 +62,12 @@ class Part(NamedTuple):
     said: str = ""  # the words that name it, as a house remembers them
 
 
+def asked(part: Part) -> Part:
+    """A part as a question, with what it may be; unknown where nothing comes near."""
+    named = part.named
+    return part._replace(named=named._replace(outcome="ask" if named.candidates else "unknown", foods=()))
+
+
 @lru_cache(maxsize=256)  # of one line the same stretch is named several times
 def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bool = False) -> Part:
     """One food: its name first, since a word of it says nothing else; what is left tells how much."""

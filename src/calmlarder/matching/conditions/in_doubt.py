@@ -1,7 +1,7 @@
 """What is said of a food that a vegetable may bear, and meat, fish, milk or a cooked dish may not: in doubt, out.
 
 What needs the cold and stood out overnight is no food any more (Food Standards Agency, chilling: four hours at most;
-USDA FSIS: two hours). Which words doubt is common practice, no source.
+USDA FSIS: two hours; both recalled). Which words doubt is common practice, no source.
 """
 
 from collections.abc import Iterable

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.words import singular
-from calmlarder.matching.part import WORD, Part, name_part
+from calmlarder.matching.part import WORD, Part, asked, name_part
 from calmlarder.matching.several_foods.pieces import ENDS, SPLIT, says_amount
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import DIETS
@@ -45,10 +45,10 @@ def dish_alone(found: list[Part], text: str, brackets: Sequence[str], lexicon: L
     for part in (*named, found[0]):
         one = [lexicon.tables.food_by_id[food] for food in part.named.foods]
         if part.named.outcome == "matched" and len(one) == 1 and _is_dish(one[0], lexicon) and not part.named.partly:
-            return [part if _covers(one[0], foods, lexicon) else _asked(part)]
+            return [part if _covers(one[0], foods, lexicon) else asked(part)]
     words = {singular(word) for word in WORD.findall(dish)}
     is_pot = words & _POTS or (words & _TOSSED and _WITH.search(text)) or _IN_IT.search(held)
-    return [_asked(name_part(text, frozenset(), lexicon))] if is_pot else found
+    return [asked(name_part(text, frozenset(), lexicon))] if is_pot else found
 
 
 def _told(text: str, brackets: Sequence[str]) -> tuple[str, str, str] | None:
@@ -79,8 +79,3 @@ def _covers(dish: Food, held: Sequence[Food], lexicon: Lexicon) -> bool:
         return False
     alliums = {word for food in held if food.kind == "allium" for word in ("onion", "garlic") if word in food.id}
     return all(lexicon.is_made_with(dish.id, word) for word in alliums)
-
-
-def _asked(part: Part) -> Part:
-    named = part.named
-    return part._replace(named=named._replace(outcome="ask" if named.candidates else "unknown", foods=()))

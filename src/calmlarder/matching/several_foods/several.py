@@ -9,7 +9,7 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import HARMLESS, NOTES
 from calmlarder.matching.names.words import SMALL, singular, words_of
-from calmlarder.matching.part import AS_LAST_TIME, SOFT, WORD, Part, name_part
+from calmlarder.matching.part import AS_LAST_TIME, SOFT, WORD, Part, asked, name_part
 from calmlarder.matching.several_foods.between_signs import foods_between_signs
 from calmlarder.matching.several_foods.either_side import each_a_food, turned_back, two_foods
 from calmlarder.matching.several_foods.headings import (
@@ -101,7 +101,7 @@ def _with_alliums(found: list[Part], whole: str, brackets: tuple[str, ...], lexi
     held = all(
         any(word in words_of(names[food].name) or lexicon.is_made_with(food, word) for food in foods) for word in told
     )
-    return parts if held or not foods else [_asked(name_part(whole, frozenset(), lexicon))]
+    return parts if held or not foods else [asked(name_part(whole, frozenset(), lexicon))]
 
 
 def _mix_of_two(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
@@ -137,7 +137,7 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
         return sorts
     whole = name_part(text, hints, lexicon)
     if _RIDDLE.search(text):
-        return [whole if AS_LAST_TIME in whole.named.assumed else _asked(whole)]
+        return [whole if AS_LAST_TIME in whole.named.assumed else asked(whole)]
     if held := _held_anyway(text, hints, brackets, lexicon):
         return [held]
     if len(brackets) == 1 and (told := _told_to_hold(whole, text, hints, brackets[0], lexicon)):
@@ -170,9 +170,9 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
     if flavoured := by_two_flavours(several, text, lexicon):
         return [flavoured]
     if in_one_pot(several, text, lexicon):
-        return [_asked(whole)]
+        return [asked(whole)]
     if len(several) > 1 and (_HOLDS.search(text) or _HOLDS_TWO.search(text)):
-        return [_asked(whole)]  # what is cooked with onion is nothing by itself any more
+        return [asked(whole)]  # what is cooked with onion is nothing by itself any more
     if "/" in text and len(several) == 2 and several[0].named.foods == several[1].named.foods:
         several = [max(several, key=lambda part: part.amount.how != "none")]  # one thing by two names
     several = told_twice(several) if brackets else several
@@ -225,7 +225,7 @@ def _told_to_hold(whole: Part, text: str, hints: frozenset[str], bracket: str, l
     one = bool(before) and not SPLIT.search(before)  # `rice & peas (onion)` may be either
     if one and (held := _held_anyway(f"{before} with {bracket.strip(ENDS)}", hints, (), lexicon)):
         return held
-    return _asked(whole) if before and names_but_the_bracket(whole, before, bracket, lexicon) else None
+    return asked(whole) if before and names_but_the_bracket(whole, before, bracket, lexicon) else None
 
 
 def _names_or_may(text: str, hints: frozenset[str], lexicon: Lexicon) -> bool:
@@ -292,12 +292,6 @@ def _numbered_apart(text: str, lexicon: Lexicon) -> str:
 def _of_one_sort(text: str, headed: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """Sorts of what a heading names: the sesame of `oils: olive, sesame` is no seed."""
     return of_one_heading(headed[1], [text[headed.end() :]], hints, lexicon)
-
-
-def _asked(whole: Part) -> Part:
-    """The whole line as a question, with what it may be; unknown where nothing comes near."""
-    named = whole.named
-    return whole._replace(named=named._replace(outcome="ask" if named.candidates else "unknown", foods=()))
 
 
 def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
