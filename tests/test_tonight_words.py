@@ -11,6 +11,7 @@ from textual.widgets import OptionList, Static
 
 from calmlarder.compose.compose import compose
 from calmlarder.compose.search import Reached, Watch
+from calmlarder.compose.stop import Dropped, Stop
 from calmlarder.intake.cap_words import in_words
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.manner import PLAIN
@@ -317,3 +318,21 @@ def test_a_food_is_found_by_the_name_on_the_screen_and_by_the_tables(play: Calla
             assert screen._called("tofu-firm") == "firm tofu"
 
     play(act)
+
+
+def test_a_search_for_which_nobody_waits_ends_without_an_answer_and_one_that_is_ended_with_its_best(
+    lots_of: Callable[..., Any], wanting: Callable[..., Any], tables: Tables, patterns: tuple[Pattern, ...]
+) -> None:
+    """What is dropped takes no time from the screen that draws what was asked for since."""
+    lots = lots_of(["dry rice 900 g", "carrots 450g", "firm tofu 540g", "soy sauce"])  # asked by no other test
+    stop, heard = Stop(), list[Any]()
+
+    def first(plan: Any) -> None:
+        heard.append(plan)
+        stop.drop()
+
+    with pytest.raises(Dropped):
+        compose(lots, wanting(), patterns, tables, Watch(first, Stop(whole=stop)))
+    assert len(heard) == 1
+    ended = Stop()
+    assert compose(lots, wanting(), patterns, tables, Watch(lambda _: ended.ask(), ended)).dinners

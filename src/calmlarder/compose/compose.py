@@ -200,6 +200,8 @@ def _in_time(
     while True:
         left = max(0.001, end - time.monotonic())
         found = search(asked, wanted.count, left, How(avoid=too_long, watch=watch))
+        if watch.stop is not None:
+            watch.stop.unless_dropped()  # before what was found is told
         if too_long and found.status == "proven":
             found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
         told = [_told(plan, sure, tables) for plan, sure in zip(found.plans, found.proven, strict=True)]

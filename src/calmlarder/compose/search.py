@@ -88,7 +88,8 @@ class _Hope:
 def search(problems: Sequence[PatternProblem], count: int, seconds: float, how: How = USUAL) -> Found:
     """Up to `count` dinners that differ in what one eats (rules/differs.py), within `seconds` in all.
 
-    Of a pattern they differ in two main lots as well. A stop that is asked for ends it with the best so far.
+    Of a pattern they differ in two main lots as well. A stop that is asked for ends it with the best so far, one that
+    is dropped raises Dropped.
     """
     end = time.monotonic() + seconds
     ranked = sorted(
@@ -136,6 +137,8 @@ def _best(ranked: Sequence[_Hope], end: float, how: How) -> tuple[Plan | None, b
         return outcome.kind in {"best", "none"}
 
     def is_over() -> bool:
+        if stop is not None:
+            stop.unless_dropped()
         return time.monotonic() >= end or (stop is not None and stop.over)
 
     for place, hope in enumerate(ranked):

@@ -114,6 +114,8 @@ class Working:
         end = time.monotonic() + seconds
         for one in self._tries[: 1 if briefly else None]:
             left = end - time.monotonic()
+            if stop is not None:
+                stop.unless_dropped()  # it may be while the model was built
             if one is not _TRIES[0] and (left <= 0 or (stop is not None and stop.over)):
                 break
             self._tries.remove(one)

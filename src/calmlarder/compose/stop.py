@@ -5,6 +5,10 @@ import time
 from typing import Any
 
 
+class Dropped(Exception):
+    """Nobody waits any more for what a search finds: it ends where it is, without an answer."""
+
+
 class Stop:
     """Asked for once; the solver at work ends, and no other is started. `at` is when to end in any case.
 
@@ -15,7 +19,7 @@ class Stop:
     def __init__(self, at: float = math.inf, whole: "Stop | None" = None) -> None:
         self.at: float = at if whole is None else min(at, whole.at)
         self._whole = whole
-        self._asked = False
+        self._asked = self._dropped = False
         self._solver: Any = None
 
     @property
@@ -41,6 +45,18 @@ class Stop:
             solver.parameters.max_time_in_seconds = max(0.01, min(most, self.left))
         if self._whole is not None:
             self._whole.working(solver)
+
+    def drop(self) -> None:
+        """End now, without an answer."""
+        self._dropped = True
+        self.ask()
+
+    def unless_dropped(self) -> None:
+        """Go on; raises Dropped where nobody waits any more."""
+        if self._dropped:
+            raise Dropped
+        if self._whole is not None:
+            self._whole.unless_dropped()
 
     def ask(self) -> None:
         """End now."""

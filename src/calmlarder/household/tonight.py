@@ -43,12 +43,16 @@ def tonight(
     from calmlarder.compose.search import Watch
     from calmlarder.compose.telling import dinner_of
     from calmlarder.household.checked import faults_of
+    from calmlarder.kitchen.shortest_schedule import NoOrder
     from calmlarder.patterns.load import shipped_patterns
 
     def so_far(plan: "Plan") -> None:
-        dinner = dinner_of(plan, False, evening.tables)
-        if better is not None and not faults_of(dinner, (), evening):
-            better(dinner)
+        if stop is not None:
+            stop.unless_dropped()
+        with suppress(NoOrder):  # then it will not be the dinner
+            dinner = dinner_of(plan, False, evening.tables)
+            if better is not None and not faults_of(dinner, (), evening):
+                better(dinner)
 
     if any(dose.in_dish for dose in evening.request.doses):
         evening = _with_room_for_doses(evening, stop)

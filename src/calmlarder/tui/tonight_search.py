@@ -1,6 +1,7 @@
 """How Tonight looks for its dinner: in a thread, with the best so far on the screen, until it is found or ended."""
 
 from collections.abc import Callable
+from contextlib import suppress
 from functools import partial
 from threading import Event
 from typing import TYPE_CHECKING
@@ -62,7 +63,7 @@ class SearchesDinner(AsksOfDinner):
         self.sub_title = f"tonight, {self._kitchen.today:%a %d %b}"
         self._say_asked()
         self.query_one(AlsoStrip).show((), 0)
-        self.action_stop()  # the search before this one has nothing more to say
+        self._drop()  # the search before this one has nothing more to say
         from calmlarder.compose.stop import Stop
 
         self._search = UnderWay(Stop(), is_another=bool(self._place))
@@ -84,14 +85,20 @@ class SearchesDinner(AsksOfDinner):
 
     def on_unmount(self) -> None:
         """However it is left, the solver ends."""
-        self.action_stop()
+        self._drop()
 
     @work(thread=True, exclusive=True)
     def _look(self, search: UnderWay) -> None:
         """In a thread of its own; the solver is loaded here, after the first paint."""
+        from calmlarder.compose.stop import Dropped
+
         worker: Worker[None] = get_current_worker()
-        if worker.is_cancelled:
-            return
+        if not worker.is_cancelled:
+            with suppress(Dropped):
+                self._find(search, worker)
+
+    def _find(self, search: UnderWay, worker: Worker[None]) -> None:
+        """Raises Dropped where another search was begun, or the screen is left, meanwhile."""
 
         def better(dinner: "Dinner") -> None:
             if not worker.is_cancelled and not self._place:
@@ -107,7 +114,7 @@ class SearchesDinner(AsksOfDinner):
             self._draw(partial(self._show, answer))
         evening = answer.evening
         if not worker.is_cancelled:
-            self.app.call_from_thread(self._look_at_own, evening)
+            self._draw(partial(self._look_at_own, evening))
         if answer.composed.dinners and evening.request.count < ALSO and not worker.is_cancelled:
             # The first is on the screen: now the others of the evening.
             more = evening._replace(request=evening.request.model_copy(update={"count": ALSO}))
@@ -180,6 +187,11 @@ class SearchesDinner(AsksOfDinner):
         words = f"the dinner stays {title}: Enter cooks it" if title else "no dinner was found yet: r looks again"
         self.notify(words, markup=False)
 
+    def _drop(self) -> None:
+        """End the search; nobody waits for what it found."""
+        if self._search is not None:
+            self._search.stop.drop()
+
     def action_stop(self) -> None:
         """End the search; the best so far is shown."""
         if self._search is not None:
@@ -200,7 +212,7 @@ class SearchesDinner(AsksOfDinner):
 
     def _go_back_to(self, former: Former) -> None:
         """Whatever was asked for since is taken back, and what was found before it stands again."""
-        self.action_stop()
+        self._drop()
         self.workers.cancel_node(self)
         ways, back = (self._before, self._undone) if former.asked in self._before else (self._undone, self._before)
         while self._asked != former.asked:
