@@ -361,3 +361,32 @@ def test_eggs_and_beans_make_tacos(cook: Cook) -> None:
     dinner = cook([*fridge, "long grain rice 1kg"], "tacos", 2)
     assert dinner.title.startswith("Tacos with eggs")
     assert "white and yolk are set" in said(dinner)
+
+
+@pytest.mark.parametrize(
+    ("fridge", "pattern"),
+    [
+        (["potatoes 1kg", "6 eggs", "spinach 200g", "carrots x4", "chives", "butter"], "hash"),
+        (["quinoa 500g", "6 eggs", "green beans 200g", "carrots x4", "lime", "coriander", "oil"], "grain-bowl"),
+    ],
+)
+def test_eggs_in_a_full_pan_set_under_a_lid(cook: Cook, fridge: list[str], pattern: str) -> None:
+    """Yolks are cooked firm (US Food and Drug Administration, egg safety, recalled)."""
+    dinner = cook(fridge, pattern)
+    eggs = next(one for one in dinner.timeline.moments if "crack in" in one.what)
+    assert "cover" in eggs.what
+    assert "until white and yolk are set" in eggs.what
+    assert eggs.minutes >= 5
+
+
+def test_tofu_in_a_heap_browns_in_two_pans(cook: Cook) -> None:
+    fridge = ["firm tofu 600g", "brown rice 1kg", "broccoli", "spinach 200g", "soy sauce", "limes 2", "fresh ginger"]
+    assert "in two wide pans" in said(cook(fridge, "grain-bowl", 4))
+    assert "in a wide pan" in said(cook(fridge, "grain-bowl", 1))
+
+
+def test_rice_that_is_turned_through_goes_into_one_large_pot(cook: Cook) -> None:
+    fridge = ["basmati rice 1kg", "firm tofu 400g", "green beans 250g", "2 carrots", "mustard seeds", "turmeric"]
+    text = said(cook([*fridge, "limes", "peanuts"], "lemon-rice", 4))
+    assert "in a large pot" in text
+    assert "pans" not in text

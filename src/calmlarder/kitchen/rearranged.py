@@ -19,8 +19,9 @@ _QUICK_MEAT = 5  # minutes: strips of what fries no longer are tough once they s
 _RESTS_MINUTES = 8  # so long a steak or a fillet stays hot under foil, and is the better for it. Ours
 _MANY_LEAVES_G = 100  # ours
 _EGGS_FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
-_EGGS_LAST = "Push aside, crack in {protein}, and fry until white and yolk are set."
+_EGGS_LAST = "Push aside, crack in {protein}, cover, and fry until white and yolk are set."
 _EGGS_IN_SAUCE = "Make hollows, crack in {protein}, cover, and cook until white and yolk are set."
+_BESIDE_OTHERS_MINUTES = 5  # in a pan that is full, under its lid: common practice, no source
 _IN_SAUCE_MINUTES = 6  # common practice, no source
 _A_WIDE_PAN = re.compile(r"\bin a (?:wide )?pan\b")
 _FRIES_VEGETABLES = re.compile(
@@ -63,7 +64,7 @@ def _eggs_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     between = [
         step.with_words(step.words.replace("the same pan", "the pan")) for step in pattern.steps[at + 1 : after[-1] + 1]
     ]
-    last = Step(place="pan", minutes=None, words=_EGGS_LAST)
+    last = Step(place="pan", minutes=_BESIDE_OTHERS_MINUTES, words=_EGGS_LAST)
     if any(is_wet(pattern.steps[n], fillings) for n in after):
         last = Step(place="pan", minutes=_IN_SAUCE_MINUTES, words=_EGGS_IN_SAUCE)
     served = [not_returned(step) for step in pattern.steps[after[-1] + 1 :]]

@@ -11,7 +11,7 @@ _DRINKS = 2.5  # so many times their dry weight rice, grain and noodles are once
 _ONE_LAYER_GRAMS = 800  # patties and what is pressed flat lie in one layer: common practice, no source
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
 _ONE_BROWNING_GRAMS = 600  # raw meat, poultry, fish and tofu that brown rather than stew: common practice, no source
-_ONE_BROWNING_OF_CUBES_GRAMS = 450  # tofu and tempeh in a pot: common practice, no source
+_ONE_BROWNING_OF_CUBES_GRAMS = 450  # tofu and tempeh: common practice, no source
 _HOT_ALREADY = 2  # minutes that a second batch is sooner brown: common practice, no source
 _CUBED = frozenset({"tofu", "tempeh"})
 _ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
@@ -28,6 +28,7 @@ _BROWNED = re.compile(
 )
 _BROWNS = frozenset({"meat", "poultry", "fish", "tofu", "tempeh"})
 _BROWN_IN_A_POT = re.compile(r"\b([Bb]rown [^;.]*?)(?=, and lift out| on every side|[;.]|$)")
+_TURNED_THROUGH = re.compile(r"\b[Tt]urn \{base\} through\b")
 _COUNTED = {2: "two", 3: "three", 4: "four"}
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
 
@@ -51,13 +52,16 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     too_many = too_many or _in_a_layer(pattern, fillings) > _ONE_LAYER_GRAMS
     mince = sum(one.grams for one in fried if one.food.id.endswith("-mince"))
     too_many = too_many or mince > _ONE_PAN_OF_MINCE_GRAMS or _cracked_whole(steps, fried) > _ONE_OMELETTE_GRAMS
-    too_many = too_many or _browns(fried) > _ONE_BROWNING_GRAMS
+    too_many = too_many or _browns(fried) > _ONE_BROWNING_GRAMS or _cubes(fried) > _ONE_BROWNING_OF_CUBES_GRAMS
     if mince > _ONE_PAN_OF_MINCE_GRAMS and re.search(r"\bmince\b", said):
         said = _BROWNED.sub(r"\1, then pour off most of the fat", said, count=1)
     if sum(one.grams for one in fried) + _tossed_in(steps, fillings) <= _ONE_PAN_GRAMS and not too_many:
         return said
-    # Eggs that are turned through pasta set alike in one pot, and in two pans by chance.
-    return _in_a_pot(said) if any("until creamy" in step.words for step in steps) else _for_two(said)
+    # Eggs that are turned through pasta set alike in one pot, and in two pans by chance; of rice that is but turned
+    # through what is there nothing need lie on the metal.
+    turned = not too_many and any(_TURNED_THROUGH.search(step.words) for step in steps)
+    in_one = turned or any("until creamy" in step.words for step in steps)
+    return _in_a_pot(said) if in_one else _for_two(said)
 
 
 def _in_a_pot(said: str) -> str:
@@ -72,9 +76,7 @@ def _for_two(said: str) -> str:
 
 def batches(browned: Sequence[Filling]) -> int:
     """In how many goes raw meat, fish or tofu is browned in one pot: a heap stews in its juice."""
-    cubes = sum(one.grams for one in browned if one.food.kind in _CUBED)
-    # Cubes lie wider than slices.
-    return max(1, -(-_browns(browned) // _ONE_BROWNING_GRAMS), -(-cubes // _ONE_BROWNING_OF_CUBES_GRAMS))
+    return max(1, -(-_browns(browned) // _ONE_BROWNING_GRAMS), -(-_cubes(browned) // _ONE_BROWNING_OF_CUBES_GRAMS))
 
 
 def minutes_of_batches(minutes: int, browned: Sequence[Filling]) -> int:
@@ -124,6 +126,11 @@ def _in_a_layer(pattern: Pattern, fillings: Sequence[Filling]) -> int:
 def _browns(fried: Sequence[Filling]) -> int:
     """How many grams of what is to brown are fried; what was cooked before is only warmed."""
     return sum(one.grams for one in fried if one.food.kind in _BROWNS and one.food.state not in ALREADY_COOKED)
+
+
+def _cubes(fried: Sequence[Filling]) -> int:
+    """How many grams of tofu and tempeh are to brown: cubes lie wider than slices."""
+    return sum(one.grams for one in fried if one.food.kind in _CUBED and one.food.state not in ALREADY_COOKED)
 
 
 def _lie_crowded(one: Filling) -> bool:

@@ -205,7 +205,7 @@ def _is_thin(filling: Filling) -> bool:
 def egg_words(place: str, thing: str, whole: bool = False) -> str:
     """An egg among other proteins goes in by itself; `whole` says that it is laid on the dish as it is."""
     if whole:
-        return f"push aside, crack in {thing}, and fry until white and yolk are set"
+        return f"push aside, crack in {thing}, cover, and fry until white and yolk are set"
     if place == "stew":
         return f"make hollows, crack in {thing}, cover, and leave until white and yolk are set"
     if place == "pot":
@@ -239,12 +239,16 @@ def hot_through(said: str) -> str:
 
 
 def egg_instead(said: str) -> str:
-    """A sentence for tofu, fish or meat, where eggs stand in: they are stirred until set, not browned."""
+    """A sentence for tofu, fish or meat, where eggs stand in: they are stirred until set, not browned.
+
+    Where there is made room for them they stay whole, under a lid: a full pan has no heat left for the yolks.
+    """
     said = re.sub(rf"\b(?:[Ff]ry|[Bb]rown)(?= {_EGGS}(?!\w))", "scramble", said)
-    said = re.sub(rf"\b([Mm]ake room) for (?={_EGGS}(?!\w))", r"\1, crack in ", said)
-    said = re.sub(rf"\b([Pp]ush aside), add (?={_EGGS}(?!\w))", r"\1, crack in ", said)
-    said = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
-    return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", said))
+    room = re.sub(rf"\b([Mm]ake room) for ({_EGGS})(?!\w)", r"\1, crack in \2, cover", said)
+    room = re.sub(rf"\b([Pp]ush aside), add ({_EGGS})(?!\w)", r"\1, crack in \2, cover", room)
+    if room == said:
+        room = re.sub(r"and fry until \w+|brown it(?=,)", "and stir until white and yolk are set", said)
+    return sentence(re.sub(r"until (?:golden|browned|done)\b", "until white and yolk are set", room))
 
 
 def says_done(said: str, sign: str) -> bool:
