@@ -34,3 +34,41 @@ def test_how_much_it_is(reader: LarderReader, line: str, food: str, low: float, 
     assert read is not None
     assert [lot.food for lot in read.lots] == [food]
     assert low <= read.lots[0].grams <= high
+
+
+# Weights of pieces: USDA FoodData Central SR Legacy portions where it has them (plum tomato 62 g, large russet potato
+# 369 g and small 170 g, breakfast sausage link 23 g to patty 35 g, saltine 3 g of forty in a sleeve), else what a cook
+# would take them for.
+@pytest.mark.parametrize(
+    ("line", "food", "low", "high"),
+    [
+        ("meatballs frozen 12", "beef-burgers", 240, 600),
+        ("8 breakfast sausage links", "sausages", 160, 320),
+        ("brats 4", "sausages", 280, 440),
+        ("roma tomatoes 6", "tomato", 300, 510),
+        ("3 russets", "potato", 450, 900),
+        ("romaine hearts 2", "lettuce-cos", 240, 440),
+        ("tamales 6", "ready-meal", 540, 1200),
+        ("cabbage rolls 4", "stew-meat", 440, 800),
+        ("half a tourtiere", "pie-savoury", 250, 450),
+        ("american cheese singles 10", "cheese-processed", 160, 240),
+        ("bag of mini sweet peppers", "pepper-yellow", 200, 500),
+        ("sleeve of saltines", "crackers", 80, 140),
+        ("2 bags of milk", "milk", 2000, 2800),  # of Canada: three of them are four litres
+        ("milk", "milk", 900, 1100),
+        ("kielbasa half rope", "frankfurters", 120, 250),
+        ("lb n half ground chuck", "beef-mince", 680, 681),
+        ("2# hamburger", "beef-mince", 907, 908),
+        ("hamburger 4 patties", "beef-burgers", 400, 520),
+        ("3 yams", "sweet-potato", 300, 900),
+        ("yam 1 tuber", "yam", 800, 2500),
+        ("rotissary chix, half", "chicken-cooked", 300, 450),
+        ("ny strip x2", "beef-steak", 300, 500),
+        ("can of biscuits", "dough-bread", 250, 450),
+    ],
+)
+def test_a_named_piece_weighs_what_it_does(reader: LarderReader, line: str, food: str, low: float, high: float) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert [lot.food for lot in read.lots] == [food]
+    assert low <= read.lots[0].grams <= high

@@ -36,6 +36,7 @@ _NEAREST = {
     "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
     "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
     "tray": ("tray", "punnet"), "sachet": ("sachet", "packet"), "bottle": ("bottle", "jar"),
+    "sleeve": ("sleeve", "packet", "bag"),
 }  # fmt: skip
 _SMALL_TIN_GRAMS = 180  # drained, of fish say, and no fifth of a large tin: common practice, no source
 _OF_A_SMALL_TIN = 0.7  # common practice, no source
@@ -245,6 +246,8 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
     if food.kind == "tofu":
         wanted = ("block", *wanted)  # one tofu is a block of it
+    if food.kind == "milk" and "bag" in own:
+        wanted = ("carton", "bottle", *wanted)  # a bag of it is told
     if amount.plural and not amount.share:
         wanted = tuple(name for name in _WITHOUT_AMOUNT if name not in {"head", "piece"}) + _ONE_OF_THEM
     told = amount.how == "counted" or amount.plural

@@ -6,11 +6,12 @@ from collections.abc import Iterable
 from functools import lru_cache
 from typing import NamedTuple
 
-from calmlarder.matching.amounts.amount_of_line import MINIATURES, Amount, take_amount
+from calmlarder.matching.amounts.amount_of_line import Amount, take_amount
 from calmlarder.matching.amounts.measures import CONTAINERS, MEASURE_WORDS, UNIT_GRAMS
 from calmlarder.matching.amounts.numbers_and_fractions import PART_WORDS, WHOLE_WORDS, Span
 from calmlarder.matching.conditions.condition_words import condition_words, is_condition, without_marks
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.named_measures import by_named_pieces, measure_named
 from calmlarder.matching.names.foods import Candidate
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import COLOURS, HARMLESS, LACKING, WITH, WITHOUT
@@ -121,10 +122,9 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     )
     in_pack = False
     if amount.measure is None and amount.grams is None and named.foods:
-        amount = amount._replace(measure=_measure_named(takes, named.foods[0], lexicon))
+        amount = amount._replace(measure=measure_named(takes, named.foods[0], lexicon))
         in_pack = amount.measure in {"jar", "tin", "can"}
-    if amount.measure is None and amount.how == "counted" and _are_miniatures(takes, named, lexicon):
-        amount = amount._replace(measure="small")
+    amount = by_named_pieces(amount, named, takes, lexicon)
     if amount.how == "counted" and amount.measure is None and _FEW.search(rest) and _all_herbs(named, lexicon):
         amount = amount._replace(measure="handful", number=Span(0.5, 1, 1.5))  # `a few chives`, and no bunches
     unnumbered = amount.how == "guessed" and amount.measure in {"small", "medium", "large"}
@@ -218,25 +218,6 @@ def _half_denied(named: Named, lacking: frozenset[str], lexicon: Lexicon) -> Nam
     if not without or usual is None or _ALLIUMS & set(words_of(usual.name)) <= lacking | named.takes:
         return named
     return named._replace(foods=(usual.id,), assumed=(*named.assumed, f"{LACKING}{' or '.join(sorted(lacking))}"))
-
-
-# Kinds of aubergine and cucumber that are slender or small beside the usual one: common practice, no source.
-_SLENDER = frozenset({"japanese", "chinese", "lebanese", "persian", "thai", "talong", "nasu", "brinjal", "baingan"})
-
-
-def _are_miniatures(takes: frozenset[str], named: Named, lexicon: Lexicon) -> bool:
-    """Whether a name tells small ones of a food that has no entry for them: `mini cucumbers`."""
-    small = takes & MINIATURES
-    if takes & _SLENDER and any(lexicon.tables.food_by_id[food].kind == "fruit-vegetable" for food in named.foods):
-        return True
-    return bool(small) and not any(small & set(words_of(lexicon.tables.food_by_id[food].name)) for food in named.foods)
-
-
-def _measure_named(takes: frozenset[str], food: str, lexicon: Lexicon) -> str | None:
-    """The measure that the name itself tells, where the food has one of its own (`baguette`)."""
-    own = {row.measure for row in lexicon.tables.own_measures(lexicon.tables.food_by_id[food])}
-    told = sorted(MEASURE_WORDS[word] for word in takes if word in MEASURE_WORDS)
-    return next((measure for measure in told if measure in own), None)
 
 
 def _said(tokens: Iterable[Token], hints: frozenset[str], lexicon: Lexicon) -> str:

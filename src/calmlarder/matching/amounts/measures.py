@@ -15,7 +15,7 @@ UNIT_GRAMS = {
 }  # fmt: skip
 CONTAINERS = (
     "tin", "can", "jar", "bag", "punnet", "block", "tub", "pot", "carton", "packet", "pouch", "bottle",
-    "box", "loaf", "ball", "tube",
+    "box", "loaf", "ball", "tube", "sleeve",
 )  # fmt: skip
 MEASURES = (
     *CONTAINERS, "tbsp", "tsp", "cup", "glass", "mug", "handful", "pinch", "dash", "splash", "drizzle", "glug",
@@ -41,12 +41,12 @@ _ALIASES = {
     "wedges": "wedge", "squeezes": "squeeze",
     "brick": "block", "slab": "block", "bundle": "bunch", "mess": "bunch", "crate": "sack",
     "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
-    "tetrapak": "carton", "sleeve": "packet", "pocket": "sack", "net": "bag", "baggie": "bag", "bagful": "bag",
+    "tetrapak": "carton", "pocket": "sack", "net": "bag", "baggie": "bag", "bagful": "bag",
     "vessel": "tub", "rind": "heel", "braid": "string", "jarful": "jar", "clamshell": "punnet", "clamshells": "punnet",
     "canister": "packet",
     "hand": "hand", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
-    "stem": "stalk", "crust": "heel", "crusts": "heel",
+    "stem": "stalk", "rope": "packet", "crust": "heel", "crusts": "heel",
     "pt": "pint", "pts": "pint", "hunk": "heel", "multipack": "packet", "4pack": "packet", 
 }  # fmt: skip
 # What packs, bunches and bowls are called in other kitchens.

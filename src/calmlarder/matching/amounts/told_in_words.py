@@ -6,7 +6,9 @@ from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 from calmlarder.matching.late_patterns import LatePattern
 
 _PARTS = {"half": 1 / 2, "third": 1 / 3, "quarter": 1 / 4, "1/2": 1 / 2, "1/3": 1 / 3, "1/4": 1 / 4}
-_AND_A_HALF = LatePattern(r"\b(?:(?:a|one|1) )?(lb|lbs|pound|oz|ounce|cup|gallon|quart)s? and a half\b")
+_AND_A_HALF = LatePattern(
+    r"\b(?:(?:a|one|1) )?(lb|lbs|pound|oz|ounce|cup|gallon|quart)s? (?:and|n|&) (?:a )?half\b(?! and\b)"
+)
 _OF_THAT_SIZE = LatePattern(
     r"\b(\d{1,2}|two|three|four) of (?:the |those )?(\d{1,4}(?:\.\d+)?) ?(oz|g|ml|lb)s?\b"
     r"(?: (?:ones|packs?|blocks?|tubs?))?"

@@ -91,14 +91,14 @@ class Spelling:
         best = [
             (int(distance), known)
             for known, distance, _ in found
-            if not _derived(word, known) and (distance == 1 or _sounds(word) == _sounds(known))
+            if not _derived(word, known) and (distance == 1 or sounds(word) == sounds(known))
         ]
         if not best:
             return common
         best.sort()
         nearest = [known for distance, known in best if distance == best[0][0]]
         nearest = [known for known in nearest if known in self._at_home] or nearest
-        alike = [known for known in nearest if _sounds(known) == _sounds(word)]
+        alike = [known for known in nearest if sounds(known) == sounds(word)]
         doubled = [known for known in nearest if _undoubled(known) == _undoubled(word)]  # `peper` is no paper
         nearest = doubled or alike or nearest
         nearest.sort(key=lambda known: known not in self._at_home)
@@ -112,7 +112,7 @@ class Spelling:
     def of_common(self, written: str) -> Slip | None:
         """The word of a common food that a word, as written, is a letter off from; for sure where there is but one."""
         near = [form for form in _common_near(written) if not _derived(written, FORMS[form])]
-        alike = [form for form in near if _sounds(form) == _sounds(written)]
+        alike = [form for form in near if sounds(form) == sounds(written)]
         doubled = [form for form in near if _undoubled(form) == _undoubled(written)]
         likely = doubled or (alike if len({FORMS[form] for form in alike}) == 1 else near)
         if not likely:
@@ -187,10 +187,10 @@ def _is_one_slip(word: str, known: str) -> bool:
     if sorted(word) == sorted(known) or (_undoubled(word) == _undoubled(known) and len(word) != len(known)):
         return True  # two letters changed places, or one is doubled or should be
     if len(word) != len(known):
-        return len(word) >= _LEAST_VOWEL - (_sounds(word) == _sounds(known))
+        return len(word) >= _LEAST_VOWEL - (sounds(word) == sounds(known))
     typed, meant = next((one, other) for one, other in zip(word, known, strict=True) if one != other)
     vowels = typed in _ALL_VOWELS and meant in _ALL_VOWELS
-    usual = vowels or frozenset({typed, meant}) in _BESIDE_ON_A_KEYBOARD or _sounds(word) == _sounds(known)
+    usual = vowels or frozenset({typed, meant}) in _BESIDE_ON_A_KEYBOARD or sounds(word) == sounds(known)
     return len(word) >= (_LEAST_VOWEL if usual else _LEAST_LETTER)
 
 
@@ -210,7 +210,7 @@ def _undoubled(word: str) -> str:
 
 
 @lru_cache(maxsize=20_000)
-def _sounds(word: str) -> str:
+def sounds(word: str) -> str:
     """Much the same for words that sound the same: doubled letters once, vowels left out, c as s or k."""
     text = word.replace("ph", "f").replace("ck", "k").replace("ch", "x")
     for soft in ("ce", "ci", "cy"):

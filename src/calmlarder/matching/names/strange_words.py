@@ -6,6 +6,7 @@ from calmlarder.matching.conditions.states import FITS
 from calmlarder.matching.names.common_foods import FORMS
 from calmlarder.matching.names.name_weights import Reading
 from calmlarder.matching.names.notes import GENERIC, KINDS_OF_MANY, MANY_KINDS, is_note
+from calmlarder.matching.names.spelling import sounds
 from calmlarder.matching.names.tokens import Words
 from calmlarder.matching.names.words import words_of
 from calmlarder.tables.rows import Food
@@ -23,6 +24,19 @@ _OF_A_PLACE = ("ese", "ish", "ian", "an", "ic", "ch", "ed")  # endings of words 
 def is_beside_a_note(best: Reading, words: Words) -> bool:
     """Whether a food by another name was taken for all that a strange word says of it: that is shown."""
     return any(_strange(best, words)) and _by_another_name(best, words.lexicon.tables.food_by_id[best.food])
+
+
+def is_far_off(best: Reading, words: Words) -> bool:
+    """Whether but one letter of a short word makes a food of it that few have, and that sounds otherwise: smelt, spelt.
+
+    Such an offer is far from what was typed; it is better told that the food is not known.
+    """
+    slips = [token for token in words.tokens if token.slip and not token.sure and set(token.words) & best.takes]
+    return (
+        best.food not in words.lexicon.common
+        and best.takes <= {word for token in slips for word in token.words}
+        and not any(token.others or sounds(token.typed) == sounds(word) for token in slips for word in token.words)
+    )
 
 
 def is_another(best: Reading, words: Words) -> bool:

@@ -18,7 +18,7 @@ from calmlarder.matching.names.notes import (
     is_note,
 )
 from calmlarder.matching.names.plain_words import IN_NAMES_ONLY
-from calmlarder.matching.names.strange_words import is_another, is_beside_a_note
+from calmlarder.matching.names.strange_words import is_another, is_beside_a_note, is_far_off
 from calmlarder.matching.names.tokens import Words
 from calmlarder.matching.names.unread_words import left_over
 from calmlarder.matching.names.words import words_of
@@ -93,6 +93,8 @@ def name(words: Words) -> Named:
     if left:
         return Named("ask", (), best.takes, (), _of_plants(best, words) or candidates, left)
     unsure = any(token.slip and not token.sure and set(token.words) & best.takes for token in words.tokens)
+    if unsure and is_far_off(best, words):
+        return NOTHING
     if unsure and not _borne_out(best, words):
         return Named("ask", (), best.takes, (), _with_others(best, candidates, words), left)
     named = _decided(best, close, candidates, words)

@@ -22,6 +22,15 @@ _MISTAKEN = (
     (LatePattern(r"\b(?P<a>(?:burger|hot ?dog|hamburger) )(?:bins|boons|bans|bund|buns?)" + _ENDS_THERE), "buns"),
     (LatePattern(r"\b(?P<a>(?:\d{1,2}|bunch of|bag of|some|few|couple of) )leaks\b"), "leeks"),
     (LatePattern(r"\b(?P<a>(?:bunch of|fresh|dried|sprigs? of|jar of|pot of) )time\b" + _ENDS_THERE), "thyme"),
+    (LatePattern(r"^(?P<a>(?:\d{1,2} |big |frozen |thick )*)(?:stake|staek|steack)(?=s?(?: x ?\d| \d| ?$))"), "steak"),
+    (LatePattern(r"^(?P<a>(?:\d{1,2} |few |some |cooked |golden )*)beats(?= ?$| x ?\d| \d)"), "beets"),
+    (LatePattern(r"\b(?:sower|soure) cream\b"), "sour cream"),
+    (LatePattern(r"\bcreme (?=cheese\b)"), "cream "),
+    (LatePattern(r"\bpine apple"), "pineapple"),
+    # A bird from the spit is cooked, however its name is spelt.
+    (LatePattern(r"\b(?:rot+is+[aeiy]*r\w*|rotis) (?=(?:chicken|chick|chx|chix|chkn|chickn|bird|chook)\b)"),
+     "rotisserie "),
+    (LatePattern(r"(?P<a>\brotisserie )(?:chick|chx|chix|chkn|chickn|bird)(?:en)?\b"), "chicken"),
     (LatePattern(r"\bsnag(?=s?\b)"), "sausage"),  # Australian
     # Made without rennet, which changes nothing here; a cheese of plants is called vegan.
     (LatePattern(r"\b(?:veggie|vegetarian)(?: friendly)? (?=(?:parmesan|parm|cheddar|feta|brie|mozzarella|halloumi"

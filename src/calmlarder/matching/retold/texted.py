@@ -57,7 +57,7 @@ _LEFT_IN_PACK = LatePattern(
 _MAY_HAVE = LatePattern(
     r"\b(i|we|you|u|they|anyone) can (?=(?:have|use|eat|take|nick|finish|share|cook|only|still|prob)\b)"
 )
-_STRIPS = LatePattern(r"(?<=[a-z]) strips?\b(?! of)")
+_STRIPS = LatePattern(r"(?<=[a-z])(?<!york)(?<!ny) strips?\b(?! of)")
 _THING_OF = LatePattern(r"\b(an?|half an?|the|this|1|one|half|2|two|most of an?) (?:little |big )?things? of (?=[a-z])")
 # Their cups are pots: `yogurt cups 4`.
 _IN_CUPS = LatePattern(
@@ -72,6 +72,20 @@ _MINCED = LatePattern(r"\b(?:ground|minced?|beef|turkey|pork|hamburger|burgers?)
 _OTHER_HALF = LatePattern(
     r"[ ,;(-]+(?:the |its |we |i )?(?:other (?:half|one|bit|part)|rest) (?:(?:is|was|has|been|already|got) )*"
     r"(?:used|eaten|gone|cooked|binned|chucked)(?: up| already)?\)?"
+)
+# So many pounds: `2# ground turkey`; meat that is sold so is ground, and no patty.
+_POUNDS = LatePattern(r"(?<![\w#])(\d+(?:\.\d+)?|\d/\d) ?#(?! ?\d)")
+_HAMBURGER = LatePattern(
+    r"\b(?P<before>\d(?:[\d./]*) ?(?:lbs?|pounds?|oz)\b(?: of)? (?:(?:lean|frozen|raw|fresh|extra) )*)(?:ham)?burger\b"
+    r"(?! (?:bun|patt|roll|steak|helper))"
+    r"|^(?P<first>(?:(?:lean|frozen|raw|fresh|extra|pkg|pack|package|tube|chub|of) )*)hamburger"
+    r"(?=(?: meat)?,? (?:about )?\d(?:[\d./]*) ?(?:lbs?|pounds?|oz)\b)"
+)
+# In shops of North America yams are sweet potatoes; a true one is a tuber of a kilo and more, of which nobody has many.
+_YAMS = LatePattern(r"(?<=\d )yams\b(?!.*tuber)|^yams(?=,? (?:x ?)?\d{1,2}(?: ?(?:lg|large|small|med|medium|big))?$)")
+# Dough in a tube that is baked, where no British biscuit is sold.
+_CANNED_BISCUITS = LatePattern(
+    r"\b(can|tube|roll)s? of biscuits\b|\bbiscuits? (can|tube|roll)s?\b|\bbiscuits \((?:in )?(?:a )?(can|tube)\)"
 )
 _OF_A_TYPE = LatePattern(r"(?<=[a-z]{3}) type (?=[a-z]{3})(?!of\b|flour\b)")
 
@@ -105,5 +119,11 @@ def as_texted(text: str) -> str:
     text = _ISH.sub(" ", text) if "ish" in text else text
     text = _LEAN.sub(" ", text) if "/" in text and _MINCED.search(text) else text
     text = _OTHER_HALF.sub(" ", text) if "other" in text or "rest" in text else text
+    text = _POUNDS.sub(r"\1 lb", text) if "#" in text else text
+    if "burger" in text:
+        text = _HAMBURGER.sub(lambda found: f"{found['before'] or found['first'] or ''}ground beef", text)
+    text = _YAMS.sub("sweet potatoes", text) if "yams" in text else text
+    if "biscuit" in text:
+        text = _CANNED_BISCUITS.sub("refrigerated biscuits", text)
     text = _OF_A_TYPE.sub(" style ", text) if " type " in text else text
     return text
