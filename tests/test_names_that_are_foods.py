@@ -66,3 +66,25 @@ def test_a_food_s_own_name_is_nobody_s(reader: LarderReader, line: str, foods: s
     assert read is not None
     assert {lot.food for lot in read.lots} == foods
     assert all(lot.owner is None for lot in read.lots)
+
+
+@pytest.mark.parametrize(
+    ("whose", "owner"), [("{}, Priya's", "priya"), ("Owen's {}", "owen"), ("{} - Lena's, not mine", "lena")]
+)
+@pytest.mark.parametrize("thing", ["leftover curry", "cashew cheese", "mushroom stew", "oatmilk ice cream"])
+def test_what_is_somebody_elses_is_set_aside_and_nobody_is_asked_which_kind(
+    reader: LarderReader, thing: str, whose: str, owner: str
+) -> None:
+    reading = reader.read(whose.format(thing), "test")
+    assert reading is not None
+    assert [lot.owner for lot in reading.lots] == [owner]
+    assert "kind not asked, as it is somebody else's" in reading.assumed
+    bare = reader.read(thing, "test")
+    assert bare is not None
+    assert not bare.lots  # of one's own it is asked
+
+
+@pytest.mark.parametrize("line", ["Owen's things", "Lena's something"])
+def test_a_mere_thing_of_somebody_else_is_no_food(reader: LarderReader, line: str) -> None:
+    reading = reader.read(line, "test")
+    assert reading is None or not reading.lots

@@ -34,7 +34,7 @@ from calmlarder.matching.names.foods import Candidate
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import NO_SLIPS
 from calmlarder.matching.names.of_one_sort import of_one_sort, worth_offering
-from calmlarder.matching.part import Part, names_something
+from calmlarder.matching.part import Part, names_something, tells_of_a_food
 from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
 from calmlarder.matching.several_foods.under_headings import under_headings
@@ -126,9 +126,9 @@ class LarderReader:
                 text=line.text, where=where, match=match, lots=(), problem=None, question=line.question, about="day",
                 choices=(NO_DAY,),
             )  # fmt: skip
-        if unclear and line.owner and not line.owner_agrees and all(map(_only_its_kind_is_open, unclear)):
+        if unclear and line.owner and not line.owner_agrees and all(map(_names_some_kind, unclear)):
             # What is somebody else's is set aside: nobody needs to know which kind it is, or just how much.
-            aside = line._replace(parts=tuple(map(_of_any_kind, line.parts)))
+            aside = line._replace(parts=tuple(_of_any_kind(part, _NOT_ASKED) for part in line.parts))
             read = self._clear(aside, where, (number, answers))
             return read if read.lots else self._clear(aside, where, (number, _AS_USUAL))
         names_nothing = len(unclear) == len(line.parts) and not any(part.named.takes for part in unclear)
@@ -305,10 +305,9 @@ def _what_is_open(line: LineRead, answers: Answers) -> LineRead:
     return line._replace(parts=parts) if parts else line
 
 
-def _only_its_kind_is_open(part: Part) -> bool:
-    """Whether a part names a food that comes in several kinds, and no word of it is strange; or can be but one."""
-    named = part.named
-    return bool(named.takes and named.candidates) and (not named.left or len(named.candidates) == 1)
+def _names_some_kind(part: Part) -> bool:
+    """Whether a part names a food that comes in several kinds, or one beside a strange word, and no mere thing."""
+    return bool(part.named.candidates) and tells_of_a_food(part.named.takes)
 
 
 def _state(part: Part) -> str:
@@ -324,7 +323,7 @@ def _not_added(bad: tuple[Part, ...]) -> NotThere:
     )
 
 
-def _of_any_kind(part: Part, why: str = _NOT_ASKED) -> Part:
+def _of_any_kind(part: Part, why: str) -> Part:
     """The part as the likeliest of what it may be, which is said to be so."""
     if part.named.outcome == "matched":
         return part

@@ -247,6 +247,11 @@ def names_something(said: str) -> bool:
     return bool(words - COLOURS - HARMLESS - _HOLDERS - _BOXES) and _NAMELESS.isdisjoint(words)
 
 
+def tells_of_a_food(words: frozenset[str]) -> bool:
+    """Whether some word says what it is, and not only that it is a thing or a leftover."""
+    return bool(words - _NAMELESS)
+
+
 def _as_last_time(named: Named, said: str, spoken: list[tuple[Token, int]], lexicon: Lexicon) -> Named:
     """What exactly these words meant in this house before, where nothing in the line decides."""
     foods = lexicon.meant.get(said)

@@ -50,6 +50,7 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "tatoe": ("potato",), "tatoes": ("potato",), "potatoe": ("potato",), "tomatoe": ("tomato",),
     "wm": ("wholemeal",), "brn": ("brown",), "wht": ("white",), "grn": ("green",),
     "froze": ("frozen",), "frozed": ("frozen",), "freezed": ("frozen",), "pep": ("pepper",),
+    "blk": ("black",), "blck": ("black",),
     "mylk": ("milk",), "milch": ("milk",), "melk": ("milk",), "mjolk": ("milk",), "maelk": ("milk",),
     "mlk": ("milk",), "butr": ("butter",), "buttr": ("butter",), "chix": ("chicken",), "chckn": ("chicken",),
     "zuc": ("courgette",), "zucc": ("courgette",), "zucch": ("courgette",),
