@@ -180,6 +180,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
             again = p.variable(9, -weights.SAME_KIND_AGAIN * _POINT)
             p.at_most({**dict.fromkeys(uses, 1.0), again: -1, z: -1}, 0)
     family = _families(p, problem, z, used)
+    _spices_at_hand(p, problem, family, used)
     _rice_under_curry(p, problem, family, used)
     _tortillas(p, problem, family.get("latin"), used)
     _butter_abroad(p, problem, family, used)
@@ -266,6 +267,17 @@ def _reached_for(p: _Programme, problem: PatternProblem, z: int, used: list[int]
             inside = {u: -1.0 for o, u in pairs if o.slot in names}
             if "water" in words and inside:
                 p.at_most({z: 1, **inside, p.variable(1, -weights.IN_WATER * _POINT): -1}, 0)
+
+
+def _spices_at_hand(p: _Programme, problem: PatternProblem, family: dict[str, int], used: list[int]) -> None:
+    """The first two everyday spices of the chosen kitchen that stay out cost."""
+    if problem.wanted.sitting not in {"dinner", "packed"} or not problem.pattern.flavour:
+        return
+    idle = {p.variable(1, -weights.IDLE_SPICE * _POINT): -1.0 for _ in range(weights.SPICES_AT_HAND)}
+    for name, chosen in family.items():
+        there = {u: o for o, u in zip(problem.options, used, strict=True) if taste.is_spice_at_hand(o, name)}
+        most = min(weights.SPICES_AT_HAND, len({o.offered.food.id for o in there.values()}))
+        p.at_most({chosen: most, **idle, **dict.fromkeys(there, -1.0)}, 0)
 
 
 def _rice_under_curry(p: _Programme, problem: PatternProblem, family: dict[str, int], used: list[int]) -> None:
@@ -429,9 +441,9 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
             for o, u in pairs:
                 if taste.is_unsalted_nuts(problem, o):
                     p.at_most({**sweet, unsweetened: -1, u: 1}, 0)
-        spices = {u: -1.0 for o, u in pairs if o.offered.food.kind == "spice" and not taste.is_sweet_spice(o)}
+        spices = {u: -1.0 for o, u in pairs if o.offered.food.kind == "spice" and not taste.is_sweet_spice(problem, o)}
         for o, u in pairs:
-            if taste.is_sweet_spice(o):
+            if taste.is_sweet_spice(problem, o):
                 p.at_most({u: 1, **spices}, 0)
     nuts = {u: -1.0 for o, u in pairs if taste.is_unsalted_nuts(problem, o)}
     for one, u in pairs:

@@ -2,8 +2,16 @@
 
 from collections.abc import Callable
 
-from calmlarder.compose.weights import BARE, DRY, IDLE_FLAVOUR, PLAIN, ROUND, UNSALTED_NUTS
-from calmlarder.compose.wishes.seasoning import Dressed, FlavoursAtHand, NotDry, NotPlain, Rounded, SaltedNuts
+from calmlarder.compose.weights import BARE, DRY, IDLE_FLAVOUR, IDLE_SPICE, PLAIN, ROUND, UNSALTED_NUTS
+from calmlarder.compose.wishes.seasoning import (
+    Dressed,
+    FlavoursAtHand,
+    NotDry,
+    NotPlain,
+    Rounded,
+    SaltedNuts,
+    SpicesAtHand,
+)
 from tiny import Tiny
 
 
@@ -51,6 +59,20 @@ def test_what_is_at_hand_costs_where_it_stays_out(pan: Callable[..., Tiny]) -> N
     """
     assert pan().points(FlavoursAtHand(), {"tofu-firm": 80}) == -IDLE_FLAVOUR
     assert pan().points(FlavoursAtHand(), {"tofu-firm": 80, "lime": 10}) == 0
+
+
+def test_two_spices_of_the_chosen_kitchen_are_used_where_they_are_there(pan: Callable[..., Tiny]) -> None:
+    """Paprika and oregano are of the Mediterranean, sichuan pepper of the other kitchen, allspice waits.
+
+    firm tofu 280g
+    paprika
+    dried oregano
+    ground allspice
+    """
+    tofu = {"tofu-firm": 80}
+    assert pan().points(SpicesAtHand(), tofu) == 0  # in an East Asian pan
+    assert pan().points(SpicesAtHand(), tofu | {"paprika": 1}) == -IDLE_SPICE
+    assert pan().points(SpicesAtHand(), tofu | {"paprika": 1, "oregano": 1}) == 0
 
 
 def test_what_the_larder_lacks_costs_nothing(pan: Callable[..., Tiny]) -> None:

@@ -8,10 +8,12 @@ from typing import Final
 from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.most_of import SWEET_SPICES
 from calmlarder.compose.problem import Option, PatternProblem
+from calmlarder.tables.vocabulary import Family
 
 SEASONED_SITTINGS: Final = frozenset({"dinner", "packed"})
 SOUR_KINDS: Final = frozenset({"acid", "citrus"})
 SESAME: Final = "tahini"
+_TYPICAL = 3  # the most that a food is at home in a kitchen (`flavours` in foods.csv)
 SYRUP: Final = "syrup"  # the place of something sweet in a dressing (recipes/shared/slots.toml)
 _SEASONING_KINDS = frozenset({
     "herb", "spice", "soy-sauce", "paste", "sauce", "stock", "pickle", "olive", "acid", "citrus", "condiment",
@@ -88,9 +90,17 @@ def is_at_hand(problem: PatternProblem, option: Option) -> bool:
     return seasons(problem, option) and (food.kind in _AT_HAND_KINDS or food.id in _AT_HAND_FOODS)
 
 
-def is_sweet_spice(option: Option) -> bool:
-    """Whether a spice goes into a savoury dish only beside another."""
-    return option.offered.food.id in SWEET_SPICES
+def is_spice_at_hand(option: Option, family: Family) -> bool:
+    """Whether a food is a spice that a kitchen cooks with every day; a sweet one waits until it is wanted."""
+    food = option.offered.food
+    return food.kind == "spice" and food.fit(family) == _TYPICAL and food.id not in SWEET_SPICES | _TASTE_OF_LITTLE
+
+
+def is_sweet_spice(problem: PatternProblem, option: Option) -> bool:
+    """Whether a spice goes into a savoury dish only beside another; a dish of its own kitchen bears it alone."""
+    food, kitchens = option.offered.food, problem.pattern.flavours
+    alone = len(kitchens) == 1 and food.fit(kitchens[0]) == _TYPICAL  # allspice in kofta
+    return food.id in SWEET_SPICES and not alone
 
 
 def is_plain(problem: PatternProblem, option: Option) -> bool:

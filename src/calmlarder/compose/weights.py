@@ -33,6 +33,8 @@ ROUND = MappingProxyType({
 # For each of the first three things that a cook has at hand to finish a dish with (fresh herbs, ginger, chilli, lemon,
 # olives, capers, sesame) which has a place and stays out: above what one small thing more than usual costs.
 IDLE_FLAVOUR, FLAVOURS_AT_HAND = 9, 3
+# For each of the first two spices of the chosen kitchen that have a place and stay out: the same.
+IDLE_SPICE, SPICES_AT_HAND = 9, 2
 PLAIN = 45  # tofu, tempeh, pulses, poultry or eggs with nothing that gives them a taste
 DRY = 28  # roast or fried meat, fish or tofu with nothing that moistens it: just above what makes it taste once
 UNSALTED_NUTS = 24  # a dressing of nut butter with nothing salty in it

@@ -50,7 +50,7 @@ class SweetBesideNuts:
 
 
 class SweetSpiceBesideAnother:
-    """Cinnamon or nutmeg alone makes no savoury dish taste."""
+    """Cinnamon or nutmeg alone makes no savoury dish taste, where its kitchen does not season with it alone."""
 
     def post(self, draft: DishVariables) -> None:
         """No sweet spice without another spice."""
@@ -58,7 +58,7 @@ class SweetSpiceBesideAnother:
         if problem.wanted.sitting not in SEASONED_SITTINGS:
             return
         options = list(enumerate(problem.options))
-        sweet = [number for number, option in options if is_sweet_spice(option)]
+        sweet = [number for number, option in options if is_sweet_spice(problem, option)]
         others = sum(
             draft.used[number]
             for number, option in options

@@ -32,6 +32,7 @@ _WORDS: Mapping[str, str] = MappingProxyType(
         "Seasoned": "less that seasons it",
         "Rounded": "nothing sour, savoury or moist to round it off, though there is some",
         "FlavoursAtHand": "fewer of the herbs, lemon, ginger, olives and the like that are there",
+        "SpicesAtHand": "fewer of its kitchen's spices that are there",
         "NotPlain": "nothing savoury beside its protein",
         "Dressed": "raw vegetables without a dressing",
         "LittleGarlic": "a sauce or stock with garlic or onion in its name",

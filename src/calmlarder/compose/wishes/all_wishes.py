@@ -28,6 +28,7 @@ from calmlarder.compose.wishes.seasoning import (
     Rounded,
     SaltedNuts,
     Seasoned,
+    SpicesAtHand,
     SweetenedNuts,
 )
 from calmlarder.compose.wishes.steady import Steady
@@ -39,5 +40,5 @@ WISHES: tuple[Wish, ...] = (
     Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
     WithinDay(), NotAgainSoon(), Tolerated(), Steady(), InfusedOil(), OilBeforeButter(), NotInWater(), FittingBase(),
     TortillasFirst(), CookedBase(), FilledBase(), FewThawed(),
-    NotTooMuch(), NotDry(), SaltedNuts(), SweetenedNuts(), FlavoursAtHand(),
+    NotTooMuch(), NotDry(), SaltedNuts(), SweetenedNuts(), FlavoursAtHand(), SpicesAtHand(),
 )  # fmt: skip

@@ -13,6 +13,7 @@ from calmlarder.compose.taste import (
     is_plain,
     is_salty,
     is_savoury,
+    is_spice_at_hand,
     is_unsalted_nuts,
     moistens,
     rounds,
@@ -26,10 +27,12 @@ from calmlarder.compose.weights import (
     FLAVOURS_AT_HAND,
     GARLIC_BY_NAME,
     IDLE_FLAVOUR,
+    IDLE_SPICE,
     PLAIN,
     POINT,
     ROUND,
     SEASONINGS_MISSING,
+    SPICES_AT_HAND,
     UNSALTED_NUTS,
     UNSWEETENED_NUTS,
 )
@@ -100,6 +103,28 @@ class FlavoursAtHand:
         if most:
             draft.model.add(sum(draft.used[number] for number in numbers) + sum(missing) >= most * draft.active)
         return [(-IDLE_FLAVOUR * POINT, one) for one in missing]
+
+    def bound(self, problem: PatternProblem) -> int:
+        """All in costs nothing."""
+        return 0
+
+
+class SpicesAtHand:
+    """Spices that the chosen kitchen seasons with every day are used where the dish has a place, two of them."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost for each that stays out."""
+        problem = draft.problem
+        if not _is_seasoned(problem):
+            return []
+        missing = [draft.model.new_bool_var("") for _ in range(SPICES_AT_HAND)]
+        for family, chosen in draft.family.items():
+            there = [number for number, option in enumerate(problem.options) if is_spice_at_hand(option, family)]
+            most = min(SPICES_AT_HAND, len({problem.options[number].offered.food.id for number in there}))
+            if most:
+                used = sum(draft.used[number] for number in there)
+                draft.model.add(used + sum(missing) >= most * chosen)
+        return [(-IDLE_SPICE * POINT, one) for one in missing]
 
     def bound(self, problem: PatternProblem) -> int:
         """All in costs nothing."""
