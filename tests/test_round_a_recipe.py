@@ -1,59 +1,105 @@
-"""What a page has round its recipe is no part of it: buttons, ways to other pages, a yield in pieces beside people.
-
-Forms of pages as sites write them (schema.org recipeYield: a list may hold a number and words); invented pages.
-"""
-
-import json
+"""What sites put round a recipe is none of its steps, lines or names: pages and texts of our own, in common shapes."""
 
 import pytest
 
-from calmlarder.adapt.model import Eaters
-from calmlarder.adapt.outside import named_outside
-from calmlarder.cookbook.lines import LineReader
+from calmlarder.cookbook.behind import is_between, is_over
 from calmlarder.cookbook.read import read_recipe
-from calmlarder.intake.profile import profile_named
-from calmlarder.tables.book import Tables
 
-LINES = ["400g tin chopped tomatoes", "2 carrots, diced", "300g firm tofu"]
-
-
-def page(**more: object) -> str:
-    found = {"@context": "https://schema.org", "@type": "Recipe", "name": "Tofu pot", "recipeIngredient": LINES,
-             "recipeInstructions": ["Simmer the tomatoes, carrots and tofu."], **more}  # fmt: skip
-    return f'<html><body><script type="application/ld+json">{json.dumps(found)}</script></body></html>'
+# A page without marks, flat but for the part that holds the recipe; what is said behind it names foods.
+_PAGE = """<html><head><title>Leek pasta — The Small Stove</title></head><body><div class="card">
+<div>Leek pasta</div><div>Ingredients</div><ul><li>200 g pasta</li><li>1 leek, sliced</li><li>50 g butter</li></ul>
+<div class="h">Method</div><p><b>1</b> Boil the pasta.</p><p><b>2</b> Soften the leek in the butter.</p>
+<p><b>3</b> Toss.</p><div>Serves</div><div>3</div></div>
+<div class="side"><p>{aside}</p><p>Garlic mushrooms on toast.</p></div></body></html>"""
 
 
 @pytest.mark.parametrize(
-    ("told", "people"),
-    [(["12", "12 tacos (serves 4)"], 4), (["4", "4 servings"], 4), (["6"], 6), ("12 tacos (serves 4)", 4)],
-)
-def test_people_come_before_a_bare_number(told: object, people: int) -> None:
-    assert read_recipe(page(recipeYield=told)).serves == people
-
-
-def test_buttons_are_no_ingredients(tables: Tables) -> None:
-    lines = LineReader(tables)
-    assert {lines.read(one).outcome for one in ("1x 2x 3x", "1/2x 1x 2x", "1X2X3X")} == {"heading"}
-    assert lines.read("2 x 400g tins chopped tomatoes").food == "tomato-canned"
-
-
-def test_ways_to_other_pages_are_no_title() -> None:
-    lines = "\n".join(LINES)
-    text = f"Home | Recipes | About | Search\nTofu pot\nServes 2\n\nIngredients\n{lines}\n\nMethod\nSimmer all of it.\n"
-    assert read_recipe(text).title == "Tofu pot"
-
-
-@pytest.mark.parametrize(
-    ("step", "names"),
+    "aside",
     [
-        ("Simmer until the carrots are soft enough to squash.", False),
-        ("Frozen peas can be used instead of the carrots.", False),
-        ("Stir in the frozen peas.", True),
+        "Hello, I'm Anna. I cook leeks.", "We use cookies.", "Popular:", "Comments (2)", "Filed under: pasta",
+        "The kitchen smells of butter today.",
     ],
-)
-def test_a_verb_and_a_tip_name_no_food_that_the_list_lacks(step: str, names: bool, tables: Tables) -> None:
-    recipe = read_recipe(page(recipeYield="2", recipeInstructions=[step]))
-    lines = LineReader(tables)
-    reads = [lines.read(line) for line in recipe.ingredients]
-    eaters = Eaters(profile=profile_named("elimination", tables))
-    assert bool(named_outside(recipe, reads, eaters, tables)) == names
+)  # fmt: skip
+def test_what_stands_outside_the_part_of_the_recipe_is_no_step(aside: str) -> None:
+    recipe = read_recipe(_PAGE.format(aside=aside))
+    assert recipe.title == "Leek pasta"
+    assert recipe.serves == 3
+    assert recipe.steps == ("Boil the pasta.", "Soften the leek in the butter.", "Toss.")
+
+
+def test_steps_in_parts_of_their_own_are_all_kept() -> None:
+    page = (
+        "<html><body><h1>Egg rice</h1><div><div><h2>Ingredients</h2></div><div><p>2 eggs</p><p>200 g rice</p>"
+        "<p>1 tbsp oil</p></div></div><div><div><h2>Method</h2></div><div><p>Boil the rice.</p></div>"
+        "<div><p>Fry the eggs.</p></div><div><p>Mix.</p></div></div></body></html>"
+    )
+    assert read_recipe(page).steps == ("Boil the rice.", "Fry the eggs.", "Mix.")
+
+
+_TEXT = """Skip to content
+The Small Stove
+Home » Soups » Red lentil soup
+Red lentil soup
+Jump to Recipe
+I make it when it rains.
+Red lentil soup
+Author: Anna
+Servings 4
+Ingredients
+US Customary - Metric
+1x 2x 3x
+1 cup red lentils
+1 onion, diced
+4 cups vegetable broth
+Instructions
+Fry the onion in a large pot until it is soft and golden at the edges, about ten minutes.
+Advertisement
+Add the lentils and the broth. Bring to a boil, then simmer for 20 minutes until they fall apart.
+Serve.
+Video
+{foot}
+Best with garlic bread
+"""
+
+
+@pytest.mark.parametrize(
+    "foot",
+    ["Notes", "Cook's tips", "Did you make this recipe?", "Filed Under: Soups", "More from Soups", "Print   Save   Pin",
+     "3 thoughts on “Red lentil soup”", "Newsletter: one soup a week", "Pin it · Cookie policy · Follow us"],
+)  # fmt: skip
+def test_a_text_copied_with_its_page_is_the_recipe_alone(foot: str) -> None:
+    recipe = read_recipe(_TEXT.format(foot=foot))
+    assert recipe.title == "Red lentil soup"
+    assert recipe.ingredients == ("1 cup red lentils", "1 onion, diced", "4 cups vegetable broth")
+    assert len(recipe.steps) == 3
+    assert recipe.steps[-1] == "Serve."
+
+
+@pytest.mark.parametrize(
+    "step",
+    ["Serve with lemon wedges.", "Hello to crisp skin: fry it well.", "I'm generous with the oil here.",
+     "Save the water and stir it in.", "Add more oil and like before, fry.", "About halfway through, add the peas.",
+     "Recipe: put all in a pot.", "Rate of boil low, cook the beans."],
+)  # fmt: skip
+def test_a_step_is_no_foot_of_a_page(step: str) -> None:
+    assert not is_over(step)
+    assert not is_between(step)
+
+
+def test_a_text_broken_at_its_margin_is_joined_and_steps_in_lines_are_not() -> None:
+    head = "Egg rice\n\n2 eggs\n200 g rice\n1 tbsp oil\n\n"
+    broken = "Boil the rice in plenty of water, then drain it well. Fry the\neggs in the oil until set. Mix.\n"
+    lines = "Boil the rice in plenty of water until it is tender, then drain it.\nFry the eggs in the oil until set.\n"
+    assert len(read_recipe(head + broken).steps) == 1
+    assert len(read_recipe(head + lines).steps) == 2
+
+
+def test_units_cut_short_end_no_sentence_and_a_card_says_what_it_is() -> None:
+    card = (
+        "FROM THE KITCHEN OF ANNA\nRECIPE:  NOODLE BAKE\nSERVES:  6\n\n1 pkg. (12 oz.) egg noodles\n1 c. milk\n"
+        "1/2 tsp. black pepper\n1 sm. onion, chopped\n\nOven 375.\n\nBoil the noodles and mix all.\n"
+    )
+    recipe = read_recipe(card)
+    assert recipe.title == "NOODLE BAKE"
+    assert len(recipe.ingredients) == 4
+    assert recipe.steps[0] == "Oven 375."

@@ -18,6 +18,8 @@ _HEADS_A_LIST = 6  # the lowest level of heading in HTML
 _NUMBER = re.compile(r"[\d½⅓¼¾⅔⅛]")
 _HEADINGS = {f"h{level}": level for level in range(1, 7)}
 _LISTS = frozenset({"ul", "ol", "table", "dl"})
+_BOXES = frozenset({"article", "div", "main", "section"})
+_DEEPEST_PART = 40  # of parts within parts; deeper ones count as that: ours
 _LONGEST_HEAD = 60  # signs; a longer line is a sentence: ours
 _PARTS = frozenset({"span", "b", "strong", "td", "th"})
 # `400 g`, `1 medium (about 700 g)`: nothing but an amount, in a cell or before a colon of its own.
@@ -31,11 +33,15 @@ _CELLS = 2  # of a row: what, and how much
 
 
 class Block(NamedTuple):
-    """A line of a page: `level` 1 to 6 of a heading, else 0; `listed` is the number of its list, else 0."""
+    """A line of a page: `level` 1 to 6 of a heading, else 0; `listed` is the number of its list, else 0.
+
+    `inside` numbers the parts of the page that it stands in, from the outermost.
+    """
 
     level: int
     listed: int
     text: str
+    inside: tuple[int, ...] = ()
 
 
 class _Page:
@@ -47,6 +53,7 @@ class _Page:
         self._level = 0
         self._lists: list[int] = []
         self._count = 0
+        self._parts: list[tuple[str, int]] = []
         self._hidden: list[str] = []
         self._in_row = False
         self._term = ""  # what the last line is, where it is the term of a list of terms
@@ -83,6 +90,9 @@ class _Page:
             if tag in _LISTS:
                 self._count += 1
                 self._lists.append(self._count)
+            elif tag in _BOXES and len(self._parts) < _DEEPEST_PART:
+                self._count += 1
+                self._parts.append((tag, self._count))
 
     def _ends(self, tag: str) -> None:
         if tag in _HEADINGS:
@@ -98,6 +108,8 @@ class _Page:
             self._in_row &= tag not in {"tr", "table"}
             if tag in _LISTS and self._lists:
                 self._lists.pop()
+            elif self._parts and self._parts[-1][0] == tag:
+                self._parts.pop()
         elif tag in _PARTS:
             self._text.append("\x00")
 
@@ -126,7 +138,8 @@ class _Page:
         text = clean_line(html.unescape(apart[:_LONGEST]))
         if text:
             level = self._level or (heads if len(text) <= _LONGEST_HEAD and not _NUMBER.search(text) else 0)
-            self.blocks.append(Block(level, self._lists[-1] if self._lists else 0, text))
+            inside = tuple(number for _, number in self._parts)
+            self.blocks.append(Block(level, self._lists[-1] if self._lists else 0, text, inside))
 
 
 def _is_amount(text: str) -> bool:

@@ -3,9 +3,10 @@
 import html
 import re
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import pairwise, takewhile
 from typing import Any
 
+from calmlarder.cookbook.behind import is_between, is_over
 from calmlarder.cookbook.blocks import Block, blocks_of
 from calmlarder.cookbook.bounds import LONGEST_TITLE, MOST_INGREDIENTS, MOST_STEPS
 from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in
@@ -20,13 +21,13 @@ _LONGEST_IN_A_RUN = 140  # signs of an ingredient
 _STILL_LISTED = re.compile(r"\b(?:salt|pepper|oil|to (?:serve|taste|garnish|finish)|for (?:frying|serving))\b", re.I)
 _SENTENCE = re.compile(r"^\W*[A-Z].{28,}[.!]$", re.DOTALL)
 _BULLETS = re.compile(r"^[•▢☐□–‣◦*·-]+\s+")
-_PAID = re.compile(r"(?:sponsored|advertisements?|advert|paid partnership|promoted|win an? )\b", re.IGNORECASE)
 _TABLE_HEAD = re.compile(r"(?:what|items?|ingredients?|foods?) ?(?:how much|amounts?|quantit(?:y|ies)|needed)?:?", re.I)
-_TAGS = re.compile(r"(?:tags?|filed|posted|categor(?:y|ies)|copyright|©)\b", re.I)
+_LEAST_STEPS = 2  # of a method before its part of the page may end: ours
 _SHORTEST_STEP = 30  # signs of the first one; later ones may be shorter: ours
 _MOST_IN_A_HEADING = 4  # words: ours
 _SET_IN_BOLD = 4  # the level of a heading that is a paragraph of its own
 _LEAST_NAMED = 2  # words of a recipe's own heading: ours
+_SITE = re.compile(r"\s+[|–—·»-]\s+|\s*[|»]\s*")  # between the name of a dish and that of its site
 _PAGE_TITLE = re.compile(r"<title\b[^>]{0,200}>([^<]{1,500})</title", re.IGNORECASE)
 # `1. Bring the water to a boil. Add the rice.`: a numbered line that ends as a sentence, not an amount.
 _NUMBERED_STEP = re.compile(r"(?:step )?\d{1,2}[.):] ?\s*[A-Z][^:]{20,}[.!]", re.IGNORECASE)
@@ -35,12 +36,6 @@ _END = re.compile(
     r"nutrition|notes?|tips?|reviews?|subscribe|newsletter|tags?|categor(?:y|ies)|video|equipment|storage|faqs?|"
     r"filed under|did you make)\b.{0,40})",
     re.IGNORECASE,
-)
-
-_BEHIND = re.compile(
-    r"(?:related (?:posts?|recipes)|you (?:may|might) also like|comments?|share this|\d+ comments?(?::.*)?"
-    r"|(?:join (?:our|my|the (?:mailing|club))|sign up|subscribe)\b.{0,80}):?",
-    re.I,
 )
 
 
@@ -62,9 +57,9 @@ def guessed_object(page: str) -> dict[str, Any] | None:
         "recipeIngredient": [
             _line(one, _is_alone(place, chosen)) for place, one in enumerate(chosen[:MOST_INGREDIENTS])
         ],
-        "recipeInstructions": [_BULLETS.sub("", one.text) for one in behind[:MOST_STEPS] if not _PAID.match(one.text)],
+        "recipeInstructions": [_BULLETS.sub("", one.text) for one in behind[:MOST_STEPS] if not is_between(one.text)],
     }
-    serves = _serves([*above, *(one.text for one in blocks)])
+    serves = _serves([*above, *(one.text for one in blocks), *_in_two_lines(blocks)])
     pieces = next((one for text in above if len(text) <= _LONGEST_HEADING and (one := pieces_in(text))), "")
     return {**told, "recipeYield": str(serves) if serves else pieces} if serves or pieces else told
 
@@ -81,7 +76,14 @@ def _title(page: str, above: Sequence[Block]) -> str:
         words = set(words_of(one.text))
         if len(words) >= _LEAST_NAMED and 3 * len(words & known) >= 2 * len(words):
             return one.text
-    return next((one.text for level in (1, 2) for one in headings if one.level == level), "")
+    first = next((one.text for level in (1, 2) for one in headings if one.level == level), "")
+    return first or _named_by_the_page(html.unescape(told[1]) if told else "", above)
+
+
+def _named_by_the_page(told: str, above: Sequence[Block]) -> str:
+    """Of a page without headings the line that its own title begins with; else that title without the site's name."""
+    name = _SITE.split(" ".join(told.split()))[0].strip()
+    return next((one.text for one in above if plain(one.text) == plain(name)), name)
 
 
 def _serves(texts: Sequence[str]) -> int | None:
@@ -93,9 +95,15 @@ def _serves(texts: Sequence[str]) -> int | None:
     return next(
         (count for text in short if (count := serves_in(text) if re.search(r"[a-z]", text) else None)), None
     ) or (
-        next((count for text in short[:40] if (count := serves_above(text))), None)
+        next((count for text in short[:40] if not text.isdigit() and (count := serves_above(text))), None)
         or next((count for text in short if (count := served_in_dishes(pieces_in(text)))), None)
     )
+
+
+def _in_two_lines(blocks: Sequence[Block]) -> list[str]:
+    """`Serves` and its number, which stands in a line of its own behind it."""
+    pairs = [f"{one.text.rstrip(' :')}: {behind.text}" for one, behind in pairwise(blocks) if behind.text.isdigit()]
+    return [pair for pair in pairs if SERVES.match(pair)]
 
 
 def _line(block: Block, alone: bool) -> str:
@@ -151,7 +159,7 @@ def _until(blocks: Sequence[Block], start: int, level: int, *, steps_end: bool =
     for place in range(start, len(blocks)):
         block = blocks[place]
         ends = block.level and (_END.fullmatch(block.text) or (block.level <= level and not _is_group(blocks, place)))
-        if _kind(block) in {"on", "off"} or ends or _BEHIND.fullmatch(block.text):
+        if _kind(block) in {"on", "off"} or ends or is_over(block.text):
             return found, place
         if steps_end and _is_step(block):
             return found, place
@@ -181,14 +189,25 @@ def _method(blocks: Sequence[Block], start: int) -> list[Block]:
         if _kind(blocks[place]) == "on":
             steps, _ = _until(blocks, place + 1, blocks[place].level)
             numbered = [one for one in steps if one.listed]
-            return numbered or [one for one in steps if not one.level]
+            return numbered or _together(blocks[place], [one for one in steps if not one.level])
     return _unheaded(blocks, start)
+
+
+def _together(before: Block, steps: list[Block]) -> list[Block]:
+    """The steps up to where the page closes the part that holds the first of them and what stands `before` them."""
+    if len(steps) <= _LEAST_STEPS:
+        return steps
+    both = zip(before.inside, steps[0].inside, strict=False)
+    part = tuple(one for one, _ in takewhile(lambda pair: pair[0] == pair[1], both))
+    left = (at for at, one in enumerate(steps) if at >= _LEAST_STEPS and one.inside[: len(part)] != part)
+    end = next((at for at in left if not _is_step(steps[at])), len(steps))
+    return steps[:end]
 
 
 def _unheaded(blocks: Sequence[Block], start: int) -> list[Block]:
     """Numbered sentences, or a list of sentences, behind the ingredients under no heading of a method."""
     rest = list(blocks[start:])
-    end = next((at for at, one in enumerate(rest) if _BEHIND.fullmatch(one.text)), len(rest))
+    end = next((at for at, one in enumerate(rest) if is_over(one.text)), len(rest))
     end = next((at for at, one in enumerate(rest[:end]) if one.level and _END.fullmatch(one.text)), end)
     numbered = [one for one in rest[:end] if _is_step(one)]
     lists = [one for one in rest[:end] if one.listed and not one.level and one.text.endswith((".", "!"))]
@@ -204,14 +223,14 @@ def _by_its_look(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]] | N
     last = blocks.index(groups[-1][-1])
     chosen = _with_their_headings(blocks, groups)
     rest = blocks[last + 1 :]
-    return chosen, _list_of_steps(rest) or _paragraphs(rest)
+    return chosen, _list_of_steps(rest) or _together(blocks[last], _paragraphs(rest))
 
 
 def _list_of_steps(rest: Sequence[Block]) -> list[Block]:
     """The first list behind the ingredients that is of sentences; links to other recipes are none."""
     lists: dict[int, list[Block]] = {}
     for block in rest:
-        if _BEHIND.fullmatch(block.text):
+        if is_over(block.text):
             break
         if block.listed and not block.level:
             lists.setdefault(block.listed, []).append(block)
@@ -285,9 +304,9 @@ def _paragraphs(rest: Sequence[Block]) -> list[Block]:
     """The sentences behind the ingredients, from the first long one to a heading of something else."""
     steps: list[Block] = []
     for block in rest:
-        if _BEHIND.fullmatch(block.text) or (steps and block.level and not HEADING.fullmatch(plain(block.text))):
+        if is_over(block.text) or (steps and block.level and not HEADING.fullmatch(plain(block.text))):
             break
-        sentence = bool(re.search(r"[.!)][\"”’]?$", block.text)) and not _TAGS.match(block.text)
+        sentence = bool(re.search(r"[.!)][\"”’]?$", block.text))
         if not block.level and (
             len(block.text) > _LONGEST_HEADING or (sentence and (steps or len(block.text) > _SHORTEST_STEP))
         ):

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from typing import NoReturn
 
 from calmlarder.clean import clean
+from calmlarder.cookbook.behind import is_between, is_over
 from calmlarder.cookbook.bounds import DEEPEST, MOST_SIGNS, fail
 from calmlarder.cookbook.guessed import guessed_object
 from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, recipe_of, with_address
@@ -19,6 +20,7 @@ _LONGEST_HEADING = 40  # signs: `Method`, `What to do`: ours
 _LABEL = re.compile(r"(?:(?:step|stage|part)\s*)?\d{1,2}\s*[.):]?", re.IGNORECASE)
 
 _NUMBERED = re.compile(r"^(?:step\s*)?\d{1,2}\s?[.):]\s+(?=\D)", re.IGNORECASE)
+_COUNT = re.compile(r"(\d{1,2})\s+(?=[A-Z])")
 # A writer's farewell is no step: `Enjoy, and tell me how it went!`
 _FAREWELL = re.compile(
     r"(?:(?:now )?enjoy\b[\s!.,:)]*|bon app[eé]tit\b[\s!.,]*|happy \w+ing\b[\s!.,]*)?(?:(?:and|please|do|then) )*"
@@ -29,18 +31,16 @@ _FAREWELL = re.compile(
 
 # Nor what a page has round its recipe: questions, ways to other pages, figures of nutrition, marks that readers gave.
 _ROUND_IT = re.compile(
-    r"did you (?:make|try|cook) (?:this|it)\b.*|(?:please )?(?:leave|write) (?:us |me )?a (?:comment|review|rating)\b.*"
+    r"(?:please )?(?:leave|write) (?:us |me )?a (?:comment|review|rating)\b.*"
     r"|nutrition(?:al)?(?: (?:info(?:rmation)?|facts|values?))?(?: \(?per .{1,20})?:.*"
     r"|(?:calories|kcal|energy)\b:? ?\d.*"
     r"|.{0,40}\b\d(?:[.,]\d)? (?:out of|/) ?5\b.*|(?:share|print|save|pin|rate) (?:this|it)\b.{0,60}"
     r"|(?:subscribe|sign up|join)\b.{0,60}\b(?:newsletter|mailing list|e-?mails?|inbox)\b.*"
     r"|(?:get|want) .{0,40}\b(?:by e-?mail|in your inbox)\b.*"
-    r"|(?:filed under|posted (?:in|under)|categor(?:y|ies)|tags?|tagged)\s?:.*"
-    r"|next (?:week|month|lesson|class)\s?:.*"
-    r"|(?:next|previous|related|see also|more like this)\s?:[^.]*|back to (?:the )?(?:index|top|recipes|home)\b.*"
-    r"|[^|.!]{1,60}(?:\|[^|.!]{1,60}){2,}|(?:©|copyright\b|all rights reserved).*"
+    r"|(?:next|previous|related|see also|more like this)\s?:[^.]*|[^|.!]{1,60}(?:\|[^|.!]{1,60}){2,}"
     # what becomes of the rest, and what else could be done
-    r"|left[ -]?overs?\s?[?:].*|(?:(?:recipe|serving) )?(?:swaps?|variations?)\s?:.*"
+    r"|left[ -]?overs?(?: \w+){0,2}\s?[?:].*|any (?:left[ -]?overs?|that is left)\b.*"
+    r"|(?:(?:recipe|serving) )?(?:swaps?|variations?)\s?:.*"
     r"|recipe tips?:? (?:swap|replace|use .{1,40} instead)\b.*",
     re.IGNORECASE | re.DOTALL,
 )
@@ -61,8 +61,15 @@ def read_recipe(text: str) -> Recipe:
     recipe is found or the text is beyond any recipe.
     """
     found = _read(text)
-    steps = tuple(_NUMBERED.sub("", step) for step in found.steps if not _is_no_step(step))
+    steps = _without_counts([_NUMBERED.sub("", step) for step in found.steps if not _is_no_step(step)])
     return found if steps == found.steps else found.model_copy(update={"steps": steps})
+
+
+def _without_counts(steps: Sequence[str]) -> tuple[str, ...]:
+    """The steps without the number that each of them has in front, set apart by its look alone: `1 Warm the oil`."""
+    counts = [_COUNT.match(step) for step in steps]
+    counted = len(steps) > 1 and all(found and int(found[1]) == place for place, found in enumerate(counts, start=1))
+    return tuple(_COUNT.sub("", step) if counted else step for step in steps)
 
 
 def _is_no_step(step: str) -> bool:
@@ -71,7 +78,7 @@ def _is_no_step(step: str) -> bool:
     told = (_LABEL, _FAREWELL, _ASIDE, _ROUND_IT)
     heads = section_of(_NUMBERED.sub("", bare)) is not None and len(bare) <= _LONGEST_HEADING
     heads = heads and not bare.partition(":")[2].strip()
-    return heads or any(pattern.fullmatch(bare) for pattern in told)
+    return heads or is_over(bare) or is_between(bare) or any(pattern.fullmatch(bare) for pattern in told)
 
 
 def _read(text: str) -> Recipe:

@@ -38,7 +38,9 @@ _DISH_WORDS = (
     )
 )
 _MENU = re.compile(r"[^|›»]{1,60}(?:[|›»][^|›»]{1,60}){2,}$")  # ways to other pages of a site
-_PREFIX = re.compile(r"^(?:(?:re|fwd?)\s*:\s*)+", re.IGNORECASE)
+_UNDER_A_NAME = re.compile(r"(?:by [a-z]|author\b|(?:serves|feeds) (?:\d|\w+$)|servings?\b|prep(?: time)?\b)")
+_CALLED = re.compile(r"recipe(?: name)?\s*:\s*\S", re.IGNORECASE)
+_PREFIX = re.compile(r"^(?:(?:re|fwd?|recipe(?: name)?)\s*:\s*)+", re.IGNORECASE)
 _NAMED_FROM = re.compile(
     r"\s+(?:[-–—]+\s*(?:from|by|via)\b.*|\([^()]*\b(?:from|typed|retyped|card|book|via|courtesy)\b[^()]*\))$",
     re.IGNORECASE,
@@ -52,17 +54,25 @@ def dish_title(first: str, above: Sequence[str]) -> str:
     lines = [line for line in above if line.strip() and not _MENU.match(line)][:_MOST_LINES]
     if lines and _MENU.match(first):
         first = lines[0]
+    told = [plain(_SIGNS.sub("", line)) for line in above if line.strip()]
     bare = [
-        (" ".join(_SIGNS.sub("", line).split()), _score(line, line_number == 0))
+        (" ".join(_SIGNS.sub("", line).split()), _score(line, line_number == 0) + _set_as_a_name(line, told))
         for line_number, line in enumerate(lines)
     ]
     named = [(text, score) for text, score in bare if text and len(text) <= _LONGEST and not SERVES.match(text)]
     best, score = max(named, key=lambda one: one[1], default=(first, 0))
     own = next((score for text, score in bare if text == _SIGNS.sub("", first)), 0)
     if score > max(own + 1, 1):
-        return _NAMED_FROM.sub("", best)
-    told = _SENTENCE.search(first) is not None and len(first.split()) > _FEW
-    return _spoken_of(first) if own < 0 or told else _NAMED_FROM.sub("", _PREFIX.sub("", first))
+        return _NAMED_FROM.sub("", _PREFIX.sub("", best))
+    a_sentence = _SENTENCE.search(first) is not None and len(first.split()) > _FEW
+    return _spoken_of(first) if own < 0 or a_sentence else _NAMED_FROM.sub("", _PREFIX.sub("", first))
+
+
+def _set_as_a_name(line: str, told: Sequence[str]) -> int:
+    """What it counts that a line stands over the recipe once more, or right above who wrote it or for how many."""
+    name = plain(_SIGNS.sub("", line))
+    behind = {told[place + 1] for place, one in enumerate(told[:-1]) if one == name}
+    return 2 * (told.count(name) > 1 or any(_UNDER_A_NAME.match(one) for one in behind))
 
 
 def is_round_a_title(line: str) -> bool:
@@ -77,6 +87,7 @@ def _score(line: str, on_top: bool) -> int:
     score += 3 if set(words_of(text)) & _DISH_WORDS else 0
     score += 2 if _RULED.match(line) else 0
     score += 1 if text.isupper() else 0
+    score += 5 if _CALLED.match(text) else 0
     score -= 5 if _GREETS.match(text) else 0
     score -= 3 if _PLACE.search(text) else 0
     score -= 4 if text.startswith(("(", "[")) and text.endswith((")", "]")) else 0

@@ -1,8 +1,10 @@
 """A recipe in plain text or Markdown: which lines are ingredients, and where each stands in the text."""
 
 import re
+from itertools import pairwise
 from typing import NamedTuple
 
+from calmlarder.cookbook.behind import is_between, is_over, is_switch
 from calmlarder.cookbook.bounds import LONGEST_STEP, LONGEST_TITLE, MOST_LINES, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Form, Recipe
 from calmlarder.cookbook.run_together import (
@@ -44,7 +46,9 @@ _METHOD = re.compile(
 # With a number before it or a stop behind it, it is a step.
 _ONE_WORD = re.compile(r"\s*(?:#+ )?[*_]{0,2}(?:cook|then|next)[*_]{0,2}\s?:?\s*", re.IGNORECASE)
 _OTHER = re.compile(
-    r"(?:notes?|tips?|nutrition.{0,30}|storage|equipment|you(?:'ll)? also need|comments?"
+    r"(?:(?:(?:cook|chef|baker|author|recipe|kitchen|serving|make[- ]ahead)(?:'?s'?)? )?(?:notes?|tips?|variations?)"
+    r"|nutrition.{0,30}|storage|stor(?:ing|age) .{0,30}|(?:how )?to (?:store|freeze)\b.{0,20}|video|equipment"
+    r"|substitutions?|faqs?|frequently asked questions|you(?:'ll)? also need|comments?"
     # `about 12 sheets of lasagne` is an ingredient
     r"|about(?! (?:\d|[½¼¾⅓⅔⅛]|an? |half |one |two |three |four |five |six |ten |twelve |some )).{0,40})"
 )
@@ -56,14 +60,6 @@ _BUTTONS = frozenset({
     "share", "print", "save", "pin", "jump", "to", "recipe", "home", "menu", "search", "rate", "log", "in", "login",
     "sign", "up", "email", "video", "skip", "content",
 })  # fmt: skip
-_BEHIND = re.compile(
-    r"(?:nutrition(?:al)? (?:values?|info\w*|facts|per)\b|"
-    r"(?:other |more )?(?:users|readers|people|cooks) (?:who|also)\b|"
-    r"you (?:may|might) (?:also )?like|related (?:recipes?|posts?|articles?)|more recipes?\b|share (?:this|on)\b|"
-    r"print (?:this|recipe)\b|leave a (?:comment|reply|review)|rate this|filed under|posted in|tags?:|\d+ comments?\b|"
-    r"(?:> ?)?on .{3,60}\bwrote:|sent from my\b|-+ ?(?:original|forwarded) message\b|"
-    r"did you make this|(?:join|sign up (?:to|for)|subscribe to) (?:our|my)\b|notes?:?$)"
-)
 
 
 # A mail's own lines and its greeting stand above what it brings; its subject is the title.
@@ -82,6 +78,8 @@ _SENTENCES = re.compile(r"[a-z]\. |[.!]$")
 _SUBJECT = re.compile(r"subject\s?:\s?(?:(?:re|fwd?)\s?:\s?)*(?=\S)", re.IGNORECASE)
 # A line of at least so many signs that ends within a sentence, and what begins one that is not its end.
 _RUNS_ON = re.compile(r"^.{30,}[^.!?:;)\]]$|^.{60,}[^:]$")
+_WITHIN = re.compile(r"[^\s.!?:;)\]]$")
+_GOES_ON = re.compile(r"\s*[a-z(]")
 _STARTS_ANEW = re.compile(r"\s*(?:[-*+•·▢☐□–‣◦#]|\d{1,2}[.):]|step \d|\*\*|[A-Z][A-Z ]{3,}$)", re.IGNORECASE)
 
 
@@ -158,7 +156,7 @@ def layout(text: str) -> Layout:
     start = top + 1 if titled else top
     items = tuple(item for index in chosen for item in _items(lines[index]))
     last = max(chosen, default=len(lines))
-    behind = next((one for one in rest if one > last and _BEHIND.match(plain(_bare(lines[one].text)))), len(lines))
+    behind = next((one for one in rest if one > last and _is_behind(lines[one].text)), len(lines))
     # What stands above the ingredients is said of the dish, where a method stands below them.
     below = [index for index in rest if index > min(chosen, default=0)]
     rest = [index for index in (below or rest) if index < behind]
@@ -193,13 +191,15 @@ def _unwrapped(lines: list[_Line], rest: list[int]) -> list[str]:
     """The steps, of which a line that the one before runs on into is one step with it: a text broken at its margin."""
     steps: list[str] = []
     before: int | None = None
+    broken = _is_broken(lines, rest)
     for index in rest:
         text = _bare(lines[index].text)
-        if SERVES.match(text) or not text:
+        if SERVES.match(text) or not text or is_between(text):
             continue
         runs_on = (
             before == index - 1
             and _RUNS_ON.search(lines[index - 1].text[:LONGEST_STEP].rstrip()) is not None
+            and (broken or lines[index - 1].text.rstrip()[-1:] not in ".!?")
             and not _STARTS_ANEW.match(lines[index].text)
         )
         if runs_on and len(steps[-1]) + len(text) < LONGEST_STEP:
@@ -208,6 +208,16 @@ def _unwrapped(lines: list[_Line], rest: list[int]) -> list[str]:
             steps.append(text[:LONGEST_STEP])
         before = index
     return steps
+
+
+def _is_broken(lines: list[_Line], rest: list[int]) -> bool:
+    """Whether a text is broken at its margin: somewhere a line ends within a sentence that the next one ends."""
+    return any(
+        after == at + 1
+        and _WITHIN.search(lines[at].text[:LONGEST_STEP].rstrip()) is not None
+        and _GOES_ON.match(lines[after].text) is not None
+        for at, after in pairwise(rest)
+    )
 
 
 def _lines(text: str) -> list[_Line]:
@@ -225,6 +235,11 @@ def _bare(line: str) -> str:
     bulleted = _BULLET.match(line)
     bare = line[bulleted.end() :] if bulleted and not re.match(r"\s*[*_]{1,3}\S", line) else line
     return " ".join(_MARKS.sub("", bare).split())
+
+
+def _is_behind(line: str) -> bool:
+    bare = _bare(line)
+    return is_over(bare) or (section_of(line) == "off" and bare[-1:] not in ".!?")
 
 
 def _is_round_it(line: str) -> bool:
@@ -254,7 +269,11 @@ def like_ingredient(line: str) -> bool:
     if not bare or len(bare) > _LONGEST_INGREDIENT // 2 or _ABOUT.match(bare) or SERVES.match(bare):
         return False
     starts = NUMBER_ALONE.match(bare) or re.match(r"\d|an? (?:\w+ )?\w+ of\b", bare) or has_name_first(bare)
-    return bool(starts) and not re.search(r"[.!?] [a-z]", bare)
+    return bool(starts) and not re.search(r"[.!?] [a-z]", _SHORT.sub(r"\1", bare))
+
+
+# A stop behind what is cut short ends no sentence: `1 c. milk`.
+_SHORT = re.compile(r"\b(c|tbsp?|tbl?s|tsp|oz|pkg|pkt|env|sm|lg|med|lbs?|pts?|qts?|gal|doz|ea|approx|abt|no)\.")
 
 
 # `- **Pesto**` in a list whose other lines are not set so: it parts the list.
@@ -279,7 +298,7 @@ def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
             if chosen and (_is_step(line.text) or (index > last_head and _starts_to_tell(lines, index))):
                 where = "on"
                 rest.append(index)
-            elif _bare(line.text):
+            elif _bare(line.text) and not is_switch(line.text):
                 chosen.append(index)
         elif line.text.strip() and where == "on":
             rest.append(index)
