@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import Kept, Urgency
 from calmlarder.matching.amounts.amount_of_line import Amount
-from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE, COOKED_WORDS
+from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE, COOKED_WORDS, FLESH_WORDS, is_flesh_to_cook
 from calmlarder.matching.dates.date_words import Dated
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.line import LineRead, Place
@@ -80,6 +80,11 @@ def _is_less_than_one(amount: Amount) -> bool:
 def is_cooked_vegetable(food: Food, text: str) -> bool:
     """Whether a line tells that a vegetable was cooked which the tables know raw alone."""
     return food.state == "raw" and food.kind in COOKED_AS_THEY_ARE and COOKED_WORDS.search(text) is not None
+
+
+def _is_cooked_flesh(food: Food, text: str) -> bool:
+    """Whether a line tells that meat or fish was cooked which the tables know raw alone: `sausages 4 cooked`."""
+    return is_flesh_to_cook(food) and FLESH_WORDS.search(text) is not None
 
 
 def _said_of(part: Part, line: LineRead) -> str:
@@ -159,7 +164,9 @@ def place_of(food: Food, line: LineRead, amount: Amount) -> Place:
 def noted(kept: Kept, line: LineRead, part: Part) -> tuple[Dated, ...]:
     """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
     food = kept.food
-    if kept.place == "fridge" and is_cooked_vegetable(food, _said_of(part, line)) and not part.to_bin:
+    said = _said_of(part, line)
+    is_cooked = is_cooked_vegetable(food, said) or _is_cooked_flesh(food, said)
+    if kept.place == "fridge" and is_cooked and not part.to_bin:
         return (Dated("made", kept.today, True),)
     if kept.place == "fridge" and _is_cut(food, part.amount, line.text) and not part.to_bin:
         return (Dated("opened", kept.today, True),)

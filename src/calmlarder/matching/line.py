@@ -34,6 +34,7 @@ from calmlarder.matching.retold.asides import without_asides
 from calmlarder.matching.retold.by_the_way import by_the_way
 from calmlarder.matching.retold.descriptions import without_descriptions
 from calmlarder.matching.retold.done_with import done_with
+from calmlarder.matching.retold.in_a_hurry import in_a_hurry
 from calmlarder.matching.retold.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
 from calmlarder.matching.retold.phrasing import plainly_put
@@ -95,7 +96,8 @@ _LESS_SALT = LatePattern(
 )
 # What is said of a part of it: `end slimy`, `outer leaves brown`.
 _OF_A_PART = LatePattern(
-    r"(?:(?<=[,;-] )|(?<=[,;])|(?<= )(?=(?:outer|outside|cut|both) ))"
+    r"(?:(?<=[,;-] )|(?<=[,;])|(?<= )(?=(?:outer|outside|cut|both) )"
+    r"|(?<=[a-z] )(?=(?:one |the )?(?:ends?|tips?|tops?|edges?) (?:is|are|gone|going|a bit|bit|looking|getting) ))"
     r"(?:the |its |just |only |a few )?(?:outer |outside |bottom |top |cut |some |few |one |both )?"
     r"(?:ends?|leaf|leaves|tops?|bottoms?|edges?|skins?|tips?|corners?|stalks?|stems?|middles?|insides?) "
     r"(?=(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just|turning) )*"
@@ -112,7 +114,7 @@ _OUTER_BAD = LatePattern(
 )
 # The same the other way round: `slimy end`, `brown bits`.
 _A_PART_OF_IT = LatePattern(
-    r"\b(slimy|soft|brown|mouldy|moldy|wilted|limp|yellow|dry|dried|black|mushy|bendy|wrinkly) "
+    r"\b(slimy|soft|brown|mouldy|moldy|wilted|limp|yellow|dry|dried|black|mushy|bendy|wrinkly|watery|soggy|squishy) "
     r"(?=(?:ends?|bits?|lea(?:f|ves)|tops?|bottoms?|edges?|tips?|corners?|stalks?|stems?|outsides?|spots?|patch(?:es)?)"
     r"\s*(?:$|[,;.)]))\w+"
 )
@@ -171,7 +173,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = by_the_way(done_with(is_said_of_it(conditions_mended(english, lexicon), lexicon)))
-    rest = amounts_plainly(without_descriptions(rest))
+    rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
     rest = days_plainly(plainly_put(shares_plainly(told_aside(rest))))

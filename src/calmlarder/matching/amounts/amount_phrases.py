@@ -47,7 +47,8 @@ PLAINLY = (
             r"(?<!\w)(half|quarter|third|\d/\d|\d{1,2})\b([^\d]*?),? ?\b(?:kept |wrapped |stored |sitting )?in "
             r"(?:a |an |its |my |the |some )?(?:(?:zip|ziplock|ziploc|freezer|sandwich|plastic|paper|little|small"
             r"|big|old|clear|glass|lidded|sealed|zip lock) )*"
-            r"(?:bags?|baggie|tub|box|container|bowl|foil|cling ?film|plastic|tupperware|paper|wrap)\b(?! of)",
+            r"(?:bags?|baggie|tub|box|container|bowl|foil|cling ?film|plastic|tupperware|paper|wrap"
+            r"|cup|mug|glass|saucer)\b(?! of)",
             needs=("in ",),
         ),
         r"\1\2 ",

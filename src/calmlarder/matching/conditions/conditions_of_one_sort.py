@@ -20,6 +20,10 @@ _BREADS = (
 _RIPENS = (
     r"(?:avo(?:cado)?s?|mango(?:e?s)?|pears?|peach(?:es)?|nectarines?|persimmons?|kakis?|papayas?|pawpaws?|kiwis?)"
 )
+_GROWS_FLUFF = (
+    r"(?:strawber\w*|strawbs?|raspber\w*|rasps?|blackber\w*|bluebs?|blueber\w*|berr(?:y|ies)|grapes|cherries|figs?|plums?"
+    r"|peach(?:es)?|satsumas?|clementines?|mandarins?|tangerines?|oranges?|lemons?|limes?|tomato(?:es)?|toms)"
+)
 _BLACK = r"(?:(?:pretty much |nearly |almost |all |half )*(?:black|blackened|brown|browned|spotted|freckled))"
 _LEAVES = (
     r"(?:lettuces?|rocket|arugula|spinach|salad|leaves|greens|chard|kale|cabbages?|sprouts|radicchio|endives?|chicory"
@@ -29,7 +33,7 @@ _LEAVES = (
 _GREEN = rf"(?:{_LEAVES}|celery|cauliflowers?|cauli|broccoli|cucumbers?|asparagus|leeks?|fennel)"
 # What has none that is brown or black, and may have one that is yellow.
 _NOT_BROWN = rf"(?:{_GREEN}|avo(?:cado)?s?|courgettes?|zucchinis?|green beans|parsnips?|apples?|ginger|peppers?)"
-_END = r"(?=\s*(?:$|[,;.!)]))"
+_END = r"(?=\s*(?:$|[,;.!)]| x ?\d| \d{1,2}(?: ?x)?\s*$))"
 _BEHIND = r"(?<=[a-z\d)])[ ,;(-]+"
 
 
@@ -111,8 +115,8 @@ OF_ONE_SORT = (
     OfOneSort(
         LatePattern(r"\bbananas?\b"),
         LatePattern(
-            rf"{_BEHIND}(?:(?:is|are|now|skins?|going|gone) )*{_BLACK}"
-            r"(?=\s*(?:$|[,;.)]| (?:now|already|skins?)\b))"
+            rf"{_BEHIND}(?:(?:is|are|now|skins?|going|gone|v|very|quite|pretty|super|really|too|bit|a bit) )*{_BLACK}"
+            r"(?=\s*(?:$|[,;.)]| (?:now|already|skins?)\b| x ?\d| \d{1,2}(?: ?x)?\s*$))"
             rf"|\b{_BLACK} (?=(?:soft )?bananas?\b)"
         ),
         "black",
@@ -136,6 +140,27 @@ OF_ONE_SORT = (
             r"(?:brown|black|yellow|wilted|limp|soft|tatty|dry)\b"
         ),
         "outer leaves brown",
+    ),
+    # Fluff is mould: of some berries those are picked out, and the rest is eaten soon (common practice, no source).
+    OfOneSort(
+        LatePattern(rf"\b{_GROWS_FLUFF}\b"),
+        LatePattern(
+            r"\b(?:some|one|two|three|a few|few|a couple|couple|bits?|parts?|1|2|3)"
+            r"(?: (?:of (?:them|em)|is|are|bits?|gone|a bit|bit|looking|getting))* fluffy\b"
+            r"|\bfluffy (?:bits?|ones?|patch(?:es)?|corner|edges?)\b"
+        ),
+        "fluffy in parts",
+    ),
+    OfOneSort(
+        LatePattern(
+            rf"\b(?:{_GROWS_FLUFF}|{_BREADS}|cheese|cheddar|jam|sauce|passata|pesto|h[ou]m+[ou]s|yog\w*|cream)\b"
+        ),
+        LatePattern(
+            rf"{_BEHIND}(?:(?:is|are|now|gone|going|turned|turning|looking|getting|a bit|bit|all|slightly|very|v) )*"
+            rf"fluffy(?: on (?:the )?top)?{_END}"
+        ),
+        "fluffy",
+        to_bin=True,
     ),
     OfOneSort(
         LatePattern(r"\b(?:mushrooms?|mushies|bean ?sprouts)\b"),

@@ -42,6 +42,12 @@ NEAREST = MappingProxyType(
 COOKED_AS_THEY_ARE = frozenset({
     "leaf", "brassica", "root", "squash", "mushroom", "pepper", "pod", "shoot", "stem", "fruit-vegetable", "sweetcorn",
 })  # fmt: skip
+# What tells that flesh was cooked which the tables know raw alone; a roast is a joint as well.
+_FLESH = frozenset({"meat", "poultry", "fish", "shellfish"})
+FLESH_WORDS = LatePattern(
+    r"(?<!not )(?<!not yet )(?<!un)\b(?:(?:pre)?cooked|left ?overs?|grilled|fried|boiled|reheated|bbq'?d|barbecued)\b",
+    re.I,
+)
 COOKED_WORDS = LatePattern(
     r"\b(?:left ?overs?|(?:pre)?cooked|boiled|steamed|braised|grilled|fried|baked|roast(?:ed)?|sauteed|reheated)\b",
     re.I,
@@ -108,6 +114,11 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
     if word in FITS and FITS[word] == _COOKED:
         return state in _READY and word in {"cooked", "leftover", "made", "baked"}
     return False
+
+
+def is_flesh_to_cook(food: Food) -> bool:
+    """Whether a food is meat or fish that is not eaten as it is sold: sausages and bacon, and no ham."""
+    return food.kind in _FLESH and food.state in {"raw", "as sold"} and "raw" not in food.minutes
 
 
 def is_left_as_it_is(food: Food) -> bool:

@@ -22,6 +22,7 @@ _NEVER_LEFT_OVER = frozenset({
     "bread", "wrap", "pickle", "condiment", "juice", "nut-butter", "olive", "sea-vegetable", "soy-sauce", "plant-drink",
 })  # fmt: skip
 _LASTS = _NEVER_LEFT_OVER | {"potato", "egg"}
+_OUT_OF_ITS_SHELL = frozenset({"egg-yolk", "egg-white"})  # they are left raw in a cup
 # What a shop or a stall makes as well: the day on which it was made tells how old it is, and not that it was cooked.
 _MADE_FRESH = frozenset({"tofu", "tempeh", "cheese", "bread", "wrap", "noodle"})
 # What is sold in tubs and packs: since a day it stands open.
@@ -46,7 +47,10 @@ def bought_then(text: str, raw: Iterable[Part], lexicon: Lexicon) -> bool:
     also = _LASTS if re.search(r"\bold\b", text) else _NEVER_LEFT_OVER
     if re.search(r"\bsince\b", text):
         also = also | _RAW_MEAT  # raw meat that is taken for cooked could hurt; the other way round it is cooked again
-    return clear and all(food.kind in _SOLD_RAW | also and food.state not in FITS["cooked"] for food in foods)
+    return clear and all(
+        (food.kind in _SOLD_RAW | also or food.id in _OUT_OF_ITS_SHELL) and food.state not in FITS["cooked"]
+        for food in foods
+    )
 
 
 def as_made(dates: Iterable[Dated], parts: Iterable[Part], today: date, lexicon: Lexicon) -> tuple[Dated, ...]:
@@ -68,7 +72,7 @@ def as_bought(dates: Iterable[Dated], text: str, foods: Iterable[Food]) -> tuple
     What a stall made on a day lies open since then, and so does a packed thing since a day (`feta, since saturday`).
     """
     since = _SINCE.search(text) and all(food.kind in _SOLD_PACKED for food in foods)
-    made_then = since or "made" in _SAYS_COOKED.findall(text)
+    made_then = since or "made" in _SAYS_COOKED.findall(text) or all(food.id in _OUT_OF_ITS_SHELL for food in foods)
     return tuple(
         dated._replace(kind="opened" if made_then else "bought") if dated.kind == "made" else dated for dated in dates
     )

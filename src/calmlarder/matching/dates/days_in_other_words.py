@@ -41,6 +41,14 @@ def _so_many_days_ago(found: re.Match[str]) -> str:
 
 # What stands in a line, and how it is read.
 _PLAINLY = (
+    # How long past: `past its date 2 days` is two days past.
+    (
+        LatePattern(
+            r"\b(?:gone )?(?:past|over|out of|beyond) (?:(?:its|the|their) )?(?:(?:use by|best before|sell by) )?date"
+            r"(?: by)?(?: about)? (\d{1,2}|an?|one|two|three|four|five|six) (day|week)s?\b(?! (?:left|to go))"
+        ),
+        lambda found: f"{1 if found[1] in {'a', 'an'} else found[1]} {found[2]}s past",
+    ),
     (LatePattern(r"\bwk(s?)\b"), r"week\1"),
     (LatePattern(r"\bexp'?d\b"), "expired"),
     (LatePattern(r"\b(?<!last )(?:nite|nyt)\b"), "night"),
@@ -214,6 +222,15 @@ _PLAINLY = (
             needs=("open",),
         ),
         r"\1 \2 \3s ago",
+    ),
+    # The same the other way round: `hummus 3 days open`, `passata, a week open`.
+    (
+        LatePattern(
+            r"(?<![\w./-])(\d{1,2}|an?|one|two|three|four|five|six) (day|week)s? open(?:ed)?\b"
+            rf"(?! (?:on|since|from|last|yesterday|today|{_DAY})\b)",
+            needs=(" open",),
+        ),
+        lambda found: f"opened {1 if found[1] in {'a', 'an'} else found[1]} {found[2]}s ago",
     ),
     # A label's day that has gone by: `ub tue gone` is the tuesday before, and nobody has eaten it.
     (

@@ -1,5 +1,6 @@
 """Whose a thing is, and what it is kept for, wherever a line says so."""
 
+import itertools
 import re
 from typing import NamedTuple
 
@@ -78,6 +79,11 @@ _ARE_THEIRS = LatePattern(
     r"(?<= )(?:is|are|its|it'?s|thats|that'?s|they'?re|theyre) (?:all )?(?:my |the )?([a-z]{2,}?)'?s"
     r"(?= ?(?:$|[,;.()!-])| (?:so|not|no|dont|don'?t|do not|hands|leave|i'?m)\b)",
     needs=("is ", "are ", "its ", "it's ", "thats ", "that's ", "they're ", "theyre "),
+)
+# `cheese - ask Kate`: hers, unless she says yes.
+_ASK_FIRST = LatePattern(
+    r"(?:^|[,;(-] ?| )(?:ask|check with|need to ask|have to ask) (?:my |our |the )?([a-z]{2,})"
+    r"(?: (?:first|before|if)\b[^;]*)?(?=\s*(?:$|[,;)]))"
 )
 _BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
 _POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
@@ -203,11 +209,24 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
         owner, text = bare, ""  # `aoife (eggs)`
     said, reason, text = _open(" ".join(text.split()), lexicon)
     owner, kept_for = owner or said, kept_for or reason
+    last = None if owner else _by_capital_last(text, capitals, lexicon)
+    owner, text = last or (owner, text)
     occasion = _OCCASION.search(text) if owner and not kept_for else None
     if occasion:
         kept_for, text = occasion[1], _cut(text, occasion)
     tail = "".join(f", {inside}" for inside in brackets if inside.strip())
     return Owned(owner, agrees and owner is not None, kept_for, f"{text}{tail}", tuple(brackets))
+
+
+def _by_capital_last(text: str, capitals: frozenset[str], lexicon: Lexicon) -> tuple[str, str] | None:
+    """The owner whose name ends a line with a capital letter, and the rest: `leftover pizza Josh`; no rogan Josh."""
+    found = _LAST.search(text)
+    if found is None or found[1] not in capitals & GIVEN_NAMES - OF_A_FOOD or _is_given_by(text, found):
+        return None
+    words = {singular(word) for word in _WORD.findall(text[: found.start()])}
+    forms = {found[1], *itertools.chain.from_iterable(ABBREVIATIONS.get(found[1], ()))}
+    beside = any(lexicon.is_beside(form, words) for form in forms)
+    return None if beside or _BEFORE_A_MONTH.search(text[: found.start()]) else (found[1], _cut(text, found))
 
 
 def _only_says_how(inside: str) -> bool:
@@ -264,9 +283,12 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _LEFT_BY.search(text)
     if found and found[1] in PEOPLE:
         return found[1], None, _cut(text, found)
+    found = _ASK_FIRST.search(text)
+    if found and found.start() and (found[1] in PEOPLE | KIN or found[1] in GIVEN_NAMES):
+        return found[1], None, _cut(text, found).strip(" ,;(-")
     found = _BELONGS.search(text)
     if found:
-        return found[1], None, _cut(text, found)
+        return None if found[1] in NOBODY else found[1], None, _cut(text, found)
     found = _KEPT_FOR.search(text)
     if found:
         owner, _, rest = _open(_cut(text, found).strip(" ,;-"), lexicon)
@@ -298,7 +320,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = _BARE.match(text)
     if found and _owns_one_food(f"{found[1]}s", text[found.end() :], lexicon):
         return found[1], None, _cut(text, found)
-    if found and ({found[1], f"{found[1]}s"} & PEOPLE or is_given(found[1], lexicon)):
+    if found and ({found[1], f"{found[1]}s"} & (PEOPLE | KIN) or is_given(found[1], lexicon)):
         return found[1], None, _cut(text, found)
     found = _LAST.search(text)
     if found and (_is_given_by(text, found) or _BEFORE_A_MONTH.search(text[: found.start()])):
@@ -327,6 +349,11 @@ def _owns_one_food(word: str, rest: str, lexicon: Lexicon) -> bool:
     return bool(foods) and not beside and not any(food.kind in _GROWN for food in foods)
 
 
+def _names_somebody(word: str, lexicon: Lexicon) -> bool:
+    """Whether a word beside another name is one: `tom & beth's`, where a short tomato owns nothing."""
+    return is_given(word, lexicon) or word in PEOPLE or (word in GIVEN_NAMES and singular(word) not in lexicon.alone)
+
+
 def _is_given_by(text: str, found: re.Match[str]) -> bool:
     """Whether somebody who is named gave it: it is theirs no more."""
     return _GIVEN_BY.search(text[: found.start() + 1]) is not None
@@ -335,7 +362,7 @@ def _is_given_by(text: str, found: re.Match[str]) -> bool:
 def _named_first(text: str, lexicon: Lexicon) -> tuple[str | None, str] | None:
     """The owner whose name opens a line without an English possessive, and the rest: `josh milk`, `rohit ka dudh`."""
     found = _OF_TWO.match(text)
-    if found and all(is_given(word, lexicon) for word in found.groups()):
+    if found and all(_names_somebody(word, lexicon) for word in found.groups()):
         return f"{found[1]} and {found[2]}", text[found.end() :]
     found = _HINDI.match(text)
     if found and found[1] in COOKS_FOR_US:

@@ -26,6 +26,8 @@ PEOPLE = frozenset({
     "twins", "triplets", "bairns", "weans", "littluns", "tots", "kiddos", "kiddies", "nippers", "wains",
     "teenager", "teenagers", "teens", "littlest", "youngest", "eldest",
     "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
+    "mrs", "missus", "fella", "fellas", "hubs", "boss", "bestie", "carer", "helper", "maid", "driver", "babysitter",
+    "nanny", "childminder", "cleaner", "colleague", "colleagues", "workmate", "workmates",
 })  # fmt: skip
 PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
 NOBODY = frozenset({

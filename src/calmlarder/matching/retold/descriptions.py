@@ -143,7 +143,11 @@ _FREE_OF_GLUTEN = LatePattern(
 _IN_ORANGE = LatePattern(
     r"\b(?:peppers?|capsicums?|lentils?|turnips?|neeps?|tomato(?:es)?|sweet potato(?:es)?|chill?is?)\b"
 )
-_FOOD_BEFORE = LatePattern(r"[a-z]{3}")
+# A word before it that may be a food's: `tinned salmon red` is none that is tinned.
+_FOOD_BEFORE = LatePattern(
+    r"\b(?!(?:tinned|tins?|cans?|canned|jars?|bags?|packs?|packets?|pkt|tubs?|half|some|the|open(?:ed)?|frozen|fresh|smoked"
+    r"|raw|wild|big|small|large|one|two|three|four)\b)[a-z]{3}"
+)
 
 
 def without_descriptions(text: str) -> str:

@@ -120,7 +120,10 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
         text = _BEFORE_EACH.sub(rf" {apiece[1]} \g<0>", f"{text[: apiece.start()]} {text[apiece.end() :]}")
     text = _COUNT_OF_KIND.sub(lambda found: f"{WHOLE_WORDS[found[1]]} ", text)
     behind = _KINDS_BEHIND.fullmatch(text)
-    one_sort = behind is not None and any(set(KIND.findall(behind[2])) <= kinds for kinds in _KINDS)
+    one_sort = behind is not None and any(
+        set(KIND.findall(behind[2])) <= kinds and not set(KIND.findall(behind[2])) <= _ONE_AFTER_THE_OTHER
+        for kinds in _KINDS
+    )
     if behind and one_sort and not KIND.search(behind[1]):
         parts = [name_part(f"{kind} {behind[1]}", hints, lexicon) for kind in KIND.findall(behind[2])]
         foods = {part.named.foods for part in parts}
@@ -134,7 +137,7 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     if not several:
         return []
     after = (words <= _ONE_AFTER_THE_OTHER or "frozen" in words for words in several)
-    if all(after) and len(re.findall(r"\d", text)) < 2:
+    if all(after) and len(re.findall(r"\d+", text)) < 2:
         return []  # `brown rice (cooked, frozen)` is one thing, and so are `dried apricots, frozen`
     for split in (SPLIT, _BEFORE_KIND):
         pieces = [piece for one in split.split(text) for piece in COLON.split(one) if piece.strip(ENDS)]

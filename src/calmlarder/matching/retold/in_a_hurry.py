@@ -1,0 +1,72 @@
+"""What people leave out when they type in a hurry: small words round a vessel, a wrapping, a look, a glut."""
+
+import re
+
+from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.words import singular
+
+_END = r"(?=\s*(?:$|[,;)]| (?:from|since|made|opened?|cooked|x ?\d|\d)))"
+_OF_WHAT = r"(?:steel|metal|plastic|glass|pyrex|ceramic|enamel|foil|lidded|little|small|big|old|blue|red|clear)"
+# What it lies in, where that measures nothing: `soup in flask`; a steel bowl is a bowl.
+_VESSEL_OF = LatePattern(
+    rf"\bin (?:an? |the |my |our )?(?:{_OF_WHAT} )+(?=(?:bowl|box|tub|tray|dish|container|jar|pot)\b)"
+)
+_IN_VESSEL = LatePattern(rf"\bin (?:an? |the |my |our )?(?:{_OF_WHAT} )*(?:flask|thermos|jug|tiffin|dabba){_END}")
+# Film round what is left of a thing, without the word that tells so: `half red onion cling film`.
+_FILM = LatePattern(
+    r"^(?!.*\b(?:rolls?|box|some|spare|more|new|bit|end|of|our|my|the|need|buy)\b)"
+    r"(.*\b(?!half\b|quarter\b|third\b|big\b|small\b)[a-z]{3,}\b.*?),? (?:cling ?film(?:ed)?|cling ?wrap(?:ped)?)$"
+)
+_DRY_LOOKING = LatePattern(r"\bdry[ -]looking\b")
+_DODGY_LOOKING = LatePattern(r"\b(?:off|suspect|sketchy|questionable|grim|rough)[ -]looking\b")
+# How many there are is told by the number beside it.
+_GLUT = LatePattern(r"[,;(-]? ?\b(?:an? )?glut\b(?: of)?\)?")
+_WINDFALL = LatePattern(r"\bwindfalls?\b")
+_FALLS = LatePattern(r"\b(?:pears?|plums?|damsons?|quinces?|apples?|walnuts?|chestnuts?|bramleys?|cookers?)\b")
+_NUMBER = LatePattern(r"\d")
+_ONE_END = LatePattern(r" ?\b(?:at |on )?(?:one|both|the|other) ends?(?=\s*(?:$|[,;)]))")
+_STATE_BEFORE = LatePattern(
+    r"\b(?:soft|soggy|watery|slimy|mushy|squishy|brown|limp|dry|mouldy|wet|rubbery) (?:at |on )?(?:one|both|the) end"
+)
+# A plate of two things that were cooked: `bacon & cabbage leftovers`.
+_TWO_LEFT_OVER = LatePattern(
+    r"^([a-z]+(?: [a-z]+)?) ?(?:&|\+|and\b|n\b) ?([a-z]+) left ?overs?\b"
+    r"(?=\s*(?:$|[,;(]| from| mon| tue| wed| thu| fri| sat| sun| yest| last))"
+)
+# What a mix is said to hold, where that is what such a mix holds.
+_MIX_OF = LatePattern(
+    r"^((?:\d[\w.]* |half |bag |of |pack |frozen )*)(mixed|mix|stir[ -]?fry) (?:veg|vegetables?|veggies)(?: mix)?"
+    r"((?: (?:frozen|bag|pack|packet|half|open(?:ed)?))*)[ ,:(-]+(?:with |of )?"
+    r"(?:(?:baby |green |sweet ?)?(?:carrots?|peas?|corn|sweetcorn|beans?)(?: ?[,/&+] ?| and | n | |\)|$)){2,}$"
+)
+
+
+def in_a_hurry(text: str, lexicon: Lexicon) -> str:
+    """A plain line with such words put plainly; all others stay as they are."""
+    if " in " in text:
+        text = _IN_VESSEL.sub(" ", _VESSEL_OF.sub("in ", text))
+    text = _FILM.sub(r"\1", text) if "cling" in text else text
+    if "looking" in text:
+        text = _DODGY_LOOKING.sub("dodgy", _DRY_LOOKING.sub("a bit dry", text))
+    text = _GLUT.sub(" ", text) if "glut" in text and _NUMBER.search(text) else text
+    if "windfall" in text and _FALLS.search(text):
+        text = _WINDFALL.sub(" ", text)
+    text = _ONE_END.sub("", text) if " end" in text and _STATE_BEFORE.search(text) else text
+    if "left" in text:
+        text = _TWO_LEFT_OVER.sub(lambda found: _both_left_over(found[0], found[1], found[2], lexicon), text)
+    return _MIX_OF.sub(_mix_alone, text) if "mix" in text or "fry" in text else text
+
+
+def _mix_alone(found: re.Match[str]) -> str:
+    """A mix without what it holds; of carrots, peas, maize and beans it is the frozen one."""
+    mix = "stir fry vegetables" if "fry" in found[2] else "frozen mixed vegetables"
+    return f"{found[1]}{mix}{found[3]}"
+
+
+def _both_left_over(whole: str, one: str, other: str, lexicon: Lexicon) -> str:
+    """Two foods, each left over; as it stands where both together are a name, or one of them is none."""
+    names = [" ".join(map(singular, name.split())) for name in (one, other)]
+    if any(joint.join(names) in lexicon.spelt for joint in (" and ", " n ", " ")):
+        return whole
+    return f"leftover {one}, leftover {other}" if all(name in lexicon.spelt for name in names) else whole

@@ -1,0 +1,111 @@
+"""What people leave out when they type in a hurry: the small words round a day, a look, a vessel, a name.
+
+The lines are ours; how long things keep is told in `keeping.csv` with its sources.
+"""
+
+from datetime import date
+
+import pytest
+
+from calmlarder.larder.lines_to_lots import LarderReader
+from calmlarder.larder.meaning import Reading
+from calmlarder.tables.book import Tables
+
+TODAY = date(2026, 3, 11)
+
+
+def read(tables: Tables, line: str) -> Reading:
+    reading = LarderReader(tables, TODAY).read(line, "line 1")
+    assert reading is not None
+    return reading
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "days"),
+    [
+        ("yoghurt past its date 2 days", "yoghurt-plain", -2),
+        ("ham past date by 1 day", "ham", -1),
+        ("cheddar over date a week", "cheddar", -7),
+        ("hummus 3 days open", "hummus", -1),
+        ("passata 5 days open", "passata", -2),
+        ("passata a week open", "passata", -4),
+        ("banana black 2", "banana-ripe", 1),
+        ("bananas v brown 4", "banana-ripe", 1),
+        ("celery yellow x2", "celery", 1),
+        ("punnet raspberries some fluffy", "raspberry", 1),
+        ("strawberries, fluffy bits", "strawberry", 1),
+        ("mushrooms dry looking", "mushroom-button", 1),
+        ("sausages 4 cooked", "sausages", 2),
+        ("3 leftover burgers", "beef-burgers", 2),
+        ("cucumber end gone soft", "cucumber", 1),
+        ("2 egg yolks in cup from mon", "egg-yolk", 0),
+    ],
+)
+def test_days_that_are_told_by_other_words(tables: Tables, line: str, food: str, days: int) -> None:
+    lots = read(tables, line).lots
+    assert [lot.food for lot in lots] == [food]
+    assert lots[0].days_left is not None
+    assert lots[0].days_left <= days
+
+
+@pytest.mark.parametrize("line", ["blackberries gone fluffy", "cheese fluffy on top", "lemons 2, fluffy"])
+def test_what_has_fluff_all_over_is_thrown_away(tables: Tables, line: str) -> None:
+    reading = read(tables, line)
+    assert not reading.lots
+    assert reading.problem is not None
+    assert "fluffy" in reading.problem.what
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("prawns cooked frozen 200g", ["prawns-cooked"]),
+        ("rice cooked frozen", ["rice-white-cooked"]),
+        ("mixed veg frozen carrot corn peas", ["mixed-vegetables-frozen"]),
+        ("mixed veg (carrot, corn, peas)", ["mixed-vegetables-frozen"]),
+        ("plums windfall 8", ["plum"]),
+        ("windfall pears", ["pear"]),
+        ("red onion half cling film", ["onion-red"]),
+        ("peppers red green yellow", ["pepper-red", "pepper-green", "pepper-yellow"]),
+    ],
+)
+def test_one_thing_stays_one(tables: Tables, line: str, foods: list[str]) -> None:
+    assert [lot.food for lot in read(tables, line).lots] == foods
+
+
+@pytest.mark.parametrize(
+    ("line", "least", "most"),
+    [
+        ("courgettes glut 5", 500, 1500),
+        ("2 egg yolks in a cup", 25, 45),
+        ("cucumber watery end", 200, 400),
+        ("cucumber soggy one end", 200, 400),
+    ],
+)
+def test_grams_are_of_what_is_there(tables: Tables, line: str, least: float, most: float) -> None:
+    lots = read(tables, line).lots
+    assert len(lots) == 1
+    assert least <= lots[0].grams <= most
+
+
+@pytest.mark.parametrize(
+    ("line", "owner"),
+    [
+        ("Tom & Beth's lasagne", "tom and beth"),
+        ("Mark n Lisa's milk", "mark and lisa"),
+        ("leftover pizza Josh", "josh"),
+        ("yoghurts Tom", "tom"),
+        ("milk (Ben)", "ben"),
+        ("bhaiyas eggs 6", "bhaiya"),
+        ("mrs's salad", "mrs"),
+        ("cheese - ask Kate", "kate"),
+        ("ham, ask dad first", "dad"),
+        ("jake's leftover curry", "jake"),
+        ("smoothie 1/2 belongs to me", None),
+        ("leftover Rogan Josh", None),
+    ],
+)
+def test_whose_it_is(tables: Tables, line: str, owner: str | None) -> None:
+    lots = read(tables, line).lots
+    assert [lot.owner for lot in lots] == ([owner] if lots else [])
+    assert lots or owner is None
