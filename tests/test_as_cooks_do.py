@@ -9,6 +9,7 @@ from collections.abc import Callable, Sequence
 import pytest
 
 from calmlarder.compose.dinner import Dinner
+from calmlarder.larder.freezing import thaw_minutes, thaws_overnight
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
@@ -390,3 +391,22 @@ def test_rice_that_is_turned_through_goes_into_one_large_pot(cook: Cook) -> None
     text = said(cook([*fridge, "limes", "peanuts"], "lemon-rice", 4))
     assert "in a large pot" in text
     assert "pans" not in text
+
+
+def test_bacon_of_a_stew_is_fried_crisp_before_it_simmers(cook: Cook) -> None:
+    fridge = ["bacon 4 rashers", "potatoes 1kg", "tinned tomatoes", "carrots x2", "cheddar 100g", "butter"]
+    text = said(cook(fridge, "tomato-stew"))
+    assert re.search(r"brown [^.]*bacon in it, and lift out\.[^.]*\. Cook the bacon until its edges are crisp\.", text)
+    assert text.index("edges are crisp") < text.index("simmer")
+    assert text.count("edges are crisp") == 1
+
+
+def test_a_frozen_fish_in_one_piece_thaws_as_long_as_a_pound_of_meat(
+    lots_of: Callable[[Sequence[str]], list[Lot]], tables: Tables
+) -> None:
+    """A pound an hour in cold water (US Department of Agriculture, safe methods of thawing, recalled)."""
+    lines = ["frozen mackerel, 3 whole", "frozen cod fillets 400g", "frozen whole sea bream x2", "frozen carp, 1 whole"]
+    for lot, minutes in zip(lots_of(lines), (60, 30, 60, None), strict=True):
+        food = tables.food_by_id[lot.food]
+        assert thaws_overnight(lot, food) == (minutes is None), lot.line
+        assert minutes in {None, thaw_minutes(lot, food)}, lot.line

@@ -171,7 +171,7 @@ def test_what_was_cooked_before_is_not_cooled_or_flooded(patterns: tuple[Pattern
     cooked_rice = " ".join(cooked(patterns, tables, "cabbage-roll-pot", **pot, base="rice-white-cooked").steps)
     dry_rice = " ".join(cooked(patterns, tables, "cabbage-roll-pot", **pot, base="rice-white-dry").steps)
     assert "a few spoons of boiling water" in cooked_rice
-    assert "twice the volume of the grain in boiling water" in dry_rice
+    assert "boiling water, with the passata twice the volume of the grain" in dry_rice  # which it drinks, too
 
 
 def test_carrots_go_into_a_chowder_before_its_fish(patterns: tuple[Pattern, ...], tables: Tables) -> None:

@@ -103,4 +103,4 @@ def _words(name: str) -> set[str]:
 
 
 def _says(line: str, name: str) -> bool:
-    return re.search(rf"(?<!\w){re.escape(name.lower())}(?!\w)", line) is not None
+    return re.search(rf"(?<!\w){re.escape(name.lower())}s?(?!\w)", line) is not None  # of one, or of several

@@ -81,9 +81,9 @@ _LIMP = re.compile(
 # Fridge and microwave as the UK Food Standards Agency advises, cold water as the US Department of Agriculture does
 # (a pound an hour or less): both recalled. Minutes of what is thin and in the microwave: common practice, no source.
 _THAWING = (
-    "in a sealed bag in cold water (20 minutes for prawns, 30 for fish fillets, an hour for 500 g of meat) or on the "
-    "microwave's thawing setting (about 8 minutes for 500 g), and cook it at once; on another day overnight in the "
-    "fridge, and never beside the stove"
+    "in a sealed bag in cold water (20 minutes for prawns, 30 for fish fillets, an hour for a whole fish or 500 g of "
+    "meat) or on the microwave's thawing setting (about 8 minutes for 500 g), and cook it at once; on another day "
+    "overnight in the fridge, and never beside the stove"
 )
 
 

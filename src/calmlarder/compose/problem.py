@@ -288,7 +288,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in CANNED_STATES and not lot.opened,
-        before=thaw_minutes(food) if thaws(lot, food) and not wanted.thaw_ahead else 0,
+        before=thaw_minutes(lot, food) if thaws(lot, food) and not wanted.thaw_ahead else 0,
         thaws=thaws(lot, food),
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )

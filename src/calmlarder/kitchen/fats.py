@@ -12,7 +12,7 @@ from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.two_pans import in_batches, in_pans, minutes_of_batches
-from calmlarder.kitchen.wording import fries_in_its_own, sentence, with_rest
+from calmlarder.kitchen.wording import crisps, fries_in_its_own, sentence, with_rest, with_sign
 from calmlarder.patterns.pattern import Step
 
 A_POT = re.compile(r"\bin (?:an?|the) (?:[a-z-]+ )?p(?:ot|an)\b")
@@ -81,11 +81,16 @@ def brown(dish: Dish, progress: Progress, step: Step) -> Work:
     progress.last_at[step.place] = "brown"
     # Okra is done when it comes out: among what is wet it is only made hot.
     done = [one.minutes for one in meat if one.food.id in SLIMY]
+    done += [one.food.minutes["stir-fry"] for one in meat if crisps(one)]
     minutes = max([_BROWNING if one.food.kind in {"meat", "poultry"} else _BROWNING_TOFU for one in meat] + done)
     minutes = minutes_of_batches(minutes, meat) if step.place == "pot" else minutes
     task = Task("brown", minutes, HOLDS[step.place], after=made_ready_before([*meat, *fats]))
     adds = tuple(one.food.id for one in (*meat, *fats))
-    return Work(task, "brown", f"{told.said} About {minutes} minutes.", told.line, adds, step.place)
+    said = f"{told.said} About {minutes} minutes."
+    for one in meat:
+        if crisps(one):
+            said = with_sign(said, one)
+    return Work(task, "brown", said, told.line, adds, step.place)
 
 
 def _fries(dish: Dish, progress: Progress, step: Step) -> bool:

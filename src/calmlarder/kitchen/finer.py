@@ -15,6 +15,7 @@ _SALTED = frozenset({
 _SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "fish-dried", "parmesan", "anchovies"})
 _SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no source
 _LESS_WATER = ("four times its volume", "twice its volume")  # ugali and the like: common practice, no source
+_DRUNK = re.compile(r"\b(twice|three times) the volume of the grain in boiling water\b")  # tomatoes are drunk, too
 _STIRRED_HARD = ("stirring now and then, until thick", "stirring hard, until it is stiff and leaves the pot")
 _DRINKS_OIL = frozenset({"aubergine", "aubergine-african"})  # it takes up all fat, and burns before it is soft
 _LONG_FRIED = 10  # minutes
@@ -71,6 +72,9 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = said.replace("twice the volume", "three times the volume").replace(
             "twice as much", "three times as much"
         )
+    for one in things:
+        if one.food.kind == "tomato":
+            said = _DRUNK.sub(rf"boiling water, with the {one.short} \1 the volume of the grain", said)
     if any(one.stiff for one in things):
         said = said.replace(*_LESS_WATER).replace(*_STIRRED_HARD)
     if place == "oven" and any(one.food.id in _ONE_PIECE for one in things):

@@ -13,6 +13,7 @@ from calmlarder.kitchen.salting import salted
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.two_pans import in_pans, on_trays
 from calmlarder.kitchen.wording import (
+    crisps,
     egg_instead,
     egg_words,
     fried_eggs,
@@ -76,11 +77,16 @@ def joining(
             told = Told(*(on_trays(words, dish.pattern, dish.fillings) for words in told))
         said, line = salted(dish, progress, told, [one for one in group if one.key not in dish.browned])
         for one in group:
-            said = with_sign(said, one)
+            said = signed(dish, said, one)
         name = f"{joined.task.name} {group[0].key}"
         task = Task(name, 0, {}, after=made_ready_before(group), before_end_of=(joined.task.name, left))
         adds = tuple(one.food.id for one in group if one.key not in dish.browned)
         yield Work(task, joined.stage, said, line, adds, joined.vessel)
+
+
+def signed(dish: Dish, said: str, one: Filling) -> str:
+    """A sentence with the sign of a thing, but for what was crisp when it came out of the pan."""
+    return said if one.key in dish.browned and crisps(one) else with_sign(said, one)
 
 
 def into_its_pot(

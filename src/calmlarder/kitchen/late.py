@@ -31,7 +31,8 @@ _QUICK = frozenset({"aromatic", "spice", "topping"})  # they cook on with what f
 _EMPTIES = re.compile(r"\b(?:lift out|drain|keep warm|leave to cool|tip out)\b")
 _WITH_EGGS = re.compile(r"\b(?:eggs?|beat|Beat|crack)\b")
 _PIECEMEAL = re.compile(r"\b(?:[Pp]ush aside|[Mm]ake room|[Ss]lide the|hollows|press flat|Off the heat)\b")
-_COLOURS = frozenset({"tofu-firm", "tempeh"})  # pale and wet where they only simmer
+# Pale and wet where they only simmer; bacon is limp, and its fat swims.
+_COLOURS = frozenset({"tofu-firm", "tempeh", "bacon"})
 _WARMS_OR_HEATS = re.compile(r"(?:Warm|Heat) \{fat\} in ")
 SLIMY = frozenset({"okra"})
 _JUICY_FOODS = frozenset({"bottle-gourd", "courgette", "ridge-gourd", "snake-gourd", "spinach", "winter-melon"})

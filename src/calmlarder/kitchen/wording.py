@@ -282,6 +282,11 @@ def with_sign(said: str, one: Filling) -> str:
     return said if told else f"{said.rstrip('.')}. Cook the {one.short} until {one.done}."
 
 
+def crisps(one: Filling) -> bool:
+    """Whether it is done when it is crisp, which it is where it is browned and never in what is wet."""
+    return one.done.endswith("crisp")
+
+
 def laid_on_top(pattern: Pattern, slot: str) -> bool:
     """Whether what is in a slot is lifted out of the pan whole and laid on the dish at the end."""
     steps = [step for step in pattern.steps if slot in step.slots]

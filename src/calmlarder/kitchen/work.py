@@ -22,6 +22,7 @@ from calmlarder.kitchen.joining import (
     loose_egg,
     minutes_in,
     reheats,
+    signed,
     taken_off,
 )
 from calmlarder.kitchen.late import softens
@@ -184,7 +185,7 @@ class _Kitchen:
             groups.append([one for one in late if left_of(dish, one) == left])
         told, off = _without_end(told) if groups[1:] else (told, "")
         minutes = self._minutes(step, cooked)
-        told = fat_left(dish, progress, number, groups[0], _ended(told, minutes, step, cooked, groups))
+        told = fat_left(dish, progress, number, groups[0], self._ended(told, minutes, step, groups))
         task, stage = self._task(step, number, minutes, groups[0])
         adds = tuple(one.food.id for one in groups[0] if one.key not in dish.browned)
         vessel = _vessel(step) if step.place in HEATED else ""
@@ -292,6 +293,17 @@ class _Kitchen:
             longest = minutes_of_batches(longest, cooked)
         return max(longest, step.minutes if step.minutes is not None else _BY_HAND)
 
+    def _ended(self, told: Told, minutes: int, step: Step, groups: Sequence[Sequence[Filling]]) -> Told:
+        """With its minutes behind it, and how a cook sees that what goes in at once is done."""
+        said, cooked = told.said, self.progress.cooked_at(self.dish, step)
+        if (cooked or step.place == "dish") and minutes > 1 and "minute" not in said:
+            said = f"{said} About {minutes} minutes."
+        joins_later = [one for group in groups[1:] for one in group]
+        for one in cooked:
+            if one not in joins_later:
+                said = signed(self.dish, said, one)
+        return told._replace(said=said)
+
     def _left_over(self) -> Iterator[Work]:
         """What no step asked for, since its step has nothing to happen for (oil, where nothing is fried)."""
         left = [one for one in self.dish.fillings if one.key not in self.progress.came_in]
@@ -301,20 +313,6 @@ class _Kitchen:
             after = tuple(work.task.name for work in self.progress.done)
             adds = tuple(one.food.id for one in left)
             yield Work(Task("finish", _BY_HAND, {COOK: 1}, after=after), "finish", f"{sentence(said)}.", line, adds)
-
-
-def _ended(
-    told: Told, minutes: int, step: Step, cooked: Sequence[Filling], groups: Sequence[Sequence[Filling]]
-) -> Told:
-    """With its minutes behind it, and how a cook sees that what goes in at once is done."""
-    said = told.said
-    if (cooked or step.place == "dish") and minutes > 1 and "minute" not in said:
-        said = f"{said} About {minutes} minutes."
-    joins_later = [one for group in groups[1:] for one in group]
-    for one in cooked:
-        if one not in joins_later:
-            said = with_sign(said, one)
-    return told._replace(said=said)
 
 
 def _vessel(step: Step) -> str:

@@ -8,6 +8,8 @@ from types import MappingProxyType
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.lot import Lot, LotDate, why_unfit
+from calmlarder.larder.whole_fish import whole_fish_g
+from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Keeping
 from calmlarder.tables.vocabulary import COOKED_STATES
@@ -36,14 +38,21 @@ _THAWING = MappingProxyType({"shellfish": 20, "fish": 30})
 _THAWING_ELSE = 60  # the hour for a pound
 
 
-def thaw_minutes(food: Food) -> int:
-    """How long a thing out of the freezer lies in cold water before it is cooked."""
-    return _THAWING.get(food.kind, _THAWING_ELSE)
+_LARGE_FISH_G = 700  # with its head: more than the pound that thaws in an hour is eaten of it
+
+
+def thaw_minutes(lot: Lot, food: Food) -> int:
+    """How long a thing out of the freezer lies in cold water before it is cooked; a whole fish as long as a pound."""
+    return _THAWING_ELSE if is_whole_fish(food, lot.line) else _THAWING.get(food.kind, _THAWING_ELSE)
 
 
 def thaws_overnight(lot: Lot, food: Food) -> bool:
     """Whether a thing out of the freezer is too thick for the same evening."""
-    return thaws(lot, food) and food.id in _THICK and not _IN_PIECES.search(lot.line)
+    if not thaws(lot, food):
+        return False
+    if is_whole_fish(food, lot.line):
+        return whole_fish_g(lot.line).typical > _LARGE_FISH_G
+    return food.id in _THICK and not _IN_PIECES.search(lot.line)
 
 
 def why_not_frozen(lot: Lot) -> str | None:
