@@ -105,6 +105,7 @@ _IN_PART = LatePattern(
     r"|fizz|bubbles|smell|seal)"
     r"|\d%?(?: (?!all\b)[a-z]+)?)(?: (?:of (?:it|them|the \w+)|is|are|has|have|already|all))*"
     r" (?:gone|empty|finish(?:ed)?|out|used up)$"
+    r"|\b(?:nearly|almost|next to|pretty much) (?:none|nothing|no)(?: left)?$"
 )
 # `liam ate the ham`; what is eaten in part is still there.
 _EATEN_BY = LatePattern(

@@ -7,6 +7,8 @@ from calmlarder.matching.late_patterns import LatePattern
 # Words for a part of what there usually is, and how much of it: common practice, no source.
 SHARES = (
     (LatePattern(r"\b(?:nearly|almost|mostly|about to be|pretty much) (?:empty|gone|finished|done|out)\b"
+        r"|\b(?:nearly|almost|next to|pretty much) (?:none|nothing|no)\b(?: left)?"
+        r"|\b(?:barely|hardly|scarcely) (?:any|anything)\b(?: left)?"
         r"|\b(?:dregs|last|scraps?) of(?: the)?\b"
                 r"|\b(?:end|dregs|remains) of the\b|\b(?:the )?(?:end|bottom|dregs|remains) of (?:a |its |my )?"
                 r"(?=(?:bag|jar|packet|pack|tub|bottle|box|carton|tube|pot|tin)\b)"
@@ -19,8 +21,8 @@ SHARES = (
      Span(0.05, 0.1, 0.2)),
     (LatePattern(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?"
         r"|chunks?)\b(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
-    (LatePattern(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|glut)\b(?: (?:and \w+"
-        r"|of)\b)?"), Span(1.5, 2.5, 4)),
+    (LatePattern(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|many(?! seed)|glut)\b"
+        r"(?: (?:and \w+|of)\b)?"), Span(1.5, 2.5, 4)),
     (LatePattern(r"\b(?:nearly|almost|mostly) full\b"), Span(0.75, 0.85, 1)),
     (LatePattern(r"\ba little(?: bit)?(?: of)?\b"), Span(0.1, 0.25, 0.45)),
     (LatePattern(r"\b(?:(?:about |an |one )?inch left|inch in the bottom)\b"), Span(0.05, 0.12, 0.2)),

@@ -2,6 +2,7 @@
 
 import re
 
+from calmlarder.matching.amounts.measures import UNIT
 from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 from calmlarder.matching.late_patterns import LatePattern
 
@@ -41,6 +42,11 @@ _WORD_LEFT = LatePattern(rf"\b({'|'.join(_COUNTS)}) left\b(?! (?:of|from|on))")
 _END_OF = LatePattern(
     r"\b(?:the |just the )?(?:end|stub|stump) of (?:a|the|one) (?:block|wedge|loaf|stick|log)(?: of)?\b"
 )
+# `1 dozen + 4`, `a dozen eggs plus 3`
+_DOZEN_AND_SOME = LatePattern(
+    r"(?<![\w/])(?:(?:an? )?|(\d|one|two|three) ?)doz(?:en)?( eggs)? ?(?:\+|&|and|plus|n) ?(\d|1[01])\b"
+    rf"(?! ?(?:doz|{UNIT}|half|/))"
+)
 # Of what is cut or bought by weight, so much stands in a bracket for all of it.
 _CUT = LatePattern(r"\b(?:fillets?|filets?|steaks?|chops?|breasts?|thighs?|legs?|escalopes?|cutlets?|loins?|darnes?)\b")
 _BRACKET_GRAMS = LatePattern(
@@ -52,6 +58,7 @@ _TIMES = LatePattern(r"(?<![\w.])(?:x ?\d{1,2}|\d{1,2} ?x)(?![\w.])")
 
 def amounts_plainly(text: str) -> str:
     """A plain line with such amounts as they are read elsewhere."""
+    text = _DOZEN_AND_SOME.sub(_in_all, text)
     text = _AND_A_HALF.sub(r"1.5 \1", text)
     text = _OF_THAT_SIZE.sub(_all_of_them, text)
     text = _PART_GONE.sub(lambda found: f"{_REST[found[1]]} left", _HALF_FULL.sub("half left", text))
@@ -62,6 +69,12 @@ def amounts_plainly(text: str) -> str:
     if _CUT.search(text) and len(_BRACKET_GRAMS.findall(text)) == 1:
         text = _TIMES.sub("", text)
     return text
+
+
+def _in_all(found: re.Match[str]) -> str:
+    """A dozen and some as one number."""
+    dozens = WHOLE_WORDS.get(found[1] or "1") or int(found[1] or 1)
+    return f"{12 * round(dozens) + int(found[3])} {found[2] or ''}"
 
 
 def _all_of_them(found: re.Match[str]) -> str:

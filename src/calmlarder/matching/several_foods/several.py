@@ -3,7 +3,6 @@
 import re
 from functools import partial
 
-from calmlarder.matching.amounts.measures import MEASURE, UNIT
 from calmlarder.matching.conditions.states import FITS
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
@@ -11,6 +10,7 @@ from calmlarder.matching.names.notes import HARMLESS, NOTES
 from calmlarder.matching.names.words import SMALL, singular, words_of
 from calmlarder.matching.part import AS_LAST_TIME, SOFT, WORD, Part, asked, name_part
 from calmlarder.matching.several_foods.between_signs import foods_between_signs
+from calmlarder.matching.several_foods.each_with_amount import each_with_its_amount, numbered_apart
 from calmlarder.matching.several_foods.either_side import each_a_food, turned_back, two_foods
 from calmlarder.matching.several_foods.headings import (
     bare_words,
@@ -36,9 +36,6 @@ from calmlarder.matching.several_foods.side_by_side import names_food
 from calmlarder.matching.several_foods.unclear_piece import counted_apart, joined_to_strange, some_clear
 
 _SAYS_MORE = LatePattern(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
-_TWO_NUMBERED = LatePattern(r"(\d{1,2} [a-z][a-z ]*?) (\d{1,2} [a-z][a-z ]*)")
-_NAME_AND_NUMBER = rf"[a-z][a-z ]*? \d{{1,3}}(?: ?(?:{UNIT}|{MEASURE})\b)?"
-_NUMBERED_BEHIND = LatePattern(rf"({_NAME_AND_NUMBER}) ({_NAME_AND_NUMBER})")
 _SORTS_OF = LatePattern(r"(oil|vinegar|flour|milk|seed|nut|noodle)s?\s*(?::|\s-)\s*")
 # `something orange, soup?`: who typed it does not know what it is.
 _MIX_OF_TWO = LatePattern(r"((?:frozen |tinned )?[a-z]+ (?:and|&|n|\+) [a-z]+) (?:mix|medley)")
@@ -128,7 +125,7 @@ def _held_by_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
 
 def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
     """The foods of a line, whose bracket is said of all of them."""
-    text = _numbered_apart(text, lexicon)
+    text = numbered_apart(text, lexicon)
     text = text if brackets else turned_back(text, lexicon)
     kinds = kinds_of_one(text, hints, lexicon)
     if kinds:
@@ -140,6 +137,8 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
         return [whole if AS_LAST_TIME in whole.named.assumed else asked(whole)]
     if held := _held_anyway(text, hints, brackets, lexicon):
         return [held]
+    if not brackets and (each := each_with_its_amount(whole, text, hints, lexicon)):
+        return each
     if len(brackets) == 1 and (told := _told_to_hold(whole, text, hints, brackets[0], lexicon)):
         return [told]
     if filled := _made_of_what_is_told(text, hints, brackets, lexicon):
@@ -274,19 +273,6 @@ def _made_of_what_is_told(text: str, hints: frozenset[str], brackets: tuple[str,
     if all(lexicon.is_made_with(food.id, word) for word in told) or is_seasoned_with(food, told, lexicon):
         return part
     return None
-
-
-def _numbered_apart(text: str, lexicon: Lexicon) -> str:
-    """The text with a comma between two names that each have a number before or behind them.
-
-    As in `6 eggs 8 garden eggs`; `garlic 2 bulbs ginger 1`.
-    """
-    if sum(piece[0].isdigit() for piece in text.split()) < 2:
-        return text
-    found = _TWO_NUMBERED.fullmatch(text) or _NUMBERED_BEHIND.fullmatch(text)
-    if not found or not all(" ".join(bare_words(piece)) in lexicon.spelt for piece in found.groups()):
-        return text
-    return f"{found[1]}, {found[2]}"
 
 
 def _of_one_sort(text: str, headed: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
