@@ -202,6 +202,14 @@ _GREEN = LatePattern(
     r"(?<!\d)(?<!\d )\bgr (?=chil|bean|apple|cabbage|capsicum|grape|lentil|olive|onion|pea|pepper|tea)"
 )
 _YELLOW = LatePattern(r"\byell(?:a|er)\b")
+# One word that is typed as two: `horse radish` is no radish, `grape fruit` no grapes.
+_TYPED_AS_TWO = LatePattern(
+    r"\b(?:(?:black|blue|rasp|straw|goose|cran|elder|logan|boysen) (?=berr(?:y|ies)\b)|(?:grape|jack) (?=fruits?\b)"
+    r"|water (?=(?:cress|melons?)\b)|pine (?=apples?\b)|horse (?=rad+ish)|beet (?=roots?\b)|pop (?=corn\b)"
+    r"|pepper (?=corns?\b)|(?:pea|dough) (?=nuts?\b)|oat (?=meal\b)|sea (?=weed\b)|(?:cup|pan) (?=cakes?\b)"
+    r"|(?:short|ginger) (?=bread\b)|sun (?=flower)|mush (?=rooms?\b)|(?:monk|sword) (?=fish\b)|sauer (?=kraut\b)"
+    r"|butter (?=nuts?\b)|whole (?=meal\b))"
+)
 _AND = LatePattern(r"\b(?:and|or|with)\b|&")
 
 
@@ -212,6 +220,7 @@ def as_one(text: str) -> str:
     """
     bare = _A_LITTLE.sub("little bit", _DOZEN.sub("dozen", plain(text)))
     bare = _HALF_DOZEN.sub("half dozen", bare) if "do" in bare or "du" in bare or "tu" in bare else bare
+    bare = _TYPED_AS_TWO.sub(lambda found: found[0].rstrip(), bare) if " " in bare else bare
     bare = _YELLOW.sub("yellow", _DEEP_FROZEN.sub("frozen ", bare))
     bare = _GREEN.sub("green ", _GLUTEN_FREE.sub("gluten free", _LACTOSE_FREE.sub("lactose free", bare)))
     return one_word(bare)

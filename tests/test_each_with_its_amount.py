@@ -1,0 +1,70 @@
+"""Amounts keep two foods of a line apart; small ends, dozens and more, and words that are typed as two."""
+
+import pytest
+
+from calmlarder.larder.lines_to_lots import LarderReader
+
+
+def lots(reader: LarderReader, line: str) -> list[tuple[str, float]]:
+    reading = reader.read(line, "test")
+    assert reading is not None
+    return [(lot.food, lot.grams) for lot in reading.lots]
+
+
+@pytest.mark.parametrize("sign", [", ", " + ", " and ", " & ", " "])
+@pytest.mark.parametrize(
+    ("first", "second", "foods"),
+    [
+        ("6 eggs", "500g tofu", {"egg", "tofu-firm"}),
+        ("12 eggs", "400g firm tofu", {"egg", "tofu-firm"}),
+        ("2 limes", "250g butter", {"lime", "butter"}),
+        ("1 coconut", "500ml milk", {"coconut-fresh", "milk"}),
+    ],
+)
+def test_no_name_reaches_from_one_amount_into_the_next(
+    reader: LarderReader, first: str, second: str, foods: set[str], sign: str
+) -> None:
+    """Egg tofu and coconut milk are foods too, and neither is there."""
+    assert {food for food, _ in lots(reader, f"{first}{sign}{second}")} == foods
+
+
+@pytest.mark.parametrize(("first", "food"), [("rice 1kg", "rice-white-dry"), ("3 eggs", "egg")])
+def test_what_is_general_behind_it_is_asked_and_the_first_stands(reader: LarderReader, first: str, food: str) -> None:
+    reading = reader.read(f"{first}, 400g noodles", "test")
+    assert reading is not None
+    assert not reading.lots
+    assert [lot.food for lot in reading.standing] == [food]
+
+
+@pytest.mark.parametrize(
+    ("line", "eggs"),
+    [("eggs, 1 doz + 4", 16), ("dozen eggs plus 3", 15), ("2 dozen and 6 eggs", 30), ("a dozen and a half eggs", 18)],
+)
+def test_a_dozen_and_some_are_one_number(reader: LarderReader, line: str, eggs: int) -> None:
+    """One egg without its shell is taken for 55 g, as in the tables."""
+    assert lots(reader, line) == [("egg", 55.0 * eggs)]
+
+
+@pytest.mark.parametrize(
+    "line", ["{}, almost none left", "{} hardly any", "barely any {} left", "{} almost nothing left"]
+)
+@pytest.mark.parametrize("thing", ["butter", "basmati rice", "peanut butter"])
+def test_hardly_any_is_there_and_little(reader: LarderReader, line: str, thing: str) -> None:
+    ((food, little),) = lots(reader, line.format(thing))
+    ((usual, much),) = lots(reader, thing)
+    assert food == usual
+    assert 0 < little <= much / 4
+
+
+@pytest.mark.parametrize(
+    ("typed", "meant"),
+    [("grape fruit 2", "2 grapefruit"), ("horse radish jar", "horseradish jar"), ("pea nut butter", "peanut butter"),
+     ("black berries punnet", "blackberries punnet"), ("butter nut squash half", "half butternut squash")],
+)  # fmt: skip
+def test_a_word_typed_as_two_is_that_word(reader: LarderReader, typed: str, meant: str) -> None:
+    assert lots(reader, typed) == lots(reader, meant) != []
+
+
+@pytest.mark.parametrize(("line", "food"), [("merlot half bottle", "wine-red"), ("open sauv blanc", "wine-white")])
+def test_a_wine_by_its_grape(reader: LarderReader, line: str, food: str) -> None:
+    assert [one for one, _ in lots(reader, line)] == [food]
