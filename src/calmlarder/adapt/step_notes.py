@@ -13,7 +13,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 IN_THE_OVEN = re.compile(r"\b(?:oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|tray|grill\w*)\b", re.IGNORECASE)
-OVEN_TIME = re.compile(r"^in the oven it needs but (\d+) minutes$", re.IGNORECASE)
+OVEN_TIME = re.compile(r"^in the oven it needs only (\d+) minutes$", re.IGNORECASE)
 _FRIES = re.compile(
     r"\b(?:soft\w*|sweat\w*|fry|fried|frying|saut\w+|sizzl\w*|golden|brown\w*|pan|wok|cook\w*)\b", re.IGNORECASE
 )

@@ -19,7 +19,7 @@ _LEAST_BAR, _MOST_BAR = 4, 16
 _BESIDE_BAR = 13  # the load in front of a bar, the percentage behind it
 _VERDICTS = {
     "fits": "It fits as it is: every limit of the profile holds.",
-    "adapted": "The smallest change that makes it fit, as changes are priced.",
+    "adapted": "The smallest change that makes it fit, as we count changes.",
     "adapted_best_found": "It fits after these; there may be a smaller change.",
     "cannot": "This recipe cannot be made to fit: that would take more than half of the dish away.",
     "open": "No change that makes it fit was found in the time there is.",

@@ -142,7 +142,7 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
     if status.clock is not None and (who.since is not None or status.clock.weeks):
         lines.append(clock_text(status.clock, on_screen))
     if who.phase == "elimination" and who.since is None:
-        how = "b says it." if on_screen else f"`calmlarder people set {who.name} --phase elimination --since DATE`"
+        how = "Press b to say." if on_screen else f"`calmlarder people set {who.name} --phase elimination --since DATE`"
         lines.append(f"{'  ' if on_screen else ''}When did it begin? {how}")
     if status.weight_due:
         how = _IN_PEOPLE if on_screen else f"`calmlarder people set {who.name} --weight KG`"

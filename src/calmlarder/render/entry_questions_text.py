@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from calmlarder.household.challenge_start import Begun
 
 ABOUT = "A few questions first, so that nobody begins who should see a doctor beforehand. The answers are not kept."
-IF_UNSURE = "If you are not sure, take yes: a doctor can tell."
+IF_UNSURE = "If you are not sure, say yes: a doctor can tell."
 IF_UNSURE_SEEN = "If you are not sure, take no."
 BEFORE_SCOFF = (
     "The next five are about how eating feels for you. Many people find them hard; you may stop here and talk to a "

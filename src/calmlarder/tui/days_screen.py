@@ -7,7 +7,7 @@ from typing import ClassVar
 from textual import events
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
-from textual.containers import VerticalScroll
+from textual.containers import Vertical, VerticalScroll
 from textual.widgets import Static
 
 from calmlarder.history.advice import advise
@@ -34,6 +34,7 @@ from calmlarder.tui.widgets.top_line import TopLine
 _SPANS = (7, 14, 28, 56, 84, 182, 365)
 _SHOWN_FIRST: tuple[Group, ...] = ("total", *(group for group in GROUPS if group != "total"))
 _MOST_FOODS, _MOST_NOTES = 10, 12
+_TWO_HALVES = 150  # columns from which the figures below the chart stand side by side
 _HOW_FELT = "How does the gut feel? 0 calm to 10 the worst you know, and a note if you like: 3 a bit tight"
 _NUTRIENTS = {"protein_g": ("protein", "g"), "fibre_g": ("fibre", "g"), "calcium_mg": ("calcium", "mg"),
               "iron_mg": ("iron", "mg")}  # fmt: skip
@@ -70,13 +71,16 @@ class DaysScreen(TurnsWithDay[None]):
             yield Static("", id="nothing", markup=False)
             yield DayChart()
             yield Static("", id="says", markup=False)
-            yield FigureRows(id="felt")
-            yield FigureRows(id="week")
-            yield Bars(id="thrown")
-            yield FigureRows(id="thrown-foods")
-            yield FigureRows(id="saved")
-            yield Static("", id="advice", markup=False)
-            yield Static("", id="days-caution", markup=False)
+            with Vertical(id="figures"):
+                with Vertical(classes="half"):
+                    yield FigureRows(id="felt")
+                    yield FigureRows(id="week")
+                    yield Static("", id="days-caution", markup=False)
+                with Vertical(classes="half"):
+                    yield Bars(id="thrown")
+                    yield FigureRows(id="thrown-foods")
+                    yield FigureRows(id="saved")
+                    yield Static("", id="advice", markup=False)
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -92,7 +96,8 @@ class DaysScreen(TurnsWithDay[None]):
         self.query_one(VerticalScroll).scroll_to_widget(there, top=True, animate=False)
 
     def on_resize(self, _: events.Resize) -> None:
-        """Sentences are wrapped to the width there is."""
+        """Sentences are wrapped to the width there is, and figures stand in two columns where there is room."""
+        self.query_one("#figures").set_class(self._is_wide, "-two")
         self._show()
 
     def on_screen_resume(self) -> None:
@@ -111,20 +116,32 @@ class DaysScreen(TurnsWithDay[None]):
         self.query_one("#nothing").display = not known
         self._show_chart(shown if known else (), related(found))
         notes = [(one.at, one.score, one.note) for day in reversed(shown) for one in reversed(day.felt) if one.note]
-        rows = [FigureRow(f"{at:%a %d %b %H:%M}", f"gut {score}", note) for at, score, note in notes[:_MOST_NOTES]]
+        rows = [
+            FigureRow(f"{at:%a} {at.day:>2} {at:%b %H:%M}", f"gut {score}", note)
+            for at, score, note in notes[:_MOST_NOTES]
+        ]
         self.query_one("#felt", FigureRows).show("Notes", rows)
         self._show_week(week_nourished(kitchen, ME))
         self._show_waste(waste(entries, kitchen.today, max(1, count // 7)))
         advised = advise(entries, kitchen.today, kitchen.tables)
         say = kitchen.manner.told
-        told = [fill(say(f"{n}. {advice_words(one)}"), self._wide) for n, one in enumerate(advised.advice, 1)]
-        told = told or [fill(f"What would help most: nothing to say yet, {advised.missing}.", self._wide)]
+        told = [fill(say(f"{n}. {advice_words(one)}"), self._half) for n, one in enumerate(advised.advice, 1)]
+        told = told or [fill(f"What would help most: nothing to say yet, {advised.missing}.", self._half)]
         self.query_one("#advice", Static).update("\n".join(told))
-        self.query_one("#days-caution", Static).update(fill(CAUTION, self._wide))
+        self.query_one("#days-caution", Static).update(fill(CAUTION, self._half))
 
     @property
     def _wide(self) -> int:
         return max(40, min(READABLE, self.size.width - 6))
+
+    @property
+    def _is_wide(self) -> bool:
+        return self.size.width >= _TWO_HALVES
+
+    @property
+    def _half(self) -> int:
+        """Columns of a sentence beside others."""
+        return min(self._wide, (self.size.width - 10) // 2) if self._is_wide else self._wide
 
     def _show_chart(self, shown: Sequence[Day], found: Related) -> None:
         group = _SHOWN_FIRST[self._group]
@@ -156,7 +173,7 @@ class DaysScreen(TurnsWithDay[None]):
         return FigureRow(name, f"{least}{one.mean:.{digits}f} {unit}", beside)
 
     def _show_week(self, week: WeekNourished) -> None:
-        heading = f"A day's mean of the week, of what was logged on {week.days} day{'s' * (week.days != 1)}"
+        heading = f"A day of the last week on average, from {week.days} day{'s' * (week.days != 1)} with a log"
         self.query_one("#week", FigureRows).show(heading, [self._nourished_row(one) for one in week.means])
 
     def _show_waste(self, thrown: Waste) -> None:

@@ -7,6 +7,7 @@ from typing import ClassVar, NamedTuple
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
+from textual.containers import Vertical
 from textual.screen import Screen
 from textual.widget import Widget
 from textual.widgets import Input, Static
@@ -31,6 +32,7 @@ from calmlarder.tui.widgets.top_line import TopLine
 _HERE = "What is changed is kept at once, and holds until it is changed again. Tab goes on, Esc back to the larder."
 _LIGHTEST_KG, _HEAVIEST_KG = 30, 300  # what is taken for a weight, not a slip of the finger
 _NARROW = 76  # columns below which each answer stands under its label
+_TWO_SIDES = 2 * _NARROW + 8  # columns from which there is room for two such columns
 _FADES = ("no", "yes")
 _TICKS = "arrows move, Space or a click ticks; Tab goes on"
 _UNTICK = "Space or a click takes one out"
@@ -74,6 +76,7 @@ _QUESTIONS: Mapping[str, tuple[_Question, ...]] = MappingProxyType({
         _Question("own", "", _UNTICK),
     ),
 })  # fmt: skip
+_SIDES = (("Who eats, and what",), ("The kitchen", "How sure, and what counts"))
 _LISTS = ("dislike", "never", "declined", "own")  # what is said one by one, and only taken out again by a tick
 
 
@@ -96,12 +99,18 @@ class LimitsScreen(Screen[None]):
         yield TopLine()
         with FormScroll(id="form"):
             yield Static(_HERE, id="here", markup=False)
-            for heading, questions in _QUESTIONS.items():
-                yield Static(heading, classes="heading", markup=False)
-                for one in questions:
-                    answer = self._answer(one.name)
-                    yield Field(one.label, answer, one.takes, quiet=isinstance(answer, Pick) and one.name != "profile")
+            with Vertical(id="sides"):
+                for headings in _SIDES:
+                    with Vertical(classes="side"):
+                        yield from self._questions(headings)
         yield KeysLine()
+
+    def _questions(self, headings: Iterable[str]) -> ComposeResult:
+        for heading in headings:
+            yield Static(heading, classes="heading", markup=False)
+            for one in _QUESTIONS[heading]:
+                answer = self._answer(one.name)
+                yield Field(one.label, answer, one.takes, quiet=isinstance(answer, Pick) and one.name != "profile")
 
     def _answer(self, name: str) -> Widget:
         kitchen, held = self._kitchen, self._kitchen.settled()
@@ -140,7 +149,8 @@ class LimitsScreen(Screen[None]):
         self.query_one("#diet").focus()
 
     def on_resize(self) -> None:
-        """Answers beside their labels, or under them."""
+        """Answers beside their labels, or under them; all parts below each other, or in two columns."""
+        self.query_one("#sides").set_class(self.size.width >= _TWO_SIDES, "-two")
         for field in self.query(Field):
             field.set_class(self.size.width < _NARROW, "-narrow")
 

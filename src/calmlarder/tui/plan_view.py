@@ -143,7 +143,7 @@ def how_good(plan: "Planned") -> str:
         return "best possible"
     if plan.gap_grams is None:
         return "the best found"
-    return f"the best found: no plan can save more than {plan.gap_grams:g} g more"
+    return f"the best found: no plan can save more than another {plan.gap_grams:g} g"
 
 
 def details(outcome: Outcome, heard: float | None) -> str:

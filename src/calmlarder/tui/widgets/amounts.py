@@ -6,7 +6,7 @@ from typing import NamedTuple
 from rich.text import Text
 
 from calmlarder.render.wrapped import wrapped
-from calmlarder.tui.widgets.drawn import Drawn, cut, fitting
+from calmlarder.tui.widgets.drawn import READABLE, Drawn, cut, fitting
 
 _GRAMS = 6
 
@@ -150,7 +150,7 @@ class FigureRows(Drawn):
 
     def draw(self, width: int) -> Text:
         """Words below the figure where there is no room beside it."""
-        text = Text(no_wrap=True)
+        text, width = Text(no_wrap=True), min(width, READABLE)
         if not self._rows:
             return text
         text.append(cut(self._heading, width), style="bold")
