@@ -27,7 +27,10 @@ _PHASES = ("none", "elimination", "reintroduction", "personal")
 _LEAST_PERCENT, _MOST_PERCENT = round(100 * APPETITE[0]), round(100 * APPETITE[2])
 _LIMIT = f"grams at one meal, such as gos 1.0: {', '.join(OWN_COMPONENTS).replace('_', ' ')}"
 _LIMITS = "what every dinner for {whom} keeps to; somebody new has none until you choose; own: those set below"
-_PHASE = "where {who} are; it limits nothing, but where no limits are set yet, the first two set those of elimination"
+_PHASE = (
+    "where {who} are; alone it limits nothing, but where no limits are set, elimination and reintroduction set those "
+    "of elimination"
+)
 _CARE = "Ctrl+S keeps what is said here. Limits of {whose} own are set with a dietitian."
 
 
