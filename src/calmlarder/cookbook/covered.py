@@ -57,6 +57,10 @@ class Coverage:
                 self._alone.add(words[0])
                 alone.setdefault(words[0], set()).add(food)
         self._alone -= _ELSE
+        for cooked in self._foods:  # what is cooked goes by the names of its packet, too: `cooked rotini`
+            twin = cooked.removesuffix("-cooked") + "-dry"
+            if cooked.endswith("-cooked") and twin in self._words:
+                self._words[cooked] |= self._words[twin]
         self._any = frozenset().union(*self._words.values())
         self._harmless = {word: self._harmless_kinds(meant, tables) for word, meant in alone.items()}
 

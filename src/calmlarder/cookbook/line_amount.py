@@ -78,7 +78,7 @@ def take_quantity(text: str) -> Found:
         return _of_container(_more(*sized))
     counted = _COUNT.match(rest)
     if counted is None:
-        return _measure_only(rest, led=rest != text)
+        return _measure_only(rest, text[: len(text) - len(rest)])
     times = _span(counted)
     dozen = re.match(r"\s*dozen\b", rest[counted.end() :])
     if dozen:
@@ -206,7 +206,7 @@ def added(main: Quantity, other: Quantity) -> Quantity | None:
 _SMALL = frozenset({"handful", "pinch", "splash", "knob", "glug"})
 
 
-def _measure_only(text: str, led: bool) -> Found:
+def _measure_only(text: str, led: str) -> Found:
     lead = re.match(r"(?:an? )?(?:(?:good|generous|small|large|big|heaped) )?", text)
     rest = text[lead.end() :] if lead else text
     measure = _MEASURE.match(rest)
@@ -217,7 +217,8 @@ def _measure_only(text: str, led: bool) -> Found:
         if lead and re.match(r"an? \w", text):
             return Found(Quantity(Span(1, 1, 1), None), (), False, _tidy(rest))
         return Found(None, (), False, _tidy(text))
-    if not led and not (lead and lead[0]) and measure[1].endswith("s") and measure[1] != "glass":
+    before = f"{led}{lead[0] if lead else ''}"
+    if not re.search(r"\b(?:an?|another|each)\b", before) and measure[1].endswith("s") and measure[1] != "glass":
         return Found(None, (), False, _tidy(rest[measure.end() :]))  # `slices of bread`: how many is not said
     return _more(Quantity(Span(1, 1, 1), _MEASURES[measure[1]]), rest[measure.end() :])
 

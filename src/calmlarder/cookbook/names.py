@@ -4,9 +4,10 @@ import re
 from typing import NamedTuple
 
 from calmlarder.cookbook.line_amount import measure_word
-from calmlarder.cookbook.states import in_recipe, toasted
+from calmlarder.cookbook.states import cooked_twin, in_recipe, toasted
 from calmlarder.cookbook.wording import names_nothing, without_prep
 from calmlarder.matching.conditions.states import FITS
+from calmlarder.matching.named_measures import SLENDER
 from calmlarder.matching.names.foods import UNKNOWN, Candidate, FoodMatcher, Match
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import DISHES, GENERIC, HARMLESS, PRODUCTS
@@ -33,6 +34,7 @@ _KIND_WORDS = {
     "cheese": "cheese", "pasta": "pasta", "mushroom": "mushroom", "bread": "bread", "fish": "fish",
     "lettuce": "salad-leaf", "noodle": "noodle", "squash": "squash", "rice": "rice",
 }  # fmt: skip
+_COOKED = re.compile(r"\b(?:pre-?)?(?:cooked|boiled|leftover|steamed)\b ?")
 _FLAVOURED = re.compile(r"\b(?:infused|flavou?red)\b")
 _DONE = re.compile(
     r"(?!(?:infused|flavou?red|canned|tinned|dried|smoked|salted|skimmed|pickled)$)[\w-]+ed|ground|cut|shaved"
@@ -68,6 +70,7 @@ class IngredientNames:
         match = self.match(text, told)
         words = without_prep(text.split(",")[0]).split()
         unit = next((measure_word(word) for word in reversed(words[1:]) if measure_word(word)), None)
+        unit = unit or self._piece_named(words, match.food)
         if match.food is None and unit is not None:
             fewer = self.match(" ".join(word for word in words if measure_word(word) != unit), told)
             if fewer.food is not None:
@@ -78,6 +81,15 @@ class IngredientNames:
                 first = Match("matched", foods[0], foods[0].name, match.score, match.candidates)
                 return Part(first, unit, foods[1:], assumed)
         return Part(match, unit)
+
+    def _piece_named(self, words: list[str], food: Food | None) -> str | None:
+        """The word of a name whose pieces the tables weigh by themselves: a chipolata is no large sausage."""
+        if food is None:
+            return None
+        own = {row.measure for row in self._tables.own_measures(food)}
+        if food.kind == "fruit-vegetable" and "small" in own and SLENDER & set(words):
+            return "small"
+        return next((one for word in words if (one := singular(word)) in own and measure_word(one) is None), None)
 
     def _chili_powder(self) -> Part:
         """By its American spelling a mixture, and garlic in most: the reading that holds more, which is said."""
@@ -95,7 +107,8 @@ class IngredientNames:
             match = self._in_a_tin(text, hints) or match
         if match.food is not None or match.score >= _WHOLE:
             return match
-        return self._of_its_kind(text, told, hints) or self._as_in_a_larder(text, told, hints, match) or match
+        cooked = self._cooked(text, told, hints)
+        return cooked or self._of_its_kind(text, told, hints) or self._as_in_a_larder(text, told, hints, match) or match
 
     def _in_a_tin(self, text: str, hints: frozenset[str]) -> Match | None:
         """What a name is in a tin (`can corn kernels`), where the tables know it so in full; else nothing."""
@@ -109,6 +122,14 @@ class IngredientNames:
             if match.food.state.startswith("canned") or told in self._tables.names_of(match.food.id):
                 return match
         return None
+
+    def _cooked(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match | None:
+        """What a name in full is without its word that it is cooked, cooked; else nothing."""
+        head = without_prep(text.partition(",")[0])
+        bare = _COOKED.sub("", head).strip()
+        if bare == head or names_nothing(bare):
+            return None
+        return cooked_twin(self._named(bare, hints - {"cooked", "boiled", "leftover"}), told, self._tables)
 
     def _of_its_kind(self, text: str, told: frozenset[str], hints: frozenset[str]) -> Match | None:
         """`halloumi cheese`, `penne pasta`: a name in full with the word for its kind behind it; else nothing."""

@@ -51,7 +51,9 @@ _NO_GREENS = re.compile(
 )
 # `2 inch ginger` is so long a piece: a knob to the inch, common practice, no source.
 _INCH_OF_ROOT = re.compile(
-    r"^(\S+(?: \d/\d)?)[- ]?(?:inch(?:es)?|\"|in\.?)\s(?:fresh )?(?=(?:ginger|galangal|turmeric)\b)"
+    r"^(?:1 (?=\(|\d+[- ]?in))?\(?(\d+(?:\.\d+|/\d| \d/\d)?)[- ]?(?:inch(?:es)?|\"|in\.?)\)?(?: ?\([^)]*\)|/\S+)?[- ]"
+    r"(?:(?:long|thick) )?(?:(?:piece|knob|thumb|chunk|length|nub)s? (?:of )?)?(?:fresh |root |peeled )*"
+    r"(?=(?:ginger|galangal|turmeric)\b)"
 )
 _CM_OF_ROOT = re.compile(
     r"^(\d+(?:\.\d+)?) ?-?cm(?:/\S+| \([^)]*\))? (?:(?:piece|knob|thumb|chunk|length)s? (?:of )?)?(?:fresh |root )*"
@@ -94,6 +96,7 @@ _SHARES = (
     (re.compile(r"\bfilets?\b"), "fillet"),
     (re.compile(r"\blasagn[ae] noodles?\b"), "lasagne sheets"),
     (SALT_AND_PEPPER, "salt and black pepper"),
+    (re.compile(r"\b(?:straight|ready)[- ]to[- ]wok (?:(?:medium|thick|thin|fine|wheat) )?(?=\S)"), "cooked "),
     # A measure, and no nut.
     (
         re.compile(r"\b(?:walnut|hazelnut)(?:[- ]sized?)?(?: (?:piece|knob|lump|nut))? of (?=(?:\w+ )?butter\b)"),
@@ -135,6 +138,7 @@ _CLEANED = re.compile(
 )
 _BOTTLE_GOURD = re.compile(r"\bbottle gourds?\b")
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
+_COUPLE = re.compile(r"^(?:an? )?couple(?: of)? (?=[a-z])")
 _OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
 # `+ a bit extra if the mix is wet`: a word for the plus.
 _PLUS_SOME = re.compile(r"\s\+\s(?=(?:a (?:bit|little|few|touch|splash) )?(?:more|extra)\b)")
@@ -206,7 +210,7 @@ def in_plain_words(line: str) -> str:
     """A plain line with its notations written out: spoons of other tongues, glued measures, labels in front."""
     for pattern, spoon in _SPOONS:
         line = pattern.sub(spoon, line)
-    line = _SALT_AND_PEPPER.sub("salt and pepper", line)
+    line = _COUPLE.sub("2 ", _SALT_AND_PEPPER.sub("salt and pepper", line))
     line = _MUCH_TOMATO_SAUCE.sub(r"\g<much>tomato pasta sauce", line)
     line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", _TART.sub("", line.replace(" d'", " d "))))
     told = _NO_GREENS.sub(" ", line)

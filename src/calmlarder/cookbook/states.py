@@ -82,6 +82,15 @@ def _alike(match: Match, words: set[str], tables: Tables) -> Match:
     return Match("matched", named, named.name, 100.0, match.candidates)
 
 
+def cooked_twin(match: Match, told: frozenset[str], tables: Tables) -> Match | None:
+    """What a line has cooked of a food that the name tells dry in full (`cooked elbow macaroni`); None for others."""
+    food = match.food
+    if food is None or match.score < 100 or food.state != "dry" or food.kind not in FROM_THE_PACKET:
+        return None
+    twin = tables.food_by_id.get(food.id.removesuffix("-dry") + "-cooked") if told & _TOLD_COOKED else None
+    return None if twin is None else Match("matched", twin, twin.name, 100.0, (Candidate(twin.id, twin.name, 100.0),))
+
+
 def toasted(match: Match, told: frozenset[str], tables: Tables) -> Match:
     """Nuts and seeds that a line has roasted, taken for what they are; any other match as it is."""
     foods = [tables.food_by_id[candidate.food] for candidate in match.candidates]

@@ -1,6 +1,7 @@
 """Words of ingredient lines that name no food: what is done to it, what it is for, headings."""
 
 import re
+from itertools import pairwise
 
 OPTIONAL = re.compile(
     r"[(\[,]?\s*\b(?:optional(?:ly)?|if (?:you(?:'ve)? )?(?:like|desired|wish|using|needed"
@@ -49,7 +50,7 @@ _PREP = frozenset({
     "old-fashioned", "quick", "all", "total", "inch", "pitted", "bite", "unpeeled", "superfine", "untreated",
     "jumbo", "crisp", "extra-large", "full-fat", "low-sodium", "low-salt", "reduced-salt", "reduced-sodium",
     "lower-salt", "no-salt", "country", "caps", "branches", "greek", "most",
-    "flavorful", "flavourful", "fragrant", "tiny", "day-old",
+    "flavorful", "flavourful", "fragrant", "tiny", "day-old", "matchsticks", "matchstick", "batons", "ribbons", "coins",
 })  # fmt: skip
 _ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
 # How it was grown, cut or cured; never what it is free from or tastes of.
@@ -57,7 +58,7 @@ _HYPHENED = re.compile(
     r"[a-z]+-(?:ripe|sized?|grain(?:ed)?|cut|style|skim|roasted|packed|cured|fed|raised|cook(?:ing)?)"
 )
 _MOST = re.compile(r"(?!zest$|harvest$)[a-z]{3,}est")  # the ripest, the freshest
-_GREEK = re.compile(r"\bgreek(?:-style)?(?= (?:style )?yog)")
+_GREEK = re.compile(r"\bgreek(?:-style)?$")
 _NO_FOOD = frozenset(
     {"half", "halves", "quarter", "quarters", "white", "black", "red", "green", "sweet", "light", "whole"}
 )
@@ -92,8 +93,11 @@ def without_tail(text: str) -> str:
 def without_prep(text: str) -> str:
     """The words that may name a food."""
     # Greek olives are olives; greek yoghurt is a food of its own.
-    words = re.findall(r"[^\s,;:()\"*_]+", _GREEK.sub("greek-style", text))
-    kept = [word for word in words if not is_prep(word.strip(".!?'")) or word == "greek-style"]
+    words = re.findall(r"[^\s,;:()\"*_]+", text)
+    of_yoghurt = {
+        word for word, behind in pairwise(words) if _GREEK.match(word) and behind.startswith(("yog", "style"))
+    }
+    kept = [word for word in words if not is_prep(word.strip(".!?'")) or word in of_yoghurt]
     return " ".join(word.strip(".!?*") for word in kept)
 
 

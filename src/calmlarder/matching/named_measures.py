@@ -7,7 +7,7 @@ from calmlarder.matching.names.which_food import Named
 from calmlarder.matching.names.words import words_of
 
 # Kinds of aubergine and cucumber that are slender or small beside the usual one: common practice, no source.
-_SLENDER = frozenset({"japanese", "chinese", "lebanese", "persian", "thai", "talong", "nasu", "brinjal", "baingan"})
+SLENDER = frozenset({"japanese", "chinese", "lebanese", "persian", "thai", "talong", "nasu", "brinjal", "baingan"})
 
 
 def by_named_pieces(amount: Amount, named: Named, takes: frozenset[str], lexicon: Lexicon) -> Amount:
@@ -25,7 +25,7 @@ def by_named_pieces(amount: Amount, named: Named, takes: frozenset[str], lexicon
 def _are_miniatures(takes: frozenset[str], named: Named, lexicon: Lexicon) -> bool:
     """Whether a name tells small ones of a food that has no entry for them: `mini cucumbers`."""
     small = takes & MINIATURES
-    if takes & _SLENDER and any(lexicon.tables.food_by_id[food].kind == "fruit-vegetable" for food in named.foods):
+    if takes & SLENDER and any(lexicon.tables.food_by_id[food].kind == "fruit-vegetable" for food in named.foods):
         return True
     return bool(small) and not any(small & set(words_of(lexicon.tables.food_by_id[food].name)) for food in named.foods)
 

@@ -1,0 +1,91 @@
+"""Cups of what is cut or crushed, and pieces that weigh less or more than usual, in ingredient lines.
+
+Cups: USDA SR28 portions, by the code beside each; pieces: common practice, no source.
+"""
+
+import pytest
+
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.tables.book import Tables
+
+
+@pytest.fixture(scope="module")
+def lines(tables: Tables) -> LineReader:
+    return LineReader(tables)
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "grams"),
+    [
+        ("1 cup crushed saltine crackers", "crackers", 70),  # 18228, cup, crushed
+        ("20 round butter crackers", "crackers-butter", 64),  # 18229, cracker, round 3.2 g
+        ("1 cup crumbled blue cheese", "blue-cheese", 135),  # 01004
+        ("2 cups grated Gruyère", "gruyere", 216),  # 01023, cup, shredded
+        ("1 cup cooked kale", "kale-boiled", 130),  # 11234
+        ("1/2 cup dried cranberries", "cranberries-dried", 80),  # 09079, a quarter cup is 40 g
+        ("1 cup jicama matchsticks", "jicama", 120),  # 11603, cup slices
+        ("1 cup carrot matchsticks", "carrot", 128),  # 11124
+        ("1 cup courgette ribbons", "courgette", 124),  # 11477
+    ],
+)
+def test_a_cup_is_what_the_data_set_weighed(line: str, food: str, grams: float, lines: LineReader) -> None:
+    read = lines.read(line)
+    assert (read.outcome, read.food) == ("read", food)
+    assert read.grams == pytest.approx(grams, rel=0.05)
+
+
+def test_a_cup_of_crumbs_holds_up_to_a_sleeve(lines: LineReader) -> None:
+    """A cup crushed is 52 g in SR28 (18229); crumbs as fine as bread's are 108 g a cup (18079)."""
+    read = lines.read("1 cup crushed butter crackers (about 1 sleeve)")
+    assert read.grams_low is not None
+    assert read.grams_high is not None
+    assert read.grams_low <= 52
+    assert read.grams_high >= 108
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "low", "high"),
+    [
+        ("8 chipolatas", "sausages", 200, 320), ("4 Italian sausages, casings removed", "sausages", 320, 480),
+        ("2 banana shallots, sliced", "shallot", 90, 160), ("1 Lebanese cucumber", "cucumber", 90, 170),
+        ("2 Persian cucumbers", "cucumber", 180, 330), ("1-inch piece fresh ginger", "ginger", 8, 20),
+        ("1 1/2-inch piece ginger", "ginger", 15, 30), ("1 (2-inch) piece of ginger, peeled", "ginger", 20, 40),
+        ("a couple of cloves of garlic", "garlic", 5, 8), ("2 tbsp tarragon leaves, chopped", "tarragon", 2, 6),
+    ],
+)  # fmt: skip
+def test_pieces_of_their_own_size(line: str, food: str, low: float, high: float, lines: LineReader) -> None:
+    read = lines.read(line)
+    assert (read.outcome, read.food) == ("read", food)
+    assert read.grams is not None
+    assert low <= read.grams <= high
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("4 cups cooked short grain rice", "rice-white-cooked"), ("2 cups cooked sushi rice", "rice-white-cooked"),
+        ("2 cups cooked elbow macaroni", "pasta-cooked"), ("3 cups cooked rotini", "pasta-cooked"),
+        ("300g ready-to-wok udon noodles", "udon-cooked"), ("150g straight-to-wok rice noodles", "rice-noodles-cooked"),
+        ("2 cups cooked black lentils", "lentils-boiled"),
+        ("4 thick slices of sourdough toast", "bread-sourdough-white"),
+        ("2 slices of rye toast", "bread-rye"), ("2 slices wholemeal toast", "bread-wholemeal"),
+        ("1/2 cup (120 g) full-fat Greek yogurt", "yoghurt-greek"), ("200g Greek-style yoghurt", "yoghurt-plain"),
+        ("10 Greek olives", "olives"), ("1 tsp sweet smoked paprika", "paprika"),
+        ("1 tsp hot paprika", "paprika-smoked"),
+        ("1-2 Thai bird's eye chillies, sliced", "chilli-birds-eye"),
+    ],
+)  # fmt: skip
+def test_what_is_cooked_toasted_or_told_more_closely_is_known(line: str, food: str, lines: LineReader) -> None:
+    read = lines.read(line)
+    assert (read.outcome, read.food) == ("read", food)
+
+
+@pytest.mark.parametrize("line", ["thick slices of sourdough toast, to serve", "thick slices of ham"])
+def test_slices_without_a_number_are_not_one(line: str, lines: LineReader) -> None:
+    read = lines.read(line)
+    assert read.outcome == "read"
+    assert read.grams is None
+
+
+def test_weighed_dry_and_cooked_later_stays_dry(lines: LineReader) -> None:
+    assert lines.read("1 lb elbow macaroni, cooked").food == "pasta-dry"
