@@ -77,7 +77,7 @@ def _left_alone(dinner: Dinner) -> Iterator[str]:
     for word in ("pan", "pot"):
         inside = [m for m in rings if re.search(rf"\b{word}s?\b", m.what)]
         for one, other in pairwise(inside):
-            stays = not re.search(GONE, one.what + other.what) and not re.search(r"lift all out|Then drain", told)
+            stays = not re.search(GONE, one.what + other.what) and not re.search(r"Then lift out|Then drain", told)
             if stays and other.start_min > one.start_min + one.minutes:
                 yield f"left alone: {one.what}; then {other.what}"
 

@@ -175,8 +175,8 @@ def test_what_was_cooked_before_is_not_cooled_or_flooded(patterns: tuple[Pattern
 
 
 def test_carrots_go_into_a_chowder_before_its_fish(patterns: tuple[Pattern, ...], tables: Tables) -> None:
-    stove = cooked(patterns, tables, "chowder", base="potato", protein="cod", vegetable="carrot kale")
-    assert stove.starts("add carrots") < stove.starts("add cod") < stove.starts("add kale")
+    stove = cooked(patterns, tables, "chowder", base="potato", protein="cod", vegetable="carrot spinach")
+    assert stove.starts("add carrots") < stove.starts("add cod") < stove.starts("add spinach")
 
 
 def test_eggs_of_a_broth_are_set_in_no_hollows(patterns: tuple[Pattern, ...], tables: Tables) -> None:
@@ -193,7 +193,7 @@ def test_eggs_of_a_broth_are_set_in_no_hollows(patterns: tuple[Pattern, ...], ta
 def test_aubergine_fried_in_the_same_pan_gets_a_lid(patterns: tuple[Pattern, ...], tables: Tables) -> None:
     foods = {"base": "rice-white-dry", "vegetable": "aubergine", "salad": "tomato", "spice": "cumin"}
     steps = " ".join(cooked(patterns, tables, "kofta", **foods, protein="beef-mince").steps)
-    assert "until tender, with the lid on" in steps
+    assert "For the last 8 minutes add a splash of water to the pan, and put the lid on" in steps
 
 
 def test_what_is_slid_out_of_its_pan_holds_the_fillet_and_the_sauce(
@@ -212,7 +212,7 @@ def test_a_fillet_is_fried_when_what_takes_long_is_done(patterns: tuple[Pattern,
         stove = cooked(patterns, tables, name, base="potato", protein="salmon", fat="oil-olive", **{slot: "aubergine"})
         fried = next(words for words in stove.times if re.search("fry salmon", words))
         told = next(words for words in stove.times if re.search("fry aubergine", words))
-        assert "under foil" in told
+        assert any("lift out the aubergine onto a warm plate under foil" in words for words in stove.times)
         assert "lift out" not in fried
         assert stove.times[told][1] <= stove.times[fried][0]
         assert not re.search("[Rr]eturn", " ".join(stove.steps))
@@ -275,15 +275,17 @@ def test_patties_of_tinned_pulses_are_fried(patterns: tuple[Pattern, ...], table
     assert any(what.startswith("fry the patties") for what in stove.times)
 
 
-def test_leaves_are_drained_before_eggs_and_not_what_fries_before_them(
+def test_leaves_are_dry_before_eggs_and_what_fries_before_them_stays(
     patterns: tuple[Pattern, ...], tables: Tables
 ) -> None:
     stove = cooked(
         patterns, tables, "pasta-frittata", base="pasta-gluten-free-cooked", egg="egg", vegetable="spinach courgette"
     )
     text = " ".join(stove.steps)
-    assert re.search(r"add 100 g spinach to the pan\. Then tip out the water", text)
-    assert text.index("tip out the water") < text.index("pasta to the pan") < text.index("pour over")
+    assert re.search(
+        r"add 100 g spinach to the pan\. .*?[Tt]urn the heat up until the water in the pan has boiled off", text
+    )
+    assert text.index("in the pan has boiled off") < text.index("pasta to the pan") < text.index("pour over")
 
 
 def test_sauce_and_lime_of_a_wrap_are_mixed(patterns: tuple[Pattern, ...], tables: Tables) -> None:

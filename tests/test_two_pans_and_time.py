@@ -67,7 +67,8 @@ def test_greens_fall_before_eggs_are_cracked_among_them(cook: Cook) -> None:
 def test_boiled_eggs_are_peeled_when_they_are_boiled(cook: Cook) -> None:
     fridge = ["salad potatoes 750g", "eggs 6", "tomatoes 4", "cucumber", "olives", "lemon", "olive oil", "oregano"]
     dinner = cook(fridge, "greek-salad-plate")
-    assert minutes_of(dinner, "under the tap, peel") >= 2
+    assert minutes_of(dinner, "peel and quarter the eggs") >= 2
+    assert "until white and yolk are set, then cool in cold water" in " ".join(dinner.steps)
     assert minutes_of(dinner, "boil the eggs") == 8
 
 

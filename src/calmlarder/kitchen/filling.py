@@ -31,6 +31,14 @@ _SPROUTING = re.compile(r"\bsprout(?:y|ing|ed)\b", re.IGNORECASE)
 _CAN_SPROUT = frozenset({"potato", "root", "allium"})
 ALREADY_COOKED = frozenset({"cooked", "boiled", "roasted"})
 _LEAVES = frozenset({"leaf", "brassica"})
+# Big leaves, sold with their roots or by the stalk, want a knife; leaves out of a bag do not.
+_IN_BUNCHES = re.compile(
+    r"\b(?:bunch(?:es)?|stalks?|efo|tete|amaranth\w*|bayam|palak|thotakura|cheera|horta)\b", re.IGNORECASE
+)
+_CUT_ALREADY = {
+    "leaf": re.compile(r"\b(?:cut|chopped|shredded|sliced)\b", re.IGNORECASE),
+    "brassica": re.compile(r"\b(?:chopped|shredded|sliced|florets)\b", re.IGNORECASE),
+}
 _COOKED_SAID = re.compile(r"\b(?:cooked|boiled|steamed|braised|left[ -]?over)\b", re.IGNORECASE)
 _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
 _LEAVES_THAWED = "spinach-frozen"  # blanched before it is frozen
@@ -179,8 +187,14 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         return ""
     if food.kind == "salad-leaf" and prep == "torn" and _SMALL_LEAVES.search(told.line):
         prep = ""
+    if food.id == "spinach" and not prep and not told.from_freezer and _IN_BUNCHES.search(told.line):
+        prep = "washed, thick stalks off, roughly chopped"
     if food.kind in _LEAVES and food.state == "raw" and _COOKED_SAID.search(told.line):
         prep = ""  # whoever cooked them has stripped and cut them
+    if food.kind in _LEAVES and food.state == "raw" and _CUT_ALREADY[food.kind].search(told.line):
+        prep = "washed" if "washed" in prep else ""
+    if food.id == "tofu-firm" and prep.startswith("crumbled"):
+        prep = f"pressed dry in a cloth, {prep}"  # wet it boils
     if food.state in ALREADY_COOKED and prep.startswith("patted dry"):
         prep = "sliced"
     if food.kind == "fish" and food.state in CANNED_STATES and prep.startswith("patted dry"):

@@ -17,10 +17,6 @@ _SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no 
 _LESS_WATER = ("four times its volume", "twice its volume")  # ugali and the like: common practice, no source
 _DRUNK = re.compile(r"\b(twice|three times) the volume of the grain in boiling water\b")  # tomatoes are drunk, too
 _STIRRED_HARD = ("stirring now and then, until thick", "stirring hard, until it is stiff and leaves the pot")
-_DRINKS_OIL = frozenset({"aubergine", "aubergine-african"})  # it takes up all fat, and burns before it is soft
-_LONG_FRIED = 10  # minutes
-_FRIED_SOFT = re.compile(r"\b((?:[Ff]ry|[Cc]ook)\b[^.;,]*? until (?:just )?tender)\b")
-_WET_ALREADY = re.compile(r"\b(?:water|simmer|cook down|cover|lid)\b")
 _BROWNS = frozenset({"fish", "meat", "poultry", "tempeh", "tofu"})
 _BROWN_IT = re.compile(r"\b[Bb]rown(?= )")
 _BROWNED = re.compile(r"\buntil (?:crumbly and )?(?:golden|browned)(?: at the edges| and crumbly| all round)?\b")
@@ -64,8 +60,6 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = _TURNED.sub(r"\1, turning once,", said, count=1)
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
-    if place == "pan" and any(one.food.id in _DRINKS_OIL and one.minutes >= _LONG_FRIED for one in things):
-        said = _under_a_lid(said)
     if any(one.food.kind == "pulse" and one.food.state == "dry" for one in things):
         said = re.sub(r"boiling water to cover\b", "boiling water to three fingers above, more as it is drunk up", said)
     if any(one.food.kind in {"rice", "grain"} and one.minutes >= _SLOW_GRAIN for one in things):
@@ -143,13 +137,6 @@ def _until_pink(said: str, things: Sequence[Filling]) -> str:
     if sea is None or any(one.food.kind in _BROWNS for one in things):
         return said
     return _BROWN_IT.sub(lambda found: "Fry" if found[0] == "Brown" else "fry", _BROWNED.sub(f"until {sea.done}", said))
-
-
-def _under_a_lid(said: str) -> str:
-    """Aubergine in a spoon of oil: steam makes it soft where fat does not."""
-    if _WET_ALREADY.search(said):
-        return said
-    return _FRIED_SOFT.sub(r"\1, with the lid on and a splash of water once it has coloured", said, count=1)
 
 
 def _fried_dry(said: str) -> str:

@@ -7,6 +7,7 @@ from functools import partial
 from calmlarder.and_list import and_list
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, was_cooked
 from calmlarder.kitchen.late import LATE_MINUTES, SLIMY
+from calmlarder.kitchen.lidded import joins_under_a_lid
 from calmlarder.kitchen.piece import Dish, Progress, Told, Work
 from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
@@ -121,6 +122,8 @@ def taken_off(on: Work, off: str, things: Sequence[Filling]) -> Work:
     task = Task(f"{on.task.name} off", 0, {}, before_end_of=(on.task.name, 0))
     names = and_list([one.short for one in things])
     what = {"drain": f"drain the {names}", "keep warm": f"keep the {names} warm"}.get(off, off)
+    what = what.replace("lift out", f"lift out the {names}", 1)
+    off = what if off.startswith("lift out") else off
     return Work(task, on.stage, f"Then {off}.", what, (), on.vessel, alone=f"{sentence(what)}.")
 
 
@@ -182,7 +185,8 @@ def _told(dish: Dish, progress: Progress, step: Step, group: Sequence[Filling], 
     fish = next((one for one in dish.named_by(step) if one.food.kind == "fish"), None)
     if fish is not None and step.place == "pan" and dish.role(group[0]) in _SPRINKLED:
         return Told(*(f"scatter {called} over the {fish.short}" for called in (names, shorts)))
-    return Told(*(joins(group[0], step.place, dish.has_fat(step), called, on) for called in (names, shorts)))
+    lid = joins_under_a_lid(step, group)
+    return Told(*(joins(group[0], step.place, dish.has_fat(step), called, on) + lid for called in (names, shorts)))
 
 
 def loose_egg(dish: Dish, one: Filling) -> bool:

@@ -20,23 +20,21 @@ _WHOLE = frozenset({
     "mustard-seeds", "panch-phoron", "saffron", "star-anise",
 })  # fmt: skip  # whole spices and leaves flavour the oil, and cook on in it
 _SEEDS = re.compile(r"\bseeds?$")  # cumin seed, as its line calls it
-_WET = re.compile(
-    r"\b(?:(?<!tip out the )water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b"
-)
+_WET = re.compile(r"\b(?:water|simmer|braise|broth|soup|bubble|boil|ladle|[Pp]our|[Bb]eat|crack|melt|steamer)\b")
 _WARMS = re.compile(r"Warm \{fat\} in ")
 _SOON_SOFT = 3  # minutes: what fries no longer than that is not fried before a sauce that simmers
 _STAND_IT = frozenset({"root"})  # carrots in a stew are good after half an hour
 _LONG_AFTER = 5  # so many minutes after it are long for what is tender
 _QUICK = frozenset({"aromatic", "spice", "topping"})  # they cook on with what follows
-_EMPTIES = re.compile(r"\b(?:lift out|drain|keep warm|leave to cool|tip out)\b")
+_EMPTIES = re.compile(r"\b(?:lift out|drain|keep warm|leave to cool|boiled off)\b")
 _WITH_EGGS = re.compile(r"\b(?:eggs?|beat|Beat|crack)\b")
 _PIECEMEAL = re.compile(r"\b(?:[Pp]ush aside|[Mm]ake room|[Ss]lide the|hollows|press flat|Off the heat)\b")
 # Pale and wet where they only simmer; bacon is limp, and its fat swims.
 _COLOURS = frozenset({"tofu-firm", "tempeh", "bacon"})
 _WARMS_OR_HEATS = re.compile(r"(?:Warm|Heat) \{fat\} in ")
 SLIMY = frozenset({"okra"})
-_JUICY_FOODS = frozenset({"bottle-gourd", "courgette", "ridge-gourd", "snake-gourd", "spinach", "winter-melon"})
-_JUICY = frozenset({"tomato", "cream", "stock", "plant-drink", "milk"})
+JUICY_FOODS = frozenset({"bottle-gourd", "courgette", "ridge-gourd", "snake-gourd", "spinach", "winter-melon"})
+JUICY = frozenset({"tomato", "cream", "stock", "plant-drink", "milk"})
 
 
 def held_back(pattern: Pattern, fillings: Sequence[Filling]) -> Mapping[int, tuple[Filling, ...]]:
@@ -159,7 +157,7 @@ def is_wet(step: Step, fillings: Sequence[Filling]) -> bool:
     """Whether a step brings liquid into its pan, by its words or by what fills it."""
     if _WET.search(step.words):
         return True
-    return any(one.slot in step.slots and one.food.kind in _JUICY for one in fillings)
+    return any(one.slot in step.slots and one.food.kind in JUICY for one in fillings)
 
 
 def dry_minutes(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> int:
@@ -189,7 +187,7 @@ def _would_be_slimy(one: Filling, pattern: Pattern, fillings: Sequence[Filling])
     steps = [step for step in pattern.steps if step.place == place and step.place in {"pan", "pot"}]
     beside = [other for other in fillings if any(other.slot in step.slots for step in steps) and other is not one]
     told = [step for step in steps if one.slot in step.slots and re.search(r"\b(?:simmer|water)\b", step.words)]
-    return bool(told) or any(other.food.kind in _JUICY or other.food.id in _JUICY_FOODS for other in beside)
+    return bool(told) or any(other.food.kind in JUICY or other.food.id in JUICY_FOODS for other in beside)
 
 
 def browned_first(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[int | None, frozenset[str]]:

@@ -18,6 +18,8 @@ _LONG_FOR_FISH = 4  # minutes: ours
 _QUICK_MEAT = 5  # minutes: strips of what fries no longer are tough once they simmer. Ours
 _RESTS_MINUTES = 8  # so long a steak or a fillet stays hot under foil, and is the better for it. Ours
 _MANY_LEAVES_G = 100  # ours
+_DRIES_MINUTES = 2  # until their water is gone: common practice, no source
+_DRIED = "Turn the heat up until the water in the pan has boiled off, and down again."
 _EGGS_FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
 _EGGS_LAST = "Push aside, crack in {protein}, cover, and fry until white and yolk are set."
 _EGGS_IN_SAUCE = "Make hollows, crack in {protein}, cover, and cook until white and yolk are set."
@@ -133,7 +135,10 @@ def _fish_lifted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
 
 
 def _greens_drained(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
-    """Many leaves give water as they wilt, which is tipped out before eggs are poured over; a sauce is not."""
+    """Many leaves give water as they wilt, which boils off before eggs are poured over; a sauce is left as it is.
+
+    Tipped out it would take the fat along.
+    """
     told = _on_the_pan(pattern, fillings)
     eggs = next((n for n in told if _EGGS_OVER.search(pattern.steps[n].words)), None)
     leaves = [
@@ -148,8 +153,8 @@ def _greens_drained(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     step = pattern.steps[at]
     if "sauce" in step.slots or "acid" in step.slots:
         return pattern
-    words = f"{step.words.removesuffix('.')}, and tip out the water."
-    return pattern.with_steps([*pattern.steps[:at], step.with_words(words), *pattern.steps[at + 1 :]])
+    dried = Step(place="pan", minutes=_DRIES_MINUTES, words=_DRIED)
+    return pattern.with_steps([*pattern.steps[: at + 1], dried, *pattern.steps[at + 1 :]])
 
 
 def _fish_left_whole(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:

@@ -72,7 +72,8 @@ def _kept_hot(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
     if found is None or not boiled.task.needs.get(RING):
         return one
     ends = planned.starts[boiled.task.name] + boiled.task.minutes
-    wanted = [planned.starts[other.task.name] for other in work if boiled.task.name in other.task.after]
+    name = boiled.task.name
+    wanted = [planned.starts[other.task.name] for other in work if name in (*other.task.after, other.task.at_end_of)]
     if min(wanted, default=planned.minutes) - ends < _WAITS_MINUTES:
         return one
     if found.re is _WARMED_UNDER_LID:

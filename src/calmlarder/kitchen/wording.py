@@ -147,7 +147,7 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
     if method == "roast":
         return f"roast {thing} for about {minutes}"
     if kind == "egg":
-        return f"boil {thing} for {minutes}, until white and yolk are set"
+        return f"boil {thing} for {minutes}, until white and yolk are set, then cool in cold water"
     if kind == "grain" and filling.minutes <= _SOAKED_MINUTES:
         return f"pour boiling salted water over {thing} to a finger above; cover for {minutes}, and fork it up"
     if _is_thin(filling):

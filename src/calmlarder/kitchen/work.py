@@ -26,6 +26,7 @@ from calmlarder.kitchen.joining import (
     taken_off,
 )
 from calmlarder.kitchen.late import softens
+from calmlarder.kitchen.lidded import splash, splashed, under_a_lid
 from calmlarder.kitchen.piece import (
     COOK,
     HOLDS,
@@ -59,7 +60,11 @@ from calmlarder.tables.vocabulary import Method
 _BY_HAND = 1  # minutes of a step in bowl, blender or on the plate that says no others
 _BOILING_WATER = 5
 _HEATING_OVEN = 12
+_CUTS = frozenset({"halve", "quarter", "slice"})
 _PEELED_G_A_MINUTE = 165  # three eggs: ours
+_STEAMS_DRY = "steam dry"
+_STEAMING_DRY = 5  # minutes, on a plate
+_ON_A_PLATE_G = 200  # dry rice that lies thinly on one: ours
 _LONGEST_WATCH = 4  # what fries longer is stirred now and then
 _FRIED = 5  # as many times more than what was boiled and drained in its pot it matters that it is fried last. Ours
 _WARMED = 2  # fat and what sizzles in it for no longer: then what fries in it goes in at once
@@ -69,7 +74,7 @@ _EMPTIED = re.compile(r"\b(?:lift(?: all)? out|drain|[Bb]ring|keep warm|off the 
 _AS_IT_SAYS = re.compile(r"\b(?:crack in|the patties)\b")  # eggs in words of their own, and what is fried in shape
 _TAKEN_OFF = re.compile(
     r"(?:,? and|;) (drain|lift out(?: onto a warm plate under foil)?|"
-    r"keep warm|leave to cool|tip out the water|(?:mash|crush) (?:half|some|a few)[^;.]*)"
+    r"keep warm|leave to cool|let the water boil off|(?:mash|crush) (?:half|some|a few)[^;.]*)"
     r"\b(?=[.,;]?$|\.)"
 )
 
@@ -129,7 +134,8 @@ class _Kitchen:
         for one in self.progress.new(self.dish, step):
             method = self.dish.pattern.slots[one.slot].method
             peels = one.food.kind == "egg" and one.food.state == "raw" and method == "boil"
-            tail = "." if peels else rinsed(one, told_behind)
+            dries = _STEAMS_DRY in told_behind and one.food.state not in ALREADY_COOKED
+            tail = "." if peels or dries else rinsed(one, told_behind)
             stage = f"step {number} {one.key}"
             waits = self._waits(step, [one])
             if self.dish.pattern.eaten_cold and one.food.state in ALREADY_COOKED:
@@ -152,16 +158,27 @@ class _Kitchen:
             yield from into_its_pot(self.dish, self.progress, work, one, self.dish.held.get(number, ()))
             if peels:
                 yield self._peeled(one, told_behind, stage)
+            if dries:
+                yield self._dried(one, stage)
 
     def _peeled(self, one: Filling, told_behind: str, boiled: str) -> Work:
-        """Boiled eggs are cooled and peeled by hand, and cut as the step says."""
+        """Boiled eggs are peeled by hand out of cold water, and cut as the step says."""
         name = f"{boiled} peel"
         self.progress.came_in[one.key] = [name]
-        cut = f", peel and {told_behind.strip(' ;.')}" if told_behind.strip(" ;.") else " and peel"
-        said = f"cool the {one.short} under the tap{cut}"
+        cut = told_behind.strip(" ;.")
+        said = f"peel and {cut} the {one.short}" if cut in _CUTS else f"peel the {one.short}{cut and f' and {cut}'}"
         minutes = 1 + -(-one.grams // _PEELED_G_A_MINUTE)
         task = Task(name, minutes, {COOK: 1}, after=(boiled,))
         return Work(task, name, f"{sentence(said)}.", said)
+
+    def _dried(self, one: Filling, boiled: str) -> Work:
+        """Rice that is fried next steams dry first: wet it clumps, and the pan goes cold."""
+        name = f"{boiled} dry"
+        self.progress.came_in[one.key] = [name]
+        where = "two large plates" if one.grams > _ON_A_PLATE_G else "a large plate"
+        said = f"spread the {one.short} out on {where} to steam dry"
+        task = Task(name, _STEAMING_DRY, {}, at_end_of=boiled)
+        return Work(task, name, f"{sentence(said)}. About {_STEAMING_DRY} minutes.", said)
 
     def _cold(self, one: Filling, stage: str, waits: tuple[str, ...]) -> Iterator[Work]:
         """What was cooked before is not warmed for a box that is eaten cold."""
@@ -183,14 +200,16 @@ class _Kitchen:
         late = dish.held.get(number, ())
         for left in sorted({left_of(dish, one) for one in late}, reverse=True):
             groups.append([one for one in late if left_of(dish, one) == left])
-        told, off = _without_end(told) if groups[1:] else (told, "")
         minutes = self._minutes(step, cooked)
+        wet_at, wet = splash(dish, step, cooked, minutes, told.said)
+        told, off = _without_end(told) if groups[1:] or wet_at else (told, "")
         told = fat_left(dish, progress, number, groups[0], self._ended(told, minutes, step, groups))
         task, stage = self._task(step, number, minutes, groups[0])
         adds = tuple(one.food.id for one in groups[0] if one.key not in dish.browned)
         vessel = _vessel(step) if step.place in HEATED else ""
         work = Work(task, stage, told.said, _as_line(told.line), adds, vessel)
         later = list(joining(dish, progress, step, work, groups))
+        later += [splashed(work, wet_at, wet)] if wet_at else []
         if off:
             later.append(taken_off(work, off, [one for group in groups for one in group if dish.is_timed(one)]))
         progress.waiting -= {one.key for one in late}
@@ -257,6 +276,8 @@ class _Kitchen:
             said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
         if step.place == "pot":
             said, line = (in_batches(words, here) for words in (said, line))
+        if step.place in {"pan", "pot"}:
+            said, line = (under_a_lid(words, here) for words in (said, line))
         if step.place == "oven":
             said, line = (on_trays(words, dish.pattern, dish.fillings) for words in (said, line))
         return salted(dish, progress, Told(said, line), [one for one in here if one.key not in dish.browned])
@@ -329,7 +350,7 @@ def _without_end(told: Told) -> tuple[Told, str]:
     if found is None or _TAKEN_OFF.search(told.line) is None:
         return told, ""
     without = Told(*(_TAKEN_OFF.sub("", words) for words in told))
-    return without, re.sub("^lift out", "lift all out", found[1])
+    return without, found[1]
 
 
 def _as_line(said: str) -> str:

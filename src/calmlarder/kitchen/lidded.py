@@ -1,0 +1,68 @@
+"""Hard and tough vegetables soften under a lid: a splash of water for what fries, a lid for leaves that simmer.
+
+A spoon of oil browns cubes of swede long before they are soft, and kale goes leathery in it. Common practice, no
+source.
+"""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.late import JUICY, JUICY_FOODS, SLIMY
+from calmlarder.kitchen.piece import Dish, Work
+from calmlarder.kitchen.shortest_schedule import Task
+from calmlarder.patterns.pattern import Step
+
+# Minutes in a pan from which a thing is hard or tough, by its kind: ours.
+_FROM_MINUTES = {"root": 10, "squash": 10, "fruit-vegetable": 10, "pod": 8, "stem": 10, "brassica": 7, "leaf": 6}
+_AS_THEY_ARE = frozenset({*SLIMY, "bitter-gourd", "leek-green", "nopales"})  # fried dry, or soft by themselves
+_WET_ALREADY = re.compile(r"\b(?:water|simmer|braise|boil|cook down|cover|lid|soup|broth|steam(?:er)?)\b")
+_SIMMERS = re.compile(r"\b(?:simmer|cook down)\b")
+_COVERED = re.compile(r"\b(?:cover|lid|soup|broth|boiling water|without)\b")
+_A_HEAP_G = 100  # leaves that a pot does not take in at once: ours
+_UNCOVERED = "until the leaves have fallen"
+
+
+def splash(dish: Dish, step: Step, here: Sequence[Filling], minutes: int, said: str) -> tuple[int, str]:
+    """How many minutes before its end what fries gets a splash of water and a lid, and how that is said.
+
+    `here` is all that comes to the heat in the step. 0 where nothing wants it, or where enough is wet already.
+    """
+    hard = [one for one in here if _is_hard(one) and dish.pattern.slots[one.slot].method == "stir-fry"]
+    wet = _WET_ALREADY.search(step.words) or any(_is_juicy(one) for one in dish.named_by(step))
+    if step.place not in {"pan", "pot"} or not hard or wet:
+        return 0, ""
+    left = min(2 * max(one.minutes for one in hard) // 3, minutes - 1)
+    first = "turn the heat to medium, " if re.search(r"\bhigh heat\b", said) else ""
+    lid = "the lids on" if re.search(r"\bpans\b", said) else "the lid on"
+    off = ", and take it off once they are soft" if re.search(r"\b(?:golden|browned)\b", step.words) else ""
+    return left, f"{first}add a splash of water to the {step.place}, and put {lid}{off}"
+
+
+def splashed(on: Work, left: int, what: str) -> Work:
+    """The piece of work in which the water goes in, while the rest of its stage is on."""
+    task = Task(f"{on.task.name} lid", 0, {}, before_end_of=(on.task.name, left))
+    return Work(task, on.stage, f"For the last {left} minute{'s' * (left != 1)} {what}.", what, (), on.vessel)
+
+
+def under_a_lid(said: str, things: Sequence[Filling]) -> str:
+    """A sentence in which a heap of tough leaves simmers with no lid said: with one, until they have fallen."""
+    leaves = [one for one in things if one.food.kind == "leaf" and _is_hard(one)]
+    if sum(one.grams for one in leaves) < _A_HEAP_G or not _SIMMERS.search(said) or _COVERED.search(said):
+        return said
+    return f"{said.removesuffix('.')}, with the lid on {_UNCOVERED}{'.' * said.endswith('.')}"
+
+
+def joins_under_a_lid(step: Step, group: Sequence[Filling]) -> str:
+    """What is said behind leaves that join what simmers: nothing where they are few, or a lid is on already."""
+    return under_a_lid(step.words.removesuffix("."), group).removeprefix(step.words.removesuffix("."))
+
+
+def _is_hard(one: Filling) -> bool:
+    least = _FROM_MINUTES.get(one.food.kind)
+    raw = one.food.state == "raw" and one.food.id not in _AS_THEY_ARE
+    return least is not None and raw and one.minutes >= least
+
+
+def _is_juicy(one: Filling) -> bool:
+    return one.food.kind in JUICY or one.food.id in JUICY_FOODS
