@@ -8,6 +8,7 @@ from calmlarder.history.nourishment import RECOMMENDED
 from calmlarder.intake.cap_words import CAP_WORDS, component_words
 from calmlarder.intake.limit import MOST_GRAMS, Limit
 from calmlarder.intake.limit_at_table import OnesLimit, TableLimit
+from calmlarder.intake.profile import Profile
 from calmlarder.render.basis_words import BASIS_WORDS
 from calmlarder.tables.book import Tables
 from calmlarder.tables.cap_rows import Cap
@@ -130,15 +131,25 @@ def _said_of_all(caps: Iterable[Cap], tables: Tables) -> list[str]:
     return [part for part in told[0] if all(part in one for one in told)] if len(told) > 1 else []
 
 
+def _limit(cap: Cap) -> str:
+    kinds = f" ({', '.join(cap.sittings)})" if cap.sittings else ""
+    most = f", at most {cap.at_most_g:.2f} g" if cap.at_most_g is not None else ""
+    return f"  {cap.typical_g:>5.2f} g{most}  {CAP_WORDS.get(cap.key, cap.key)}{kinds}"
+
+
+def limits_held(profile: Profile) -> str:
+    """Every limit of a profile, without its sources; nothing where it limits nothing."""
+    scopes = {"food": profile.food_caps, "sitting": profile.sitting_caps, "day": profile.day_caps}
+    parts = ["\n".join([_SCOPES[name], *map(_limit, caps)]) for name, caps in scopes.items() if caps]
+    return "\n\n".join(parts)
+
+
 def _limits(caps: Sequence[Cap], once: Sequence[str], tables: Tables) -> Iterator[str]:
     """A line a limit; a source that all of them have stands below them."""
     sources = ["; ".join(part for part in _cited(cap.source, tables).split("; ") if part not in once) for cap in caps]
     is_one = len(caps) > 1 and len(set(sources)) == 1
     for cap, source in zip(caps, sources, strict=True):
-        kinds = f" ({', '.join(cap.sittings)})" if cap.sittings else ""
-        most = f", at most {cap.at_most_g:.2f} g" if cap.at_most_g is not None else ""
-        whence = "" if is_one else f": {source}"
-        yield f"  {cap.typical_g:>5.2f} g{most}  {CAP_WORDS.get(cap.key, cap.key)}{kinds}{whence}"
+        yield f"{_limit(cap)}{'' if is_one else f': {source}'}"
     if is_one:
         yield f"  all of these: {sources[0]}"
 

@@ -7,10 +7,17 @@ from calmlarder.reintroduction.entry_questions import ADULT_YEARS
 from calmlarder.render.challenge_names import limit_line
 from calmlarder.tables.vocabulary import allergen_words
 
+_WHOSE = {"me": "Your limits"}
+_HOW = (
+    "The first figure is for what a meal likely brings, the one at most for what it may bring where "
+    "guesses are off. What was eaten in the hours before leaves less of them."
+)
+_NONE = "None: a dinner keeps to those of the others who eat, and to diet and allergens."
 _CHILD = "Under 18: limits like these only with a dietitian, who sees to it that growing goes on well."
 
 if TYPE_CHECKING:
     from calmlarder.household.person import Person
+    from calmlarder.tables.book import Tables
 
 
 def person_object(one: "Person") -> dict[str, Any]:
@@ -27,6 +34,15 @@ def _lines(one: "Person") -> list[str]:
     is_child = one.age is not None and one.age < ADULT_YEARS and one.profile != "none"
     care = [f"  {_CHILD}"] if is_child else []
     return [f"{one.name}: {'; '.join(what_holds(one))}", *care, *(f"  {limit_line(own)}" for own in one.own_limits)]
+
+
+def about_limits(one: "Person", tables: "Tables") -> str:
+    """The limits that dinners for somebody keep to, each with its figures."""
+    from calmlarder.render.limit_text import limits_held
+
+    title = _WHOSE.get(one.name, f"The limits of {one.name}")
+    held = limits_held(one.limits(tables))
+    return "\n".join([f"{title}: {one.profile}" if held else title, "", *([held, "", _HOW] if held else [_NONE])])
 
 
 def what_holds(one: "Person") -> list[str]:

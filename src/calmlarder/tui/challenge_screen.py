@@ -83,7 +83,7 @@ class EntryForm(Modal[tuple[str, ...]]):
         self.query_one("#signs").focus(scroll_visible=False)
         self.watch(self.query_one("#page"), "scroll_y", self._look_soon)
 
-    def on_resize(self) -> None:
+    def on_resize(self, _: events.Resize) -> None:
         """Every sentence has another place."""
         self._read.clear()
         self._look_soon()

@@ -94,8 +94,12 @@ class Parts(Drawn):
     def draw(self, width: int) -> Text:
         """Never wider than can be read."""
         across = self._across if width >= _TWO_COLUMNS else 1
-        room = min(width, _READABLE * across)
-        each = room // across - (across - 1)
+        each = min(width, _READABLE * across) // across - (across - 1)
+        if (
+            across > 1
+            and max((len(words) for part in self._parts for _, words in part.rows), default=0) >= each - _NAMES
+        ):
+            across, each = 1, min(width, _READABLE)  # nothing is cut that a row of its own has room for
         text = Text(no_wrap=True)
         for part in self._parts:
             text.append("\n\n" if text.plain else "")

@@ -182,7 +182,7 @@ class LarderScreen(LarderEntry):
         """The bar stands on another item."""
         one = self._chosen()
         lot = one.lot if one is not None else None
-        self.query_one(LotAbout).tell(lot, self._chosen_question(), self._kitchen)
+        self.query_one(LotAbout).tell_of(lot, self._chosen_question(), self._kitchen)
 
     def on_resize(self) -> None:
         """There may be room for it now."""

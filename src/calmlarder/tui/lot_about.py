@@ -2,39 +2,24 @@
 
 from typing import TYPE_CHECKING
 
-from textual.containers import VerticalScroll
-
 from calmlarder.household.household import Household
 from calmlarder.larder.freezing import for_the_freezer
 from calmlarder.tui.larder_view import lot_words
-from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.beside import Beside
 
 if TYPE_CHECKING:
-    from textual.app import ComposeResult
-
     from calmlarder.larder.lot import Lot
     from calmlarder.larder.to_answer import ToAnswer
 
-_FROM_COLUMNS = 140  # of the screen: the list itself needs the half of them
 
+class LotAbout(Beside):
+    """Of a lot, or of what a line is asked."""
 
-class LotAbout(VerticalScroll, can_focus=False):
-    """Nothing is worked out for it where it is not shown."""
-
-    def __init__(self) -> None:
-        super().__init__(id="lot-about")
-
-    def compose(self) -> "ComposeResult":
-        """The words."""
-        yield Hanging(is_titled=True)
-
-    def tell(self, lot: "Lot | None", asked: "ToAnswer | None", kitchen: Household) -> None:
-        """Of this lot, or of what a line is asked; of nothing where the bar is on none."""
-        self.display = self.app.size.width >= _FROM_COLUMNS
-        if not self.display:
-            return
-        words = about_words(lot, kitchen) if lot is not None else question_words(asked) if asked is not None else ""
-        self.query_one(Hanging).update(words)
+    def tell_of(self, lot: "Lot | None", asked: "ToAnswer | None", kitchen: Household) -> None:
+        """Of nothing where the bar is on none."""
+        self.tell(
+            lambda: about_words(lot, kitchen) if lot is not None else question_words(asked) if asked is not None else ""
+        )
 
 
 def question_words(asked: "ToAnswer") -> str:

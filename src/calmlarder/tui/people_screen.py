@@ -7,6 +7,7 @@ from rich.text import Text
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
+from textual.containers import Horizontal
 from textual.screen import Screen
 from textual.widgets import OptionList, Static
 
@@ -19,12 +20,13 @@ from calmlarder.intake.eaten import ME
 from calmlarder.intake.own import person_named
 from calmlarder.render.challenge_names import limit_line
 from calmlarder.render.challenge_text import light_words, weight_words
-from calmlarder.render.people_text import what_holds
+from calmlarder.render.people_text import about_limits, what_holds
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.errors import told
 from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.page import Page
 from calmlarder.tui.person_form import PersonForm
+from calmlarder.tui.widgets.beside import Beside
 from calmlarder.tui.widgets.marked_list import MarkedList
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -54,7 +56,9 @@ class PeopleScreen(Screen[None]):
         """What it is for, and everybody."""
         yield TopLine()
         yield Static(_ABOUT, id="about-people", markup=False)
-        yield MarkedList(id="people-list")
+        with Horizontal(id="people-and-about"):
+            yield MarkedList(id="people-list")
+            yield Beside()
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -68,8 +72,19 @@ class PeopleScreen(Screen[None]):
         shown = self.query_one(OptionList)
         at = shown.highlighted or 0
         shown.clear_options()
-        shown.add_options(_row(one, self.size.width - 8) for one in self._people)
+        beside = self.query_one(Beside)
+        beside.tell(str)  # whether it takes a half
+        width = self.size.width // 2 if beside.display else self.size.width
+        shown.add_options(_row(one, width - 8) for one in self._people)
         shown.highlighted = min(at, len(self._people) - 1)
+        self._tell()
+
+    @on(OptionList.OptionHighlighted, "#people-list")
+    def _tell(self) -> None:
+        """The limits of the one under the bar."""
+        if self._people:
+            one = self._chosen()
+            self.query_one(Beside).tell(lambda: about_limits(one, self._kitchen.tables))
 
     def on_resize(self) -> None:
         """Wrap anew."""

@@ -4,7 +4,7 @@ import math
 from datetime import date
 from typing import Any
 
-from textual import on
+from textual import events, on
 from textual.app import ComposeResult
 from textual.widgets import Button, Input, Static
 
@@ -73,7 +73,7 @@ class PersonForm(Form[dict[str, Any]]):
         """The first question."""
         self.query_one("#diet").focus()
 
-    def on_resize(self) -> None:
+    def on_resize(self, _: events.Resize) -> None:
         """Answers beside their labels, or under them."""
         for field in self.query(Field):
             field.set_class(self.size.width < _NARROW, "-narrow")

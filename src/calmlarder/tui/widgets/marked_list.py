@@ -30,7 +30,12 @@ class MarkedList(OptionList):
         if not self._is_chosen(strip) or (y and self._is_chosen(super().render_line(y - 1))):
             return strip
         style = next(iter(strip)).style
-        return Strip.join([Strip([Segment(MARK if self.has_focus else WAITS, style)]), strip.crop(1)])
+        return Strip.join(
+            [
+                Strip([Segment(MARK if self.has_focus and self.app.screen is self.screen else WAITS, style)]),
+                strip.crop(1),
+            ]
+        )
 
     def _is_chosen(self, strip: Strip) -> bool:
         first = next(iter(strip), None)

@@ -1,13 +1,19 @@
-"""What opens over a screen: a question that Esc leaves, and a form that Ctrl+S keeps and Esc does not lose unasked."""
+"""What opens over a screen: a question that Esc leaves, and a form that Ctrl+S keeps and Esc does not lose unasked.
+
+On a wide screen it fills the right half, so that what is asked about stays in sight on the left.
+"""
 
 from typing import Any, ClassVar
 
 from textual import events
 from textual.binding import Binding, BindingType
-from textual.screen import ModalScreen, ScreenResultType
+from textual.screen import ModalScreen, Screen, ScreenResultType
 from textual.widgets import Button, Input
 
 from calmlarder.tui.widgets.pick import Pick
+
+_BESIDE = 160  # columns from which half a screen has room for a question
+_BELOW = "-below"  # a screen that is seen and has no keys
 
 
 class Modal(ModalScreen[ScreenResultType | None]):
@@ -18,6 +24,22 @@ class Modal(ModalScreen[ScreenResultType | None]):
         Binding("f1", "app.help", "Help", show=False),  # what belongs to the program is not heard over a dialog
     ]
     ABOUT: ClassVar[str] = ""
+
+    _beside: Screen[Any] | None = None  # the screen that stays in sight
+
+    def on_resize(self, event: events.Resize) -> None:
+        """Beside what is below, where there is room; a question over another one hides it, as both have one place."""
+        stack = self.app.screen_stack
+        below = stack[stack.index(self) - 1] if self in stack else self
+        self._beside = below if event.size.width >= _BESIDE and not isinstance(below, Modal) else None
+        self.set_class(self._beside is not None, "-beside")
+        below.set_class(self._beside is not None, _BELOW)
+
+    def on_unmount(self) -> None:
+        """What was below has the keys again, unless the next question stands beside it already."""
+        still = [one for one in self.app.screen_stack if isinstance(one, Modal) and one._beside is self._beside]
+        if self._beside is not None and not still:
+            self._beside.remove_class(_BELOW)
 
     def on_click(self, event: events.Click) -> None:
         """Beside it is back to the screen below."""
