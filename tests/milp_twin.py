@@ -766,6 +766,11 @@ def _targets(p: _Programme, problem: PatternProblem, z: int, units: list[int]) -
         energy[n], fibre[n] = float(o.energy), float(o.fibre_mg)
         if problem.pattern.slots[o.slot].role == "vegetable":
             vegetables[n] = float(o.unit)
+    sauce = {n: float(o.unit) for o, n in zip(problem.options, units, strict=True)
+             if problem.pattern.slots[o.slot].role == "sauce" and o.offered.food.kind == "tomato"}  # fmt: skip
+    tomatoes = p.variable(80 * people)
+    p.at_most({tomatoes: 1, **{n: -each for n, each in sauce.items()}}, 0)
+    vegetables[tomatoes] = 1.0
     counted = p.variable(min(6000 * people, round(wanted.protein_g * 1000) * people))
     p.at_most({counted: 1, **{n: -each for n, each in others.items()}}, 0)
     dinner = wanted.sitting == "dinner"

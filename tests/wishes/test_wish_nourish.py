@@ -5,6 +5,7 @@ from collections.abc import Callable
 import pytest
 
 from by_hand import foods
+from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.request import (
     ENERGY_ENOUGH_KCAL,
     ENERGY_TARGET_KCAL,
@@ -12,6 +13,7 @@ from calmlarder.compose.request import (
     PROTEIN_ENOUGH_G,
     VEGETABLES_PLENTY_G,
     VEGETABLES_TARGET_G,
+    DinnerRequest,
 )
 from calmlarder.compose.weights import (
     ENERGY_OVER,
@@ -23,7 +25,9 @@ from calmlarder.compose.weights import (
     VEGETABLES_UNDER_TARGET,
 )
 from calmlarder.compose.wishes.nourish import NotTooMuch, Nourishing
-from tiny import Tiny
+from calmlarder.larder.lot import Lot
+from calmlarder.tables.book import Tables
+from tiny import PAN, Tiny
 
 
 def test_what_is_short_of_each_target_costs(pan: Callable[..., Tiny]) -> None:
@@ -51,6 +55,24 @@ def test_what_is_short_of_each_target_costs(pan: Callable[..., Tiny]) -> None:
         for protein_g in (5.0, 40.0):
             told = pan(protein_g=protein_g).points(Nourishing(), {"tofu-firm": tofu, "carrot": carrot})
             assert told == pytest.approx(by_hand(tofu, carrot, protein_g), abs=1)
+
+
+def test_a_portion_of_tomatoes_in_a_sauce_counts_among_the_vegetables(
+    lots_of: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest], tables: Tables
+) -> None:
+    """80 g of tinned tomatoes are a portion (UK National Health Service, 5 A Day, recalled); more are no second."""
+    saucy = PAN.slots["sauce"].model_copy(update={"kinds": ("tomato",), "method": "boil"})
+    pattern = PAN.model_copy(update={"slots": {**PAN.slots, "sauce": saucy}})
+    lots = lots_of(["firm tofu 500g", "carrots 500g", "tinned tomatoes 400g"])
+    dish = Tiny(pattern_problems(lots, wanting(protein_g=5.0), [pattern], tables)[0])
+
+    def points(tomatoes: int) -> float:
+        return dish.points(Nourishing(), {"tofu-firm": 200, "carrot": 40, "tomato-canned": tomatoes})
+
+    row = foods()["tomato-canned"]
+    each = ENERGY_UNDER_TARGET * float(row["energy_kcal"]) / 1000 + FIBRE_UNDER_TARGET * float(row["fibre_g"]) / 100
+    assert points(80) - points(60) == pytest.approx(20 * (each + VEGETABLES_UNDER_TARGET / 10), abs=0.5)
+    assert points(120) - points(80) == pytest.approx(40 * each, abs=0.5)
 
 
 def test_what_is_more_than_one_eats_costs(pan: Callable[..., Tiny]) -> None:

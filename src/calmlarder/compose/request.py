@@ -38,6 +38,8 @@ PROTEIN_ENOUGH_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 45, "packe
 FIBRE_TARGET_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 8, "packed": 8})
 # Vegetables on a plate, g: what is aimed at, and up to where more is better. Common practice, no source.
 VEGETABLES_TARGET_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 120})
+# One portion of tomatoes that are a sauce counts among the vegetables (UK National Health Service, 5 A Day, recalled).
+TOMATOES_OF_A_SAUCE_G = 80
 VEGETABLES_PLENTY_G: Mapping[Sitting, int] = MappingProxyType({"dinner": 180})
 # What a sitting may take on a usual day where nobody says: ours.
 USUAL_MINUTES: Mapping[Sitting, int] = MappingProxyType(

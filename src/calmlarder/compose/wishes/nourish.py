@@ -10,6 +10,7 @@ from calmlarder.compose.request import (
     ENERGY_TARGET_KCAL,
     FIBRE_TARGET_G,
     PROTEIN_ENOUGH_G,
+    TOMATOES_OF_A_SAUCE_G,
     VEGETABLES_PLENTY_G,
     VEGETABLES_TARGET_G,
 )
@@ -55,11 +56,13 @@ def targets_of(problem: PatternProblem) -> Iterator[Target]:
     yield Target(fibre, {n: o.fibre_mg for n, o in options}, FIBRE_UNDER_TARGET * POINT // 1000, {}, 0)
     slots = problem.pattern.slots
     vegetables = {n: o.unit for n, o in options if slots[o.slot].role == "vegetable"}
+    sauce = {n: o.unit for n, o in options if slots[o.slot].role == "sauce" and o.offered.food.kind == "tomato"}
+    of_sauce = TOMATOES_OF_A_SAUCE_G * people
     for targets, price in (
         (VEGETABLES_TARGET_G, VEGETABLES_UNDER_TARGET - VEGETABLES_UNDER_PLENTY),
         (VEGETABLES_PLENTY_G, VEGETABLES_UNDER_PLENTY),
     ):
-        yield Target(targets.get(wanted.sitting, 0) * people, vegetables, price * POINT // 10, {}, 0)
+        yield Target(targets.get(wanted.sitting, 0) * people, vegetables, price * POINT // 10, sauce, of_sauce)
 
 
 class Nourishing:
