@@ -134,7 +134,7 @@ PLAINLY = (
     (
         LatePattern(
             r"(?:(?<=^)|(?<=, )|(?<=[a-z] ))(?<!half )(?<!quarter )(?<!half a )(?<!and )(?<!third )(?<!couple )"
-            r"(?:a |about a )?(?=(?:kilo|kg|litre|liter|gallon|gal|quart|pound|lb)\b)"
+            r"(?:a |about a )?(?=(?:kilo|kg|litre|liter|gallon|gal|quart|qt|pound|lb)\b)"
         ),
         "1 ",
     ),
@@ -170,7 +170,7 @@ PLAINLY = (
         ),
         " ",
     ),
-    (LatePattern(r"\b(?:a )?couple(?: of)?\b"), "2"),
+    (LatePattern(r"\b(?:a )?coupl(?:e|a)(?: of)?\b"), "2"),
 )
 # Without such a number no text holds grams without their unit: short, so that the long ones wait for it.
 MAY_BE_GRAMS = LatePattern(r"\d\d(?![\w/.%-])(?! ?(?:x|k?g|ml|l|oz)\b)")
