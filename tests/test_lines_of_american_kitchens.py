@@ -1,0 +1,69 @@
+"""Lines as people of mixed kitchens in North America type them. Which food each is: common practice, no source.
+
+A dish that holds onion or garlic as a rule is never read as its plain parts, and what is cooked as nothing raw.
+"""
+
+import pytest
+
+from calmlarder.larder.lines_to_lots import LarderReader
+from calmlarder.tables.book import Tables
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("sirloin tip roast 2 lb", "beef-roast"),
+        ("turkey breast deli 1/2 lb", "chicken-sliced"),
+        ("breakfast sausage patties 3", "sausages"),
+        ("bun length franks 3", "frankfurters"),
+        ("red bell half", "pepper-red"),
+        ("homo milk 1L", "milk"),
+        ("ground bison 1 lb", "beef-mince"),
+        ("chicken base", "stock-cube-meat"),
+        ("steelhead 1 lb", "trout"),
+        ("mac salad from deli", "pasta-salad"),
+        ("cara cara oranges", "orange"),  # nobody's of that name
+        ("oyster crackers", "crackers"),
+        ("gravy cup", "gravy"),
+    ],
+)
+def test_it_is_that_food_and_nobodys(line: str, food: str, reader: LarderReader) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert [lot.food for lot in read.lots] == [food]
+    assert read.lots[0].owner is None
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "mongolian beef", "moo shu pork takeout", "egg foo young", "salisbury steak", "chicken a la king", "chili mac",
+        "bibimbap half", "tom yum soup", "wonton soup pint", "taco meat about a cup", "taquitos 8", "pupusas 3 frozen",
+        "al pastor meat", "chilaquiles", "shrimp fried rice", "red beans and rice", "chicken and broccoli takeout",
+        "corn dogs 4", "burrito bowl half", "takeout rice container", "kofta kebab", "fesenjan", "chicken tetrazzini",
+        "gefilte fish jar", "ketchup chips", "turkey burgers 2", "chili beans 1 can",
+    ],
+)  # fmt: skip
+def test_a_dish_is_counted_with_its_onion(line: str, reader: LarderReader, tables: Tables) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    (lot,) = read.lots
+    assert tables.fermentables_of(lot.food)["fructans"].g_per_100g > 0
+    assert tables.food_by_id[lot.food].state != "raw" or "burger" in lot.food
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("deviled eggs 6", "egg-boiled"),
+        ("smoked brisket", "beef-cooked"),
+        ("3 leftover wings", "chicken-cooked"),
+        ("canned chicken", "chicken-cooked"),
+        ("browned hamburger", "beef-cooked"),
+        ("herring jar", "herring-pickled"),
+    ],
+)
+def test_what_is_cooked_is_nothing_raw(line: str, food: str, reader: LarderReader) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert [lot.food for lot in read.lots] == [food]
