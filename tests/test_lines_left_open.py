@@ -230,10 +230,10 @@ def test_a_strange_sort_of_a_trigger_is_swapped(tmp_path: Path, capsys: pytest.C
     assert {changed[1], changed[2]} <= {"swap", "out"}
 
 
-def test_a_measure_that_is_not_known_is_no_count(settler: Settler, tables: Tables) -> None:
-    """A sleeve of crackers is not one cracker."""
+def test_a_sleeve_is_no_count(settler: Settler, tables: Tables) -> None:
+    """A sleeve of crackers is not one cracker, and not the whole packet."""
     read = settler.settle(LineReader(tables).read("1 sleeve buttery crackers, crushed"))
-    assert (read.food, read.grams) == ("crackers", None)
+    assert (read.food, read.grams) == ("crackers-butter", 105)
 
 
 @pytest.mark.parametrize(
