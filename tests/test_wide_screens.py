@@ -7,9 +7,11 @@ from textual.pilot import Pilot
 from textual.widgets import OptionList
 
 from calmlarder.household import people
+from calmlarder.household.diary import log_of_days
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.limits_screen import LimitsScreen
+from calmlarder.tui.log_screen import LogScreen
 from calmlarder.tui.people_screen import PeopleScreen
 from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.widgets.beside import Beside
@@ -130,5 +132,30 @@ def test_no_key_of_the_help_is_cut(play: Callable[..., LarderApp]) -> None:
             assert "…" not in drawn(app)
             await pilot.press("escape")
             await pilot.pause()
+
+    play(act, size=WIDE)
+
+
+def test_a_wide_log_tells_all_that_an_entry_brought(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "ate 200 ml orange juice")
+        await type_line(pilot, "feel 1 0 2 0")
+        await pilot.press("ctrl+l", "e")
+        await pilot.pause()
+        assert isinstance(app.screen, LogScreen)
+        words = app.screen.query_one(Beside).query_one(Hanging)
+        read = words.content
+        await pilot.press("down")
+        await pilot.pause()
+        read += words.content
+        (eaten,) = [one.eaten for one in log_of_days(app._kitchen, 1) if one.eaten is not None]
+        grams = sum(load.likely_ug for load in eaten.loads if load.group == "total") / 1_000_000
+        assert f"{grams:.2f} g  total without lactose" in read
+        assert "protein" in read
+        assert " 2  wind" in read
+        assert "0.00 g" not in read
+        await pilot.resize_terminal(80, 24)
+        await pilot.pause()
+        assert not app.screen.query_one(Beside).display
 
     play(act, size=WIDE)

@@ -192,7 +192,9 @@ class DaysScreen(TurnsWithDay[None]):
         heading = f"Thrown away each week, {unit} of edible food: {manner.weight(thrown.thrown_g)} in all"
         self.query_one("#thrown", Bars).show(heading, unit, bars)
         foods = [
-            FigureRow(manner.name(one.title), *self._thrown(one.grams, f"{_times(one.times)}{_whys(one.whys)}"))
+            FigureRow(
+                manner.name(one.title), *self._thrown(one.grams, f"{_times(one.times)}{_whys(one.whys, one.times)}")
+            )
             for one in thrown.foods[:_MOST_FOODS]
         ]
         self.query_one("#thrown-foods", FigureRows).show("Of which", foods)
@@ -260,5 +262,6 @@ def _times(count: int) -> str:
     return "once" if count == 1 else f"{count} times"
 
 
-def _whys(whys: tuple[tuple[str, int], ...]) -> str:
-    return f", {', '.join(f'{why} {count}' for why, count in whys)}" if whys else ""
+def _whys(whys: tuple[tuple[str, int], ...], times: int) -> str:
+    """How often for each reason; a number that is all of them is not told again."""
+    return "".join(f", {why}" if count == times else f", {why} {count}" for why, count in whys)

@@ -6,6 +6,7 @@ from typing import Any, ClassVar
 from textual import on
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
+from textual.containers import Horizontal
 from textual.widgets import OptionList, Static
 
 from calmlarder.history.felt import CALM, WORST, Felt
@@ -17,11 +18,13 @@ from calmlarder.render.manner import Manner
 from calmlarder.render.signs_text import felt_answer
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.entry_about import entry_words
 from calmlarder.tui.errors import told
 from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.larder_log import felt_in, gut_meaning
 from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.page import Page
+from calmlarder.tui.widgets.beside import Beside
 from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
 from calmlarder.tui.widgets.top_line import TopLine
 
@@ -49,7 +52,9 @@ class LogScreen(TurnsWithDay[None]):
         """What can be done, and the list."""
         yield TopLine()
         yield Static(_WORDS, id="log-words", markup=False)
-        yield ItemList()
+        with Horizontal(id="list-and-about"):
+            yield ItemList()
+            yield Beside()
         yield KeysLine()
 
     def on_mount(self) -> None:
@@ -68,6 +73,17 @@ class LogScreen(TurnsWithDay[None]):
         self.query_one(ItemList).fill(groups)
         count = f"{len(found)} entr{'y' if len(found) == 1 else 'ies'}"
         self.query_one(TopLine).say(count if found else "nothing is logged")
+        self._tell()
+
+    @on(OptionList.OptionHighlighted, "#items")
+    def _tell(self) -> None:
+        """Of the entry under the bar."""
+        kept = self._chosen
+        self.query_one(Beside).tell(lambda: entry_words(kept, self._kitchen.manner) if kept is not None else "")
+
+    def on_resize(self) -> None:
+        """There may be room beside the list now, or none."""
+        self._tell()
 
     def notify(self, message: str, **options: Any) -> None:
         """What was done stands above the list, where it covers nothing and stays."""
