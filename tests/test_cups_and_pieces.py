@@ -89,3 +89,34 @@ def test_slices_without_a_number_are_not_one(line: str, lines: LineReader) -> No
 
 def test_weighed_dry_and_cooked_later_stays_dry(lines: LineReader) -> None:
     assert lines.read("1 lb elbow macaroni, cooked").food == "pasta-dry"
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("1 acorn squash, halved, seeds removed", "squash-acorn"), ("2 tomatoes, seeds scooped out", "tomato"),
+        ("1 green pepper, seeds and membranes removed", "pepper-green"), ("1/4 cup bourbon", "spirits"),
+        ("4 bourbon biscuits", "sandwich-biscuits"), ("1 (8.8 oz) pouch ready rice", "rice-white-cooked"),
+        ("15 oz whole-milk ricotta", "ricotta"), ("1 cup dry navy beans", "kidney-beans-dry"),
+        ("1 cup dry pinto beans", "kidney-beans-dry"), ("2 x 200g tins red salmon", "salmon-canned"),
+        ("200 g sliced processed cheese, cubed", "cheese-processed"), ("14 oz wide rice noodles", "rice-noodles-dry"),
+    ],
+)  # fmt: skip
+def test_what_is_taken_out_or_poured_changes_no_food(line: str, food: str, lines: LineReader) -> None:
+    read = lines.read(line)
+    assert (read.outcome, read.food) == ("read", food)
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "low", "high"),
+    [
+        ("8 slider buns", "bread-roll", 200, 280), ("20 jumbo pasta shells", "pasta-dry", 130, 200),
+        ("2 ears corn, kernels cut off (about 1 1/2 cups)", "sweetcorn-cob", 210, 250),  # 11900, cup kernels 154 g
+        ("1 cup Greek yogurt", "yoghurt-greek", 225, 290), ("1/2 cup sunflower seeds", "sunflower-seeds", 50, 80),
+    ],
+)  # fmt: skip
+def test_cups_and_pieces_of_shops(line: str, food: str, low: float, high: float, lines: LineReader) -> None:
+    read = lines.read(line)
+    assert read.food == food
+    assert read.grams is not None
+    assert low <= read.grams <= high

@@ -96,6 +96,7 @@ _SHARES = (
     (re.compile(r"\bfilets?\b"), "fillet"),
     (re.compile(r"\blasagn[ae] noodles?\b"), "lasagne sheets"),
     (SALT_AND_PEPPER, "salt and black pepper"),
+    (re.compile(r"\b(?:whole|full)[- ](?:milk|cream) (?=(?:[a-z]+ )?(?:ricotta|mozzarella|cottage cheese)\b)"), ""),
     (re.compile(r"\b(?:straight|ready)[- ]to[- ]wok (?:(?:medium|thick|thin|fine|wheat) )?(?=\S)"), "cooked "),
     # A measure, and no nut.
     (
@@ -138,6 +139,15 @@ _CLEANED = re.compile(
 )
 _BOTTLE_GOURD = re.compile(r"\bbottle gourds?\b")
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
+# `seeds and membranes removed`: no seeds go in.
+_INSIDES = r"(?:seeds?|pips|ribs?|membranes?|pith|core|pulp|strings?|veins?)"
+_TAKEN_OUT = re.compile(
+    rf",?\s*\b(?:and )?(?:(?:the|its|their) )?{_INSIDES}(?:(?:,|,? and|,? &) {_INSIDES})* (?:(?:are|is) )?"
+    r"(?:removed|discarded|scooped out|scraped(?: (?:out|away|off))?|taken out|thrown away)\b"
+)
+# What is poured is the whiskey, not the biscuit.
+_BOURBON = re.compile(r"\b(ml|cl|cups?|tbsp|tsp|oz|ounces?|shots?|(?:table|tea)spoons?)(?: of)? bourbon\b(?! (?:b|c))")
+_DRY_PULSES = re.compile(r"\bdry (?=(?:[a-z]+ ){0,2}(?:beans?|peas|lentils|chickpeas)\b)")
 _COUPLE = re.compile(r"^(?:an? )?couple(?: of)? (?=[a-z])")
 _OF_CHOICE = re.compile(r",? \b(?:of (?:your )?choice|you (?:like|prefer)|of any (?:kind|sort|type))\b")
 # `+ a bit extra if the mix is wet`: a word for the plus.
@@ -210,6 +220,7 @@ def in_plain_words(line: str) -> str:
     """A plain line with its notations written out: spoons of other tongues, glued measures, labels in front."""
     for pattern, spoon in _SPOONS:
         line = pattern.sub(spoon, line)
+    line = _TAKEN_OUT.sub("", _BOURBON.sub(r"\1 whiskey", _DRY_PULSES.sub("dried ", line)))
     line = _COUPLE.sub("2 ", _SALT_AND_PEPPER.sub("salt and pepper", line))
     line = _MUCH_TOMATO_SAUCE.sub(r"\g<much>tomato pasta sauce", line)
     line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", _TART.sub("", line.replace(" d'", " d "))))

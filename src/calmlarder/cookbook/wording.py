@@ -39,7 +39,7 @@ _KEPT = frozenset({
     "cracked", "rolled", "strained", "sieved", "minced", "ground", "sliced", "curly", "jelly", "puffed", "malted",
     "crystallized", "crystallised", "aged", "curried", "glazed", "mashed", "braised", "stewed", "toasted", "split",
     "rapeseed", "cottonseed", "grapeseed", "hempseed", "weed", "seaweed", "bleed", "bread", "shelled",
-    "filled", "coated", "battered", "shredded", "flaked", "blended", "reduced", "bottled", "concentrated",
+    "processed", "filled", "coated", "battered", "shredded", "flaked", "blended", "reduced", "bottled", "concentrated",
 })  # fmt: skip
 _PREP = frozenset({
     "ripe", "extra", "very", "fine", "coarse", "freshly", "fresh", "plump", "firm", "cold", "warm", "hot", "heaping",
