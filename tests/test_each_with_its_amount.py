@@ -68,3 +68,21 @@ def test_a_word_typed_as_two_is_that_word(reader: LarderReader, typed: str, mean
 @pytest.mark.parametrize(("line", "food"), [("merlot half bottle", "wine-red"), ("open sauv blanc", "wine-white")])
 def test_a_wine_by_its_grape(reader: LarderReader, line: str, food: str) -> None:
     assert [one for one, _ in lots(reader, line)] == [food]
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("eggs milk", {"egg", "milk"}),
+        ("eggs butter", {"egg", "butter"}),
+        ("tomatoes mozzarella", {"tomato", "mozzarella"}),
+        ("carrots red pepper", {"carrot", "pepper-red"}),
+        ("2 carrots red onion", {"carrot", "onion-red"}),
+        ("almonds milk", {"almond-drink"}),
+        ("strawberries jam", {"jam-berry"}),
+    ],
+)
+def test_several_of_a_kind_stand_beside_another_food_and_before_a_product_name_its_kind(
+    reader: LarderReader, line: str, foods: set[str]
+) -> None:
+    assert {food for food, _ in lots(reader, line)} == foods

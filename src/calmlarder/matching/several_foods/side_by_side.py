@@ -6,7 +6,7 @@ from calmlarder.matching.conditions.condition_words import without_marks
 from calmlarder.matching.conditions.states import FITS
 from calmlarder.matching.names.food_abbreviations import ABBREVIATIONS
 from calmlarder.matching.names.lexicon import Lexicon
-from calmlarder.matching.names.notes import DISHES, HARMLESS, NOTES, PRODUCTS
+from calmlarder.matching.names.notes import COLOURS, DISHES, HARMLESS, NOTES, PRODUCTS
 from calmlarder.matching.names.words import SMALL, singular
 from calmlarder.matching.part import SOFT, WORD, Part, name_part
 from calmlarder.matching.several_foods.pieces import ENDS, says_amount
@@ -29,6 +29,7 @@ _BASICS = frozenset({
     "salt", "pepper", "black pepper", "oil", "olive oil", "vinegar", "butter", "egg", "milk", "bread", "cheese",
     "sugar", "flour", "tea", "coffee", "ham", "yoghurt",
 })  # fmt: skip
+_EGGS = frozenset({"egg", "eggs"})
 _MOST_WORDS, LONGEST_NAME = 14, 5  # of a run of foods without a sign between them, and of one of them: ours
 
 
@@ -43,7 +44,9 @@ def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
         return []
     starts, leads = _starts(words, lexicon)
     best: list[list[Part] | None] = [[], *([None] * len(words))]
-    passed_over = [0] * (len(words) + 1)  # words of some name that no stretch takes: `sumac pul, biber cumin`
+    # Words of some name that no stretch takes (`sumac pul, biber cumin`), stretches, and those that are no whole name
+    # in its own order: `carrots, red pepper` before `carrots red, pepper`.
+    cost = [(0, 0, 0)] * (len(words) + 1)
     for end in range(1, len(words) + 1):
         if end < len(words) and end not in starts:
             continue
@@ -56,14 +59,15 @@ def side_by_side(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
                 break
             if leads and _holds_amount(stretch, lexicon):
                 continue
-            standing = best[end]
-            if standing is not None and (passed_over[end], len(standing)) <= (passed_over[start], len(before) + 1):
+            least = (cost[start][0], cost[start][1] + 1, cost[start][2])
+            if best[end] is not None and cost[end] <= least:
                 continue
             part = name_part(" ".join(stretch), hints, lexicon, whole_name=True)
             if part.named.outcome == "matched" and not _guessed(part, stretch, lexicon):
-                over = passed_over[start] + _passed_over(part, stretch, lexicon)
-                if standing is None or (over, len(before) + 1) < (passed_over[end], len(standing)):
-                    best[end], passed_over[end] = [*before, part], over
+                odd = _as_named(stretch) not in lexicon.spelt or stretch[-1] in COLOURS
+                each = (least[0] + _passed_over(part, stretch, lexicon), least[1], least[2] + odd)
+                if best[end] is None or each < cost[end]:
+                    best[end], cost[end] = [*before, part], each
     found = best[len(words)] or []
     return found if len(found) > 1 and _are_a_list(found, bool(leads), lexicon) else []
 
@@ -111,11 +115,21 @@ def _guessed(part: Part, stretch: list[str], lexicon: Lexicon) -> bool:
     )
 
 
+def _as_named(stretch: list[str]) -> str:
+    """The words of a stretch without its amount, as names have them."""
+    return " ".join(singular(word.strip(ENDS)) for word in stretch if not says_amount(word))
+
+
 def _passed_over(part: Part, stretch: list[str], lexicon: Lexicon) -> int:
     """How many words of names a stretch has that its food does not take."""
     words = (singular(word.strip(ENDS)) for word in stretch)
     soft = SOFT | SMALL | NOTES | HARMLESS | part.named.takes
     return sum(word in lexicon.words and word not in soft and word not in ABBREVIATIONS for word in words)
+
+
+def _is_several_of_a_kind(part: Part, lexicon: Lexicon) -> bool:
+    """Whether a part is a food's whole name in the plural, which tells no kind of the next: `carrots mince`."""
+    return part.amount.plural and part.said in lexicon.spelt
 
 
 def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
@@ -129,8 +143,12 @@ def _are_a_list(parts: list[Part], counted: bool, lexicon: Lexicon) -> bool:
     if foods[0].id in _FILLED:
         return False  # what stands behind them is in them: `pierogi potato onion`
     heads = [part.said.split()[-1] if part.said else "" for part in parts]
+    if len(parts) == 2 and parts[0].said in _EGGS and parts[1].said in _BASICS:
+        return True
     if len(parts) == 2 and parts[1].said in PRODUCTS:
         return False
+    if len(parts) == 2 and _is_several_of_a_kind(parts[0], lexicon) and heads[1] not in PRODUCTS | DISHES:
+        return True
     if all(food.is_staple for food in foods):
         return True
     if all(food.kind in _SEASONINGS for food in foods):
