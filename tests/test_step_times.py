@@ -78,7 +78,7 @@ def test_a_paste_is_of_what_is_in_it_now(adapt: Adapt) -> None:
         "Chicken pan", *_ALLIUMS,
         steps="1. Blend the onion to paste.\n2. Fry the onion paste for 9 minutes until golden.\n3. Add the chicken.",
     )["recipe"]  # fmt: skip
-    assert "2. Fry the leek green paste for 5 minutes until soft and bright green." in found
+    assert "2. Fry the leek paste for 5 minutes until soft and bright green." in found
 
 
 def test_a_mix_that_brings_a_spice_of_the_list_is_told_in_one_word(adapt: Adapt) -> None:
@@ -145,4 +145,4 @@ def test_of_vegetables_the_list_says_what_they_are(adapt: Adapt) -> None:
         "leave for 5 minutes.",
     )["recipe"]  # fmt: skip
     assert "1. Fry the vegetables in the oil for 10 minutes." in found
-    assert "2. Boil quinoa for about 15 minutes in plenty of water, and drain." in found
+    assert "2. Boil the quinoa for about 15 minutes in plenty of water, and drain." in found

@@ -53,7 +53,7 @@ def test_a_verb_is_no_food(step: str, verb: str, tables: Tables) -> None:
     [
         ("Add the squash and simmer.", "squash"), ("Roast the potatoes with squash.", "squash"),
         ("Squash in, 5 minutes more.", "squash"), ("Stir in 200 g squash.", "squash"),
-        ("Add honey and the juice.", "honey"), ("Serve on bread.", "bread"),
+        ("Add honey and the juice.", "honey"), ("Lay it on bread.", "bread"),
     ],
 )  # fmt: skip
 def test_a_noun_is_one(step: str, noun: str, tables: Tables) -> None:

@@ -23,9 +23,11 @@ from calmlarder.adapt.oil_lowered import BESIDE_IT
 from calmlarder.adapt.step_ahead import boiled_ahead
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_garlic import oil_with_the_fat
+from calmlarder.adapt.step_green_parts import green_parts_named
 from calmlarder.adapt.step_heat import (
     on_time,
 )
+from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun
 from calmlarder.adapt.step_liquor import without_soaked_mushrooms
 from calmlarder.adapt.step_marked import marked_step
 from calmlarder.adapt.step_named_once import named_once, oil_shared_out
@@ -46,6 +48,7 @@ from calmlarder.adapt.step_notes import (
 )
 from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_oil_once import oil_once
+from calmlarder.adapt.step_oven_later import put_in_the_oven_later
 from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, twice
 from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
@@ -132,7 +135,9 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = [boiled_ahead(oil_once(not_charred(text))) for text in marked]
-    marked = oil_shared_out(named_once(marked))
+    marked = put_in_the_oven_later(green_parts_named(marked))
+    marked = [greens_by_one_word(text) for text in marked]
+    marked = remaining_if_begun(oil_shared_out(named_once(marked)))
     marked = without_soaked_pulses(steps, marked, told)
     marked = [old if text == plain else text for text, plain, old in zip(marked, steps, written, strict=False)]
     marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]

@@ -1,5 +1,6 @@
 """The dish whose lines are opened, and what has a place in it."""
 
+import re
 from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
@@ -30,6 +31,10 @@ _SEASONS = frozenset({"sauce", "fat", "acid", "aromatic"})
 _EASTERN: tuple[Family, ...] = ("east-asian", "southeast-asian")
 _OF_ITS_OWN = 3  # of 3, how far a food's taste is of a kitchen
 _GREEN_PEPPER = "pepper-green"
+_SIEVED = "passata"
+_TOMATO_SAUCE = re.compile(
+    r"\b(?:cups?|cans?|ounces?|oz)\b[.)]* (?:cans? )?(?:of )?(?:canned )?tomato sauce\b", re.IGNORECASE
+)
 _DAIRY = frozenset({"butter", "cream", "cheese", "yoghurt"})
 STRANDS = frozenset({"pasta", "noodle"})
 
@@ -75,13 +80,16 @@ def belongs(part: Serving, food: Food, dish: Dish) -> bool:
 
 
 def suits_use(other: Food, food: Food, cooked: bool, told: Told) -> bool:
-    """Whether a stand-in does in this use: nothing moist where a mix is kept dry, something crisp in a raw slaw."""
+    """Whether a stand-in does in this use: nothing moist where a mix is kept dry, something crisp in a raw slaw.
+
+    An apple in a soup or a roast is sweet body beside the onions: no rhubarb, no sugar.
+    """
     if food.kind == "dried-fruit":
         return other.kind not in _MOIST if told.kept_dry else other.kind != "seed"
     if food.kind == "pulse" and other.kind in {"potato", "grain"} and food.id in told.blended and not told.brothy:
         return False  # under blades a potato turns to glue, and grains stay rough: common practice, no source
     vegetable = other.kind in _VEGETABLES and other.roles[0] != "sweet"  # rhubarb is a pudding's
-    if food.id.startswith(_CRISP) and not cooked and told.slaw:
+    if food.id.startswith(_CRISP) and (told.savoury if cooked else told.slaw):
         return vegetable
     return food.kind != "fruit" or not vegetable
 
@@ -135,6 +143,15 @@ def is_its_other_sort(candidate: Candidate, text: str, food: Food, dish: Dish) -
     """Whether a line of several sorts would be of one of them: `mixed mushrooms (shiitake, oyster)` all of oyster."""
     others = dish.beside.get(text, frozenset()) - {food.id}
     return all(part.food.id in others and part.food.kind == food.kind for part in candidate.parts)
+
+
+def is_plain_tomato(candidate: Candidate, text: str) -> bool:
+    """Whether sieved tomatoes take the place of `tomato sauce` by the can or cup, which is that in America.
+
+    What a jar of sauce for pasta is, they are not.
+    """
+    sieved = all(part.food.id == _SIEVED for part in candidate.parts)
+    return sieved == (_TOMATO_SAUCE.search(text) is not None)
 
 
 def brings_new_allergen(candidate: Candidate, food: Food) -> bool:

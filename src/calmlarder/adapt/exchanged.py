@@ -15,6 +15,7 @@ from calmlarder.adapt.dish import (
     is_dulled,
     is_its_other_sort,
     is_of_another_kitchen,
+    is_plain_tomato,
     is_strange,
     is_there_already,
 )
@@ -60,6 +61,8 @@ def swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice
     other = prices.ANOTHER_KIND * all(is_another_kind(part.food, line.food) for part in candidate.parts)
     other *= 1 if dish.told.named_for_a_food else prices.NAMED_FOR_NONE
     other += prices.ANOTHER_KITCHEN * any(is_of_another_kitchen(part.food, line.food, dish) for part in candidate.parts)
+    if line.food.id == "pasta-sauce-tomato":
+        other += prices.ANOTHER_KIND * (not is_plain_tomato(candidate, line.read.text))
     other += prices.DULLED * any(is_dulled(part.food, line.food, dish) for part in candidate.parts)
     much = sum(too_much(part, dish) for part in candidate.parts)
     new = prices.NEW_ALLERGEN * brings_new_allergen(candidate, line.food)

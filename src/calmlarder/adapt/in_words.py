@@ -52,7 +52,7 @@ VERBS_NEXT = (
     r"(?:then|cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|reduce|lower|season|drain|add|pour|heat|bake|roast"
     r"|boil|put|set|serve|saut\w+|sizzle|warm|whisk|return|drizzle|continue|blend|blitz|melt|keep|scraping|stirring|turning|tossing|in|with|to|until|for)\b"
 )
-_BOTH_SHARED = re.compile(rf"\s+and (?!the )(?!{VERBS_NEXT})(?=[a-z-]+\b)", re.IGNORECASE)
+_BOTH_SHARED = re.compile(rf"\s+and (?!the |half |some |all |a |one )(?!{VERBS_NEXT})(?=[a-z-]+\b)", re.IGNORECASE)
 _NEXT_WORD = re.compile(r"\s+([a-z]{4,})\b", re.IGNORECASE)
 _THE = re.compile(r"\b(?:the|your) $", re.IGNORECASE)
 _SO_MUCH = re.compile(r"\d[\d\s./]*(?:kg|g|ml|l|tsp|tbsp|cups?|pinch)? of the |the rest of the ")

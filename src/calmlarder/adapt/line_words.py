@@ -179,6 +179,9 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
     done = _fit_cut(cut[1].lower(), stand_in) if cut else ""
     if not done and stand_in.kind == "pepper" and _SEEDED.search(read.text):
         done = "seeded"
+    own = tables.food_by_id.get(read.food or "")
+    if not done and stand_in.kind == "citrus" and own is not None and own.kind != "citrus":
+        done = _usual_cut(stand_in)
     if not done and _PREPARED.search(read.text) and stand_in.kind != "fruit":
         done = _usual_cut(stand_in)
     return f"{called}, {done}" if done else called

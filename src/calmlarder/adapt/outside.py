@@ -9,6 +9,7 @@ from calmlarder.adapt.names import foods_in, names_of_all, spans_in
 from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.adapt.worst import matters
+from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.names.notes import COLOURS
 from calmlarder.matching.names.words import words_of
@@ -59,7 +60,10 @@ _VESSEL = re.compile(
     r"(?:tins?|trays?|cases?|dish(?:es)?|pans?|pots?|bowls?|cups?|plates?|knife|press|cooker|stone|steel|slice|masher|squeezer|ring|mould|cloths?|towels?)\b"
     r"|\bcookies? (?:policy|policies|settings?|notice|preferences|banner)\b"
     r"|\b(?:deep|shallow|large|small|wide|ovenproof|heatproof|gratin|oven) dish(?:es)?\b"
-    r"|\b(?:baking|pie|ceramic) (?:beans|weights)\b|(?<=remove the )beans\b|(?<=lift out the )beans\b",
+    r"|\b(?:baking|pie|ceramic) (?:beans|weights)\b|(?<=remove the )beans\b|(?<=lift out the )beans\b"
+    # what weighs down a case that is baked blind, and comes out again
+    r"|\b(?:paper|parchment|foil)\b(?:,? (?:and|then|with|filled|fill|it|the|tip|in|some|of|a|layer|over|weigh|down)\b)"
+    r"{1,6} (?:dried |dry |uncooked |raw )?(?:beans|rice|lentils|pulses|chickpeas|peas)\b",
     re.IGNORECASE,
 )
 # What becomes of the rest another day, what else could be done, and what would be nice beside it are no part of the
@@ -85,10 +89,17 @@ _BY_THE_WAY = re.compile(
 )
 # `Serve with naan.`, and a sentence that says no more than what would do beside it: `Rice or chapatis.`
 _WITH = re.compile(
-    r"(?:\bserv(?:e[ds]?|ing)\b[^.;:]{0,40}?\bwith\b|(?<=[.!?] )(?=[\w-]+ or (?:[\w-]+ ){0,2}[\w-]+(?:[.!]|$)))"
+    r"(?:\bserv(?:e[ds]?|ing)\b[^.;:]{0,40}?\b(?:with|over|in|on|alongside|atop)\b"
+    r"|(?<=[.!?] )(?=[\w-]+ or (?:[\w-]+ ){0,2}[\w-]+(?:[.!]|$)))"
     r"([^.;:]{1,80})"
     r"|(?<![^.!?\n] )(?<![^.!?\n ])([A-Z][^.;:!?\n]{1,60}?) (?:to serve|alongside|on the side|at the table)"
     r"(?=[.;!\n]|$)",
+    re.IGNORECASE,
+)
+# `For the bechamel, melt the butter`, `To make the pesto, blend …`: it is made here.
+_MAKES = re.compile(
+    r"\b(?:for|make|making|prepare) (?:the|a|your) ((?:[^\W\d_]+ ){0,2}[^\W\d_]+)"
+    r"(?=[,:.;]| (?:by|in|while|melt|heat|mix)\b)",
     re.IGNORECASE,
 )
 _BRACKETS = re.compile(r"\[[^\[\]]{1,400}\]")
@@ -113,7 +124,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eater
     names = names_of_all(tables)
     covered |= {word for words, meant in names.items() if meant & ids for word in words}
     covered |= words_for_several(ids, tables)  # `the cheese`, where feta is in the list
-    made = _made_of(ids, recipe.title, tables)
+    made = _made_of(ids, recipe, tables)
     title = set(words_of(recipe.title))
     found: dict[str, None] = {}
     for step in within(recipe.steps):
@@ -162,7 +173,7 @@ def _known(recipe: Recipe, reads: Iterable[IngredientRead], tables: Tables) -> t
     """The words and the foods that the list speaks of."""
     ids = {food for read in reads for food in (read.food, *read.alternatives) if food is not None}
     covered = {word for line in recipe.ingredients for word in words_of(line)}
-    made = _made_of(ids, recipe.title, tables)
+    made = _made_of(ids, recipe, tables)
     covered |= words_for_several(ids, tables)  # `the cheese`, where parmesan is in the list
     if any(tables.food_by_id[food].kind == "bread" for food in ids if food in tables.food_by_id):
         covered.add("toast")  # it is toasted from the bread of the list
@@ -255,14 +266,17 @@ def _without_verbs(step: str) -> str:
     return _OWNERS.sub("", step)
 
 
-def _made_of(ids: set[str], title: str, tables: Tables) -> set[str]:
-    """Mixtures that the recipe makes itself: the title names them, or some of their parts are in the list.
+def _made_of(ids: set[str], recipe: Recipe, tables: Tables) -> set[str]:
+    """Mixtures that the recipe makes itself: title or steps say so, or some of their parts are in the list.
 
     `the hummus`, `the meatballs` of a step are what was made in the steps before.
     """
-    titled = {food for _, foods in foods_in(title, names_of_all(tables)) for food in foods}
+    titled = {food for _, foods in foods_in(recipe.title, names_of_all(tables)) for food in foods}
     made = {food.id: tables.composite_of(food.id) for food in tables.foods}
     dishes = {dish for dish, mixture in made.items() if mixture and tables.food_by_id[dish].kind == "boxed"}
+    called = [words_of(one) for one in _MAKES.findall(" . ".join(recipe.steps)[:MOST_SIGNS_OF_STEPS])]
+    named = names_of_all(tables)
+    dishes |= {dish for words in called for dish in named.get(words, ()) if made.get(dish)}
     mixed = {dish for dish in dishes if (whole := made[dish]) and ids & {part.food for part in whole.parts}}
     wholes = [dish for dish, mixture in made.items() if mixture]
     return mixed | {dish for dish in titled if any(same_thing(dish, one) for one in wholes)}

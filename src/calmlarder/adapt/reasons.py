@@ -138,7 +138,8 @@ def at_heat(line: Open, choice: Choice) -> str:
 def not_soaked(line: Open, choice: Choice) -> str:
     """What is done with a grain that must boil, where the step only pours hot water over another."""
     return "; ".join(
-        f"boil {short_name(one.food.name)} for about {one.food.minutes['boil']} minutes in plenty of water, and drain"
+        f"boil the {short_name(one.food.name)} for about {one.food.minutes['boil']} minutes "
+        "in plenty of water, and drain"
         for one in choice.brings
         if choice.kind == "swap" and one.food.kind in _BOILED and _boils_otherwise(line.line.food, one.food)
     )

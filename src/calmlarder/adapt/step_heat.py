@@ -45,7 +45,11 @@ _AS_A_PIECE = re.compile(
     r"\bcut[- ]side|\b(?:top|tip|end)s? off\b|\bwrap\w*\b[^.;]{0,30}\bfoil\b|\b(?:heads?|bulbs?|whole)\b|\bhalv\w*",
     re.IGNORECASE,
 )
-_GOES_ON = re.compile(r"(?:once|when|as soon as|keep|continue|fry|cook|stir|let)\b", re.IGNORECASE)
+_GOES_ON = re.compile(
+    r"(?:once|when|as soon as|keep|continue|fry|cook|stir"
+    r"|let(?! (?:it|them|this|all|everything) (?:sit|stand|rest|cool)))\b",
+    re.IGNORECASE,
+)
 _CRUSHES = re.compile(r"\b(?:mash\w*|crush\w*|squash(?:ed|ing))\b", re.IGNORECASE)
 _STAYS_WHOLE = frozenset({"grain", "rice", "noodle", "olive", "nut"})  # does not mash
 _HARD_WHEN_RAW = frozenset({"potato", "root", "squash"})

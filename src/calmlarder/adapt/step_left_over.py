@@ -1,6 +1,7 @@
 """What a changed step still says of the old food, word by word, and no longer holds of the new one."""
 
 import re
+from collections.abc import Sequence
 
 # Nothing is left to do to a clove that is oil now: `Take the garlic-infused oil with the flat of a knife and crush.`
 _NOTHING_TO_CUT = re.compile(
@@ -13,9 +14,15 @@ _NOTHING_TO_CUT = re.compile(
 _AGAIN_IN_A_LIST = re.compile(
     r"\b(?P<name>[a-z]{4,}(?: [a-z]{4,}){0,2}), (?=(?:and )?(?:the )?(?P=name)\b)", re.IGNORECASE
 )
+# `the lentils [drained and rinsed, without their liquid] with their liquid`
+_NO_LIQUOR = re.compile(
+    r"(?P<said> \[drained and rinsed, without their liquid\]),? (?:and|with|in|along with) (?:all )?(?:of )?"
+    r"(?:their|its|the) (?:liquid|liquor|juices?|brine|water)\b",
+    re.IGNORECASE,
+)
 _SO_MUCH_AND_MORE = re.compile(
     r"\b\d[\d ./]*(?:tsp|tbsp|g|ml) of the (?P<name>[a-z-]+(?: [a-z-]+){0,2}?)(?P<between>(?:,| and) [^.;\[\]]*?)"
-    r"(?<! of)(?<! of the)"
+    r"(?<! of)(?<! the)"
     r",? (?:and )?(?:the )?(?P=name)(?=,| and\b)",
     re.IGNORECASE,
 )
@@ -60,12 +67,33 @@ _ALL_THE_REST = "and rub the meat with the garlic-infused oil"
 
 def without_what_is_left_over(step: str) -> str:
     """A changed step without what is done to a clove, said twice in a list, or called by the old name."""
-    step = _rubbed_in(step)
+    step = _NO_LIQUOR.sub(r"\g<said>", _rubbed_in(step))
     step = _SO_MUCH_AND_MORE.sub(r"\g<name>\g<between>", step)
     step = _SQUEEZED.sub(lambda one: f"{'Stir' if one['first'].isupper() else 'stir'} in {one['what']}", step)
     step = _AGAIN_IN_A_LIST.sub("", step)
     step = _NOT_THERE_YET.sub(lambda one: f"{one['until']} {'all is tender' + one['end'] if one['end'] else ''}", step)
     return _CATCHES.sub("", _IN_A_GLAZE.sub(r"\g<now>", _NOTHING_TO_CUT.sub("", step)))
+
+
+# `the rest of the garlic-infused oil and the remaining pepper flakes`, of which nothing went in before
+_REMAINING = re.compile(r"(?<=infused oil and the )remaining (?P<name>[a-z]+(?: [a-z]+)?)(?=,| and\b|[.;]|$)", re.I)
+
+
+_MADE_OF_GREENS = re.compile(r"\bleek green (?=(?:mixture|mix|filling|sauce|paste)\b)", re.IGNORECASE)
+
+
+def greens_by_one_word(step: str) -> str:
+    """`the leek green mixture` as `the leek mixture`."""
+    return _MADE_OF_GREENS.sub("leek ", step)
+
+
+def remaining_if_begun(steps: Sequence[str]) -> list[str]:
+    """The changed steps that speak of the rest of a thing only where an earlier one took some of it."""
+    return [_begun(step, " ".join(steps[:place])) for place, step in enumerate(steps)]
+
+
+def _begun(step: str, before: str) -> str:
+    return _REMAINING.sub(lambda one: one[0] if one["name"] in before else one["name"], step)
 
 
 def _rubbed_in(step: str) -> str:

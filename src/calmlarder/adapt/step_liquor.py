@@ -59,6 +59,15 @@ _SO_MUCH_WATER = re.compile(
     re.IGNORECASE,
 )
 
+# They were soaked in some of the stock.
+_IN_STOCK = re.compile(
+    r"\b(?:pour(?: over)?|cover(?: them)? with|soak \w+ \w* ?in|over|in) "
+    r"(?P<much>\d[\d./½¼¾]* ?(?:ml|litres?|l|cups?)) of (?:the |your )?"
+    r"(?:hot |boiling |warm )*(?:[a-z]+ )?(?:stock|broth)\b(?=[^.;]*\b(?:soak|leave|stand|soft)\w*)",
+    re.IGNORECASE,
+)
+_REST_OF_STOCK = re.compile(r"\bthe (?:rest of|remaining) (?:the )?(?=(?:[a-z]+ )?(?:stock|broth)\b)", re.IGNORECASE)
+
 
 def without_soaked_mushrooms(
     steps: Sequence[str], marked: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables
@@ -67,8 +76,13 @@ def without_soaked_mushrooms(
     for change in adapted.changes:
         if change.place is not None and _is_fresh_now(parts[change.place], change, tables):
             water = _SO_MUCH_WATER.search(" ".join((change.ingredient, *steps)))
+            stock = _IN_STOCK.search(" ".join(steps))
+            liquor = f"{stock['much']} of the stock" if stock else f"{water[1] if water else 'a little'} water"
             names = [bare(line) for line in change.lines]
-            marked = _without(list(marked), names, water[1] if water else "a little", _minutes(parts, change, tables))
+            marked = _without(list(marked), names, liquor, _minutes(parts, change, tables))
+            marked = [_all_one_kind(step, names) for step in marked]
+            if stock is not None:  # all of it is there still
+                marked = [_REST_OF_STOCK.sub("the ", step, count=1) for step in marked]
     return list(marked)
 
 
@@ -87,7 +101,20 @@ def _minutes(parts: Sequence[Part], change: Change, tables: Tables) -> int:
     return max((row.minutes or 0 for row in rows if row is not None), default=0)
 
 
-def _without(steps: list[str], names: Sequence[str], water: str, minutes: int) -> list[str]:
+def _all_one_kind(step: str, names: Sequence[str]) -> str:
+    """`the fresh mushrooms [oyster mushrooms] and 80 g of the oyster mushrooms` as `the oyster mushrooms`."""
+    now = "|".join(map(re.escape, names))
+    share = r"(?:\d+ g of the )?"
+    fresh = rf"(?:fresh |sliced |remaining )*(?:{now}|(?:mixed |wild )*mushrooms \[(?:{now})\])"
+    twice = re.compile(
+        rf"\bthe {share}{fresh}(?:,| and|, and) (?:the )?(?:chopped )?{share}(?P<name>{now})\b"
+        rf"|\bthe {share}(?P<first>{now})(?:,| and|, and) (?:the )?{share}{fresh}",
+        re.IGNORECASE,
+    )
+    return twice.sub(lambda one: f"the {one['name'] or one['first']}", step)
+
+
+def _without(steps: list[str], names: Sequence[str], liquor: str, minutes: int) -> list[str]:
     known = "|".join(map(re.escape, sorted(names, key=len, reverse=True)))
     named = re.compile(
         rf"(?:\d+ g of the )?(?:{known})|dried (?:wild |\w+ )?mushrooms|(?:dried )?porcini", re.IGNORECASE
@@ -96,7 +123,8 @@ def _without(steps: list[str], names: Sequence[str], water: str, minutes: int) -
     torn = soaking = False
     fried = re.compile(
         rf"\b(?:fry|frying|brown|saut\w+)\b[^.;]*(?<!of )\bthe (?:{known})"
-        r"|\b(?:add|fry|cook|brown|saut\w+) all (?:of )?the (?:[\w-]+ )?mushrooms\b[^.;]*\d+ ?min",
+        r"|\b(?:add|fry|cook|brown|saut\w+) all (?:of )?the (?:[\w-]+ )?mushrooms\b[^.;]*\d+ ?min"
+        rf"|\b(?:add|stir in|tip in)\b[^.;]*\b(?:{known})\b[^.;]*\b(?:fry|brown|saut\w+)\b[^.;]*\d+ ?min",
         re.IGNORECASE,
     )
     brown = f" and brown them in a little oil in a hot pan for about {minutes} minutes"
@@ -112,7 +140,7 @@ def _without(steps: list[str], names: Sequence[str], water: str, minutes: int) -
             drains |= bool(soaking and _LIFTED.match(sentence))
             if soaking and _KEPT.match(sentence):
                 into = _ADDED.search(sentence)
-                kept += [f" Add {water} water to {into['to']}."] if into else []
+                kept += [f" Add {liquor} to {into['to']}."] if into else []
                 continue
             soaking = soaks or drains
             if soaks or drains:
@@ -124,12 +152,12 @@ def _without(steps: list[str], names: Sequence[str], water: str, minutes: int) -
                 kept.append(sentence)
         text = "".join(kept).strip()
         found.append(text or "Nothing is soaked here.")
-    return [_without_liquor(one, water) for one in found]
+    return [_without_liquor(one, liquor) for one in found]
 
 
-def _without_liquor(step: str, water: str) -> str:
+def _without_liquor(step: str, liquor: str) -> str:
     step = _SO_MUCH_OF_IT.sub(r"\g<much> water", _GRIT.sub("", step))
-    return _SOAKED.sub("", _ALL_OF_IT.sub(f"{water} water", _MORE_OF_IT.sub("water", step)))
+    return _SOAKED.sub("", _ALL_OF_IT.sub(liquor, _MORE_OF_IT.sub("water", step)))
 
 
 def _the(name: str) -> str:

@@ -56,6 +56,14 @@ _JUICE = words_of("juice")
 _OF_A_FRUIT = re.compile(r"\s+(?:of|from|runs?|and zest)\b", re.IGNORECASE)
 _IF_USED = re.compile(r",? \(?if (?:you are |you're )?us(?:ed|ing)(?: (?:it|them|any))?\)?(?=[.,;]|$)", re.IGNORECASE)
 _A_POT = re.compile(r" (?:pot|crock|kettle)\b(?! of)", re.IGNORECASE)
+_SHORTER = re.compile(r"^leek greens$")
+# `Roll into balls`, `wrap it up`: what one does, where a clause begins with it.
+_VERB_TOO = re.compile(r"roll|wrap|squash|top|crumb|bread|toast|cube|mash", re.IGNORECASE)
+_A_CLAUSE_BEGINS = re.compile(r"(?:^|[.;:!?,(]|\b(?:and|then|or|to|now|gently|lightly|tightly))\s*$", re.IGNORECASE)
+_AS_A_VERB = re.compile(
+    r"\s+(?:(?:it|them|each|the|this|your|all|half|up|out|into|around|round|tightly|lightly|loosely|in|over|with)\b|\d)",
+    re.IGNORECASE,
+)
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
 _ELSE = re.compile(r" else\b")
 _ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
@@ -125,6 +133,8 @@ def _is_none_of_them(step: str, span: tuple[int, int], meant: frozenset[str], to
     words = words_of(step[start:end])
     if is_another_one(words, step[:start]) or of_the_other_line(step[:start], meant, told):
         return True
+    if _AS_A_VERB.match(step, end) and _A_CLAUSE_BEGINS.search(step[max(0, start - 20) : start]):
+        return _VERB_TOO.fullmatch(step[start:end]) is not None or is_longer_name(step, span, meant, told.tables)
     if _A_POT.match(step, end):
         return True  # the bean pot is one whatever is in it
     if words == _JUICE and (step[start:end].endswith("s") or _OF_A_FRUIT.match(step, end)):
@@ -179,7 +189,7 @@ def _made_with_it(step: str, end: int, now: str, foods: Sequence[str], told: Tol
     if not foods:
         return None
     if now and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
-        return short_name(now).removesuffix("s"), end
+        return _SHORTER.sub("leek", short_name(now)).removesuffix("s"), end  # `the leek mixture`
     if (sauce := A_SAUCE.match(step, end)) and not is_oil(foods[0], told):
         single = re.sub(r"^leek greens$", "leek", short_name(now)).removesuffix("s")
         return "" if " and " in now or now[:1].isdigit() else f"{single} ", sauce.end()  # `the honey sauce`

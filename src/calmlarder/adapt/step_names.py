@@ -30,6 +30,7 @@ _TELLING = 5  # letters of a word that tells one line from another
 _LONGEST_WORD = 60  # letters of a word before a name; no food has one as long
 # `the white parts of the spring onions` is one thing.
 _WHITES = re.compile(r"whites?", re.IGNORECASE)
+_ITS_WHITES = re.compile(r" whites?\b", re.IGNORECASE)
 _PARTS_OF = re.compile(r" parts? of (?:the )?")
 
 
@@ -123,7 +124,7 @@ def is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tabl
 def whole_names(
     step: str, spans: Iterable[tuple[int, int, frozenset[str]]]
 ) -> Iterator[tuple[int, int, frozenset[str]]]:
-    """The names of a step; `the white parts of the spring onions` is one, of the whites."""
+    """The names of a step; `the white parts of the spring onions` and `spring onion whites` are one, of the whites."""
     waiting: tuple[int, int, frozenset[str]] | None = None
     for start, end, meant in spans:
         if waiting is not None:
@@ -132,8 +133,11 @@ def whole_names(
             if _PARTS_OF.fullmatch(step, last, start):
                 yield first, end, whites
                 continue
+            if _WHITES.fullmatch(step, start, end) and step[last:start] == " ":
+                yield first, end, meant  # `the green onion whites`
+                continue
             yield first, last, whites
-        if _WHITES.fullmatch(step, start, end):
+        if _WHITES.fullmatch(step, start, end) or _ITS_WHITES.match(step, end):
             waiting = start, end, meant
         else:
             yield start, end, meant

@@ -211,7 +211,7 @@ def filling_notes(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> It
         least = int(min(shares.values()) * 20) * 5
         yield (
             f"Less {' and '.join(shares)}: only about {least} % of the filling goes in. Bake the rest of it beside "
-            "them, covered, with as much more water as it wants."
+            "them, covered, with a splash of water where it looks dry."
         )
 
 

@@ -17,6 +17,14 @@ _MADE_READY = re.compile(
     r"[^.;!?]*",
     re.IGNORECASE,
 )
+# Vegetables that came beside tinned pulses want no rinsing until the water runs clear.
+_RINSED_CLEAR = re.compile(
+    r"\b(?P<rinse>rinse|wash) the (?P<name>(?:\d+ g of the )?(?:pumpkin|potatoes|carrots|courgettes?|aubergines?))"
+    r"(?: well| thoroughly)?(?: (?:in|under|with) [^.;]*?)?"
+    r" (?:until|till) (?:the |it |they )?(?:water )?(?:runs?|is|are) (?:almost |mostly )?clear"
+    r"(?:[.;] |,? (?P<then>then|and) )(?P<verb>put|tip|place|add|drain and (?:put|add|tip)) (?:them|it)\b",
+    re.IGNORECASE,
+)
 _SOAKS = re.compile(r"\bsoak\w*\b|\b(?:overnight|night before)\b", re.IGNORECASE)
 _BOILED_BARE = re.compile(
     r"\s*(?:cover|boil|simmer|put|bring|add|return|place)\b[^.;!?]*\bwater\b[^.;!?]*"
@@ -41,6 +49,11 @@ def without_soaked_pulses(steps: Sequence[str], marked: Sequence[str], told: Tol
     one hour (common practice, no source).
     """
     ready = [food for food, change in told.changed.items() if change.heat.startswith(_COOKED_ALREADY)]
+    if any(
+        change.change == "swap" and told.tables.food_by_id[food].kind == "pulse"
+        for food, change in told.changed.items()
+    ):
+        marked = [_rinsed_no_more(text) for text in marked]
     if len(ready) != 1 or not any(map(_SOAKS.search, steps)):
         return list(marked)
     now = short_name(and_list(things_now(told.changed[ready[0]], "", told, (ready[0],))))
@@ -63,6 +76,16 @@ def without_soaked_pulses(steps: Sequence[str], marked: Sequence[str], told: Tol
             text = text if baked == text else _LAST_HOUR.sub("for the last 15 minutes", baked)
         found.append(text)
     return found
+
+
+def _rinsed_no_more(step: str) -> str:
+    """`Rinse the pumpkin until the water runs clear. Put them in a pan` as `Put the pumpkin in a pan`."""
+    found = _RINSED_CLEAR.search(step)
+    if found is None:
+        return step
+    verb = found["verb"] if found["then"] else found["verb"].capitalize()
+    verb = verb.capitalize() if found["rinse"][0].isupper() else verb.lower()
+    return f"{step[: found.start()]}{verb} the {found['name']}{step[found.end() :]}"
 
 
 def _an_hour(found: re.Match[str]) -> str:

@@ -128,8 +128,10 @@ def all_in_one_step(step: str) -> str:
     for found in reversed(list(_SO_MUCH_OF.finditer(step))):
         word = re.escape(found["name"].split()[-1])
         own = re.search(rf"\b({word}) \[[\d/ ]+ (?:tsp|tbsp|g|pinch) of it\]", step, re.IGNORECASE)
-        if own is not None and found["lead"] and not own.start() < found.end() < own.end():
-            first, second = sorted(((found.span(), ""), (own.span(), own[1])))
+        heads = step.startswith(", ", found.end()) and not found["lead"]  # `5 tsp of the paprika, cumin and paprika`
+        if own is not None and (found["lead"] or heads) and not own.start() < found.end() < own.end():
+            whole = (found.start(), found.end() + 2) if heads else found.span()
+            first, second = sorted(((whole, " the " if heads else ""), (own.span(), own[1])))
             (a, b), in_first = first
             (c, d), in_second = second
             step = f"{step[:a]}{in_first}{step[b:c]}{in_second}{step[d:]}"

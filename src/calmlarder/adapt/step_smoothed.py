@@ -26,6 +26,17 @@ _GREENS_GOLDEN = re.compile(
     r"(?:golden|brown|carameli[sz]ed|translucent|sticky|charred|crisp|jammy|blackened)(?: brown)?",
     re.IGNORECASE,
 )
+_CARAMELISED = re.compile(
+    r"\b(?:carameli[sz]ed|golden|browned|crisp(?:y)?) (?P<greens>(?:leek|spring onion) greens)\b"
+    r"(?: \[only until soft, not golden\])?",
+    re.IGNORECASE,
+)
+# What follows green tops that were fried until they are green: sugar makes them shine.
+_THEN_CARAMELISED = re.compile(
+    r"(?P<green>\bbright green\b[^.;]*[.;][^.;]*?\b(?:sugar|syrup)\b[^.;]*?)\b(?:until|till) "
+    r"(?:\w+ (?:and )?){0,2}(?:carameli[sz]ed|sticky|golden|browned)\b",
+    re.IGNORECASE,
+)
 _DRAINED_GREENS = re.compile(r"\b(?:drained|soaked) (?=[\w ]{0,20}\b(?:greens|chives)\b)", re.IGNORECASE)
 # A thing named twice, as two of the list became one: `the leek greens and leek greens`.
 _TWICE = re.compile(
@@ -34,8 +45,9 @@ _TWICE = re.compile(
     re.IGNORECASE,
 )
 _FROM_ITS_SKINS = re.compile(
-    r"\b(?:squeeze|pop|slip|push|press) (?:out )?the (?:[\w-]+ )*garlic-infused oil(?: \[[^\]]*\])?,?"
-    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?skins?(?P<over> over [^,.;]{2,40}?(?=,? and\b|[,.;]))?"
+    r"\b(?:squeeze|pop|slip|push|press) (?:out |in )?the (?:[\w-]+ )*garlic-infused oil(?: \[[^\]]*\])?,?"
+    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?(?:skins?|cavity|bulbs?|halves|heads?|chicken|bird)\b"
+    r"(?P<over> over [^,.;]{2,40}?(?=,? and\b|[,.;]))?"
     r"(?P<into> into [^,.;]{2,30}?(?=,? (?:and )?(?:mash|stir)|[.;]))?"
     r"(?:,? (?:and )?(?:mash|stir|crush|whisk|mix|beat) (?:it|them) (?P<where>into [^,.;]+?))?"
     r"(?P<rest>,? and |, |[.;])",
@@ -66,10 +78,37 @@ _IN_HALVES = re.compile(
     r"|(?P<name>\b[a-z]+ pepper), in halves(?:, one a serving)?(?:(?=,| |\.)|$)",
     re.IGNORECASE,
 )
+# `Cut the tops off the green pepper halves`, `stand them in a dish`: halves are opened lengthways and laid down.
+_TOPS_OFF = re.compile(
+    r"\b(?P<cut>cut|slice|trim|take) (?:off )?(?:the )?(?:tops?|lids?|caps?|stalk ends?)(?: \w+)? "
+    r"(?:off|from|of) (?:the |each |all the )?(?P<name>[a-z]+ pepper) halves\b"
+    r"(?:,? and (?:remove|scoop out|discard|take out|pull out) (?:the |all the )?"
+    r"(?:seeds|cores|insides)(?: and (?:the )?\w+)?)?"
+    r"|\b(?P<cut2>cut|slice|trim) the (?P<name2>[a-z]+ pepper) halves in half"
+    r"(?: lengthways| lengthwise)?",
+    re.IGNORECASE,
+)
+_STOOD = re.compile(
+    r"\b(?P<verb>stand|sit|set|place|arrange|put|nestle) (?P<what>them|the peppers|the [a-z]+ pepper halves|the shells)"
+    r"(?: (?:upright|cut[- ]side up|snugly|open[- ]side up))* (?=in|on)",
+    re.IGNORECASE,
+)
 _FISHED_OUT = re.compile(
     r"(?P<lead>(?:,? and then |,? and |,? then |, ))?\b(?:(?:fish|lift|take|scoop) out"
     r"|(?:fish|lift|take|scoop)(?= the garlic-infused oil(?: \[[^\]]*\])? out\b)|remove|discard) "
     r"the garlic-infused oil(?: \[[^\]]*\])?(?: out(?: again)?)?(?P<end>,? and then |,? and |,? then |, |[.;])",
+    re.IGNORECASE,
+)
+# `remove the bay leaf and garlic-infused oil`: of what is lifted out an oil is none.
+_WITH_THE_LIFTED = re.compile(
+    r"(?P<lift>\b(?:fish|lift|take|scoop|pick|pull) out|\bremove|\bdiscard)(?P<others> (?:[^.;,\[\]]|, (?!then\b))*?)"
+    r"(?:,? and (?:the )?|, (?:the )?)garlic-infused oil(?: \[[^\]]*\])?",
+    re.IGNORECASE,
+)
+_LIFTED_WITH_IT = re.compile(
+    r"(?P<lift>\b(?:fish|lift|take|scoop|pick|pull) out|\bremove|\bdiscard) (?:the )?garlic-infused oil"
+    r"(?: \[[^\]]*\])?,? and (?:the )?"
+    r"(?=(?:bay|thyme|rosemary|herbs?|cinnamon|ginger|lemon\w*|orange|star|sprigs?|stalks?)\b)",
     re.IGNORECASE,
 )
 _NOT_BROWNED_OIL = re.compile(r" \[nothing to brown, lift out or pound;[^\]]*\]")
@@ -100,7 +139,8 @@ _MASHED_NOT = re.compile(
 )
 # Bread that is rubbed with a cut clove is brushed with its oil.
 _RUBBED = re.compile(
-    r"\b(?P<rub>rub)(?P<how>bed|bing|s)? (?P<what>[^.;\[]{3,60}?) (?:all over )?with (?:the |a )?"
+    r"\b(?P<rub>rub)(?P<how>bed|bing|s)? (?P<what>[^.;\[]{3,60}?) (?:all over )?with "
+    r"(?:the cut (?:sides?|faces?|edges?) of )?(?:the |a )?"
     r"(?:halved |cut |peeled |whole )?garlic-infused oil(?: \[[^\]]*\])?",
     re.IGNORECASE,
 )
@@ -166,7 +206,13 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _only_soft(step, others_between)
     step = _SIZZLED.sub(lambda one: f"{'W' if one['take'][0] == 'T' else 'w'}arm the garlic-infused oil", step)
     step = _IN_HALVES.sub(lambda one: f"{one['name'] or one['now']} halves", step)
+    if _TOPS_OFF.search(step):
+        step = _STOOD.sub(
+            lambda one: f"{'Lay' if one['verb'][0].isupper() else 'lay'} {one['what']} cut side up ", step
+        )
+        step = _TOPS_OFF.sub(_lengthways, step)
     step = _HALVED_AGAIN.sub(r"\g<verb> the \g<name>s", step)
+    step = _LIFTED_WITH_IT.sub(r"\g<lift> the ", _WITH_THE_LIFTED.sub(r"\g<lift>\g<others>", step))
     if (fished := _FISHED_OUT.search(step)) is not None:
         rest = step[fished.end() :].lstrip()
         step = f"{_NOT_BROWNED_OIL.sub('', step[: fished.start()])}{step[fished.start() :]}"
@@ -176,6 +222,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
             step = f"{step[: fished.start()]}{end} {rest}".rstrip()
         else:
             step = f"{step[: fished.start()]}{rest[:1].upper()}{rest[1:]}".rstrip()
+    step = _THEN_CARAMELISED.sub(r"\g<green>until glossy", _CARAMELISED.sub(r"softened \g<greens>", step))
     step = _DRAINED_GREENS.sub("", step)
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(lambda one: _without_skins(one, step[: one.start()]), step)
@@ -224,6 +271,16 @@ def _mashed(found: re.Match[str], step: str) -> str:
         return ""
     late = re.search(rf"{name}[^.;]{{0,40}}at the end", step, re.IGNORECASE)
     return "" if late else found[0]
+
+
+def _laid(found: re.Match[str]) -> str:
+    return f"{'Lay' if found['verb'][0].isupper() else 'lay'} {found['what']} cut side up "
+
+
+def _lengthways(found: re.Match[str]) -> str:
+    halve = "Halve" if (found["cut"] or found["cut2"])[0].isupper() else "halve"
+    seeds = " and take out the seeds" if found["cut"] else ""
+    return f"{halve} the {found['name'] or found['name2']}s lengthways{seeds}"
 
 
 def _brushed(found: re.Match[str]) -> str:

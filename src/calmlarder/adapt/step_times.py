@@ -21,8 +21,8 @@ _FRIES = re.compile(
     re.IGNORECASE,
 )
 _NOT_IN_A_PAN = re.compile(
-    r"\b(?:oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|grill\w*|simmer\w*|boil\w*|slow cooker|deep[- ]fr\w+"
-    r"|batter|(?:to|into) the (?:casserole|stew|soup|sauce|curry|broth))\b",
+    r"\b(?:oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|grill\w*|simmer\w*|boil\w*|slow cooker"
+    r"|deep[- ]fr(?!ying pan)\w+|batter|(?:to|into) the (?:casserole|stew|soup|sauce|curry|broth))\b",
     re.IGNORECASE,
 )
 _GOES_ON = re.compile(
@@ -68,6 +68,7 @@ _OF_THE_REST = re.compile(
     re.IGNORECASE,
 )
 _TENDER = 5  # minutes of what is green tops and not a vegetable of its own: ours
+_A_MOMENT = 2  # minutes: ours
 _FAR_LONGER = 7  # minutes more than they bear: ours
 _GOES_ALONG = frozenset({
     "oil", "butter", "spice", "herb", "salt", "acid", "allium", "paste", "sauce", "soy-sauce", "stock", "sweetener",
@@ -207,7 +208,7 @@ def _timed(sentence: str, things: tuple[_Thing, ...], told: Told) -> str:
         told_by_sign = sign is not None and _names(sign["sign"], found)
         return _NO_BROWNING.sub("", said) if told_by_sign else _greens_later(said, first, found)
     time = _time(said, first)
-    if time is not None and _is_too_long(said, first, slowest):
+    if time is not None and (_is_too_long(said, first, slowest) or _is_too_short(time, slowest)):
         unit = "minute" if slowest.row.minutes == 1 else "minutes"
         about = "" if _LEADS_A_TIME.search(said[: time.start()]) else "about "
         said = f"{said[: time.start()]}{about}{slowest.row.minutes} {unit}{time['more'] or ''}{said[time.end() :]}"
@@ -243,6 +244,12 @@ def _greens_later(sentence: str, first: int, found: list[tuple[_Thing, re.Match[
 def _is_too_long(sentence: str, first: int, slowest: _Thing) -> bool:
     time = _time(sentence, first)
     return time is not None and int(time["low"]) > (slowest.row.minutes or 0)
+
+
+def _is_too_short(time: re.Match[str], slowest: _Thing) -> bool:
+    """Whether green tops would stay raw in the minute that shallot and garlic take."""
+    minutes = slowest.row.minutes or 0
+    return minutes <= _TENDER and int(time["low"]) <= _A_MOMENT and minutes >= 2 * int(time["low"]) + 1
 
 
 def _time(sentence: str, first: int) -> re.Match[str] | None:

@@ -25,7 +25,9 @@ _JOINS = re.compile(r"\b(?:add|stir|fold|pour|whisk|beat|mix|tip|return|layer|co
 _ON_A_TRAY = re.compile(r"\b(?:trays?|roasting (?:tins?|pans?|dish)|baking (?:sheets?|tins?|dish)|sheet pans?)\b")
 _ROASTS = re.compile(r"\b(?:roast\w*|bak(?:e|ed|ing)|oven|trays?|roasting)\b")
 # A dressing that is stirred together by itself stays raw, in a dish that is cooked too.
-_DRESSING = re.compile(r"\b(?:dressing|vinaigrette|vinegar|salsa|raita|tzatziki|jar)\b")
+_DRESSING = re.compile(
+    r"\b(?:dressing|vinaigrette|vinegar|salsa|raita|tzatziki|jar|pico|guacamole|relish|gremolata|chimichurri|mayo(?:nnaise)?)\b"
+)
 # Onion that is to lose its bite in water is eaten raw.
 _FOR_ITS_BITE = re.compile(
     r"\bsoak\w*\b.*\b(?:cold|iced?) water\b|\bwater\b.*\b(?:bite|sharp\w*|harsh\w*|sting|edge|pungen\w+|mellow\w*)\b"
@@ -53,6 +55,7 @@ _RAW_PART = re.compile(
 )
 # Where everything is put together in the end, with no heat behind it.
 _ALLIUM = "allium"
+_SAVOURY = frozenset({"allium", "stock"})
 _COLD_DISH = re.compile(
     r"\b(?:salad|slaw|bowls?|tacos?|wraps?|sandwich\w*|salsa|poke|platter|burgers?|sliders?|hot dogs?|gyros)\b",
     re.IGNORECASE,
@@ -107,6 +110,7 @@ class Told(NamedTuple):
     roasted: frozenset[str] = frozenset()  # lies in the oven for long
     named_for_a_food: bool = True  # a ratatouille is not
     brothy: bool = False  # a stew or a soup, in which grains would drink the broth
+    savoury: bool = False  # onions or stock are in it
     blended: frozenset[str] = frozenset()  # its colour is the colour of the whole
     thrown_away: frozenset[str] = frozenset()  # flavours a liquid and is strained out of it
     binds: bool = True  # has a batter or a dough
@@ -148,6 +152,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     return Told(
         titled=titled,
         named_for_a_food=bool(titled & own),
+        savoury=any(tables.food_by_id[food].kind in _SAVOURY for food in own),
         brothy=bool(_BROTHY.search(recipe.title)),
         binds=bool(_BINDS.search(plain(called))) or not whole.strip(),
         by_the_piece=bool(_BY_THE_PIECE.search(whole)),

@@ -44,6 +44,7 @@ _BIG_SPOONS = ("1 tbsp", "2 tbsp", "3 tbsp", "4 tbsp")  # of syrup and sugar; mo
 _POURED_SPOONS = ("1 tsp", "1 1/2 tsp", "2 tsp", "1 tbsp", "4 tsp", "5 tsp", "2 tbsp", "3 tbsp", "4 tbsp")
 _DRIPPED = frozenset({"oil", "soy-sauce", "acid", "paste"})
 _NEAR_A_SPOON = Decimal("0.08")
+_NEAR_FAT_OR_SUGAR = Decimal("0.12")  # nobody measures 49 ml of oil or 23 g of sugar
 _SAME_SPOON = Decimal("0.06")
 _OWN_MEASURE = re.compile(
     r"\s*(\d+(?:[.,/]\d+)?(?: \d/\d)?\s?(?:ml|l|litres?|liters?|tbsp|tsp|tablespoons?|teaspoons?|cups?)"
@@ -51,6 +52,7 @@ _OWN_MEASURE = re.compile(
     re.IGNORECASE,
 )
 _COUNTED = re.compile(r"\s*(\d{1,2}) (?=[a-z])(?!(?:x|g|kg|ml|l|oz|cups?|slices?|lbs?|pounds?|ounces?|tins?)\b)", re.I)
+_A_ROLL = Decimal("0.45")  # of bread: those without gluten are heavier
 # How far a spoon may be from the grams asked for, as a share of them; of less than a gram no scale tells.
 _NEAR, _NEAR_A_PINCH = Decimal("0.26"), Decimal("0.6")
 
@@ -74,14 +76,14 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
             return Written(f"{spoon[0]} {words}", spoon[1].model_copy(update={"sure": sure}))
     if food.kind == "sweetener":
         big = min(_BIG_SPOONS, key=lambda one: abs(_spooned(one, food, tables) - grams))
-        near = abs(_spooned(big, food, tables) - grams) <= _SAME_SPOON * grams
+        near = abs(_spooned(big, food, tables) - grams) <= _NEAR_FAT_OR_SUGAR * grams
         amount = amount_told(big, food, tables) if near else None
         if amount is not None:
             return Written(f"{big} {words}", amount.model_copy(update={"sure": sure}))
     if food.kind in _DRIPPED:
         so_many = min(_POURED_SPOONS, key=lambda one: abs(_spooned(one, food, tables) - grams))
         amount = amount_told(so_many, food, tables)
-        if amount is not None and abs(amount.grams - grams) <= _NEAR_A_SPOON * grams:
+        if amount is not None and abs(amount.grams - grams) <= _near_spoon(food) * grams:
             return Written(f"{so_many} {words}", amount.model_copy(update={"sure": sure}))
     if food.kind in _POURED:
         cup = amount_told("100 ml", food, tables)
@@ -105,14 +107,26 @@ def in_own_measure(read: IngredientRead, food: Food, grams: Decimal, tables: Tab
 
 
 def in_own_count(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> Written | None:
-    """`4` of a line that counts rolls or cubes, where as many of the food weigh much the same."""
+    """`4` of a line that counts rolls or cubes, where as many of the food weigh much the same.
+
+    Small wraps take the place of large ones by their weight, two for one at the most; a roll is a roll.
+    """
     found = _COUNTED.match(read.text)
     if found is None or not (food.kind in BY_THE_PIECE or food.id == CUBE):
         return None
     amount = amount_told(found[1], food, tables)
-    if amount is None or abs(amount.grams - grams) > _NEAR * grams:
+    if amount is None:
         return None
-    return Written(found[1], amount)
+    if food.kind == "wrap" and amount.grams < grams * (1 - _NEAR):
+        told = str(min(2 * int(found[1]), int(grams * int(found[1]) / amount.grams)))
+        more = amount_told(told, food, tables)
+        return Written(told, more) if more is not None else None
+    near = _A_ROLL if food.kind == "bread" else _NEAR
+    return Written(found[1], amount) if abs(amount.grams - grams) <= near * grams else None
+
+
+def _near_spoon(food: Food) -> Decimal:
+    return _NEAR_FAT_OR_SUGAR if food.kind == "oil" else _NEAR_A_SPOON
 
 
 def _near(grams: Decimal) -> Decimal:

@@ -5,6 +5,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from calmlarder.cookbook.buttons import without_buttons
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.recipe import Form, Recipe
 from calmlarder.cookbook.serves import number_span, serves_above, serves_in
@@ -28,7 +29,7 @@ def rewritten(recipe: Recipe, changes: Changes, serves: int | None, form: Form, 
         return _object(recipe, lines, serves, notes, changed=bool(changes))
     if recipe.form == form:
         text = _under_its_title(without_a_mail(_in_place(recipe.source, changes)), recipe)
-        return _noted(_with_serves(text, serves), notes, form)
+        return _noted(_with_serves(without_buttons(text), serves), notes, form)
     return _noted(_anew(recipe, lines, count, form), notes, form)
 
 

@@ -1,0 +1,83 @@
+"""What bears a quarter of an hour in the oven goes in with its last stage, told where that stage is."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.step_named_once import without_one
+
+_NAME = r"(?P<the>the )?(?P<much>\d+ g of the )?(?P<name>(?:[a-z][a-z-]* ){0,2}[a-z]+)"
+_LATER = re.compile(
+    rf"\b{_NAME} \[(?:not yet, )?only for the last (?P<minutes>\d+) minutes(?P<oven> in the oven)?\]", re.IGNORECASE
+)
+_VERB = re.compile(
+    r"^(?:put|add|toss|scatter|spread|place|tip|arrange|tuck|lay|mix|stir|and|then|in|over)\s+(?:the )?", re.IGNORECASE
+)
+_BEFORE_IT = re.compile(r"(?:,| and| with) (?:the )?$")
+_IN_THE_OVEN = re.compile(r"\b(?:roast|bake|cook|oven|return)\b", re.IGNORECASE)
+_TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
+_ON_THE_STOVE = re.compile(r"\b(?:simmer|fry|boil|pan over|saucepan|wok|rest)\b", re.IGNORECASE)
+
+_LONG = 45  # minutes: a roast that has one long time is done with it, what is baked later is something else; ours
+
+
+def put_in_the_oven_later(steps: Sequence[str]) -> list[str]:
+    """The changed steps in which such a thing stands with the last time that the dish is in the oven."""
+    told = list(steps)
+    for place, step in enumerate(steps):
+        found = _LATER.search(step)
+        if found is None:
+            continue
+        rest = _without(step, found)
+        stage = _last_stage(told, place, found.end(), later=found["oven"] is not None)
+        if rest is None or stage is None:
+            continue
+        at, start, end, minutes = stage
+        needs = int(found["minutes"])
+        name = _VERB.sub("", found["name"])
+        text = rest if at == place else told[at]
+        shift = len(step) - len(rest) if at == place else 0
+        start, end = start - shift, end - shift
+        much = f"{found['much'] or 'the '}{name}"
+        if minutes > needs:
+            new = f"{text[:end]} Put in {much} for the last {needs} minutes of it.{text[end:]}"
+        else:
+            lead = text[:start]
+            new = f"{lead}{' ' if lead and not lead.endswith(' ') else ''}Scatter {much} over. {text[start:].lstrip()}"
+        told[place] = rest
+        told[at] = new
+    return told
+
+
+def _without(step: str, found: re.Match[str]) -> str | None:
+    """The step without the thing, where something else of its list stays."""
+    start = found.start() + len(_VERB.match(found[0])[0]) if _VERB.match(found[0]) else found.start()  # type: ignore[index]
+    before, behind = step[:start], step[found.end() :]
+    follows = re.match(r"(?:,| and|, and) (?:the )?(?=[a-z])", behind)
+    joined = _BEFORE_IT.search(before.removesuffix("the "))
+    if joined is not None and not joined[0].startswith(" with"):
+        return without_one(step, (start, found.end()))
+    if follows is None:
+        return None
+    the = "the " if not before.endswith("the ") else ""
+    return f"{before}{the}{behind[follows.end() :]}"
+
+
+def _last_stage(steps: Sequence[str], place: int, behind: int, later: bool) -> tuple[int, int, int, int] | None:
+    """Step, span and minutes of the last sentence that has it in the oven, or of the first where not `later`."""
+    stages: list[tuple[int, int, int, int]] = []
+    for at in range(place, len(steps)):
+        step = steps[at]
+        start = 0
+        for end in (*(one.end() for one in SENTENCE_ENDS.finditer(step)), len(step)):
+            sentence, first = step[start:end], start
+            start = end
+            minutes = sum(
+                int(one[1]) * (60 if one[2].lower().startswith("h") else 1) for one in _TIME.finditer(sentence)
+            )
+            goes = minutes and _IN_THE_OVEN.search(sentence) and not _ON_THE_STOVE.search(sentence)
+            if goes and not (at == place and end <= behind):
+                stages.append((at, first, end, minutes))
+    if not stages:
+        return None
+    return stages[-1] if later and stages[0][3] < _LONG else stages[0]

@@ -1,0 +1,186 @@
+"""Dishes that people look up for dinner, adapted: how their steps read once a part of them is another food.
+
+Cut-offs: Varney et al. 2017 (doi:10.1111/jgh.13698). How dishes are cooked: common practice, no source.
+"""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from calmlarder.adapt.step_green_parts import green_parts_named
+from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun
+from calmlarder.adapt.step_oven_later import put_in_the_oven_later
+from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
+
+Adapt = Callable[..., dict[str, Any]]
+
+
+def _steps(found: dict[str, Any]) -> str:
+    return str(found["recipe"]).split("Method")[1].split("\nNotes")[0]
+
+
+def _plain(step: str) -> str:
+    return smoothed(step, lambda between: False)
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        (
+            "Rub a dish with the cut side of the garlic-infused oil [no piece to cut or roast], then butter it.",
+            "Brush a dish with a little of the garlic-infused oil, then butter it.",
+        ),
+        (
+            "Leave for 10 minutes, then remove the bay and garlic-infused oil and whisk in the mustard.",
+            "Leave for 10 minutes, then remove the bay and whisk in the mustard.",
+        ),
+        ("Remove the garlic-infused oil and bay leaf.", "Remove the bay leaf."),
+        (
+            "Simmer for 5 minutes, squeeze in the soft garlic-infused oil from the cavity, and strain.",
+            "Simmer for 5 minutes, stir the garlic-infused oil in, and strain.",
+        ),
+        (
+            "Tip in the lentils [drained and rinsed, without their liquid] with their liquid and the stock.",
+            "Tip in the lentils [drained and rinsed, without their liquid] and the stock.",
+        ),
+        (
+            "Cut the tops off the green pepper halves and remove the seeds. Stand them in a dish.",
+            "Halve the green peppers lengthways and take out the seeds. Lay them cut side up in a dish.",
+        ),
+        (
+            "Fill with the caramelised leek greens [only until soft, not golden].",
+            "Fill with the softened leek greens.",
+        ),
+        (
+            "Cook until soft and bright green. Stir in the sugar and cook for 5 minutes more until caramelised.",
+            "Cook until soft and bright green. Stir in the sugar and cook for 5 minutes more until glossy.",
+        ),
+    ],
+)
+def test_what_was_done_to_the_old_food_makes_room(step: str, told: str) -> None:
+    assert _plain(step) == told
+
+
+def test_a_bulb_from_the_cavity_is_oil_in_the_gravy_alone() -> None:
+    steps = [
+        "Stuff the cavity with the lemon, garlic-infused oil and herbs.",
+        "Simmer, squeeze in the soft garlic-infused oil [just stir it in] from the cavity, and strain.",
+    ]
+    assert oil_only_later(steps)[0] == "Stuff the cavity with the lemon and herbs."
+
+
+def test_white_and_green_parts_are_two_shares_of_the_greens() -> None:
+    steps = [
+        "Add the white parts of the 32 g of the spring onion greens and fry for 1 minute.",
+        "Scatter with the green parts of the spring onion greens.",
+        "Finish with the green onion tops [21 g of it].",
+    ]
+    assert green_parts_named(steps) == [
+        "Add 32 g of the spring onion greens and fry for 1 minute.",
+        "Scatter with the rest of the spring onion greens.",
+        "Finish with the rest of the spring onion greens.",
+    ]
+
+
+def test_the_rest_of_a_thing_is_told_only_once_some_of_it_went_in() -> None:
+    oil = "Add the rest of the garlic-infused oil and the remaining"
+    assert remaining_if_begun(["Mix the oil.", f"{oil} pepper flakes."])[1].endswith("and the pepper flakes.")
+    assert remaining_if_begun(["Mix half the ginger.", f"{oil} ginger."])[1].endswith("the remaining ginger.")
+
+
+def test_greens_are_one_word_before_what_is_made_of_them() -> None:
+    assert greens_by_one_word("Tip the leek green mixture in.") == "Tip the leek mixture in."
+
+
+def test_greens_go_into_the_oven_with_its_last_stage() -> None:
+    later = "leek greens [not yet, only for the last 15 minutes in the oven]"
+    steps = [
+        f"Toss the potatoes and {later} with the oil and roast for 25 minutes.",
+        "Add the salmon. Brush it with the glaze and bake for 12 minutes.",
+    ]
+    assert put_in_the_oven_later(steps) == [
+        "Toss the potatoes with the oil and roast for 25 minutes.",
+        "Add the salmon. Scatter the leek greens over. Brush it with the glaze and bake for 12 minutes.",
+    ]
+    roast = ["Put the leek greens [only for the last 15 minutes] and carrots in a tin.", "Roast for 1 hour 20 minutes."]
+    assert put_in_the_oven_later(roast) == [
+        "Put the carrots in a tin.",
+        "Roast for 1 hour 20 minutes. Put in the leek greens for the last 15 minutes of it.",
+    ]
+
+
+def test_a_sauce_made_in_the_steps_baking_beans_and_what_it_is_served_over_leave_the_verdict(adapt: Adapt) -> None:
+    found = adapt(
+        "Chicken tart", "250 g plain flour", "125 g butter", "300 ml milk", "600 g chicken breast", "2 tomatoes",
+        steps="1. Rub the butter into the flour, roll out, line with baking paper and beans and bake blind.\n"
+        "2. For the béchamel, melt some butter, stir in flour and whisk in the milk.\n"
+        "3. Fill with the chicken, tomatoes and béchamel and bake for 30 minutes.\n4. Serve over pasta.",
+    )  # fmt: skip
+    assert found["status"] != "not_known"
+    assert "pasta [not counted: a usual portion passes a limit]" in found["recipe"]
+
+
+def test_a_verb_is_no_roll(adapt: Adapt) -> None:
+    found = adapt(
+        "Meatballs", "500 g beef mince", "1 onion, chopped", "4 bread rolls, to serve",
+        steps="1. Mix the beef and onion. Roll into balls.\n2. Fry the balls and serve in the rolls.",
+    )  # fmt: skip
+    assert "Roll into balls." in _steps(found)
+    assert "gluten-free rolls." in _steps(found)
+
+
+def test_half_of_two_things_stays_half_of_the_other(adapt: Adapt) -> None:
+    found = adapt(
+        "Chicken curry", "600 g chicken breast", "4 garlic cloves, grated", "10 g ginger, grated", "2 tbsp olive oil",
+        steps="1. Mix the chicken with half the garlic and half the ginger.\n"
+        "2. Heat the oil and fry the remaining garlic and ginger for 1 minute. Add the chicken and cook for 9 minutes.",
+    )  # fmt: skip
+    assert "half the half" not in _steps(found)
+    assert "and half the ginger" in _steps(found)
+
+
+def test_a_seasoning_with_onion_is_stirred_together_from_its_spices(adapt: Adapt) -> None:
+    """A packet of seasoning is most of the taste of such mince: nobody leaves it out."""
+    found = adapt(
+        "Beef tacos", "500 g beef mince", "1 packet taco seasoning", "8 corn tortillas", "1/2 white onion, diced",
+        "3 tomatoes, diced", "1 lime",
+        steps="1. To make the pico, combine the tomatoes, onion and lime juice in a bowl. Let it sit.\n"
+        "2. Fry the beef for 8 minutes. Stir in the taco seasoning.\n3. Fill the tortillas.",
+    )  # fmt: skip
+    assert "paprika" in found["recipe"]
+    assert "ground cumin" in found["recipe"]
+    assert "spring onion greens, jalap" not in _steps(found)
+    assert "combine the tomatoes, spring onion greens and lime juice" in _steps(found)  # raw, as the onion was
+
+
+def test_tomato_sauce_by_the_cup_is_sieved_tomatoes(adapt: Adapt) -> None:
+    """In America a can of it holds sieved tomatoes (USDA SR28 11549), seasoned at times with onion."""
+    found = adapt("Beef pan", "500 g beef mince", "1 cup tomato sauce", "1 onion", steps="1. Simmer all of it.")
+    assert "1 cup passata" in found["recipe"]
+    jar = adapt("Beef pan", "500 g beef mince", "1 cup marinara sauce", "1 onion", steps="1. Simmer all of it.")
+    assert "tomato pasta sauce without onion or garlic" in jar["recipe"]
+
+
+def test_dried_and_fresh_mushrooms_of_one_kind_now_are_fried_once(adapt: Adapt) -> None:
+    found = adapt(
+        "Mushroom rice", "20 g dried porcini mushrooms", "300 g mixed mushrooms, sliced", "1 litre vegetable stock",
+        "300 g risotto rice", "30 g butter",
+        steps="1. Put the dried mushrooms in a bowl, pour over 300 ml of the hot stock and leave for 20 minutes."
+        " Drain, reserving the soaking liquid, and chop the mushrooms. Keep the rest of the stock warm.\n"
+        "2. Melt the butter. Stir in the fresh mushrooms and the soaked porcini and fry for 5 minutes. Add the rice.\n"
+        "3. Add the mushroom liquid and the stock and cook for 20 minutes.",
+    )  # fmt: skip
+    told = _steps(found)
+    assert "1. Tear the oyster mushrooms. Keep the vegetable stock warm." in told
+    assert "Stir in the oyster mushrooms and fry" in told
+    assert "3. Add the stock and cook" in told
+
+
+def test_no_pumpkin_is_rinsed_until_the_water_runs_clear(adapt: Adapt) -> None:
+    found = adapt(
+        "Dal", "250 g red lentils", "1 litre water", "1 tsp turmeric", "1 onion, chopped", "2 tbsp oil",
+        steps="1. Rinse the lentils until the water runs clear. Put them in a pan with the water and turmeric and cook "
+        "for 20 minutes.\n2. Fry the onion in the oil for 8 minutes and tip the onion mixture into the lentils.",
+    )  # fmt: skip
+    assert "Rinse the pumpkin" not in found["recipe"]
