@@ -8,10 +8,12 @@ from typing import Any
 
 import pytest
 
+from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_green_parts import green_parts_named
 from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun
 from calmlarder.adapt.step_oven_later import put_in_the_oven_later
 from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
+from calmlarder.cookbook.buttons import without_buttons
 
 Adapt = Callable[..., dict[str, Any]]
 
@@ -68,6 +70,51 @@ def test_a_bulb_from_the_cavity_is_oil_in_the_gravy_alone() -> None:
         "Simmer, squeeze in the soft garlic-infused oil [just stir it in] from the cavity, and strain.",
     ]
     assert oil_only_later(steps)[0] == "Stuff the cavity with the lemon and herbs."
+
+
+def test_a_long_roast_has_the_greens_for_its_end_and_no_later_tray() -> None:
+    greens = "110 g of the leek greens [not yet, only for the last 15 minutes in the oven]"
+    steps = [f"Put {greens} and carrot in a tin. Roast for 1 hour 30 minutes.", "Bake the stuffing for 30 minutes."]
+    first, second = put_in_the_oven_later(steps)
+    assert first.endswith("Roast for 1 hour 30 minutes. Put in 110 g of the leek greens for the last 15 minutes of it.")
+    assert second == steps[1]
+
+
+def test_caps_that_are_a_slit_vegetable_now_have_a_middle_and_no_gills() -> None:
+    steps = [
+        "Remove the stalks from the aubergine, in halves and chop them finely. Place the caps gill side up.",
+        "Fry the chopped stalks.",
+    ]
+    assert caps_are_halves(steps) == [
+        "Halve the aubergines lengthways, scoop out the middle and chop it finely. Place the halves cut side up.",
+        "Fry the chopped middle.",
+    ]
+    mushrooms = ["Remove the stalks from the mushrooms. Place the caps gill side up."]
+    assert caps_are_halves(mushrooms) == mushrooms
+
+
+def test_wraps_are_counted_and_no_rolls_are_weighed(adapt: Adapt) -> None:
+    found = adapt(
+        "Beef wraps", "500 g beef mince", "8 flour tortillas", steps="1. Fry the beef and fill the tortillas."
+    )
+    assert "16 corn tortillas" in found["recipe"]  # of half their weight
+    rolls = adapt("Beef rolls", "500 g beef mince", "6 hoagie rolls", steps="1. Fry the beef and fill the rolls.")
+    assert "6 gluten-free rolls" in rolls["recipe"]
+
+
+def test_no_sugar_goes_into_a_soup_for_an_apple(adapt: Adapt) -> None:
+    found = adapt(
+        "Carrot soup", "800 g carrots", "1 apple, chopped", "1 onion, chopped", "1 litre vegetable stock",
+        steps="1. Soften the onion and apple in a little oil for 10 minutes.\n2. Add the carrots and stock, cook for 20"
+        " minutes and blend.",
+    )  # fmt: skip
+    assert "rhubarb" not in found["recipe"]
+    assert "sugar" not in found["recipe"]
+
+
+def test_buttons_of_a_page_are_no_part_of_its_recipe() -> None:
+    text = "Carrot soup\n\nSave\nShare\nPrint\n4.7 from 212 ratings\n\nServes 4\n\n500 g carrots\n\nMore like this"
+    assert without_buttons(text) == "Carrot soup\n\n\nServes 4\n\n500 g carrots\n"
 
 
 def test_white_and_green_parts_are_two_shares_of_the_greens() -> None:

@@ -22,6 +22,7 @@ from calmlarder.adapt.near_lines import lines_with_neighbours
 from calmlarder.adapt.oil_lowered import BESIDE_IT
 from calmlarder.adapt.step_ahead import boiled_ahead
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
+from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_green_parts import green_parts_named
 from calmlarder.adapt.step_heat import (
@@ -135,7 +136,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = [boiled_ahead(oil_once(not_charred(text))) for text in marked]
-    marked = put_in_the_oven_later(green_parts_named(marked))
+    marked = put_in_the_oven_later(caps_are_halves(green_parts_named(marked)))
     marked = [greens_by_one_word(text) for text in marked]
     marked = remaining_if_begun(oil_shared_out(named_once(marked)))
     marked = without_soaked_pulses(steps, marked, told)

@@ -31,6 +31,7 @@ _SEASONS = frozenset({"sauce", "fat", "acid", "aromatic"})
 _EASTERN: tuple[Family, ...] = ("east-asian", "southeast-asian")
 _OF_ITS_OWN = 3  # of 3, how far a food's taste is of a kitchen
 _GREEN_PEPPER = "pepper-green"
+_SUGAR = "sweetener"
 _SIEVED = "passata"
 _TOMATO_SAUCE = re.compile(
     r"\b(?:cups?|cans?|ounces?|oz)\b[.)]* (?:cans? )?(?:of )?(?:canned )?tomato sauce\b", re.IGNORECASE
@@ -82,16 +83,22 @@ def belongs(part: Serving, food: Food, dish: Dish) -> bool:
 def suits_use(other: Food, food: Food, cooked: bool, told: Told) -> bool:
     """Whether a stand-in does in this use: nothing moist where a mix is kept dry, something crisp in a raw slaw.
 
-    An apple in a soup or a roast is sweet body beside the onions: no rhubarb, no sugar.
+    An apple in a soup is sweet body beside the onions: a vegetable does that; beside onions nothing is sugared.
     """
     if food.kind == "dried-fruit":
         return other.kind not in _MOIST if told.kept_dry else other.kind != "seed"
     if food.kind == "pulse" and other.kind in {"potato", "grain"} and food.id in told.blended and not told.brothy:
         return False  # under blades a potato turns to glue, and grains stay rough: common practice, no source
     vegetable = other.kind in _VEGETABLES and other.roles[0] != "sweet"  # rhubarb is a pudding's
-    if food.id.startswith(_CRISP) and (told.savoury if cooked else told.slaw):
+    if food.id.startswith(_CRISP) and (_is_of_a_pot(food, told) if cooked else told.slaw):
         return vegetable
+    if food.kind == "fruit" and cooked and told.savoury and other.kind == _SUGAR:
+        return False
     return food.kind != "fruit" or not vegetable
+
+
+def _is_of_a_pot(food: Food, told: Told) -> bool:
+    return told.savoury and (told.brothy or food.id in told.blended)
 
 
 def is_strange(other: Food, food: Food) -> bool:

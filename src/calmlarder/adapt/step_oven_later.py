@@ -16,6 +16,7 @@ _VERB = re.compile(
 _BEFORE_IT = re.compile(r"(?:,| and| with) (?:the )?$")
 _IN_THE_OVEN = re.compile(r"\b(?:roast|bake|cook|oven|return)\b", re.IGNORECASE)
 _TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
+_BRACKETS = re.compile(r"\[[^\[\]]*\]")
 _ON_THE_STOVE = re.compile(r"\b(?:simmer|fry|boil|pan over|saucepan|wok|rest)\b", re.IGNORECASE)
 
 _LONG = 45  # minutes: a roast that has one long time is done with it, what is baked later is something else; ours
@@ -70,7 +71,7 @@ def _last_stage(steps: Sequence[str], place: int, behind: int, later: bool) -> t
         step = steps[at]
         start = 0
         for end in (*(one.end() for one in SENTENCE_ENDS.finditer(step)), len(step)):
-            sentence, first = step[start:end], start
+            sentence, first = _BRACKETS.sub("", step[start:end]), start
             start = end
             minutes = sum(
                 int(one[1]) * (60 if one[2].lower().startswith("h") else 1) for one in _TIME.finditer(sentence)

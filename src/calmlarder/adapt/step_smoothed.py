@@ -6,6 +6,7 @@ Onion that was fried until golden, garlic squeezed from its skins, a thing named
 import re
 from collections.abc import Callable, Sequence
 
+from calmlarder.adapt.step_filled import in_halves_now
 from calmlarder.adapt.step_heat import SENTENCE_ENDS
 from calmlarder.adapt.step_left_over import without_what_is_left_over
 from calmlarder.adapt.step_named_once import without_one
@@ -73,26 +74,6 @@ _WHOLE_BULB = re.compile(
     r"(?:soft|tender|golden|squishy)(?: and \w+)?",
     re.IGNORECASE,
 )
-_IN_HALVES = re.compile(
-    r"\bpeppers \[(?P<now>[a-z]+ pepper), in halves(?:, one a serving)?\]"
-    r"|(?P<name>\b[a-z]+ pepper), in halves(?:, one a serving)?(?:(?=,| |\.)|$)",
-    re.IGNORECASE,
-)
-# `Cut the tops off the green pepper halves`, `stand them in a dish`: halves are opened lengthways and laid down.
-_TOPS_OFF = re.compile(
-    r"\b(?P<cut>cut|slice|trim|take) (?:off )?(?:the )?(?:tops?|lids?|caps?|stalk ends?)(?: \w+)? "
-    r"(?:off|from|of) (?:the |each |all the )?(?P<name>[a-z]+ pepper) halves\b"
-    r"(?:,? and (?:remove|scoop out|discard|take out|pull out) (?:the |all the )?"
-    r"(?:seeds|cores|insides)(?: and (?:the )?\w+)?)?"
-    r"|\b(?P<cut2>cut|slice|trim) the (?P<name2>[a-z]+ pepper) halves in half"
-    r"(?: lengthways| lengthwise)?",
-    re.IGNORECASE,
-)
-_STOOD = re.compile(
-    r"\b(?P<verb>stand|sit|set|place|arrange|put|nestle) (?P<what>them|the peppers|the [a-z]+ pepper halves|the shells)"
-    r"(?: (?:upright|cut[- ]side up|snugly|open[- ]side up))* (?=in|on)",
-    re.IGNORECASE,
-)
 _FISHED_OUT = re.compile(
     r"(?P<lead>(?:,? and then |,? and |,? then |, ))?\b(?:(?:fish|lift|take|scoop) out"
     r"|(?:fish|lift|take|scoop)(?= the garlic-infused oil(?: \[[^\]]*\])? out\b)|remove|discard) "
@@ -118,8 +99,6 @@ _SIZZLED = re.compile(
     r"(?:sizzle|fry|cook|saut[eé]|warm) (?:it|them)\b",
     re.IGNORECASE,
 )
-# Peppers that come in halves now are halved as before.
-_HALVED_AGAIN = re.compile(r"\b(?P<verb>halve|cut) (?:the )?(?P<name>[a-z]+ pepper) halves\b", re.IGNORECASE)
 # Green tops burn where an onion is charred: they go in with what is wet.
 _CHARS = re.compile(r"\b(?:char|blacken|scorch)\w*\b|\bcut[- ]sides? down\b", re.IGNORECASE)
 _CHARRED_GREENS = re.compile(
@@ -205,13 +184,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     )
     step = _only_soft(step, others_between)
     step = _SIZZLED.sub(lambda one: f"{'W' if one['take'][0] == 'T' else 'w'}arm the garlic-infused oil", step)
-    step = _IN_HALVES.sub(lambda one: f"{one['name'] or one['now']} halves", step)
-    if _TOPS_OFF.search(step):
-        step = _STOOD.sub(
-            lambda one: f"{'Lay' if one['verb'][0].isupper() else 'lay'} {one['what']} cut side up ", step
-        )
-        step = _TOPS_OFF.sub(_lengthways, step)
-    step = _HALVED_AGAIN.sub(r"\g<verb> the \g<name>s", step)
+    step = in_halves_now(step)
     step = _LIFTED_WITH_IT.sub(r"\g<lift> the ", _WITH_THE_LIFTED.sub(r"\g<lift>\g<others>", step))
     if (fished := _FISHED_OUT.search(step)) is not None:
         rest = step[fished.end() :].lstrip()
@@ -271,16 +244,6 @@ def _mashed(found: re.Match[str], step: str) -> str:
         return ""
     late = re.search(rf"{name}[^.;]{{0,40}}at the end", step, re.IGNORECASE)
     return "" if late else found[0]
-
-
-def _laid(found: re.Match[str]) -> str:
-    return f"{'Lay' if found['verb'][0].isupper() else 'lay'} {found['what']} cut side up "
-
-
-def _lengthways(found: re.Match[str]) -> str:
-    halve = "Halve" if (found["cut"] or found["cut2"])[0].isupper() else "halve"
-    seeds = " and take out the seeds" if found["cut"] else ""
-    return f"{halve} the {found['name'] or found['name2']}s lengthways{seeds}"
 
 
 def _brushed(found: re.Match[str]) -> str:

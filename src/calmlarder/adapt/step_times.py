@@ -68,7 +68,7 @@ _OF_THE_REST = re.compile(
     re.IGNORECASE,
 )
 _TENDER = 5  # minutes of what is green tops and not a vegetable of its own: ours
-_A_MOMENT = 2  # minutes: ours
+_A_MOMENT = 1  # minutes: ours
 _FAR_LONGER = 7  # minutes more than they bear: ours
 _GOES_ALONG = frozenset({
     "oil", "butter", "spice", "herb", "salt", "acid", "allium", "paste", "sauce", "soy-sauce", "stock", "sweetener",

@@ -117,7 +117,7 @@ def in_own_count(read: IngredientRead, food: Food, grams: Decimal, tables: Table
     amount = amount_told(found[1], food, tables)
     if amount is None:
         return None
-    if food.kind == "wrap" and amount.grams < grams * (1 - _NEAR):
+    if food.kind == "wrap" and int(found[1]) > 1 and amount.grams < grams * (1 - _NEAR):
         told = str(min(2 * int(found[1]), int(grams * int(found[1]) / amount.grams)))
         more = amount_told(told, food, tables)
         return Written(told, more) if more is not None else None

@@ -7,9 +7,11 @@ _BUTTON = re.compile(
     r"(?: (?:this|the|my|to|a|recipe|recipes|card|page|content|main|video|comments?|friend|favou?rites))*[!.:]?"
     r"|(?:more|you may also|you might also) like(?: this)?:?|related (?:recipes|posts):?|read more|advert(?:isement)?"
     r"|(?:leave|post|write) a (?:comment|reply|review)|(?:\d+ )?(?:comments?|reviews?|ratings?|votes?)"
-    r"|\d(?:[.,]\d+)?(?: (?:out of|/) ?5)? (?:stars? )?(?:from|by|based on|\() ?\d[\d,.]* (?:ratings?|reviews?|votes?)\)?"
+    r"|\d(?:[.,]\d+)?(?: (?:out of|/) ?5)? (?:stars? )?(?:from|by|based on|\() ?"
+    r"\d[\d,.]* (?:ratings?|reviews?|votes?)\)?"
     r"|(?:[1-9]x ?){2,}|(?:home|menu|search|subscribe|log ?in|sign (?:in|up)|newsletter|about(?: us| me)?|contact)"
-    r"|(?:we|this site) uses? cookies.{0,80}|accept (?:all )?(?:cookies)?|cook mode.{0,60}|keep (?:the )?screen on.{0,40}",
+    r"|(?:we|this site) uses? cookies.{0,80}|accept (?:all )?(?:cookies)?|cook mode.{0,60}"
+    r"|keep (?:the )?screen on.{0,40}",
     re.IGNORECASE,
 )
 
