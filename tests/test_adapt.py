@@ -165,7 +165,7 @@ def test_the_recipes_own_or_comes_first(adapted: Callable[..., Adapted]) -> None
     reads = [line("carrots", "carrot", 300), line("butter or oil", "butter", 30, alternatives=("oil-olive",))]
     (change,) = adapted(reads, diet="vegan").changes
     assert [amount.food for amount in change.to] == ["oil-olive"]
-    assert change.lines == ("33 ml olive oil",)
+    assert change.lines == ("2 tbsp olive oil",)
 
 
 def test_the_recipes_own_or_without_an_amount(adapted: Callable[..., Adapted]) -> None:
