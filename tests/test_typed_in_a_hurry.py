@@ -109,3 +109,50 @@ def test_whose_it_is(tables: Tables, line: str, owner: str | None) -> None:
     lots = read(tables, line).lots
     assert [lot.owner for lot in lots] == ([owner] if lots else [])
     assert lots or owner is None
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "least", "most"),
+    [
+        ("baby corn 6", "baby-corn", 40, 90),
+        ("bocconcini 5", "mozzarella", 100, 250),
+        ("mini scotch eggs 6", "scotch-egg", 80, 170),
+        ("sausage rolls party frozen 10", "sausage-roll", 200, 400),
+        ("satay 6 sticks leftover", "satay-skewers", 100, 280),
+        ("otah 3 sticks", "curry-fish", 75, 210),
+        ("twiggy sticks 3", "salami", 45, 90),
+        ("gulab jamun 3", "milk-sweets", 75, 150),
+    ],
+)
+def test_small_things_weigh_little(tables: Tables, line: str, food: str, least: float, most: float) -> None:
+    """Weights in `measures.csv`, common practice."""
+    lots = read(tables, line).lots
+    assert [lot.food for lot in lots] == [food]
+    assert least <= lots[0].grams <= most
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("fish curry from last nite", "curry-fish"),
+        ("beef rendang half box frm sat", "curry-chicken"),
+        ("char kway teow leftover", "noodles-leftover"),
+        ("chicken rice tapao", "rice-with-meat"),
+        ("rice pud pot", "rice-pudding"),
+        ("nutrition yeast", "nutritional-yeast"),
+        ("beef schnitzel 2 crumbed", "meat-breaded"),
+        ("salt n pepper squid leftover", "squid-breaded"),
+        ("yorkshire pudding batter", "pancake-batter"),
+        ("tau geh", "bean-sprouts"),
+    ],
+)
+def test_a_dish_is_no_food_with_less_in_it(tables: Tables, line: str, food: str) -> None:
+    """What holds onion, wheat or milk is no plain food beside it: a satay stick is no sauce, rice pudding no rice."""
+    assert [lot.food for lot in read(tables, line).lots] == [food]
+
+
+@pytest.mark.parametrize("line", ["mince (for tomorrows tacos)", "bacon for sun brekkie", "peppers for wed stir fry"])
+def test_what_it_is_kept_for_is_no_food(tables: Tables, line: str) -> None:
+    lots = read(tables, line).lots
+    assert len(lots) == 1
+    assert lots[0].kept_for is not None

@@ -33,7 +33,15 @@ from calmlarder.matching.owners.owner_words import (
 )
 
 # Meals and ends that a thing is kept for; nobody else's then.
-_MEALS = r"(?:breakfast|brunch|lunch|lunches|dinner|tea|supper|work|school|packed lunch|picnic|party|cake|baking)"
+_MEALS = (
+    r"(?:breakfast|brekkie|brekky|brunch|lunch|lunches|lunch ?box|tiffin|dinner|tea|supper|work|school"
+    r"|packed lunch|picnic|party|bbq|barbie|cake|baking)"
+)
+# What it is to become on a day: `for tomorrows tacos`.
+_DISHES_OF_A_DAY = (
+    r"(?:tacos?|curry|stew|pie|bake|lasagne|pasta|stir[ -]?fry|salad|soup|roast|fajitas?|burgers?|risotto|casserole"
+    r"|sandwich(?:es)?|wraps?|pizzas?|chilli|spag bol|bolognese)"
+)
 _DAYS = (
     r"(?:today|tonight|tomorrow|tomorrows|tomorrow's|tmrw|tmr|monday|tuesday|wednesday|thursday|friday|saturday|sunday"
     r"|mon|tues?|wed|thurs?|fri|sat|sun)"
@@ -41,7 +49,7 @@ _DAYS = (
 _KEPT_FOR = LatePattern(
     rf"\b(?:kept |keep |saved |save |saving |is |are )*for ((?:{_DAYS}(?:'s)?(?: (?:night"
     rf"|morning))? )?{_MEALS}\b(?: {_DAYS})?"
-    rf"|{_DAYS}(?:'s)?(?: (?:night|morning))?\b)",
+    rf"|{_DAYS}(?:'s)?(?: (?:night|morning))?\b)(?: {_DISHES_OF_A_DAY}\b)?",
     needs=("for ",),
 )
 # What is meant for tonight is there for tonight's dinner; `for today only` says its day as well.

@@ -18,6 +18,8 @@ _FILM = LatePattern(
     r"^(?!.*\b(?:rolls?|box|some|spare|more|new|bit|end|of|our|my|the|need|buy)\b)"
     r"(.*\b(?!half\b|quarter\b|third\b|big\b|small\b)[a-z]{3,}\b.*?),? (?:cling ?film(?:ed)?|cling ?wrap(?:ped)?)$"
 )
+# A dish, and neither salt nor pepper beside it.
+_SALT_N_PEPPER = LatePattern(r"\bsalt ?(?:n|and|&|\+) ?pep+er (?=(?:squid|calamari)\b)")
 _DRY_LOOKING = LatePattern(r"\bdry[ -]looking\b")
 _DODGY_LOOKING = LatePattern(r"\b(?:off|suspect|sketchy|questionable|grim|rough)[ -]looking\b")
 # How many there are is told by the number beside it.
@@ -46,6 +48,7 @@ def in_a_hurry(text: str, lexicon: Lexicon) -> str:
     """A plain line with such words put plainly; all others stay as they are."""
     if " in " in text:
         text = _IN_VESSEL.sub(" ", _VESSEL_OF.sub("in ", text))
+    text = _SALT_N_PEPPER.sub("battered ", text) if "salt" in text else text
     text = _FILM.sub(r"\1", text) if "cling" in text else text
     if "looking" in text:
         text = _DODGY_LOOKING.sub("dodgy", _DRY_LOOKING.sub("a bit dry", text))
