@@ -38,6 +38,9 @@ def read(tables: Tables, line: str) -> Reading:
         ("sausages 4 cooked", "sausages", 2),
         ("3 leftover burgers", "beef-burgers", 2),
         ("cucumber end gone soft", "cucumber", 1),
+        ("leftover nuggets 5", "chicken-nuggets", 2),
+        ("fish fingers 3 cooked", "fish-fingers", 2),
+        ("dumplings made sunday", "dumplings", -1),
         ("2 egg yolks in cup from mon", "egg-yolk", 0),
     ],
 )

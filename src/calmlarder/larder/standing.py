@@ -7,7 +7,13 @@ from datetime import date, timedelta
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.urgency import Kept, Urgency
 from calmlarder.matching.amounts.amount_of_line import Amount
-from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE, COOKED_WORDS, FLESH_WORDS, is_flesh_to_cook
+from calmlarder.matching.conditions.states import (
+    COOKED_AS_THEY_ARE,
+    COOKED_WORDS,
+    FLESH_WORDS,
+    is_flesh_to_cook,
+    is_fried_from_frozen,
+)
 from calmlarder.matching.dates.date_words import Dated
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.line import LineRead, Place
@@ -82,9 +88,9 @@ def is_cooked_vegetable(food: Food, text: str) -> bool:
     return food.state == "raw" and food.kind in COOKED_AS_THEY_ARE and COOKED_WORDS.search(text) is not None
 
 
-def _is_cooked_flesh(food: Food, text: str) -> bool:
-    """Whether a line tells that meat or fish was cooked which the tables know raw alone: `sausages 4 cooked`."""
-    return is_flesh_to_cook(food) and FLESH_WORDS.search(text) is not None
+def _is_cooked_by_now(food: Food, text: str) -> bool:
+    """Whether a line tells that a thing was cooked which the tables know raw or frozen alone: `sausages 4 cooked`."""
+    return (is_flesh_to_cook(food) or is_fried_from_frozen(food)) and FLESH_WORDS.search(text) is not None
 
 
 def _said_of(part: Part, line: LineRead) -> str:
@@ -134,7 +140,8 @@ def _usual_place(food: Food, line: LineRead) -> Place:
     if _is_home_made(food, line.text):
         return "fridge"
     if food.state == "frozen":
-        return "freezer"
+        made = any(dated.kind == "made" for dated in line.dates) or _is_cooked_by_now(food, line.text)
+        return "fridge" if made and is_fried_from_frozen(food) else "freezer"
     if food.state in COOKED_STATES:
         return "fridge"
     shelf = food.is_staple or food.kind in _CUPBOARD_KINDS or food.state in _CUPBOARD_STATES
@@ -165,7 +172,7 @@ def noted(kept: Kept, line: LineRead, part: Part) -> tuple[Dated, ...]:
     """The day of typing, where a fresh thing has no date: its days are counted from there, as an estimate."""
     food = kept.food
     said = _said_of(part, line)
-    is_cooked = is_cooked_vegetable(food, said) or _is_cooked_flesh(food, said)
+    is_cooked = is_cooked_vegetable(food, said) or _is_cooked_by_now(food, said)
     if kept.place == "fridge" and is_cooked and not part.to_bin:
         return (Dated("made", kept.today, True),)
     if kept.place == "fridge" and _is_cut(food, part.amount, line.text) and not part.to_bin:

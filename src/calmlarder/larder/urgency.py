@@ -4,7 +4,7 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from calmlarder.matching.conditions.conditions_of_one_sort import RIPE_NOW
-from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE, is_flesh_to_cook
+from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE, is_flesh_to_cook, is_fried_from_frozen
 from calmlarder.matching.dates.date_words import Dated
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food, Keeping
@@ -81,7 +81,8 @@ def _deadline(dated: Dated, kept: Kept) -> Deadline | None:
     if dated.kind in {"frozen", "noted"} and food.state in COOKED_STATES:
         state = "cooked"
     if dated.kind == "made" and food.state not in COOKED_STATES:
-        cooked = (food.state == "raw" and food.kind in COOKED_AS_THEY_ARE) or is_flesh_to_cook(food)
+        cooked = food.state == "raw" and food.kind in COOKED_AS_THEY_ARE
+        cooked = cooked or is_flesh_to_cook(food) or is_fried_from_frozen(food)
         state = "cooked" if cooked else "opened"
     row = _keeping(kept, state)
     if row is None:

@@ -42,6 +42,7 @@ NEAREST = MappingProxyType(
 COOKED_AS_THEY_ARE = frozenset({
     "leaf", "brassica", "root", "squash", "mushroom", "pepper", "pod", "shoot", "stem", "fruit-vegetable", "sweetcorn",
 })  # fmt: skip
+_READY_FOR_THE_OVEN = frozenset({"meat", "poultry", "fish", "shellfish", "potato", "sauce", "allium", "tofu"})
 # What tells that flesh was cooked which the tables know raw alone; a roast is a joint as well.
 _FLESH = frozenset({"meat", "poultry", "fish", "shellfish"})
 FLESH_WORDS = LatePattern(
@@ -105,6 +106,8 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
         return state in _READY | {"pickled"} or is_box or kind == "sauce"
     if word == "leftover" and _is_left_so(state, kind):
         return True
+    if state == "frozen" and kind in _READY_FOR_THE_OVEN and FITS.get(word) == _COOKED:
+        return True  # out of the oven it is the same: `leftover nuggets`
     if state == "raw" and kind in COOKED_AS_THEY_ARE and FITS.get(word) == _COOKED:
         return True  # counted as raw, of which no more is left behind in the water
     if word == "frozen":
@@ -118,7 +121,12 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
 
 def is_flesh_to_cook(food: Food) -> bool:
     """Whether a food is meat or fish that is not eaten as it is sold: sausages and bacon, and no ham."""
-    return food.kind in _FLESH and food.state in {"raw", "as sold"} and "raw" not in food.minutes
+    return food.kind in _FLESH and food.state in {"raw", "as sold", "frozen"} and "raw" not in food.minutes
+
+
+def is_fried_from_frozen(food: Food) -> bool:
+    """Whether a food is sold frozen and ready for the oven, so that its leftovers are of the same food: nuggets."""
+    return food.state == "frozen" and food.kind in _READY_FOR_THE_OVEN
 
 
 def is_left_as_it_is(food: Food) -> bool:
