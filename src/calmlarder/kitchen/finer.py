@@ -5,6 +5,7 @@ from collections.abc import Sequence
 
 from calmlarder.and_list import and_list
 from calmlarder.kitchen.filling import LEFT_WHOLE, Filling
+from calmlarder.kitchen.two_pans import IN_ONE_PIECE
 from calmlarder.patterns.pattern import Place
 
 _SALTED = frozenset({
@@ -15,6 +16,7 @@ _SALTED = frozenset({
 _SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "fish-dried", "parmesan", "anchovies"})
 _SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no source
 _LESS_WATER = ("four times its volume", "twice its volume")  # ugali and the like: common practice, no source
+_STEWS, _LONG_SIMMERED, _STEP_ML = frozenset({"meat", "poultry"}), 45, 50  # minutes, ml: common practice, no source
 _DRUNK = re.compile(r"\b(twice|three times) the volume of the grain in boiling water\b")  # tomatoes are drunk, too
 _STIRRED_HARD = ("stirring now and then, until thick", "stirring hard, until it is stiff and leaves the pot")
 _BROWNS = frozenset({"fish", "meat", "poultry", "tempeh", "tofu"})
@@ -25,8 +27,6 @@ _IN_ONE_PIECE = re.compile(r"\b(?:patted dry|in portions)\b")  # fillets, steaks
 _TURNED = re.compile(
     r"\b((?:[Ff]ry|[Bb]rown)\b(?:(?!turning)[^;.])*?)(?= until (?:golden|browned)\b(?! [^;.]*sides?\b))"
 )
-# Nobody tosses a whole bird or a joint.
-_ONE_PIECE = frozenset({"chicken-whole", "duck-whole", "turkey-whole", "lamb-roast", "beef-roast"})
 _RUBBED = re.compile(r"\b[Tt]oss ([^;.]+?) (?:in|with) ([^;.]+?)(?:, salt and| and salt, with) ([^;.]+?), and roast")
 _SOFTENED = frozenset({"leek-green"})  # tough where it only sizzles
 _MIRIN = "mirin"
@@ -71,14 +71,20 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
             said = _DRUNK.sub(rf"boiling water, with the {one.short} \1 the volume of the grain", said)
     if any(one.stiff for one in things):
         said = said.replace(*_LESS_WATER).replace(*_STIRRED_HARD)
-    if place == "oven" and any(one.food.id in _ONE_PIECE for one in things):
+    if place == "oven" and any(one.food.id in IN_ONE_PIECE for one in things):
         said = _RUBBED.sub(r"Rub \1 with \2, salt and \3, and roast", said).replace("browned at the edges", "browned")
+    if place == "pot":
+        said = _long_simmered(said, things)
     if place in {"pan", "pot"} and any(one.food.id in _SOFTENED for one in things):
         said = said.replace(" for half a minute", " until soft")
     if place == "bowl":
         said = _boiled_up(said, things)
     if place in {"pan", "pot"} and any(one.food.id in _POP for one in things):
         said = _popped_first(said, [one.food.name for one in things if one.food.id in _POP])
+    if place == "plate":
+        for one in things:
+            if one.food.id in IN_ONE_PIECE:
+                said = said.replace(f"Serve the {one.short} with", f"Carve the {one.short}, and serve with")
     if place == "bowl" and any(one.food.id in _SHARP for one in things):
         said = _with_oil(said, things)
     if place == "bowl" and not any(_is_thick(one) for one in things):
@@ -137,6 +143,15 @@ def _until_pink(said: str, things: Sequence[Filling]) -> str:
     if sea is None or any(one.food.kind in _BROWNS for one in things):
         return said
     return _BROWN_IT.sub(lambda found: "Fry" if found[0] == "Brown" else "fry", _BROWNED.sub(f"until {sea.done}", said))
+
+
+def _long_simmered(said: str, things: Sequence[Filling]) -> str:
+    """Meat that stews for an hour boils a splash of water away: it gets half its weight, and a lid."""
+    meat = sum(one.grams for one in things if one.food.kind in _STEWS and one.minutes >= _LONG_SIMMERED)
+    if not meat:
+        return said
+    water = f"{max(1, round(meat / 2 / _STEP_ML)) * _STEP_ML} ml of water"
+    return re.sub(r"; simmer\b", "; cover, and simmer", said.replace("a splash of water", water))
 
 
 def _fried_dry(said: str) -> str:

@@ -23,11 +23,15 @@ _FISH_IN_A_PAN, _SMALL_FISH_G = 2, 70
 _WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?$")
 _LAYER = re.compile(r"\bshape into\b[^;.]*\bpatties\b|\bpress \{|\bin one layer\b")
 _BEATEN = re.compile(r"\b(?:[Bb]eat(?:en)?|[Pp]our)\b")
+# Nobody tosses a whole bird or a joint.
+IN_ONE_PIECE = frozenset({"chicken-whole", "duck-whole", "turkey-whole", "lamb-roast", "beef-roast"})
 _BROWNED = re.compile(
     r"\b(until (?:crumbly and )?browned(?: and crumbly)?|[Bb]rown [^;.]*? in (?:it|them|the (?:same )?pans?))(?=[.;]|$)"
 )
 _BROWNS = frozenset({"meat", "poultry", "fish", "tofu", "tempeh"})
-_BROWN_IN_A_POT = re.compile(r"\b([Bb]rown [^;.]*?)(?=, and lift out| on every side|[;.]|$)")
+_BROWN_IN_A_POT = re.compile(
+    r"\b([Bb]rown [^;.]*?)(?=, and lift out| on every side|[;.]|$)|\b(and fry)(?= until (?:crumbly and )?browned)"
+)
 _TURNED_THROUGH = re.compile(r"\b[Tt]urn \{base\} through\b")
 _COUNTED = {2: "two", 3: "three", 4: "four"}
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
@@ -89,7 +93,9 @@ def in_batches(said: str, browned: Sequence[Filling]) -> str:
     many = batches(browned)
     if many == 1:
         return said
-    return _BROWN_IN_A_POT.sub(rf"\1 in {_COUNTED.get(many, many)} batches", said, count=1)
+    return _BROWN_IN_A_POT.sub(
+        lambda found: f"{found[1] or found[2]} in {_COUNTED.get(many, many)} batches", said, count=1
+    )
 
 
 def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
@@ -98,6 +104,10 @@ def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     roasted = [one for one in fillings if one.slot in slots and pattern.slots[one.slot].method == "roast"]
     if sum(one.grams for one in roasted) <= _ONE_TRAY_GRAMS:
         return said
+    if any(one.food.id in IN_ONE_PIECE for one in roasted):  # a bird has a tray of its own
+        said = said.replace("and roast until", "and roast on one tray until")
+        said = said.replace("to the tray, and toss", "to the second tray, and toss in fat from the first")
+        return said.replace("to the tray", "to the second tray")
     said = re.sub(r"\bon a tray\b", "on two trays", re.sub(r"\bthe tray\b", "the trays", said))
     if re.match(r"[Tt]oss\b|[Rr]ub\b", said):
         said = re.sub(r"\broast until\b", "roast on two trays, swapped half-way, until", said, count=1)
