@@ -103,3 +103,33 @@ def test_units_cut_short_end_no_sentence_and_a_card_says_what_it_is() -> None:
     assert recipe.title == "NOODLE BAKE"
     assert len(recipe.ingredients) == 4
     assert recipe.steps[0] == "Oven 375."
+
+
+@pytest.mark.parametrize("row", ["<div class='row'><div>{}</div><div>{}</div></div>", "<p>{}</p><p>{}</p>"])
+def test_an_amount_in_a_line_of_its_own_goes_with_the_name_below_it(row: str) -> None:
+    rows = [("500 g", "turkey mince"), ("2 tbsp", "fish sauce"), ("1", "red onion, diced"), ("1 handful", "mint")]
+    told = "".join(row.format(*one) for one in rows)
+    page = (
+        f"<html><body><h1>Turkey cups</h1><h3>Ingredients</h3><div>{told}</div><h3>Method</h3><p>Fry the mince.</p>"
+        "<p>Add the rest.</p></body></html>"
+    )
+    text = "Turkey cups\nServes 4\nIngredients\n" + "\n".join(f"{a}\n{b}" for a, b in rows) + "\nMethod\nFry it all.\n"
+    wanted = tuple(f"{amount} {name}" for amount, name in rows)
+    assert read_recipe(page).ingredients == wanted
+    assert read_recipe(text).ingredients == wanted
+
+
+def test_pieces_above_bare_names_stay_lines_of_their_own() -> None:
+    text = "Cake\nServes 4\nIngredients\n2 eggs\nsalt\n3 carrots\nbutter\n4 apples\noil\nMethod\nMix and bake.\n"
+    assert len(read_recipe(text).ingredients) == 6
+
+
+@pytest.mark.parametrize(
+    "foot", ["---", "Keywords: curry, quick", "Thanks for visiting!", "Saved from my notes. Last edited Tuesday.",
+             "Note: You can use garlic also."],
+)  # fmt: skip
+def test_the_end_of_a_text_is_no_step(foot: str) -> None:
+    text = (
+        f"Rice\nServes 2\nIngredients\n200 g rice\n1 onion\n1 tbsp oil\nMethod\n1. Fry the onion.\n2. Boil.\n{foot}\n"
+    )
+    assert read_recipe(text).steps == ("Fry the onion.", "Boil.")

@@ -9,6 +9,7 @@ from typing import Any
 from calmlarder.cookbook.behind import is_between, is_over
 from calmlarder.cookbook.blocks import Block, blocks_of
 from calmlarder.cookbook.bounds import LONGEST_TITLE, MOST_INGREDIENTS, MOST_STEPS
+from calmlarder.cookbook.run_together import joined_amounts
 from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in
 from calmlarder.cookbook.wording import HEADING
 from calmlarder.cookbook.words import like_ingredient, section_of
@@ -47,7 +48,10 @@ def guessed_object(page: str) -> dict[str, Any] | None:
         return None
     chosen, behind = found
     chosen = chosen[1:] if _TABLE_HEAD.fullmatch(chosen[0].text) else chosen
-    first = next(place for place, one in enumerate(blocks) if one.text == chosen[0].text)
+    first_line = chosen[0].text
+    chosen = [chosen[start]._replace(text=" ".join(one.text for one in chosen[start:end]))
+              for start, end in joined_amounts([one.text for one in chosen])]  # fmt: skip
+    first = next(place for place, one in enumerate(blocks) if one.text == first_line)
     above = [one.text for one in blocks[max(0, first - 12) : first]]
     title = _title(page, blocks[:first])
     told: dict[str, Any] = {

@@ -41,6 +41,8 @@ _ROUND_IT = re.compile(
     # what becomes of the rest, and what else could be done
     r"|left[ -]?overs?(?: \w+){0,2}\s?[?:].*|any (?:left[ -]?overs?|that is left)\b.*"
     r"|(?:(?:recipe|serving) )?(?:swaps?|variations?)\s?:.*"
+    r"|(?:notes?|tips?|n\.?b\.?)\s?:\s?you (?:can|could|may|might) (?:(?:also|easily|just) )?"
+    r"(?:use|swap|replace|add|try)\b.*"
     r"|recipe tips?:? (?:swap|replace|use .{1,40} instead)\b.*",
     re.IGNORECASE | re.DOTALL,
 )
@@ -78,7 +80,13 @@ def _is_no_step(step: str) -> bool:
     told = (_LABEL, _FAREWELL, _ASIDE, _ROUND_IT)
     heads = section_of(_NUMBERED.sub("", bare)) is not None and len(bare) <= _LONGEST_HEADING
     heads = heads and not bare.partition(":")[2].strip()
-    return heads or is_over(bare) or is_between(bare) or any(pattern.fullmatch(bare) for pattern in told)
+    return (
+        heads
+        or not re.search(r"\w", bare)
+        or is_over(bare)
+        or is_between(bare)
+        or any(pattern.fullmatch(bare) for pattern in told)
+    )
 
 
 def _read(text: str) -> Recipe:

@@ -1,7 +1,7 @@
 """Recipes whose parts stand under no heading, or in one line: where the method begins, and pieces of a list."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from calmlarder.cookbook.line_amount import take_quantity
 from calmlarder.cookbook.wording import names_nothing
@@ -119,6 +119,24 @@ def pieces_of(line: str, begin: int = 0) -> list[tuple[int, int]]:
         elif text:
             pieces.append((start, end))
     return pieces
+
+
+def joined_amounts(lines: Sequence[str]) -> list[tuple[int, int]]:
+    """Which lines are one: an amount in a line of its own goes with the name below it, where a list is set so."""
+    bare = [_is_bare_amount(line) for line in lines]
+    led = [place for place, amount in enumerate(bare[:-1]) if amount and not bare[place + 1]]
+    if len(led) < _LEAST_PIECES or len(led) != sum(bare) or 3 * len(led) < len(lines):
+        return [(place, place + 1) for place in range(len(lines))]
+    taken = {place + 1 for place in led}
+    return [(place, place + 1 + (place in led)) for place in range(len(lines)) if place not in taken]
+
+
+def _is_bare_amount(line: str) -> bool:
+    try:
+        found = take_quantity(plain(line))
+    except ValueError:
+        return False
+    return found.main is not None and not found.rest.strip(" .:-")
 
 
 def is_a_list(line: str) -> bool:

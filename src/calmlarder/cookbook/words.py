@@ -12,6 +12,7 @@ from calmlarder.cookbook.run_together import (
     begins_method,
     has_name_first,
     is_a_list,
+    joined_amounts,
     listed_of_sentences,
     pieces_of,
     told_plainly,
@@ -154,7 +155,7 @@ def layout(text: str) -> Layout:
     title = "" if not titled or (mailed and _SENTENCES.search(first)) else _bare(first)
     chosen, rest = _told(lines) if has_heads else _guessed(lines, top)
     start = top + 1 if titled else top
-    items = tuple(item for index in chosen for item in _items(lines[index]))
+    items = _in_one([item for index in chosen for item in _items(lines[index])])
     last = max(chosen, default=len(lines))
     behind = next((one for one in rest if one > last and _is_behind(lines[one].text)), len(lines))
     # What stands above the ingredients is said of the dish, where a method stands below them.
@@ -394,6 +395,15 @@ def _items(line: _Line) -> list[Item]:
     if _ALL_BOLD.fullmatch(line.text):
         item = item._replace(text=f"{_bare(item.text).strip(' :')}:")
     return [item]
+
+
+def _in_one(items: list[Item]) -> tuple[Item, ...]:
+    """The items, of which an amount in a line of its own is one with the name below it."""
+    spans = joined_amounts([item.text for item in items])
+    return tuple(
+        Item(" ".join(item.text for item in items[first:end]), items[first].start, items[end - 1].end)
+        for first, end in spans
+    )
 
 
 def _item(text: str, start: int) -> Item:
