@@ -54,7 +54,7 @@ def foods_between_signs(text: str, hints: frozenset[str], lexicon: Lexicon) -> l
         if found and own_kind(piece):
             found[-1] = found[-1]._replace(words=f"{found[-1].words} {piece}")
             continue
-        piece = _of_the_kind_before(piece, found, lexicon)
+        piece = of_the_kind_before(piece, found, lexicon)
         told = hints - {"canned"} if own_tins and not _TIN.search(piece) else hints
         part = name_part(piece, told, lexicon, whole_name=len(pieces) > 1)
         if part.named.outcome == "matched":
@@ -119,7 +119,7 @@ def _with_their_tins(pieces: list[str], lexicon: Lexicon) -> list[str]:
     return joined
 
 
-def _of_the_kind_before(piece: str, found: list[Part], lexicon: Lexicon) -> str:
+def of_the_kind_before(piece: str, found: list[Part], lexicon: Lexicon) -> str:
     """A piece that says but which sort of the food before it: the three cherry of `6 toms + 3 cherry` are no fruit."""
     words = bare_words(piece)
     if not found or len(words) != 1 or not re.search(r"\d|\b(?:few|some|couple)\b", piece):

@@ -4,6 +4,7 @@ from calmlarder.matching.amounts.measures import MEASURE, UNIT
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.part import Part, name_part
+from calmlarder.matching.several_foods.between_signs import of_the_kind_before
 from calmlarder.matching.several_foods.headings import bare_words
 from calmlarder.matching.several_foods.pieces import ENDS, MOST_PARTS, SPLIT
 
@@ -43,6 +44,8 @@ def each_with_its_amount(whole: Part, text: str, hints: frozenset[str], lexicon:
     parts = [name_part(piece, hints, lexicon) for piece in pieces]
     *before, last = (part.named for part in parts)
     if last.left or not last.takes or any(named.outcome != "matched" or named.left for named in before):
+        return []
+    if any(of_the_kind_before(piece, parts[:n], lexicon) != piece for n, piece in enumerate(pieces)):
         return []
     reaches = sum(not whole.named.takes.isdisjoint(part.named.takes) for part in parts) > 1
     by_name = all(" ".join(bare_words(piece)) in lexicon.spelt for piece in pieces)
