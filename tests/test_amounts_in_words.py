@@ -72,3 +72,36 @@ def test_a_named_piece_weighs_what_it_does(reader: LarderReader, line: str, food
     assert read is not None
     assert [lot.food for lot in read.lots] == [food]
     assert low <= read.lots[0].grams <= high
+
+
+# What people say of how much is left, and of packs: common practice, no source, where the measure has no standard.
+@pytest.mark.parametrize(
+    ("line", "food", "low", "high"),
+    [
+        ("gallon milk almost gone", "milk", 150, 1000),  # of 3785 ml: NIST Handbook 44, Appendix C
+        ("half a gallon of milk", "milk", 1890, 1895),
+        ("80g ham scraps", "ham", 79, 81),
+        ("chunk of parm", "parmesan", 50, 200),
+        ("hunk of cheddar", "cheddar", 50, 200),
+        ("provolone 5", "provolone", 90, 200),
+        ("sliver of butter", "butter", 10, 60),
+        ("6 garlic cloves, in slivers", "garlic", 15, 25),
+        ("glob of mayo", "mayonnaise", 8, 25),
+        ("ketchup packets 4", "ketchup", 20, 60),
+        ("instant oatmeal 3 packets", "oats-rolled", 80, 140),
+        ("sugar packets few", "sugar", 8, 20),
+        ("bag of sugar", "sugar", 700, 1200),
+        ("half tray of baked ziti", "pasta-in-sauce", 400, 900),
+        ("1/4 pan enchiladas", "burrito", 90, 400),
+        ("sliced pan", "bread-white", 600, 900),
+        ("side of salmon", "salmon", 700, 1500),
+        ("tupperware of rice", "rice-white-cooked", 150, 400),
+        ("family pack chicken thighs", "chicken-thigh", 600, 1400),
+        ("coupla chicken thighs", "chicken-thigh", 150, 300),
+    ],
+)
+def test_what_is_left_or_packed(reader: LarderReader, line: str, food: str, low: float, high: float) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert [lot.food for lot in read.lots] == [food]
+    assert low <= read.lots[0].grams <= high

@@ -1,6 +1,7 @@
 """From an amount in a cook's words to grams of a food."""
 
 from calmlarder.matching.amounts.amount_of_line import Amount, spread
+from calmlarder.matching.amounts.amount_phrases import CHUNK
 from calmlarder.matching.amounts.measures import CONTAINERS
 from calmlarder.matching.amounts.numbers_and_fractions import Span
 from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE, COOKED_WORDS
@@ -33,9 +34,10 @@ _NEAREST = {
     "tin": ("tin", "can"), "can": ("can", "tin"), "heel": ("heel", "slice"), "stick": ("stick", "stalk", "piece"),
     "small": ("small", "piece"), "medium": ("medium", "piece"), "large": ("large", "piece"), "spear": ("piece",),
     "floret": ("floret", "piece"), "cube": ("cube", "piece"), "fillet": ("fillet", "piece"),
-    "bag": ("bag", "packet"), "packet": ("packet", "bag"), "pouch": ("pouch", "packet"), "tube": ("tube", "jar"),
+    "bag": ("bag", "packet"), "packet": ("packet", "bag", "sachet"), "pouch": ("pouch", "packet"),
+    "tube": ("tube", "jar"),
     "piece": ("piece", "slice"), "clove": ("clove", "piece"), "leaf": ("leaf", "piece"), "mug": ("mug", "cup"),
-    "tray": ("tray", "punnet"), "sachet": ("sachet", "packet"), "bottle": ("bottle", "jar"),
+    "tray": ("tray", "punnet", "packet"), "sachet": ("sachet", "packet"), "bottle": ("bottle", "jar"),
     "sleeve": ("sleeve", "packet", "bag"),
 }  # fmt: skip
 _SMALL_TIN_GRAMS = 180  # drained, of fish say, and no fifth of a large tin: common practice, no source
@@ -73,6 +75,7 @@ _END = Span(0.1, 0.25, 0.45)  # of a pack, what is called its end; common practi
 _WEDGE_OF_IT = Span(0.1, 0.2, 0.3)  # of a head or a whole one; common practice, no source
 _WEDGE_OF_CHEESE = Span(80, 150, 250)  # g, as it is sold; common practice, no source
 _PIECE_OF_CHEESE = Span(40, 100, 200)  # g, what is left of a pack; common practice, no source
+_AS_SLICES = 3  # so many of a cheese are slices of it: ours
 _PINT_OF_SOLIDS = Span(200, 300, 360)  # g of what is sold in punnets; common practice, no source
 _SOLID = frozenset({"mushroom", "fruit", "tomato", "pepper", "pod", "potato", "root", "leaf", "brassica"})
 _SOLD_IN_NETS = frozenset({"allium", "citrus", "fruit", "root", "pepper", "potato"})
@@ -102,6 +105,8 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
     """Grams, low to high, or None where the measure says nothing about this food."""
     if amount.grams is not None:
         return amount.number.times(_drained(amount, food, tables))
+    if food.kind == "cheese" and amount.share and amount.measure is None and amount.number == CHUNK:
+        return _PIECE_OF_CHEESE
     if amount.plural and amount.measure in _UNTOLD and not _has_own(amount.measure, food, tables):
         amount = amount._replace(measure=None)  # `potato wedges` are no two wedges
     row = _measure_for(amount, food, tables)
@@ -246,6 +251,8 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
     if food.kind == "tofu":
         wanted = ("block", *wanted)  # one tofu is a block of it
+    if food.kind == "cheese" and amount.how == "counted" and "slice" in own and amount.number.typical >= _AS_SLICES:
+        return own["slice"]
     if food.kind == "milk" and "bag" in own:
         wanted = ("carton", "bottle", *wanted)  # a bag of it is told
     if amount.plural and not amount.share:

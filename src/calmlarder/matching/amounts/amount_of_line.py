@@ -3,7 +3,15 @@
 import re
 from typing import Literal, NamedTuple
 
-from calmlarder.matching.amounts.amount_phrases import BARE_GRAMS, GONE, LEFT, MAY_BE_GRAMS, PLAINLY, SHARES
+from calmlarder.matching.amounts.amount_phrases import (
+    BARE_GRAMS,
+    GONE,
+    LEFT,
+    MAY_BE_GRAMS,
+    NEARLY_GONE,
+    PLAINLY,
+    SHARES,
+)
 from calmlarder.matching.amounts.measures import CONTAINERS, MEASURE, MEASURE_WORDS, UNIT, UNIT_GRAMS
 from calmlarder.matching.amounts.numbers_and_fractions import (
     MAY_BE_RANGE,
@@ -85,6 +93,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
         text = shape.sub(plainly, text)
     if _NEGATIVE.search(text):
         raise ValueError("an amount cannot be below nothing")
+    nearly_gone = NEARLY_GONE.search(text) is not None
     fraction, shared, text = _take_share(_still_there(text))
     times = ONE
     found = _TIMES.search(text)
@@ -92,7 +101,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
         count = int(found[1] or found[2])
         times, text = Span(count, count, count), _cut(text, found)
     grams, text = _take_metric(text)
-    if grams is not None and shared:
+    if grams is not None and shared and not nearly_gone:
         fraction, shared = ONE, False  # `lump 150g`: the grams say it all
     behind = _SIZE_BEHIND.match(text)
     if behind and (pack := _KITCHEN.search(behind[1])) and MEASURE_WORDS[pack[1]] in CONTAINERS:

@@ -4,6 +4,9 @@ from calmlarder.matching.amounts.measures import MEASURE, UNIT
 from calmlarder.matching.amounts.numbers_and_fractions import PART_WORDS, WHOLE_WORDS, Span
 from calmlarder.matching.late_patterns import LatePattern
 
+CHUNK = Span(0.2, 0.35, 0.6)  # of a pack: common practice, no source
+# What says that little is left says so of a measured amount as well: `a gallon of milk, almost gone`.
+NEARLY_GONE = LatePattern(r"\b(?:nearly|almost|mostly|about|pretty much) (?:empty|gone|finished|done)\b")
 # Words for a part of what there usually is, and how much of it: common practice, no source.
 SHARES = (
     (LatePattern(r"\b(?:nearly|almost|mostly|about to be|pretty much) (?:empty|gone|finished|done|out)\b"
@@ -19,6 +22,8 @@ SHARES = (
     (LatePattern(r"\b(?:(?:wee|tiny|little) (?:drops?|bits?|pieces?|lumps?)|drops?|dribbles?|splodges?|trickle"
         r"|thimbles?)(?: of)?\b(?! )?"),
      Span(0.05, 0.1, 0.2)),
+    (LatePattern(r"\b(?:good |big |nice |large )?(?:chunk|hunk)\b(?: (?:of|left)\b)?"), CHUNK),
+    (LatePattern(r"\b(?:a )?sliver\b(?: of\b)?|\bslivers of\b"), Span(0.05, 0.1, 0.2)),
     (LatePattern(r"\b(?:end |odd |last |small )?(?:bits?|scraps?|nubs?|stubs?|stumps?|lumps?|hunks?|remnants?"
         r"|chunks?)\b(?: (?:of|left)\b)?"), Span(0.1, 0.25, 0.45)),
     (LatePattern(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|many(?! seed)|glut)\b"
@@ -74,6 +79,14 @@ PLAINLY = (
         r"\1",
     ),
     (LatePattern(r"\b(?:an?|one|1)\s+and an? half\b"), "1.5"),  # `a lime and a half`, without the lime
+    # What it stands in tells no more than its size, and a pack for many holds more.
+    (LatePattern(r"\bpint (?:deli )?(?:container|tub|carton|bottle|box|jar)s?\b"), "pint"),
+    (
+        LatePattern(
+            r"\b(?:family|value|jumbo|mega|bulk|club)(?:[ -]size)? (?=(?:pack|packet|pkg|package|bag|box|tub)\b)"
+        ),
+        "large ",
+    ),
     (LatePattern(r"(?<!\d )(?<!of )\bchunks\b(?! of)"), " "),  # how it is cut, as in `mango chunks`
     # A year, and no number of anything: `frozen broad beans 2013`.
     (LatePattern(r"(?<![\w./,-])(?:19[6-9]\d|20(?:0[1-9]|[1-4]\d))(?![\w/.,%-])(?! ?(?:x|[mk]?g|ml|l)\b)"), " "),

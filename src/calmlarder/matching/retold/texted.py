@@ -81,7 +81,23 @@ _HAMBURGER = LatePattern(
     r"|^(?P<first>(?:(?:lean|frozen|raw|fresh|extra|pkg|pack|package|tube|chub|of) )*)hamburger"
     r"(?=(?: meat)?,? (?:about )?\d(?:[\d./]*) ?(?:lbs?|pounds?|oz)\b)"
 )
-# In shops of North America yams are sweet potatoes; a true one is a tuber of a kilo and more, of which nobody has many.
+# Packets of one portion each, and a whole side of a fish, from head to tail.
+_PORTION_PACKETS = LatePattern(
+    r"\b(instant (?:oatmeal|oats|grits)|oatmeal|grits|sugar)( ?\d{0,2}) (?:packets?|packs?|pkts?)\b(?! of)"
+    r"|(?<=\d )(?:packets?|packs?|pkts?) (?:of )?(?=(?:instant (?:oatmeal|oats|grits)|sugar)\b)"
+)
+_SIDE = LatePattern(r"\bside of (?=(?:smoked )?(?:salmon|trout|steelhead))|(?<=salmon )side\b(?! dish)")
+# What is baked in a pan; a sliced pan is Irish bread.
+_PAN_OF = LatePattern(
+    r"(?<!sliced )(?<!white )\bpan (?:of )?(?=(?:baked|cheese|beef|chicken|leftover|veg\w*|mac|of| )*"
+    r"\b(?:ziti|lasagn\w*|enchiladas?|brownies|cornbread|casserole|potatoes|gratin|moussaka|eggplant)\b)"
+)
+# The rest of a chili is the dish.
+_REST_OF_CHILI = LatePattern(
+    r"\b(?:the )?rest of (?:the |that |my |our |this )?"
+    r"(?=(?:chill?i|chile)\b(?! (?:flakes?|powder|oil|sauce|paste|crisp|peppers?)))"
+)
+# In shops of North America yams are sweet potatoes; a true one is a tuber of a kilo and more.
 _YAMS = LatePattern(r"(?<=\d )yams\b(?!.*tuber)|^yams(?=,? (?:x ?)?\d{1,2}(?: ?(?:lg|large|small|med|medium|big))?$)")
 # Dough in a tube that is baked, where no British biscuit is sold.
 _CANNED_BISCUITS = LatePattern(
@@ -122,6 +138,11 @@ def as_texted(text: str) -> str:
     text = _POUNDS.sub(r"\1 lb", text) if "#" in text else text
     if "burger" in text:
         text = _HAMBURGER.sub(lambda found: f"{found['before'] or found['first'] or ''}ground beef", text)
+    if "pack" in text or "pkt" in text:
+        text = _PORTION_PACKETS.sub(lambda found: f"{found[1] or ''}{found[2] or ''} sachets ", text)
+    text = _SIDE.sub("joint ", text) if "side" in text else text
+    text = _PAN_OF.sub("tray of ", text) if "pan " in text else text
+    text = _REST_OF_CHILI.sub("leftover ", text) if "rest" in text else text
     text = _YAMS.sub("sweet potatoes", text) if "yams" in text else text
     if "biscuit" in text:
         text = _CANNED_BISCUITS.sub("refrigerated biscuits", text)
