@@ -13,6 +13,7 @@ from calmlarder.compose.more_protein import more_protein
 from calmlarder.compose.not_in_it import not_in_it
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.over_by_itself import over_by_itself
+from calmlarder.compose.own_oil import own_oil
 from calmlarder.compose.problem import PatternProblem, problems_for
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.search import UNWATCHED, Found, How, Reached, Watch, search
@@ -115,7 +116,7 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
         dinner.model_copy(
             update={
                 "more_protein": more_protein(plan, dinner, offered, tables),
-                "cautions": (*not_in_it(plan, offered, tables), *left_open(plan, tables), *dinner.cautions),
+                "cautions": _with_what_is_left(plan, dinner, offered, tables),
             }
         )
         for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long
@@ -231,6 +232,13 @@ def pattern_problems(
 ) -> list[PatternProblem]:
     """What the solver is given: one problem a pattern."""
     return _problems(offer(lots, wanted, tables)[0], wanted, patterns, tables)
+
+
+def _with_what_is_left(plan: Plan, dinner: Dinner, offered: Sequence[Offered], tables: Tables) -> tuple[str, ...]:
+    """The cautions of a dinner, behind what it goes without and what it leaves in packs."""
+    beside = not_in_it(plan, offered, tables)
+    oil = own_oil(dinner.taken_for_granted, offered, tables)
+    return (*oil, *beside, *left_open(plan, tables, (*beside, *dinner.cautions)), *dinner.cautions)
 
 
 def _problems(

@@ -81,10 +81,16 @@ _LIMP = re.compile(
 # Fridge and microwave as the UK Food Standards Agency advises, cold water as the US Department of Agriculture does
 # (a pound an hour or less): both recalled. Minutes of what is thin and in the microwave: common practice, no source.
 _THAWING = (
-    "in a sealed bag in cold water (20 minutes for prawns, 30 for fish fillets, an hour for a whole fish or 500 g of "
-    "meat) or on the microwave's thawing setting (about 8 minutes for 500 g), and cook it at once; on another day "
-    "overnight in the fridge, and never beside the stove"
+    "in a sealed bag in cold water (%s) or on the microwave's thawing setting (about 8 minutes for 500 g), and cook it "
+    "at once; on another day overnight in the fridge, and never beside the stove"
 )
+_IN_WATER = {"shellfish": "20 minutes for prawns", "fish": "30 minutes for fillets, an hour for a whole fish",
+             "meat": "an hour for 500 g", "poultry": "an hour for 500 g"}  # fmt: skip
+_IN_WATER_ELSE = "30 minutes for a block"
+
+
+def _thawing(food: Food) -> str:
+    return _THAWING % _IN_WATER.get(food.kind, _IN_WATER_ELSE)
 
 
 def rest_of(use: Use, food: Food, plan: Plan) -> str:
@@ -143,7 +149,7 @@ def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
     if food.state in COOKED_STATES and lot.days_left == 0:
         cautions.append(f"{food.name.capitalize()}: today is its last day, so keep nothing of this dish for tomorrow.")
     if thaws(lot, food):
-        cautions.append(f"{food.name.capitalize()}: thaw before you start, {_THAWING}.")
+        cautions.append(f"{food.name.capitalize()}: thaw before you start, {_thawing(food)}.")
     if garlic:
         cautions.append(f"{food.name.capitalize()}: what it holds of garlic or onion is no more known than its label.")
     if lot.owner:

@@ -18,8 +18,8 @@ _NAMED_KINDS = frozenset({"oil", "herb", "allium"})
 
 
 # What a cook writes where there is none in it after all.
-MADE_WITHOUT = "if none is in it, write `without onion or garlic` behind it"
-LABEL_WITHOUT = "if its label names none, write `without onion or garlic` behind it"
+MADE_WITHOUT = "if no onion or garlic is in it, write `without onion or garlic` behind it"
+LABEL_WITHOUT = "if its label names neither, write `without onion or garlic` behind it"
 
 
 def garlic_in_name(food: Food) -> frozenset[str]:

@@ -169,7 +169,7 @@ def _how_much_unknown(food: Food, lot: Lot) -> str:
     if is_named_for_it(food, lot):
         return f"taken as {food.name}, how much of it nobody can tell"
     asked = MADE_WITHOUT if food.state in COOKED_STATES else LABEL_WITHOUT
-    return f"taken as {food.name}, how much nobody can tell: {asked}"
+    return f"taken as {food.name}, how much onion or garlic it holds nobody can tell: {asked}"
 
 
 def _is_past_raw(lot: Lot, food: Food) -> bool:
@@ -184,7 +184,8 @@ def with_its_last_day(why: str, lot: Lot, wanted: DinnerRequest) -> str:
         return why
     if is_last_day(lot):
         return f"{why}. Today is its last day: freeze it, give it away, or throw it away tonight"
-    if lot.days_left in _SOON and not lot.days_estimated:
+    sprouts = "sprout" in (lot.condition or "")  # which spoils nothing by a day
+    if lot.days_left in _SOON and not lot.days_estimated and not sprouts:
         return f"{why}. {_SOON[lot.days_left]}: freeze it or give it away by then"
     return why
 

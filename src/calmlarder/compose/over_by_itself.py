@@ -9,6 +9,8 @@ from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.intake.limit import limit_of
 from calmlarder.tables.book import Tables
 
+_WORTH_SAYING = 0.25  # of a usual portion: of less nobody cooks. Ours
+
 
 def over_by_itself(
     offered: Sequence[Offered], plans: Sequence[Plan], wanted: DinnerRequest, tables: Tables
@@ -24,6 +26,7 @@ def over_by_itself(
         most = limit.grams_weighed
         if most is None or most >= food.portion_g or limit.binding is None:
             continue
-        fits = f"{most} g a person would fit on the scale" if most else "none of it would fit"
-        why = f"a usual {food.portion_g:g} g passes the limit on {CAP_WORDS.get(limit.binding, limit.binding)}; {fits}"
+        worth_it = most >= _WORTH_SAYING * float(food.portion_g)
+        fits = f"; {most} g a person would fit on the scale" if worth_it else ""
+        why = f"a usual {food.portion_g:g} g passes the limit on {CAP_WORDS.get(limit.binding, limit.binding)}{fits}"
         yield Excluded(thing.lot.id, told_as(thing.lot, thing.food), with_its_last_day(why, thing.lot, wanted))

@@ -9,6 +9,8 @@ from calmlarder.tables.vocabulary import CANNED_STATES
 
 _MOST_DAYS = 14  # what keeps longer once it is open goes back to its shelf as it was: ours
 _PACKS = ("tin", "can", "carton", "jar", "packet")  # the usual one of a food first
+_BLOCKS = frozenset({"tofu", "tempeh", "seitan"})
+_OF_A_BLOCK = ("block", "packet")
 _NO_PACK = frozenset({"dry", "raw"})  # a bag of them is as good open
 _A_LITTLE_MORE = 1.05  # packs are not all alike: ours
 
@@ -43,6 +45,21 @@ def left_in_open_pack(lot: Lot, rest: float, tables: Tables) -> float:
     if lot.grams <= pack * _A_LITTLE_MORE:
         return rest
     return rest % pack if food.state in CANNED_STATES else 0.0
+
+
+def left_of_a_block(lot: Lot, rest: float, tables: Tables) -> float:
+    """How much stays behind of a block of tofu or the like that was sealed in the fridge, and is cut into now.
+
+    Of several blocks one is cut into. A lot that is no larger than a block counts as one.
+    """
+    food = tables.food_by_id[lot.food]
+    if food.kind not in _BLOCKS or lot.opened or lot.place != "fridge" or rest <= 0:
+        return 0.0
+    block = next((float(row.grams) for name in _OF_A_BLOCK if (row := tables.measure(food, name)) is not None), None)
+    if block is None or lot.grams <= block * _A_LITTLE_MORE:
+        return rest
+    number = max(1, round(lot.grams / block))
+    return rest % (lot.grams / number)
 
 
 def _pack_g(food: Food, tables: Tables) -> float | None:

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from typing import TYPE_CHECKING
 
 from calmlarder.compose.dinner import Dinner, PlateUse
+from calmlarder.compose.own_oil import OWN_OIL
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.render.caution import CAUTION as CAUTION
@@ -104,8 +105,10 @@ def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:
     for use in dinner.uses:
         start = f"  {use.grams:>5} g  {use.name:<{width}}  "
         yield from wrapped(start + _how(use, style), style.width, rest=" " * len(start))
+    own = [one.removeprefix(OWN_OIL) for one in dinner.cautions if one.startswith(f"{OWN_OIL}your ")]
+    whose = own[0].removesuffix(".") if own else "taken for granted"
     for thing in dinner.taken_for_granted:
-        yield f"{'':10}{thing:<{width}}  taken for granted"
+        yield f"{'':10}{thing:<{width}}  {whose}"
 
 
 def _how(use: PlateUse, style: Style) -> str:

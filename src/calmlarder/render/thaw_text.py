@@ -13,9 +13,12 @@ _THAWS = ": thaw before you start"  # as the cautions of a dinner say it
 
 def thaw_first(dinner: "Dinner") -> str:
     """The first thing to do; nothing where nothing is thawed."""
-    found = [(name, how) for name, there, how in (one.partition(_THAWS) for one in dinner.cautions) if there]
-    names = ", ".join(name[:1].lower() + name[1:] for name, _ in found)
-    return f"Thaw first: {names}{found[0][1]}" if found else ""
+    ways: dict[str, list[str]] = {}
+    for name, there, how in (one.partition(_THAWS) for one in dinner.cautions):
+        if there:
+            ways.setdefault(how, []).append(name[:1].lower() + name[1:])
+    told = [f"{', '.join(names)}{how}" for how, names in ways.items()]
+    return f"Thaw first: {' '.join(told)}" if told else ""
 
 
 def thaw_words(one: "SittingPlanned", first: "SittingPlanned", amount: Callable[[float], str]) -> tuple[str, ...]:
