@@ -78,6 +78,18 @@ def test_oil_of_the_steps_is_the_cooks_own(ask: Ask) -> None:
     assert "The oil of the steps: a plain one, as toasted sesame oil is for a few drops at the end." in sesame
 
 
+def test_thighs_with_their_bones_weigh_what_they_weigh(ask: Ask, lots_of: Callable[[Sequence[str]], list[Lot]]) -> None:
+    """150 to 200 g raw with bone and skin (common practice), a fifth of it bone (USDA SR 28, 05091: recalled)."""
+    (thighs,) = lots_of(["Chicken thighs bone in, 8, best before Mar 13"])
+    assert 8 * 115 <= thighs.grams <= 8 * 160
+    lines = ["8 chicken thighs bone in", "potatoes 2kg", "carrots 8", "olive oil", "thyme"]
+    dinner = ask(lines, "tray-bake", 4).dinners[0]
+    use = next(one for one in dinner.uses if "thighs" in one.name)
+    assert use.household in {"4 of the 8", "all 8"}  # as many each
+    count = 4 if use.household == "4 of the 8" else 8
+    assert 115 <= use.grams / count <= 160
+
+
 def test_no_crumb_of_onion_is_offered_by_the_gram(ask: Ask) -> None:
     (onion,) = [one for one in ask([*FRIDGE, "onions 2 sprouting"], "stir-fry", 1).excluded if "onion" in one.line]
     assert "would fit" not in onion.why

@@ -108,6 +108,15 @@ def step_faults(read: Read) -> Iterator[str]:
                 yield f"no step says {grams} g {name}"
 
 
+_CHICKEN_PIECES = "chicken-drumsticks"
+# A thigh of 150 to 200 g, a quarter of 330 g (common practice, no source), less a fifth and a quarter of bone
+# (USDA SR 28, 05091 and 05075: recalled).
+_OF_A_CHICKEN = (
+    (re.compile(r"\bthighs?\b", re.IGNORECASE), Decimal(135)),
+    (re.compile(r"\b(?:marylands?|(?:leg )?quarters)\b", re.IGNORECASE), Decimal(240)),
+)
+
+
 def measure_faults(read: Read) -> Iterator[str]:
     """Every kitchen measure is about the grams beside it."""
     for use in read.dinner["uses"]:
@@ -129,7 +138,8 @@ def measure_faults(read: Read) -> Iterator[str]:
         count, part = _COUNT.fullmatch(use["household"]), _PART.fullmatch(use["household"])
         word = (count and count[3]) or (part and part[2]) or "piece"
         is_pack = word in {"pack", "packs"}
-        one = _typed_pack(read.lots[use["lot"]]["line"]) if is_pack else _grams_of(read, use["food"], word)
+        line = read.lots[use["lot"]]["line"]
+        one = _typed_pack(line) if is_pack else _of_a_chicken(use["food"], line) or _grams_of(read, use["food"], word)
         if one is None or not (count or part):
             yield f"`{use['household']}` says nothing about {use['food']}"
             continue
@@ -140,6 +150,12 @@ def measure_faults(read: Read) -> Iterator[str]:
         off = _NEAREST_WHOLE if count and not halved else _NEAREST_PART if part else _NEAREST
         if abs(said * one - use["grams"]) > off * one:
             yield f"`{use['household']}` is {said * one:.0f} g of {use['food']}, not {use['grams']} g"
+
+
+def _of_a_chicken(food: str, line: str) -> Decimal | None:
+    """G that are eaten of a thigh or a quarter with its bone, in the row of all such pieces."""
+    named = (grams for sort, grams in _OF_A_CHICKEN if food == _CHICKEN_PIECES and sort.search(line))
+    return next(named, None)
 
 
 def _counted_in_line(use: Mapping[str, Any], lot: Mapping[str, Any], said: re.Match[str]) -> Iterator[str]:

@@ -13,7 +13,7 @@ from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.larder.freezing import thaws_overnight
 from calmlarder.larder.lot import Lot, is_last_day, why_unfit
 from calmlarder.larder.open_too_long import is_far_past_opened, is_past_opened
-from calmlarder.larder.with_bones import count_in, is_whole_fish
+from calmlarder.larder.with_bones import count_in, eatable_of_one, has_bones, is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import COOKED_STATES
@@ -113,7 +113,10 @@ def unit_of(lot: Lot, food: Food, brings: LoadProfile, tables: Tables) -> int:
     piece = rows.get("fillet", rows.get("piece", 0.0))
     if food.kind not in _IN_PIECES or food.state not in {"raw", "frozen"} or brings.anything:
         return usual
-    counted = count_in(lot.line) if is_whole_fish(food, lot.line) else None
+    whole = is_whole_fish(food, lot.line) or has_bones(food)
+    counted = count_in(lot.line) if whole else None
+    of_one = eatable_of_one(food, lot.line)
+    piece = of_one[1] if of_one is not None else piece
     if counted is not None:
         piece = lot.grams / counted
     if not _LEAST_PIECE_G <= piece <= _MOST_OF_A_PORTION * float(food.portion_g):

@@ -16,6 +16,7 @@ from calmlarder.intake.profile import Profile
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.freezing import thaw_minutes, thaws
 from calmlarder.larder.lot import Lot
+from calmlarder.larder.with_bones import has_bones
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES, Role
@@ -237,10 +238,14 @@ def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
     return wanted.minutes is None or minutes_of(slot, thing.food, thing.lot.line, 0) + SERVING_MINUTES <= wanted.minutes
 
 
+_A_PIECE_G = 60  # with its bone: of what is smaller nobody counts. Ours
+
+
 def _even_unit(thing: Offered, wanted: DinnerRequest) -> int:
     """The step in which a lot is dealt out; of wraps and eggs everybody gets as many, where there are enough."""
     round_g = thing.unit_grams * wanted.people
     counted = thing.food.kind == "wrap" or (thing.food.kind == "egg" and wanted.sitting == "dinner")
+    counted = counted or (has_bones(thing.food) and thing.unit_grams >= _A_PIECE_G)
     evenly = wanted.as_many_each and counted and thing.lot.grams >= _EACH * round_g
     return round_g if evenly else thing.unit_grams
 

@@ -31,7 +31,7 @@ from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS
 from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.with_bones import count_in, is_in_shell, is_whole_fish, shells_too
+from calmlarder.larder.with_bones import count_in, eatable_of_one, has_bones, is_in_shell, is_whole_fish, shells_too
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure, in_packs
@@ -181,9 +181,12 @@ def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
     if is_in_shell(food, lot.line):
         return f"{shells_too(grams)} g in their shells"
     each = _each_g(lot)
-    if each is not None and is_whole_fish(food, lot.line):
+    if each is not None and (is_whole_fish(food, lot.line) or has_bones(food)):
         count, all_of_them = max(1, round(grams / each)), round(lot.grams / each)
         return f"all {count}" if count >= all_of_them else f"{count} of the {all_of_them}"
+    one = eatable_of_one(food, lot.line)
+    if one is not None:
+        return f"about {max(1, round(grams / one[1]))}"
     part_of_one = _PART_OF_ONE.search(lot.line) is not None and _PACKED.search(lot.line) is None
     said = in_household_measure(food, grams, tables, "nearest", counted=not part_of_one or food.kind == "egg")
     said = said or in_household_measure(food, grams, tables, "nearest")

@@ -15,6 +15,14 @@ _EATABLE = {
     "turkey-whole": 0.74, "duck-whole": 0.7, "goose": 0.75, "game-bird": 0.75, "game-bird-small": 0.75, "quail": 0.8,
     "poussin": 0.62,
 }  # fmt: skip
+WITH_BONES = frozenset(_EATABLE)
+# What is eaten of one raw with its bone and skin, g: least, likely, most. A thigh weighs 150 to 200 g, a quarter of the
+# leg 330 (common practice, no source), a fifth and a quarter of it bone (USDA SR 28, 05091 and 05075: recalled).
+_EATABLE_OF_ONE = (
+    (LatePattern(r"\bthighs?\b", re.IGNORECASE), (115.0, 135.0, 160.0)),
+    (LatePattern(r"\b(?:marylands?|(?:leg )?quarters)\b", re.IGNORECASE), (200.0, 240.0, 300.0)),
+)
+_BY_THE_PIECE = "chicken-drumsticks"  # the row of all pieces of a chicken that have their bones
 # Meat of mussels and clams in their shells (the same, recalled: about a quarter).
 _EATABLE_IN_SHELL = 0.27
 _SHELLED_FOODS = frozenset({"mussels"})
@@ -43,6 +51,7 @@ _COUNT = LatePattern(
 _NO_COUNT = LatePattern(
     r"(?<!\d)\d{1,2}[/.-]\d{1,2}(?:[/.-]\d{2,4})?(?![\d/])|(?<!\d)\d{1,2}(?:st|nd|rd|th)\b|\d{4}-\d\d-\d\d"
     r"|(?<!\d)\d{1,2} (?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b"
+    r"|\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.? \d{1,2}\b"
     r"|\d+(?:[.,]\d+)? ?(?:kgs?|g|gr|gm|grams?|kilos?|lbs?|oz|days?|weeks?|wks?)\b",
     re.IGNORECASE,
 )
@@ -92,9 +101,24 @@ def eatable_share(food: Food, line: str, weighed: bool) -> float:
     return _EATABLE.get(food.id, 1.0) if weighed and not _BONELESS.search(line) else 1.0
 
 
+def eatable_of_one(food: Food, line: str) -> tuple[float, float, float] | None:
+    """G that are eaten of one piece of a chicken with its bone, where its line names a larger one than a drumstick."""
+    if food.id != _BY_THE_PIECE:
+        return None
+    return next((grams for sort, grams in _EATABLE_OF_ONE if sort.search(line)), None)
+
+
+def has_bones(food: Food) -> bool:
+    """Whether its grams are those without its bones, while it is bought and cooked with them."""
+    return food.id in WITH_BONES
+
+
 def eatable_grams(span: Span, amount: Amount, food: Food, line: str) -> Span:
     """Grams that can be eaten of an amount; a fish that is counted whole weighs what such a fish does."""
     share = eatable_share(food, line, weighed=amount.grams is not None)
     if amount.grams is None and amount.measure in _BY_THE_FISH and is_whole_fish(food, line):
         span = amount.number.times(whole_fish_g(line))
+    one = eatable_of_one(food, line)
+    if one is not None and amount.grams is None and amount.measure in _BY_THE_FISH:
+        span = amount.number.times(Span(*one))
     return span.times(Span(share, share, share))

@@ -7,6 +7,7 @@ from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.own_oil import OWN_OIL
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS
+from calmlarder.larder.with_bones import WITH_BONES
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_filling, short_of_protein
 from calmlarder.render.of_limit import as_held, of_limit, of_limits
@@ -120,6 +121,7 @@ def _how(use: PlateUse, style: Style) -> str:
     }[use.how]
     if use.whole and use.how != "box":
         how = "all of it"
+    how = f"{how}, without its bones" if use.food in WITH_BONES else how
     how = ", ".join(filter(None, (how, style.manner.beside(use.grams))))
     if use.days_left is None:
         return how
