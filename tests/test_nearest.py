@@ -251,6 +251,15 @@ def test_who_shops_for_more_than_one_thing_serves_everybody(
     assert faults(near, wanted, lots) == ()
 
 
+def test_who_shops_for_several_things_brings_protein(
+    lots_of: LotsOf, wanting: Wanting, tables: Tables, patterns: tuple[Pattern, ...]
+) -> None:
+    """Nuts at home make no dinner of pasta and spinach. Most of what is aimed at: common practice, no source."""
+    wanted = wanting(people=1, diet="omnivore", protein_g=20, protein_floor_g=12, seconds=60)
+    near = found(compose(lots_of(["cashews", "coffee creamer", "apple sauce cups"]), wanted, patterns, tables))
+    assert near.dinner.per_person.protein_g >= 16
+
+
 def test_minutes_give_by_what_the_timeline_takes(
     tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf, wanting: Wanting
 ) -> None:

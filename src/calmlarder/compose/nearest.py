@@ -32,6 +32,7 @@ from calmlarder.tables.book import Tables
 
 _MOST_TO_BUY = 3  # where fewer make no whole dinner: a main thing, a base and a vegetable; ours
 _WHOLE_KCAL = 400  # less is no dinner, whatever else is on the plate: ours
+_WORTH_BUYING = 0.8  # of the protein that is aimed at: ours
 _TRIES = 3  # dinners whose timelines are looked at, where minutes are asked for
 
 
@@ -97,7 +98,7 @@ def nearest(
 
 def _nearest(asked: Sought, buys: int, stop: Stop) -> tuple[Nearest | None, bool]:
     wanted, tables = asked.wanted, asked.tables
-    search = near_search(*asked, buys)
+    search = near_search(*asked._replace(wanted=_worth_the_way(wanted, buys)), buys)
     rules = giving_rules(wanted.minutes, buys)
     offered, _ = offer(asked.lots, wanted, tables)
     best: tuple[int, Plan, Dinner] | None = None
@@ -124,6 +125,14 @@ def _nearest(asked: Sought, buys: int, stop: Stop) -> tuple[Nearest | None, bool
         return None, nothing
     gives = gives_of(best[1], best[2], wanted)
     return (Nearest(gives=gives, proven=proven, dinner=best[2]) if gives else None), False
+
+
+def _worth_the_way(wanted: DinnerRequest, buys: int) -> DinnerRequest:
+    """Who goes to the shop for several things brings home most of the protein that is aimed at: no nuts on pasta."""
+    if buys == 1:
+        return wanted
+    floor = max(wanted.protein_floor_g, _WORTH_BUYING * wanted.protein_g)
+    return wanted.model_copy(update={"protein_floor_g": floor})
 
 
 def near_search(
