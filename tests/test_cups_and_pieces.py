@@ -80,7 +80,9 @@ def test_what_is_cooked_toasted_or_told_more_closely_is_known(line: str, food: s
     assert (read.outcome, read.food) == ("read", food)
 
 
-@pytest.mark.parametrize("line", ["thick slices of sourdough toast, to serve", "thick slices of ham"])
+@pytest.mark.parametrize(
+    "line", ["thick slices of sourdough toast, to serve", "thick slices of ham", "a few gratings of Parmesan"]
+)
 def test_slices_without_a_number_are_not_one(line: str, lines: LineReader) -> None:
     read = lines.read(line)
     assert read.outcome == "read"
@@ -99,6 +101,9 @@ def test_weighed_dry_and_cooked_later_stays_dry(lines: LineReader) -> None:
         ("4 bourbon biscuits", "sandwich-biscuits"), ("1 (8.8 oz) pouch ready rice", "rice-white-cooked"),
         ("15 oz whole-milk ricotta", "ricotta"), ("1 cup dry navy beans", "kidney-beans-dry"),
         ("1 cup dry pinto beans", "kidney-beans-dry"), ("2 x 200g tins red salmon", "salmon-canned"),
+        ("4 slices prepared polenta", "polenta-cooked"), ("1 lb shell-on shrimp", "prawns"),
+        ("2 (90-second) pouches microwavable jasmine rice", "rice-white-cooked"), ("60g manchego shavings", "manchego"),
+        ("a few drops of hot sauce", "hot-sauce"), ("1 (7-oz) jar pimientos, drained", "peppers-roasted-jar"),
         ("200 g sliced processed cheese, cubed", "cheese-processed"), ("14 oz wide rice noodles", "rice-noodles-dry"),
     ],
 )  # fmt: skip
@@ -110,6 +115,11 @@ def test_what_is_taken_out_or_poured_changes_no_food(line: str, food: str, lines
 @pytest.mark.parametrize(
     ("line", "food", "low", "high"),
     [
+        ("10 cloves of garlic confit", "garlic-paste", 25, 40), ("2 blocks dried noodles", "noodles-wheat-dry", 110, 170),
+        ("1 ancho chile, soaked", "chilli-dried", 10, 20),  # 11978, pepper 17 g
+        ("2 dried red chillies", "chilli-dried", 1, 4), ("4 tuna steaks", "tuna-fresh", 480, 800),
+        ("4 canned peach halves", "peaches-canned", 250, 390),  # 09238, half with liquid 98 g
+        ("1 small sourdough loaf, sliced", "bread-sourdough-white", 300, 500),
         ("8 slider buns", "bread-roll", 200, 280), ("20 jumbo pasta shells", "pasta-dry", 130, 200),
         ("2 ears corn, kernels cut off (about 1 1/2 cups)", "sweetcorn-cob", 210, 250),  # 11900, cup kernels 154 g
         ("1 cup Greek yogurt", "yoghurt-greek", 225, 290), ("1/2 cup sunflower seeds", "sunflower-seeds", 50, 80),

@@ -24,7 +24,8 @@ _VOLUME_WORDS = {
 }  # fmt: skip
 _WEIGHT_WORDS = {word: grams for word, grams in UNIT_GRAMS.items() if word not in _VOLUME_WORDS}
 _MORE_MEASURES = {
-    "c": "cup", "rib": "stalk", "ribs": "stalk", "envelope": "packet", "envelopes": "packet",
+    "c": "cup", "drop": "dash", "drops": "dash", "rib": "stalk", "ribs": "stalk",
+    "envelope": "packet", "envelopes": "packet",
     "medium-sized": "medium", "medium-size": "medium", "dessertspoon": "dessertspoon",
     "dessertspoons": "dessertspoon", "dsp": "dessertspoon",
 }  # fmt: skip

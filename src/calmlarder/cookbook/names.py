@@ -34,7 +34,7 @@ _KIND_WORDS = {
     "cheese": "cheese", "pasta": "pasta", "mushroom": "mushroom", "bread": "bread", "fish": "fish",
     "lettuce": "salad-leaf", "noodle": "noodle", "squash": "squash", "rice": "rice",
 }  # fmt: skip
-_COOKED = re.compile(r"\b(?:pre-?)?(?:cooked|boiled|leftover|steamed)\b ?")
+_COOKED = re.compile(r"\b(?:(?:pre-?)?(?:cooked|boiled)|leftover|steamed|microwave)\b ?")
 _FLAVOURED = re.compile(r"\b(?:infused|flavou?red)\b")
 _DONE = re.compile(
     r"(?!(?:infused|flavou?red|canned|tinned|dried|smoked|salted|skimmed|pickled)$)[\w-]+ed|ground|cut|shaved"

@@ -96,6 +96,7 @@ _SHARES = (
     (re.compile(r"\bfilets?\b"), "fillet"),
     (re.compile(r"\blasagn[ae] noodles?\b"), "lasagne sheets"),
     (SALT_AND_PEPPER, "salt and black pepper"),
+    (re.compile(r"\bmicrowav(?:e?able|e[- ]ready)\b"), "microwave"),
     (re.compile(r"\b(?:whole|full)[- ](?:milk|cream) (?=(?:[a-z]+ )?(?:ricotta|mozzarella|cottage cheese)\b)"), ""),
     (re.compile(r"\b(?:straight|ready)[- ]to[- ]wok (?:(?:medium|thick|thin|fine|wheat) )?(?=\S)"), "cooked "),
     # A measure, and no nut.
@@ -139,6 +140,13 @@ _CLEANED = re.compile(
 )
 _BOTTLE_GOURD = re.compile(r"\bbottle gourds?\b")
 _BETWEEN = re.compile(r"^(?:anywhere )?(?:between|from) (\S+) (?:and|to) (?=\d|two|three|four|five|six)")
+# Some of it over the dish, and no pieces of it: `a few gratings of Parmesan`.
+_A_FEW_OVER = re.compile(
+    r"^(?:an? )?(?:(?:few|little|some|good|generous) )?(?:gratings?|shavings?|gratin) of (?!(?:\w+ )*nutmeg)(?=[a-z])"
+)
+# A half out of a tin: usda_sr28_portions 09238, 09254 and 09024, drained of a fifth that is liquid.
+_HALVES = re.compile(r"^(\d{1,2}) (?:canned|tinned) (peach|pear|apricot) halves\b")
+_G_OF_A_HALF = {"peach": 78, "pear": 61, "apricot": 29}
 # `seeds and membranes removed`: no seeds go in.
 _INSIDES = r"(?:seeds?|pips|ribs?|membranes?|pith|core|pulp|strings?|veins?)"
 _TAKEN_OUT = re.compile(
@@ -221,6 +229,8 @@ def in_plain_words(line: str) -> str:
     for pattern, spoon in _SPOONS:
         line = pattern.sub(spoon, line)
     line = _TAKEN_OUT.sub("", _BOURBON.sub(r"\1 whiskey", _DRY_PULSES.sub("dried ", line)))
+    line = _A_FEW_OVER.sub("", line)
+    line = _HALVES.sub(lambda found: f"{_G_OF_A_HALF[found[2]] * int(found[1])} g canned {found[2]}s", line)
     line = _COUPLE.sub("2 ", _SALT_AND_PEPPER.sub("salt and pepper", line))
     line = _MUCH_TOMATO_SAUCE.sub(r"\g<much>tomato pasta sauce", line)
     line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", _TART.sub("", line.replace(" d'", " d "))))

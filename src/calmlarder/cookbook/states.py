@@ -10,7 +10,7 @@ _TINNED = frozenset({"canned", "tinned", "tin", "can", "jar", "carton"})
 _DRY = frozenset({"dry", "dried", "soaked", "uncooked"})
 _TOLD_COOKED = frozenset({
     "cooked", "boiled", "leftover", "steamed", "roast", "roasted", "baked", "microwave", "microwaveable", "precooked",
-    "ready",
+    "ready", "prepared", "ready-made",
 })  # fmt: skip
 # Pulses that recipes take dry from the packet, without a word: common practice, no source.
 _DRY_PULSES = frozenset({"lentil", "dal", "split", "mung", "moong", "masoor", "urad", "puy"})

@@ -23,6 +23,8 @@ _THICK_AGAINST_A_LOAF = Span(0.5, 0.7, 0.9)  # 25 g: common practice, no source
 _LOAF = "loaf"
 _SMALL_LOAF = re.compile(r"\b(?:ciabattas?|focaccias?)\b")
 _OF_A_LARGE_LOAF = Span(0.27, 0.34, 0.5)
+_SMALL = re.compile(r"\bsmall\b")
+_SMALL_OF_A_LARGE_LOAF = Span(0.4, 0.5, 0.6)  # 400 g for 800: common practice, no source
 # Of noodles weighed fresh, how much is left of them dry: 8 oz for 12 (common practice, no source).
 _FRESH_STRANDS = re.compile(r"\bfresh (?:\w+ ){0,3}noodles?\b|\bfresh (?:\w+ )?(?:ramen|udon|soba|rice sticks)\b")
 _DRY_OF_FRESH = Span(0.6, 0.67, 0.75)
@@ -41,6 +43,8 @@ def as_it_weighs(found: Found, part: Part, rest: str, line: str) -> Found:
         found = _times(found, _THICK_AGAINST_A_LOAF if _THICK.search(line) else _AGAINST_A_LOAF)
     if _LOAF in {unit, part.unit_in_name} and _SMALL_LOAF.search(rest):
         found = _times(found, _OF_A_LARGE_LOAF)
+    elif _LOAF in {unit, part.unit_in_name} and _SMALL.search(line):
+        found = _times(found, _SMALL_OF_A_LARGE_LOAF)
     if unit == "g" and _is_dry_noodle(part) and _FRESH_STRANDS.search(rest):
         found = _times(found, _DRY_OF_FRESH)._replace(sizes=())
     return found

@@ -51,6 +51,7 @@ _PREP = frozenset({
     "jumbo", "crisp", "extra-large", "full-fat", "low-sodium", "low-salt", "reduced-salt", "reduced-sodium",
     "lower-salt", "no-salt", "country", "caps", "branches", "greek", "most",
     "flavorful", "flavourful", "fragrant", "tiny", "day-old", "matchsticks", "matchstick", "batons", "ribbons", "coins",
+    "shavings", "shell-on", "head-on", "tail-on", "shells-on", "tails-on",
 })  # fmt: skip
 _ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
 # How it was grown, cut or cured; never what it is free from or tastes of.
