@@ -115,7 +115,8 @@ def test_what_is_taken_out_or_poured_changes_no_food(line: str, food: str, lines
 @pytest.mark.parametrize(
     ("line", "food", "low", "high"),
     [
-        ("10 cloves of garlic confit", "garlic-paste", 25, 40), ("2 blocks dried noodles", "noodles-wheat-dry", 110, 170),
+        ("10 cloves of garlic confit", "garlic-paste", 25, 40),
+        ("2 blocks dried noodles", "noodles-wheat-dry", 110, 170),
         ("1 ancho chile, soaked", "chilli-dried", 10, 20),  # 11978, pepper 17 g
         ("2 dried red chillies", "chilli-dried", 1, 4), ("4 tuna steaks", "tuna-fresh", 480, 800),
         ("4 canned peach halves", "peaches-canned", 250, 390),  # 09238, half with liquid 98 g
