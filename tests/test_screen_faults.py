@@ -10,6 +10,7 @@ from textual.pilot import Pilot
 from textual.widgets import Input, Static, TextArea
 
 from calmlarder.compose.portions import Apart
+from calmlarder.household.household import Household
 from calmlarder.household.larder import remove_mistakes
 from calmlarder.kitchen.timeline import Moment
 from calmlarder.render.manner import PLAIN
@@ -24,6 +25,7 @@ from calmlarder.tui.dinner_view import DinnerView, amounts_of
 from calmlarder.tui.first_start import FirstStart
 from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
+from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.widgets.amounts import Amount, AmountList
 from calmlarder.tui.widgets.dish import AlsoStrip
@@ -33,7 +35,7 @@ from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
 from calmlarder.tui.widgets.limit_bar import NearLimits
 from calmlarder.tui.widgets.said import Said
 from calmlarder.tui.widgets.top_line import TopLine
-from programs import settled, shown, type_line
+from programs import TODAY, settled, shown, type_line
 from test_adapt_command import RECIPE
 
 SMALL = ("firm tofu 280g, use by today", "cooked rice 400g, made today", "spinach 200g", "carrots x4", "rapeseed oil",
@@ -585,3 +587,13 @@ def test_what_is_removed_of_a_line_of_two_is_named_alone(play: Callable[..., Lar
         assert app.screen._called(lime) == "lime"
 
     play(act)
+
+
+def test_what_was_assumed_is_not_named_twice(tmp_path: Path, tables: Tables) -> None:
+    """A name that was guessed from its letters stands there once; what was added to a name is told."""
+    with Household(tmp_path / "home", tables, TODAY) as kitchen:
+        lines = ("half tin cocount milk opened monday", "rice noodles 250g")
+        milk, noodles = (meaning(kitchen.read_all([line], "this line")[0], kitchen) for line in lines)
+    assert milk.count("coconut milk") == 1
+    assert milk.endswith("(assumed)")
+    assert "dry: assumed" in noodles

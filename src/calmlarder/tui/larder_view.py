@@ -53,13 +53,18 @@ def _item(one: "KeptLot", kitchen: Household, avoid: Sequence[Allergen]) -> Item
         lot.condition or "" if lot.place != "freezer" else "",
     ]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
-    notes += [f"{', '.join(lot.assumed)}, assumed"] if lot.assumed else []
+    notes += [", ".join([*_beyond_the_name(lot.assumed, lot, kitchen), "assumed"])] if lot.assumed else []
     measure, said = _measures(lot, kitchen)
     grams = f"{lot.grams:.0f}" if lot.grams >= _WHOLE_G else f"{lot.grams:g}"
     much, place = said or (f"{grams} g" if measure else ""), lot.place if lot.place == "cupboard" else ""
     beside = ", ".join(filter(None, [much, place]))
     name, words = kitchen.name_of(lot.food), tuple(filter(None, notes))
     return Item(str(one.id), name, grams, days_words(lot), words, beside=beside, measure=measure)
+
+
+def _beyond_the_name(assumed: Sequence[str], lot: Lot, kitchen: Household) -> Sequence[str]:
+    """What was assumed, but for the very name that stands before it."""
+    return [one for one in assumed if one.casefold() != kitchen.name_of(lot.food).casefold()]
 
 
 def _measures(lot: Lot, kitchen: Household) -> tuple[str, str]:
@@ -80,7 +85,8 @@ def meaning(reading: Reading, kitchen: Household) -> str:
     if reading.problem is not None:
         return f"{reading.problem.what}; {reading.problem.remedy}"
     asked = reading.to_answer
-    assumed = f" ({', '.join(reading.assumed)}: assumed)" if reading.assumed else ""
+    named = _beyond_the_name(reading.assumed, reading.lots[0], kitchen) if len(reading.lots) == 1 else reading.assumed
+    assumed = f" ({', '.join(named)}{': ' * bool(named)}assumed)" if reading.assumed else ""
     lots = "; ".join(lot_words(lot, kitchen) for lot in reading.lots or reading.standing) + assumed
     if asked is None:
         return lots
