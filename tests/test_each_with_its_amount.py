@@ -86,3 +86,31 @@ def test_several_of_a_kind_stand_beside_another_food_and_before_a_product_name_i
     reader: LarderReader, line: str, foods: set[str]
 ) -> None:
     assert {food for food, _ in lots(reader, line)} == foods
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("ginger and lemon tea", {"tea-herbal"}),
+        ("apple & blackberry crumble", {"apple-pie"}),
+        ("mango & lime chutney", {"mango-chutney"}),
+        ("sweet potato and chickpea curry", {"curry-vegetable"}),
+        ("lentil and tomato soup", {"soup-lentil"}),  # the richer one of what it may be
+        ("rice and chickpea curry", {"rice-white-dry", "curry-vegetable"}),
+    ],
+)
+def test_what_tastes_of_two_things_is_one_thing(reader: LarderReader, line: str, foods: set[str]) -> None:
+    assert {food for food, _ in lots(reader, line)} == foods
+
+
+@pytest.mark.parametrize(
+    "line", ["carrot & swede mash leftover", "peach and passionfruit yoghurt", "leek and potato bake"]
+)
+def test_a_dish_of_two_that_no_table_knows_is_asked_and_neither_of_the_two_is_there(
+    reader: LarderReader, line: str
+) -> None:
+    reading = reader.read(line, "test")
+    assert reading is not None
+    assert reading.match.outcome == "ask"
+    assert not reading.lots
+    assert not reading.standing

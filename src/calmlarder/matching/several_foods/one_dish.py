@@ -2,13 +2,27 @@
 
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
-from calmlarder.matching.part import Part
+from calmlarder.matching.part import Part, asked, name_part
 from calmlarder.matching.several_foods.headings import bare_words
+from calmlarder.matching.several_foods.pieces import ENDS
 
 _TWO_FLAVOURS = LatePattern(
     r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+) (pies?|pasty|pasties|quiches?|soup|tarts?|slices?|bakes?|crisps|ravioli"
     r"|tortellini|sandwich(?:es)?|pate|turnovers?|sausages?|burgers?|kievs?|pizzas?|stuffing|stew|casserole)\b"
 )
+# `ginger and lemon tea`: what tastes of two things of one sort; it is no ginger and a tea.
+_TASTES_OF_BOTH = LatePattern(
+    r"([^,;]+?) ?(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+(?: [a-z]+)?) (chutney|relish|jam|jelly|marmalade|curd|tea"
+    r"|cordial|squash|juice|smoothie|yogh?urt|ice ?cream|sorbet|crumble|cake|muffins?|mash|curry|soup|stew|casserole"
+    r"|tagine|bake|gratin|risotto|chill?i|pie)\b([^,;]*)"
+)
+_OF_ONE_SORT = (
+    frozenset({"fruit", "citrus", "berry", "spice", "herb", "root", "stem"}),
+    frozenset({
+        "root", "leaf", "squash", "allium", "brassica", "tomato", "pepper", "sweetcorn", "potato", "pulse", "mushroom",
+        "fruit-vegetable", "pod", "stem",
+    }),
+)  # fmt: skip
 # `sausage and bean stew` is one pot, whatever else its name is; `rice and bean stew` may be two things.
 _ONE_POT = LatePattern(
     r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) [a-z]+(?: [a-z]+)? (?:stew|casserole|curry|chill?i|tagine|hot ?pot|soup)\b"
@@ -43,6 +57,37 @@ def by_two_flavours(parts: list[Part], text: str, lexicon: Lexicon) -> Part | No
         return None
     amount = parts[1].amount if parts[1].amount.how != "none" else parts[0].amount
     return parts[1]._replace(amount=amount, words=f"{parts[0].words} {parts[1].words}")
+
+
+def tastes_of_both(text: str, hints: frozenset[str], lexicon: Lexicon) -> Part | None:
+    """The thing that tastes of two foods of one sort which stand before it, or a question what it is; else None.
+
+    The first stands in the singular and is not counted: `carrots and chickpea curry` are two things.
+    """
+    found = _TASTES_OF_BOTH.fullmatch(text.strip(ENDS))
+    if not found:
+        return None
+    first, second = (name_part(words, frozenset(), lexicon) for words in found.groups()[:2])
+    if first.amount.how == "counted" or first.amount.plural or " ".join(bare_words(found[1])) not in lexicon.spelt:
+        return None
+    foods = lexicon.tables.food_by_id
+    kinds = {foods[food].kind for part in (first, second) for food in part.named.foods}
+    if not second.named.foods or not any(kinds <= sort for sort in _OF_ONE_SORT):
+        return None
+    whole = name_part(text, hints, lexicon)
+    if whole.named.outcome == "matched" and not whole.named.partly:
+        return whole
+    dishes = [
+        part
+        for flavour in (bare_words(found[1]), found[2].split())
+        if (part := name_part(f"{' '.join(flavour)} {found[3]}{found[4]}", hints, lexicon)).named.outcome == "matched"
+        and len(part.named.foods) == 1
+        and foods[part.named.foods[0]].kind not in kinds
+    ]
+    if not dishes:
+        return asked(whole)
+    dish = max(dishes, key=lambda part: lexicon.load(part.named.foods[0]))  # the richest of what it may be
+    return dish._replace(amount=first.amount) if dish.amount.how == "none" else dish
 
 
 def in_one_pot(parts: list[Part], text: str, lexicon: Lexicon) -> bool:

@@ -29,7 +29,7 @@ from calmlarder.matching.several_foods.in_brackets import (
     without_bracket,
 )
 from calmlarder.matching.several_foods.kinds import KIND, kinds_of_one
-from calmlarder.matching.several_foods.one_dish import by_two_flavours, in_one_pot, told_twice
+from calmlarder.matching.several_foods.one_dish import by_two_flavours, in_one_pot, tastes_of_both, told_twice
 from calmlarder.matching.several_foods.pieces import COLON, ENDS, MOST_PARTS, SPLIT
 from calmlarder.matching.several_foods.seasoned import is_seasoned_with
 from calmlarder.matching.several_foods.side_by_side import names_food
@@ -130,6 +130,8 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
     kinds = kinds_of_one(text, hints, lexicon)
     if kinds:
         return kinds
+    if flavoured := tastes_of_both(text, hints, lexicon):
+        return [flavoured]
     if (headed := _SORTS_OF.match(text)) and (sorts := _of_one_sort(text, headed, hints, lexicon)):
         return sorts
     whole = name_part(text, hints, lexicon)
@@ -166,8 +168,8 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
     several = foods_between_signs(text, hints, lexicon)
     if pulses := _of_one_pot(several, text, lexicon):
         return pulses
-    if flavoured := by_two_flavours(several, text, lexicon):
-        return [flavoured]
+    if filled := by_two_flavours(several, text, lexicon):
+        return [filled]
     if in_one_pot(several, text, lexicon):
         return [asked(whole)]
     if len(several) > 1 and (_HOLDS.search(text) or _HOLDS_TWO.search(text)):
