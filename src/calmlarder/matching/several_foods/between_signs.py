@@ -120,9 +120,12 @@ def _with_their_tins(pieces: list[str], lexicon: Lexicon) -> list[str]:
 
 
 def of_the_kind_before(piece: str, found: list[Part], lexicon: Lexicon) -> str:
-    """A piece that says but which sort of the food before it: the three cherry of `6 toms + 3 cherry` are no fruit."""
+    """A piece that says but which sort of the food before it: the three cherry of `6 toms + 3 cherry` are no fruit.
+
+    Who counts foods writes the plural; the tofu of `6 eggs, 500g tofu` is weighed.
+    """
     words = bare_words(piece)
-    if not found or len(words) != 1 or not re.search(r"\d|\b(?:few|some|couple)\b", piece):
+    if not found or len(words) != 1 or not re.search(r"(?:^|\s)\d+ [a-z]+$|\b(?:few|some|couple)\b", piece.strip(ENDS)):
         return piece
     written = next((word for word in WORD.findall(piece) if expanded((singular(word),)) == words), "")
     head = [word for word in found[-1].said.split() if not word.startswith("(")][-1:]
