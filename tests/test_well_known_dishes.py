@@ -10,10 +10,12 @@ import pytest
 
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_green_parts import green_parts_named
-from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun
+from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun, water_for_what_is_out
 from calmlarder.adapt.step_oven_later import put_in_the_oven_later
 from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
 from calmlarder.cookbook.buttons import without_buttons
+from calmlarder.cookbook.lines import LineReader
+from calmlarder.tables.book import Tables
 
 Adapt = Callable[..., dict[str, Any]]
 
@@ -231,3 +233,75 @@ def test_no_pumpkin_is_rinsed_until_the_water_runs_clear(adapt: Adapt) -> None:
         "for 20 minutes.\n2. Fry the onion in the oil for 8 minutes and tip the onion mixture into the lentils.",
     )  # fmt: skip
     assert "Rinse the pumpkin" not in found["recipe"]
+
+
+def test_what_lay_on_what_is_left_out_goes_in_by_itself() -> None:
+    left_out = "Put the onions [left out] in the bottom of the slow cooker, sit the pork on top and pour in the stock."
+    assert _plain(left_out) == "Put the pork in the slow cooker and pour in the stock."
+    strained = "Strain the juices, discarding the onions [left out], and skim off the fat."
+    assert _plain(strained) == "Strain the juices and skim off the fat."
+    spread = "Warm the bread, spread with hummus [left out] and fill with the salad."
+    assert _plain(spread) == "Warm the bread, fill with the salad."
+
+
+def test_water_takes_the_place_of_a_liquid_that_is_left_out() -> None:
+    note = "Without apple juice: make up the liquid with up to 250 ml water."
+    assert water_for_what_is_out(["Pour in the apple juice [left out]."], [note, "Another."]) == (
+        ["Pour in up to 250 ml water."],
+        ["Another."],
+    )
+
+
+def test_what_a_spice_is_soaked_in_has_its_own_amount(tables: Tables) -> None:
+    read = LineReader(tables).read("a pinch of saffron, soaked in 2 tablespoons warm milk")
+    assert (read.food, [(one.food, round(one.grams or 0)) for one in read.also]) == ("saffron", [("milk", 30)])
+
+
+def test_hummus_in_a_recipe_is_the_one_with_garlic(adapt: Adapt) -> None:
+    found = adapt(
+        "Filled peppers", "100 g hummus", "400 g courgettes", steps="1. Roast the courgettes, add the hummus."
+    )
+    assert found["status"] != "not_known"
+
+
+def test_granules_are_named_in_the_steps_by_what_they_are_now(adapt: Adapt) -> None:
+    found = adapt(
+        "Pulled pork", "1.5 kg pork shoulder", "2 tsp onion granules", "2 tsp garlic granules", "1 tbsp paprika",
+        steps="1. Mix the paprika, onion granules and garlic granules. Rub all over the pork.\n2. Roast for 3 hours.",
+    )  # fmt: skip
+    assert "granules" not in _steps(found)
+
+
+def test_slices_are_slices_and_sausages_are_counted(adapt: Adapt) -> None:
+    toast = adapt("Toast bake", "1 brioche loaf, sliced", "5 eggs", steps="1. Soak the brioche in the eggs and bake.")
+    assert "gluten-free bread" in toast["recipe"]
+    pan = adapt("Sausage pan", "8 pork sausages", "400 g carrots", steps="1. Fry the sausages and carrots.")
+    assert "8 sausages without wheat, onion or garlic" in pan["recipe"]
+
+
+def test_no_olives_or_feta_come_under_soy_sauce(adapt: Adapt) -> None:
+    found = adapt(
+        "Salmon bowls", "2 salmon fillets", "3 tbsp soy sauce", "1 avocado, sliced", "150 g sushi rice", "1 tsp ginger",
+        steps="1. Fry the salmon in the soy sauce and ginger.\n2. Boil the rice and top it with salmon and avocado.",
+        serves=2,
+    )  # fmt: skip
+    assert "olives" not in found["recipe"]
+    assert "feta" not in found["recipe"]
+    assert "avocado" in _steps(found)
+
+
+def test_beans_from_tins_leave_no_cooking_water(adapt: Adapt) -> None:
+    found = adapt(
+        "Bean curry", "300 g dried red kidney beans, soaked overnight", "2 onions, chopped", "400 g tomatoes",
+        steps="1. Drain the beans, cover with water and simmer for 1 hour.\n2. Fry the onions for 9 minutes.\n"
+        "3. Add the beans with 400 ml of their water and the tomatoes and cook for 20 minutes.",
+    )  # fmt: skip
+    assert "of their water" not in _steps(found)
+
+
+def test_a_verb_pulses_what_is_in_the_processor(adapt: Adapt) -> None:
+    found = adapt(
+        "Falafel", "2 x 400g tins chickpeas, drained", "1 onion", "2 tsp ground cumin",
+        steps="1. Put the chickpeas, onion and cumin in a food processor and pulse to a coarse paste.",
+    )  # fmt: skip
+    assert "and pulse to a coarse paste." in _steps(found)

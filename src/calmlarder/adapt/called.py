@@ -11,6 +11,7 @@ from calmlarder.matching.names.words import plain, words_of
 from calmlarder.tables.book import Tables
 
 _LAST_WORD = re.compile(r"[^\W\d_]+(?=[ -]$)")
+_WITH = re.compile(r" (?:with|in) ")  # `soft cheese with garlic and herbs`, the soft cheese of its steps
 _BRACKETS = re.compile(r"\([^()]*\)")
 _NAMELESS = frozenset(
     {"paste", "seasoning", "stock", "broth", "rub", "chutney", "pickle", "cube", "granule", "yogurt", "juice"}
@@ -39,7 +40,7 @@ def called_by_lines(parts: Sequence[Part]) -> Names:
         food = part.read.food
         if food is None or part.read.outcome != "read" or lines.count(part.line) > 1 or part.read.alternatives:
             continue
-        words = words_of(_name_in(part.read.text))
+        words = words_of(_WITH.split(_name_in(part.read.text))[0])
         for first in range(len(words)):
             if _FEWEST <= len(words) - first <= _MOST:
                 found.setdefault(words[first:], set()).add(food)

@@ -28,7 +28,7 @@ from calmlarder.adapt.step_green_parts import green_parts_named
 from calmlarder.adapt.step_heat import (
     on_time,
 )
-from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun
+from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun, water_for_what_is_out
 from calmlarder.adapt.step_liquor import without_soaked_mushrooms
 from calmlarder.adapt.step_marked import marked_step
 from calmlarder.adapt.step_named_once import named_once, oil_shared_out
@@ -146,6 +146,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
         marked = [_FLORET.sub(lambda one: "pieces" if one[1] else "piece", text) for text in marked]
     marked = [_all_of_them(text, adapted, parts, tables) for text in marked]
     notes = _notes(steps, parts, adapted, told, (named, texts))
+    marked, notes = water_for_what_is_out(marked, notes)
     marked, notes = water_in_its_step(marked, notes, _less_of(adapted, parts), alone)
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")

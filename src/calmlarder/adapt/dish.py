@@ -31,7 +31,11 @@ _SEASONS = frozenset({"sauce", "fat", "acid", "aromatic"})
 _EASTERN: tuple[Family, ...] = ("east-asian", "southeast-asian")
 _OF_ITS_OWN = 3  # of 3, how far a food's taste is of a kitchen
 _GREEN_PEPPER = "pepper-green"
+_NEVER_EASTERN = frozenset({"olive", "cheese"})
 _SUGAR = "sweetener"
+_ROLLS, _LOAVES = "bread-roll", "bread-"
+_SLICES = re.compile(r"\b(?:loaf|loaves|slices?|sliced)\b", re.IGNORECASE)
+_FILLED = re.compile(r"\b(?:pittas?|pitas?|buns?|rolls?|wraps?|tortillas?|baps?)\b", re.IGNORECASE)
 _SIEVED = "passata"
 _TOMATO_SAUCE = re.compile(
     r"\b(?:cups?|cans?|ounces?|oz)\b[.)]* (?:cans? )?(?:of )?(?:canned )?tomato sauce\b", re.IGNORECASE
@@ -120,12 +124,23 @@ def is_eastern(foods: Iterable[Food]) -> bool:
 def is_of_another_kitchen(other: Food, food: Food, dish: Dish) -> bool:
     """Whether noodles would stand under butter and cream, or pasta in a wok, in the place of either."""
     pasta_there = food.kind == "pasta" or (not dish.eastern and bool(dish.kinds & _DAIRY))
+    if other.kind in _NEVER_EASTERN and food.kind not in _NEVER_EASTERN and dish.eastern:
+        return True  # olives or feta under soy sauce
     return {food.kind, other.kind} <= STRANDS and other.kind == ("noodle" if pasta_there else "pasta")
 
 
 def is_made_anew(food: Food, parts: Sequence[Food]) -> bool:
     """Whether a sauce or a paste is stirred together from other things: it is called what it was."""
     return food.kind in _STIRRED and len(parts) > 1
+
+
+def is_another_shape(other: Food, text: str) -> bool:
+    """Whether rolls would stand for slices or slices for what is filled or rolled: a cook sees that at once."""
+    if other.kind != "bread":
+        return False
+    if other.id.startswith(_ROLLS):
+        return _SLICES.search(text) is not None
+    return other.id.startswith(_LOAVES) and _FILLED.search(text) is not None
 
 
 def is_another_kind(other: Food, food: Food) -> bool:

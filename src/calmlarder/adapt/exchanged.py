@@ -12,6 +12,7 @@ from calmlarder.adapt.dish import (
     at_home,
     brings_new_allergen,
     is_another_kind,
+    is_another_shape,
     is_dulled,
     is_its_other_sort,
     is_of_another_kitchen,
@@ -63,6 +64,7 @@ def swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice
     other += prices.ANOTHER_KITCHEN * any(is_of_another_kitchen(part.food, line.food, dish) for part in candidate.parts)
     if line.food.id == "pasta-sauce-tomato":
         other += prices.ANOTHER_KIND * (not is_plain_tomato(candidate, line.read.text))
+    other += prices.ANOTHER_KIND * any(is_another_shape(part.food, line.read.text) for part in candidate.parts)
     other += prices.DULLED * any(is_dulled(part.food, line.food, dish) for part in candidate.parts)
     much = sum(too_much(part, dish) for part in candidate.parts)
     new = prices.NEW_ALLERGEN * brings_new_allergen(candidate, line.food)
@@ -145,6 +147,7 @@ def mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Itera
         texts = (own.line, other.line)
         other_kind = float(1 - share) * prices.ANOTHER_KIND * is_another_kind(stand_in.food, line.food)
         other_kind += prices.DULLED * is_dulled(stand_in.food, line.food, dish)
+        other_kind += prices.ANOTHER_KITCHEN * is_of_another_kitchen(stand_in.food, line.food, dish)
         dear = prices.TOUCHED + prices.ANOTHER_PART + other_kind
         price = lost + round(prices.POINT * dear) + tie(line, *texts)
         brings = (

@@ -70,12 +70,21 @@ class Settler:
         open_line = read.outcome in {"ask", "unknown"} or (read.outcome == "nothing" and self._hides(read.text))
         if not open_line or len(read.text) > _LONGEST:
             return read
-        found = self._line(read.text)
+        found = self._only_choice(read) or self._line(read.text)
         if found is None:
             return read if read.outcome != "nothing" else read.model_copy(update={"outcome": "unknown"})
         optional = read.optional or found.optional
         also = tuple(one.model_copy(update={"text": read.text, "optional": optional}) for one in found.also)
         return found.model_copy(update={"text": read.text, "optional": optional, "also": also})
+
+    def _only_choice(self, read: IngredientRead) -> IngredientRead | None:
+        """`hummus` as the one thing that it asks for, `hummus with garlic`: without is what a packet has to say."""
+        name, with_, _ = read.choices[0].partition(" with ") if len(read.choices) == 1 else ("", "", "")
+        if not with_ or len(re.findall(rf"\b{re.escape(name)}\b", read.text, re.IGNORECASE)) != 1:
+            return None
+        whole = re.sub(rf"\b{re.escape(name)}\b", read.choices[0], read.text, flags=re.IGNORECASE)
+        told = self._reader.read(whole)
+        return told if told.outcome == "read" and told.food == self._ids.get(read.choices[0]) else None
 
     def _hides(self, text: str) -> bool:
         """Whether a line that was taken for water names what matters (`water mixed with 1 stock pot`)."""

@@ -67,6 +67,8 @@ _ALL_THE_REST = "and rub the meat with the garlic-infused oil"
 
 def without_what_is_left_over(step: str) -> str:
     """A changed step without what is done to a clove, said twice in a list, or called by the old name."""
+    step = _LAID_ON_NOTHING.sub(_laid_alone, _DISCARDED.sub("", step))
+    step = _SPREAD_WITH_NOTHING.sub(r"\g<lead>", step)
     step = _NO_LIQUOR.sub(r"\g<said>", _rubbed_in(step))
     step = _SO_MUCH_AND_MORE.sub(r"\g<name>\g<between>", step)
     step = _SQUEEZED.sub(lambda one: f"{'Stir' if one['first'].isupper() else 'stir'} in {one['what']}", step)
@@ -77,6 +79,41 @@ def without_what_is_left_over(step: str) -> str:
 
 # `the rest of the garlic-infused oil and the remaining pepper flakes`, of which nothing went in before
 _REMAINING = re.compile(r"(?<=infused oil and the )remaining (?P<name>[a-z]+(?: [a-z]+)?)(?=,| and\b|[.;]|$)", re.I)
+
+
+# `spread with hummus [left out] and fill`; `discarding the onions [left out], and skim`
+_SPREAD_WITH_NOTHING = re.compile(
+    r"(?P<lead>, |,? and |,? then |(?<=[.;] )|^(?:\d+[.)] )?)(?:spread|top|scatter|sprinkle|drizzle|dollop|brush|line)"
+    r"(?: (?:it|them|each|the [a-z]+))? with (?:the )?[a-z][a-z -]{2,30} "
+    r"\[left out\](?:,? and (?:then )?|, (?:then )?)",
+    re.IGNORECASE,
+)
+_DISCARDED = re.compile(
+    r",? (?:and )?(?:discarding|removing|leaving behind|discard|throw away) (?:the )?[a-z][a-z -]{2,30} \[left out\],?",
+    re.IGNORECASE,
+)
+# `Put the onions [left out] in the bottom of the cooker, sit the pork on top`
+_LAID_ON_NOTHING = re.compile(
+    r"\b(?P<put>put|place|lay|scatter|spread|arrange) (?:the )?[a-z][a-z -]{2,30} \[left out\] "
+    r"(?P<where>(?:in|into|over|on) (?:the (?:base|bottom) of )?[^,.;]{3,40}?),? (?:and )?"
+    r"(?:sit|put|place|lay|set|nestle) (?P<what>the [^,.;]{3,40}?) (?:on top(?: of (?:them|it|the [a-z]+))?|over them)",
+    re.IGNORECASE,
+)
+_MADE_UP_WITHOUT = re.compile(r"Without (?P<name>[a-z ]+): make up the liquid with up to (?P<ml>\d+) ml water\.")
+
+
+def water_for_what_is_out(steps: Sequence[str], notes: Sequence[str]) -> tuple[list[str], list[str]]:
+    """The steps with water where they pour in a liquid that is left out, and the notes without what that says."""
+    told, kept = list(steps), []
+    for note in notes:
+        made_up = _MADE_UP_WITHOUT.fullmatch(note)
+        place = next((at for at, one in enumerate(told) if made_up and f"{made_up['name']} [left out]" in one), None)
+        if made_up is None or place is None:
+            kept.append(note)
+            continue
+        gone = re.compile(rf"\b(?:the )?{re.escape(made_up['name'])} \[left out\]", re.IGNORECASE)
+        told[place] = gone.sub(f"up to {made_up['ml']} ml water", told[place], count=1)
+    return told, kept
 
 
 _MADE_OF_GREENS = re.compile(r"\bleek green (?=(?:mixture|mix|filling|sauce|paste)\b)", re.IGNORECASE)
@@ -94,6 +131,11 @@ def remaining_if_begun(steps: Sequence[str]) -> list[str]:
 
 def _begun(step: str, before: str) -> str:
     return _REMAINING.sub(lambda one: one[0] if one["name"] in before else one["name"], step)
+
+
+def _laid_alone(found: re.Match[str]) -> str:
+    where = re.sub(r"the (?:base|bottom) of ", "", found["where"])
+    return f"{'Put' if found['put'][0].isupper() else 'put'} {found['what']} {where}"
 
 
 def _rubbed_in(step: str) -> str:

@@ -58,10 +58,10 @@ _IF_USED = re.compile(r",? \(?if (?:you are |you're )?us(?:ed|ing)(?: (?:it|them
 _A_POT = re.compile(r" (?:pot|crock|kettle)\b(?! of)", re.IGNORECASE)
 _SHORTER = re.compile(r"^leek greens$")
 # `Roll into balls`, `wrap it up`: what one does, where a clause begins with it.
-_VERB_TOO = re.compile(r"roll|wrap|squash|top|crumb|bread|toast|cube|mash", re.IGNORECASE)
+_VERB_TOO = re.compile(r"roll|wrap|squash|top|crumb|bread|toast|cube|mash|pulse", re.IGNORECASE)
 _A_CLAUSE_BEGINS = re.compile(r"(?:^|[.;:!?,(]|\b(?:and|then|or|to|now|gently|lightly|tightly))\s*$", re.IGNORECASE)
 _AS_A_VERB = re.compile(
-    r"\s+(?:(?:it|them|each|the|this|your|all|half|up|out|into|around|round|tightly|lightly|loosely|in|over|with)\b|\d)",
+    r"\s+(?:(?:it|them|each|the|this|your|all|half|up|out|into|around|round|tightly|lightly|loosely|in|over|with|to|until|briefly|again)\b|\d)",
     re.IGNORECASE,
 )
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
@@ -170,7 +170,7 @@ def _one_now(step: str, span: tuple[int, int], meant: frozenset[str], before: st
     A plural is no spice: `peppers` beside black pepper are the vegetable.
     """
     start, end = span
-    if step[:end].endswith("s"):
+    if step[:end].endswith("s") and len(words_of(step[start:end])) == 1:
         meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
     foods = [food for food in sorted(meant) if food in told.changed][:1]
     if all_replaced(meant, told):  # `the mushrooms`, of which two kinds stood in one line
@@ -190,7 +190,7 @@ def _made_with_it(step: str, end: int, now: str, foods: Sequence[str], told: Tol
         return None
     if now and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
         return _SHORTER.sub("leek", short_name(now)).removesuffix("s"), end  # `the leek mixture`
-    if (sauce := A_SAUCE.match(step, end)) and not is_oil(foods[0], told):
+    if (sauce := A_SAUCE.match(step, end)) and not is_oil(foods[0], told) and told.changed[foods[0]].change == "swap":
         single = re.sub(r"^leek greens$", "leek", short_name(now)).removesuffix("s")
         return "" if " and " in now or now[:1].isdigit() else f"{single} ", sauce.end()  # `the honey sauce`
     if A_PASTE.match(step, end) and " and " not in now and not is_oil(foods[0], told):

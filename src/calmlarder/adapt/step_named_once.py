@@ -18,7 +18,7 @@ LIST_ITEM = "\x1f"  # round a thing that is left out, until the sentence is read
 _MARKED_ITEM = re.compile(rf"(?P<the>\bthe )?{LIST_ITEM}(?P<item>[^{LIST_ITEM}]*){LIST_ITEM}")
 _BEFORE_ONE = re.compile(r"(?:, |,? and )$")
 _BEHIND_ONE = re.compile(r",| and\b|[.;]|$| (?:in|into|to|with|on|over|until|for)\b")
-_THINGS_FOLLOW = re.compile(rf"(?:, | and )(?!{VERBS_NEXT})(?=(?:the )?[a-z])", re.IGNORECASE)
+_THINGS_FOLLOW = re.compile(rf"(?:, (?!and\b)| and )(?!{VERBS_NEXT})(?=(?:the )?[a-z])", re.IGNORECASE)
 _SORTS_OF_MILK = re.compile(r"\b(?:whole|skimmed|semi-skimmed|full-fat) ")
 # Fruit and what sweetens it: one thing once they are mixed.
 _SWEETENED = re.compile(

@@ -39,6 +39,11 @@ _OF_HOURS = re.compile(
 )
 _LAST_HOUR = re.compile(r"\bfor the last (?:half )?hour\b", re.IGNORECASE)
 _LEAST_HOURS = 2  # a shorter bake does no harm to what is cooked already: ours
+_THEIR_WATER = re.compile(
+    r"(?P<much>\b\d[\d./½¼¾]* ?(?:ml|litres?|l|cups?)) of (?:their|its|the) (?:cooking |soaking |bean )?"
+    r"(?:water|liquid|liquor)\b",
+    re.IGNORECASE,
+)
 _BEAN_WATER = re.compile(r"\b(?:the )?(?:bean|soaking|cooking|reserved|saved) (?:water|liquid|liquor)\b", re.IGNORECASE)
 
 
@@ -54,6 +59,8 @@ def without_soaked_pulses(steps: Sequence[str], marked: Sequence[str], told: Tol
         for food, change in told.changed.items()
     ):
         marked = [_rinsed_no_more(text) for text in marked]
+    if ready:
+        marked = [_THEIR_WATER.sub(r"\g<much> water", text) for text in marked]
     if len(ready) != 1 or not any(map(_SOAKS.search, steps)):
         return list(marked)
     now = short_name(and_list(things_now(told.changed[ready[0]], "", told, (ready[0],))))

@@ -16,6 +16,7 @@ from calmlarder.tables.rows import Food
 
 BY_THE_PIECE = frozenset({"bread", "wrap"})
 CUBE = "stock-cube-plain"
+_SAUSAGES = "sausages"
 # Poured things are told in millilitres, weighed by what a cup of them weighs.
 _POURED = frozenset({"oil", "soy-sauce", "acid", "milk", "cream", "plant-drink", "stock", "juice"})
 _MOST_SPOONED = 25  # g; more of a spice is weighed: ours
@@ -112,7 +113,7 @@ def in_own_count(read: IngredientRead, food: Food, grams: Decimal, tables: Table
     Small wraps take the place of large ones by their weight, two for one at the most; a roll is a roll.
     """
     found = _COUNTED.match(read.text)
-    if found is None or not (food.kind in BY_THE_PIECE or food.id == CUBE):
+    if found is None or not (food.kind in BY_THE_PIECE or food.id == CUBE or food.id.startswith(_SAUSAGES)):
         return None
     amount = amount_told(found[1], food, tables)
     if amount is None:

@@ -69,9 +69,9 @@ class LineReader:
 
     def _best(self, shown: str, line: str) -> IngredientRead:
         """The line as several foods with amounts of their own, as it stands, in other words, or as several foods."""
-        counted = self._all_of(shown, apart(line))  # `2 carrots and 1 parsnip`
-        if counted is None and _WITH_SO_MUCH.search(line):
-            counted = self._all_of(shown, tossed(line))  # `garlic, crushed with 1/2 tsp salt`
+        # `garlic, crushed with 1/2 tsp salt`, `a pinch of saffron, soaked in 2 tbsp milk`
+        counted = self._all_of(shown, tossed(line)) if _WITH_SO_MUCH.search(line) else None
+        counted = counted or self._all_of(shown, apart(line))  # `2 carrots and 1 parsnip`
         either = None if counted is not None else self._one_of(shown, line)
         if counted is not None or either is not None:
             return counted or either  # type: ignore[return-value]
