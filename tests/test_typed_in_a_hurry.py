@@ -39,6 +39,12 @@ def read(tables: Tables, line: str) -> Reading:
         ("3 leftover burgers", "beef-burgers", 2),
         ("cucumber end gone soft", "cucumber", 1),
         ("leftover nuggets 5", "chicken-nuggets", 2),
+        ("beef rendang frm sat", "curry-chicken", -2),
+        ("palak paneer half box yday", "curry-paneer", 1),
+        ("packet ham nearly out of date", "ham", 1),
+        ("milk almost at its date", "milk", 1),
+        ("guava 2 over ripe", "guava", 1),
+        ("bbq snags cold 3", "sausages", 2),
         ("fish fingers 3 cooked", "fish-fingers", 2),
         ("dumplings made sunday", "dumplings", -1),
         ("2 egg yolks in cup from mon", "egg-yolk", 0),
@@ -125,6 +131,10 @@ def test_whose_it_is(tables: Tables, line: str, owner: str | None) -> None:
         ("otah 3 sticks", "curry-fish", 75, 210),
         ("twiggy sticks 3", "salami", 45, 90),
         ("gulab jamun 3", "milk-sweets", 75, 150),
+        ("barbecued prawns 8 leftover", "prawns-cooked", 60, 160),
+        ("chicken schnitty 1", "chicken-nuggets", 100, 220),
+        ("mutton chops 2", "lamb-chops", 160, 320),
+        ("zucchini slice 3 pieces", "quiche", 240, 480),
     ],
 )
 def test_small_things_weigh_little(tables: Tables, line: str, food: str, least: float, most: float) -> None:
@@ -147,6 +157,10 @@ def test_small_things_weigh_little(tables: Tables, line: str, food: str, least: 
         ("salt n pepper squid leftover", "squid-breaded"),
         ("yorkshire pudding batter", "pancake-batter"),
         ("tau geh", "bean-sprouts"),
+        ("raspberry ripple half tub", "ice-cream"),
+        ("tau kwa fried 2", "tofu-fried"),
+        ("mint chutney ice cubes", "chutney-green"),
+        ("toned milk 1 pkt boiled", "milk-semi"),
     ],
 )
 def test_a_dish_is_no_food_with_less_in_it(tables: Tables, line: str, food: str) -> None:

@@ -124,7 +124,8 @@ _SAID_NO_FOOD = LatePattern(
     r"|human consumption)\b[ ).!]*|(?:[\w,.-]+ )*?\(?(?:cosmetics?|eye ?drops|insulin|face masks?"
     r"|nail (?:varnish|polish)|fishing bait|medicines?|medication|antibiotics?|inhalers?|vaccines?"
     r"|(?:face|hand|body|sun|shaving|nappy|eye) (?:cream|butter|lotion|oil)"
-    r"|(?:dog|cat|puppy|kitten) (?:meat|chews|biscuits)|camera film|ice ?packs?|ice ?cubes)\b.*"
+    r"|(?:dog|cat|puppy|kitten) (?:meat|chews|biscuits)|camera film|ice ?packs?)\b.*"
+    r"|(?:(?:\d+|an?|some|the|of|big|half|bags?|trays?|packs?) )*ice ?cubes\b.*"
 )
 
 

@@ -39,6 +39,7 @@ USE_SOON = (
     "asap", "urgent", "priority", "top priority", "first to go", "use or lose", "use it or lose it", "needs cooking",
     "need cooking", "needs finishing", "need finishing", "needs finishing off", "needs finishing up", "to use up",
     "to be used up", "to finish up", "to finish off", "finish up", "must use", "must eat", "gotta use", "gotta eat",
+    "wizened", "over ripe",
     "not going to last", "won't last long", "wont last long", "running out of time", "needs to be used",
     "needs to be eaten", "need to be used", "need to be eaten", "should be used", "should be eaten",
 )  # fmt: skip

@@ -46,7 +46,8 @@ _READY_FOR_THE_OVEN = frozenset({"meat", "poultry", "fish", "shellfish", "potato
 # What tells that flesh was cooked which the tables know raw alone; a roast is a joint as well.
 _FLESH = frozenset({"meat", "poultry", "fish", "shellfish"})
 FLESH_WORDS = LatePattern(
-    r"(?<!not )(?<!not yet )(?<!un)\b(?:(?:pre)?cooked|left ?overs?|grilled|fried|boiled|reheated|bbq'?d|barbecued)\b",
+    r"(?<!not )(?<!not yet )(?<!un)\b"
+    r"(?:(?:pre)?cooked|left ?overs?|grilled|fried|boiled|reheated|bbq(?:'?d)?|barbecued|cold)\b",
     re.I,
 )
 COOKED_WORDS = LatePattern(
@@ -79,6 +80,8 @@ def goes_without_saying(word: str, state: str, kind: str) -> bool:
     """Whether a state told of a food makes no other food of it, although the tables do not name that state."""
     if state in FITS.get(word, ()):
         return True
+    if kind == "milk" and word == "boiled":
+        return True  # it keeps longer so in warm lands, and is no other food
     if kind == "pulse" and state == "boiled" and word in {"canned", "tin", "can"}:
         return True  # a tin holds no more: some of it is in the brine
     if kind == "noodle" and state in _COOKED and word == "fresh":

@@ -49,6 +49,16 @@ _PLAINLY = (
         ),
         lambda found: f"{1 if found[1] in {'a', 'an'} else found[1]} {found[2]}s past",
     ),
+    (LatePattern(r"\b(?:frm|fm)\b(?= (?:the |last )?[a-z])"), "from"),
+    # What has not gone by yet: `nearly out of date`.
+    (
+        LatePattern(
+            r"\b(?:nearly|almost|just about|about to (?:go|be)|close to|coming up to|not far off|near|going)"
+            r"(?: (?:at|its|the))* (?:out of date|past (?:its |the )?(?:date|best)|date|expired"
+            r"|(?:use by|best before|sell by|expiry)(?: date)?)\b"
+        ),
+        "needs using",
+    ),
     (LatePattern(r"\bwk(s?)\b"), r"week\1"),
     (LatePattern(r"\bexp'?d\b"), "expired"),
     (LatePattern(r"\b(?<!last )(?:nite|nyt)\b"), "night"),
@@ -140,7 +150,8 @@ _PLAINLY = (
     (LatePattern(r"\b(?:tm(?:ro|rrw|orrow|oro|rw)|tmoz|tomorr|tomm?orr?ow|tomor|tmw|tomo|2mrw)\b"), "tomorrow"),
     (LatePattern(r"\bthis am\b|\bmawnin\b|\bthis mornin'?(?!\w)"
             r"|(?<=from )(?:the )?mornin[g']?(?![\w'])"), "this morning"),
-    (LatePattern(r"\b(?:ytd|ystd|yest|yst|yesturday|yestday|yesterdy)\b(?! ?(?:night|nite|nyt|evening))"), "yesterday"),
+    (LatePattern(r"\b(?:ytd|yday|ydy|ystd|yest|yst|yesturday|yestday|yesterdy)\b"
+            r"(?! ?(?:night|nite|nyt|evening))"), "yesterday"),
     # The date on its label: `reduced, today's date`.
     (LatePattern(rf"\b(today|tomorrow|yesterday|{_DAY})'?s date\b"), r"use by \1"),
     (
