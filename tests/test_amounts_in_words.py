@@ -98,6 +98,12 @@ def test_a_named_piece_weighs_what_it_does(reader: LarderReader, line: str, food
         ("tupperware of rice", "rice-white-cooked", 150, 400),
         ("family pack chicken thighs", "chicken-thigh", 600, 1400),
         ("coupla chicken thighs", "chicken-thigh", 150, 300),
+        ("ground pork 3/4 lb", "pork-mince", 340, 341),
+        ("beef mince 2/3 lb", "beef-mince", 302, 303),
+        ("canned tomatoes 2 big", "tomato-canned", 800, 1600),
+        ("half a challah", "brioche", 150, 300),
+        ("turkey breast frozen 3 lb", "turkey-breast", 1360, 1361),
+        ("tamales pork 4", "ready-meal", 360, 800),
     ],
 )
 def test_what_is_left_or_packed(reader: LarderReader, line: str, food: str, low: float, high: float) -> None:

@@ -109,6 +109,10 @@ def grams_of(amount: Amount, food: Food, tables: Tables) -> Span | None:
         return _PIECE_OF_CHEESE
     if amount.plural and amount.measure in _UNTOLD and not _has_own(amount.measure, food, tables):
         amount = amount._replace(measure=None)  # `potato wedges` are no two wedges
+    if amount.measure in _SIZES and food.state in CANNED_STATES and _has_own("tin", food, tables):
+        amount = amount._replace(
+            measure=None, number=amount.number.times(_SIZES[amount.measure])
+        )  # `tinned toms, 2 big`
     row = _measure_for(amount, food, tables)
     if row is None and amount.measure is not None:
         size = _SIZES.get(amount.measure, Span(1, 1, 1))

@@ -146,7 +146,8 @@ PLAINLY = (
     ),
     (
         LatePattern(
-            r"(?:(?<=^)|(?<=, )|(?<=[a-z] ))(?<!half )(?<!quarter )(?<!half a )(?<!and )(?<!third )(?<!couple )"
+            r"(?:(?<=^)|(?<=, )|(?<=[a-z] ))(?<!half )(?<!quarter )(?<!quarters )(?<!half a )(?<!and )(?<!third )"
+            r"(?<!thirds )(?<!couple )"
             r"(?:a |about a )?(?=(?:kilo|kg|litre|liter|gallon|gal|quart|qt|pound|lb)\b)"
         ),
         "1 ",

@@ -56,6 +56,7 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "zuc": ("courgette",), "zucc": ("courgette",), "zucch": ("courgette",),
     "strawbs": ("strawberry",),
     "oyl": ("oil",), "brd": ("bread",), "ses": ("sesame",), "grnd": ("ground",), "crm": ("cream",),
+    "jalap": ("jalapeno",),
     "sossie": ("sausage",), "sossy": ("sausage",), "sozzie": ("sausage",), "sozzy": ("sausage",),
     "mushrm": ("mushroom",), "chees": ("cheese",), "ptato": ("potato",), "crrot": ("carrot",), "lettce": ("lettuce",),
     "eggz": ("egg",), "chkn": ("chicken",),
