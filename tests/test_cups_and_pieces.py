@@ -104,6 +104,10 @@ def test_weighed_dry_and_cooked_later_stays_dry(lines: LineReader) -> None:
         ("4 slices prepared polenta", "polenta-cooked"), ("1 lb shell-on shrimp", "prawns"),
         ("2 (90-second) pouches microwavable jasmine rice", "rice-white-cooked"), ("60g manchego shavings", "manchego"),
         ("a few drops of hot sauce", "hot-sauce"), ("1 (7-oz) jar pimientos, drained", "peppers-roasted-jar"),
+        ("1 cup frozen lima beans", "butter-beans-boiled"), ("1/4 cup fresh dill fronds", "dill"),
+        ("4 cups no-salt-added beef stock", "stock-meat"), ("2 fat leeks, sliced", "leek-whole"),
+        ("2 tablespoons creamy almond butter", "almond-butter"), ("1 cup 00 flour", "flour-wheat-white"),
+        ("1 (4.5-ounce) can chopped green chilies", "chilli-poblano"), ("1 tbsp tikka curry paste", "curry-paste"),
         ("200 g sliced processed cheese, cubed", "cheese-processed"), ("14 oz wide rice noodles", "rice-noodles-dry"),
     ],
 )  # fmt: skip
@@ -121,6 +125,10 @@ def test_what_is_taken_out_or_poured_changes_no_food(line: str, food: str, lines
         ("2 dried red chillies", "chilli-dried", 1, 4), ("4 tuna steaks", "tuna-fresh", 480, 800),
         ("4 canned peach halves", "peaches-canned", 250, 390),  # 09238, half with liquid 98 g
         ("1 small sourdough loaf, sliced", "bread-sourdough-white", 300, 500),
+        ("12 baby potatoes", "potato", 300, 700), ("12 pearl onions", "onion-brown", 120, 420),
+        ("2 mini cucumbers, sliced", "cucumber", 180, 330), ("4 hoagie rolls", "bread-roll", 280, 440),
+        ("2 cups cooked farro", "spelt-grain-cooked", 340, 430),  # 20141, cup
+        ("1 cup cooked wild rice", "rice-wild-cooked", 150, 180),  # 20089, cup
         ("8 slider buns", "bread-roll", 200, 280), ("20 jumbo pasta shells", "pasta-dry", 130, 200),
         ("2 ears corn, kernels cut off (about 1 1/2 cups)", "sweetcorn-cob", 210, 250),  # 11900, cup kernels 154 g
         ("1 cup Greek yogurt", "yoghurt-greek", 225, 290), ("1/2 cup sunflower seeds", "sunflower-seeds", 50, 80),

@@ -65,7 +65,9 @@ Best with garlic bread
 @pytest.mark.parametrize(
     "foot",
     ["Notes", "Cook's tips", "Did you make this recipe?", "Filed Under: Soups", "More from Soups", "Print   Save   Pin",
-     "3 thoughts on “Red lentil soup”", "Newsletter: one soup a week", "Pin it · Cookie policy · Follow us"],
+     "3 thoughts on “Red lentil soup”", "Newsletter: one soup a week", "Tips & tricks",
+     "You may also enjoy", "Get new recipes every Friday", "Posted by Auntie at 9:14 PM", "Up next",
+     "Pin it · Cookie policy · Follow us"],
 )  # fmt: skip
 def test_a_text_copied_with_its_page_is_the_recipe_alone(foot: str) -> None:
     recipe = read_recipe(_TEXT.format(foot=foot))
@@ -133,3 +135,15 @@ def test_the_end_of_a_text_is_no_step(foot: str) -> None:
         f"Rice\nServes 2\nIngredients\n200 g rice\n1 onion\n1 tbsp oil\nMethod\n1. Fry the onion.\n2. Boil.\n{foot}\n"
     )
     assert read_recipe(text).steps == ("Fry the onion.", "Boil.")
+
+
+def test_the_way_to_a_page_tells_its_title_and_a_yield_in_the_list_is_no_ingredient() -> None:
+    text = (
+        "Green Pepper & Thyme\nRecipes   About\nHome > Dinner > Baked salmon\nBaked salmon\nIngredients\n"
+        "Servings: 6\n6 salmon fillets\n1 onion\n1 tbsp oil\nDirections\nStep 1 - Fry the onion.\nStep 2 - Bake all.\n"
+    )
+    recipe = read_recipe(text)
+    assert recipe.title == "Baked salmon"
+    assert recipe.serves == 6
+    assert recipe.ingredients == ("6 salmon fillets", "1 onion", "1 tbsp oil")
+    assert recipe.steps == ("Fry the onion.", "Bake all.")

@@ -11,7 +11,7 @@ from calmlarder.tables.book import Tables
 _EXAMPLES = re.compile(r"\b(?:such as|e\.?g\.?|for example|for instance|like|preferably|ideally)\b[^()]*")
 # `salt-cured`, `garlic-free`: a word before the hyphen says how it is made or what it lacks.
 _HYPHENED = re.compile(
-    r"\b[a-z]+-(?:cured|free|fed|packed|grown|roasted|smoked|dried|style|sized?)\b|\b(?:low|lower|reduced|no)-(?:salt|fat)\b"
+    r"\b[a-z]+-(?:cured|free|fed|packed|grown|roasted|smoked|dried|style|sized?)\b|\b(?:low|lower|reduced|no)-(?:salt|fat)(?:-added)?\b"
 )
 # What is denied, or to be left out, is not in it: `no added sugar`, `omit if your flour has it`.
 _DENIED = re.compile(

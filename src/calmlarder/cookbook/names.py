@@ -69,8 +69,9 @@ class IngredientNames:
             return self._chili_powder()
         match = self.match(text, told)
         words = without_prep(text.split(",")[0]).split()
-        unit = next((measure_word(word) for word in reversed(words[1:]) if measure_word(word)), None)
-        unit = unit or self._piece_named(words, match.food)
+        unit = self._piece_named(words, match.food) or next(
+            (measure_word(word) for word in reversed(words[1:]) if measure_word(word)), None
+        )
         if match.food is None and unit is not None:
             fewer = self.match(" ".join(word for word in words if measure_word(word) != unit), told)
             if fewer.food is not None:
@@ -87,7 +88,7 @@ class IngredientNames:
         if food is None:
             return None
         own = {row.measure for row in self._tables.own_measures(food)}
-        if food.kind == "fruit-vegetable" and "small" in own and SLENDER & set(words):
+        if food.kind == "fruit-vegetable" and "small" in own and (SLENDER | {"mini"}) & set(words):
             return "small"
         return next((one for word in words if (one := singular(word)) in own and measure_word(one) is None), None)
 

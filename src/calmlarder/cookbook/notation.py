@@ -96,6 +96,14 @@ _SHARES = (
     (re.compile(r"\bfilets?\b"), "fillet"),
     (re.compile(r"\blasagn[ae] noodles?\b"), "lasagne sheets"),
     (SALT_AND_PEPPER, "salt and black pepper"),
+    (re.compile(r"\b(?:tipo )?00 flour\b"), "plain flour"),
+    (re.compile(r"(?<=\d )(?:fat|plump) (?=leeks?\b)"), ""),
+    (
+        re.compile(
+            r"\b(?:creamy|smooth|runny|drippy) (?=(?:\w+ )?(?:almond|cashew|peanut|hazelnut|nut|seed) butter\b)"
+        ),
+        "",
+    ),
     (re.compile(r"\bmicrowav(?:e?able|e[- ]ready)\b"), "microwave"),
     (re.compile(r"\b(?:whole|full)[- ](?:milk|cream) (?=(?:[a-z]+ )?(?:ricotta|mozzarella|cottage cheese)\b)"), ""),
     (re.compile(r"\b(?:straight|ready)[- ]to[- ]wok (?:(?:medium|thick|thin|fine|wheat) )?(?=\S)"), "cooked "),

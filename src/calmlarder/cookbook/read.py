@@ -19,7 +19,7 @@ _LONGEST_HEADING = 40  # signs: `Method`, `What to do`: ours
 # A number that a page sets before each step: `1`, `Step 2`.
 _LABEL = re.compile(r"(?:(?:step|stage|part)\s*)?\d{1,2}\s*[.):]?", re.IGNORECASE)
 
-_NUMBERED = re.compile(r"^(?:step\s*)?\d{1,2}\s?[.):]\s+(?=\D)", re.IGNORECASE)
+_NUMBERED = re.compile(r"^(?:(?:step\s*)?\d{1,2}\s?[.):]\s+|step\s*\d{1,2}\s?[-–—.:)]\s*)(?=\D)", re.IGNORECASE)
 _COUNT = re.compile(r"(\d{1,2})\s+(?=[A-Z])")
 # A writer's farewell is no step: `Enjoy, and tell me how it went!`
 _FAREWELL = re.compile(

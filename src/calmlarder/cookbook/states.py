@@ -126,8 +126,8 @@ def _pulse(match: Match, words: set[str], told: frozenset[str], tables: Tables) 
         states = {"dry"}
     elif drained:
         states = {"canned drained", "canned"}
-    elif match.food is not None and match.food.state in {"dry", "canned"}:
-        return match
+    elif match.food is not None and (match.food.state in {"dry", "canned"} or "frozen" in told):
+        return match  # a name that says `frozen` in full has settled it
     kept = [candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state in states]
     if tinned and not kept:  # boiled ones hold at least as much: the brine takes some of theirs
         kept = [candidate for candidate in match.candidates if tables.food_by_id[candidate.food].state == "boiled"]

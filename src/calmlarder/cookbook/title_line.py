@@ -39,6 +39,7 @@ _DISH_WORDS = (
 )
 _MENU = re.compile(r"[^|›»]{1,60}(?:[|›»][^|›»]{1,60}){2,}$")  # ways to other pages of a site
 _UNDER_A_NAME = re.compile(r"(?:by [a-z]|author\b|(?:serves|feeds) (?:\d|\w+$)|servings?\b|prep(?: time)?\b)")
+_WAY = re.compile(r"\s[>»›/]\s")  # the path that a page shows to itself
 _CALLED = re.compile(r"recipe(?: name)?\s*:\s*\S", re.IGNORECASE)
 _PREFIX = re.compile(r"^(?:(?:re|fwd?|recipe(?: name)?)\s*:\s*)+", re.IGNORECASE)
 _NAMED_FROM = re.compile(
@@ -69,9 +70,12 @@ def dish_title(first: str, above: Sequence[str]) -> str:
 
 
 def _set_as_a_name(line: str, told: Sequence[str]) -> int:
-    """What it counts that a line stands over the recipe once more, or right above who wrote it or for how many."""
+    """What it counts that a line ends the way to its page, stands there twice, or right above who wrote it."""
     name = plain(_SIGNS.sub("", line))
     behind = {told[place + 1] for place, one in enumerate(told[:-1]) if one == name}
+    ways = {_WAY.split(one)[-1].strip() for one in told if _WAY.search(one)}
+    if name in ways:
+        return 4
     return 2 * (told.count(name) > 1 or any(_UNDER_A_NAME.match(one) for one in behind))
 
 

@@ -7,7 +7,8 @@ from calmlarder.cookbook.names import Part
 from calmlarder.matching.amounts.numbers_and_fractions import Span
 
 # What is sold small too, and how much of a grown one a small one is: common practice, no source.
-_BABY = re.compile(r"\b(?:baby|pearl|pickling|silverskin|new) \w")
+_SOLD_SMALL = ("baby", "pearl", "pickling", "silverskin", "new")
+_BABY = re.compile(rf"\b(?:{'|'.join(_SOLD_SMALL)}) \w")
 _GROWN_SMALL = frozenset({"allium", "fruit-vegetable", "root", "potato"})
 _OF_A_WHOLE = Span(0.12, 0.22, 0.35)
 # Shapes of pasta that lie close: a cup of them weighs twice a cup of tubes (common practice, no source).
@@ -35,7 +36,7 @@ def as_it_weighs(found: Found, part: Part, rest: str, line: str) -> Found:
     if found.main is None:
         return found
     unit = found.main.unit
-    if unit is None and not found.sizes and _BABY.search(rest):
+    if unit is None and not found.sizes and _BABY.search(rest) and part.unit_in_name not in _SOLD_SMALL:
         found = _small(found, part)
     if unit == "cup" and _CLOSE.search(rest):
         found = _times(found, _AGAINST_TUBES)

@@ -24,6 +24,7 @@ from calmlarder.matching.names.words import plain
 
 _LONGEST_INGREDIENT = 400
 _LONGEST_HEADING = 60
+_LONGEST_YIELD = 30
 _MOST_BETWEEN = 2  # lines without an amount between those that have one: ours
 _LEAST_IN_A_RUN = 4  # lines with an amount, of a list that no heading tells: ours
 # What stands before an ingredient: a bullet, a box to tick, or a number with a dot.
@@ -47,7 +48,8 @@ _METHOD = re.compile(
 # With a number before it or a stop behind it, it is a step.
 _ONE_WORD = re.compile(r"\s*(?:#+ )?[*_]{0,2}(?:cook|then|next)[*_]{0,2}\s?:?\s*", re.IGNORECASE)
 _OTHER = re.compile(
-    r"(?:(?:(?:cook|chef|baker|author|recipe|kitchen|serving|make[- ]ahead)(?:'?s'?)? )?(?:notes?|tips?|variations?)"
+    r"(?:(?:(?:cook|chef|baker|author|recipe|kitchen|serving|make[- ]ahead)(?:'?s'?)? )?"
+    r"(?:notes?|tips?|variations?)(?: (?:&|and) (?:tricks|tips|notes|variations|swaps))?"
     r"|nutrition.{0,30}|storage|stor(?:ing|age) .{0,30}|(?:how )?to (?:store|freeze)\b.{0,20}|video|equipment"
     r"|substitutions?|faqs?|frequently asked questions|you(?:'ll)? also need|comments?"
     # `about 12 sheets of lasagne` is an ingredient
@@ -238,6 +240,12 @@ def _bare(line: str) -> str:
     return " ".join(_MARKS.sub("", bare).split())
 
 
+def _is_yield(line: str) -> bool:
+    """Whether a line in a list says for how many it is, and nothing else."""
+    bare = _bare(line[:LONGEST_STEP])
+    return len(bare) <= _LONGEST_YIELD and SERVES.match(bare) is not None
+
+
 def _is_behind(line: str) -> bool:
     bare = _bare(line)
     return is_over(bare) or (section_of(line) == "off" and bare[-1:] not in ".!?")
@@ -299,7 +307,7 @@ def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
             if chosen and (_is_step(line.text) or (index > last_head and _starts_to_tell(lines, index))):
                 where = "on"
                 rest.append(index)
-            elif _bare(line.text) and not is_switch(line.text):
+            elif _bare(line.text) and not is_switch(line.text) and not _is_yield(line.text):
                 chosen.append(index)
         elif line.text.strip() and where == "on":
             rest.append(index)
