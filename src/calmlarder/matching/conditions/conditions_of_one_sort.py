@@ -141,6 +141,14 @@ OF_ONE_SORT = (
         ),
         "outer leaves brown",
     ),
+    # Roots that sprout fine ones are old, and not mouldy (common practice, no source).
+    OfOneSort(
+        LatePattern(r"\b(?:parsnips?|carrots?|beetroots?|celeriac|turnips?|swedes?|radish(?:es)?|ginger)\b"),
+        LatePattern(
+            rf"{_BEHIND}(?:(?:is|are|a bit|bit|getting|going|gone|very|v) )*hairy(?: (?:now|roots?|bits?))?{_END}"
+        ),
+        "hairy roots",
+    ),
     # Fluff is mould: of some berries those are picked out, and the rest is eaten soon (common practice, no source).
     OfOneSort(
         LatePattern(rf"\b{_GROWS_FLUFF}\b"),

@@ -47,7 +47,7 @@ _READY_FOR_THE_OVEN = frozenset({"meat", "poultry", "fish", "shellfish", "potato
 _FLESH = frozenset({"meat", "poultry", "fish", "shellfish"})
 FLESH_WORDS = LatePattern(
     r"(?<!not )(?<!not yet )(?<!un)\b"
-    r"(?:(?:pre)?cooked|left ?overs?|grilled|fried|boiled|reheated|bbq(?:'?d)?|barbecued|cold)\b",
+    r"(?:(?:pre)?cooked|left ?overs?|grilled|fried|boiled|reheated|bbq'd|barbecued|cold)\b",
     re.I,
 )
 COOKED_WORDS = LatePattern(

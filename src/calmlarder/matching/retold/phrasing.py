@@ -192,7 +192,7 @@ _NEW_POTATOES = LatePattern(
 _RIBS = LatePattern(r"\brib(s?)\b")  # of celery
 # A bottle by its pints, and a sausage by its shape.
 _PINTER = LatePattern(r"(?<![\w/.])(\d) ?pinters?\b")
-_RING = LatePattern(r"\b(chorizo|kielbasa|sausage|sucuk|boerewors)( \d)? rings?\b")
+_RING = LatePattern(r"\b(chorizo|kielbasa|sausage|sucuk|boerewors)( \d| half(?: a)?)? rings?\b")
 # How firm tofu is tells which one it is, wherever it stands.
 _TOFU = LatePattern(
     r"^(?P<before>(?:.*\b)?)tofu\b(?P<between>[^;&+]*?)[ ,(]+(?<!\d )(?<!one )"
