@@ -182,7 +182,7 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     family = _families(p, problem, z, used)
     _spices_at_hand(p, problem, family, used)
     _rice_under_curry(p, problem, family, used)
-    _tortillas(p, problem, family.get("latin"), used)
+    _tortillas(p, problem, family, used)
     _butter_abroad(p, problem, family, used)
     _slots(p, problem, z, used, units, giving if giving is not None and giving.buys == 1 else None)
     _held(p, problem, used, units)
@@ -224,15 +224,18 @@ def _bread(p: _Programme, problem: PatternProblem, used: list[int]) -> None:
                 p.at_most({u: 1, v: 1, on_toast: -1}, 1)
 
 
-def _tortillas(p: _Programme, problem: PatternProblem, mexican: int | None, used: list[int]) -> None:
-    """Rice that keeps costs in a Mexican dish where tortillas for everybody are there."""
-    if problem.wanted.sitting != "dinner" or not problem.has_wraps or mexican is None:
+def _tortillas(p: _Programme, problem: PatternProblem, family: dict[str, int], used: list[int]) -> None:
+    """Rice that keeps costs in a Mexican dish where tortillas for everybody are there, less in others."""
+    if problem.wanted.sitting != "dinner" or not problem.has_wraps:
         return
+    elsewhere = {column: 1.0 for name, column in family.items() if name != "latin"}
+    mexican = {column: 1.0 for name, column in family.items() if name == "latin"}
     for o, u in zip(problem.options, used, strict=True):
         rice = problem.pattern.slots[o.slot].role == "base" and o.offered.food.kind == "rice"
         if rice and o.points < weights.rescue_points(3, True):
-            plain = p.variable(1, -weights.RICE_FOR_TORTILLAS * _POINT)
-            p.at_most({u: 1, mexican: 1, plain: -1}, 1)
+            p.at_most({u: 1, **mexican, p.variable(1, -weights.RICE_FOR_TORTILLAS * _POINT): -1}, 1)
+            if problem.has_maize_wraps:
+                p.at_most({u: 1, **elsewhere, p.variable(1, -weights.RICE_BESIDE_TORTILLAS * _POINT): -1}, 1)
 
 
 def _filled(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:

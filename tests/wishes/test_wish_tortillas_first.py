@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.weights import RICE_FOR_TORTILLAS
+from calmlarder.compose.weights import RICE_BESIDE_TORTILLAS, RICE_FOR_TORTILLAS
 from calmlarder.compose.wishes.fitting import TortillasFirst
 from calmlarder.larder.lot import Lot
 from calmlarder.tables.book import Tables
@@ -26,5 +26,6 @@ def test_rice_costs_beside_tortillas_for_everybody(
     assert points(mexican, "dry white rice 1kg", "12 corn tortillas") == -RICE_FOR_TORTILLAS
     assert points(mexican, "dry white rice 1kg", "1 corn tortilla") == 0  # not enough for one
     assert points(mexican, "dry white rice 1kg") == 0
-    assert points(PAN, "dry white rice 1kg", "12 corn tortillas") == 0  # noodles or rice in another kitchen
+    assert points(PAN, "dry white rice 1kg", "12 corn tortillas") == -RICE_BESIDE_TORTILLAS  # in another kitchen
+    assert points(PAN, "dry white rice 1kg", "12 flour tortillas") == 0  # those are at home in any
     assert points(mexican, "cooked white rice 200g, use by today", "12 corn tortillas") == 0  # it goes off first

@@ -35,6 +35,7 @@ _LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "t
 _PLAIN_SOY = frozenset({"soy-sauce", "tamari"})
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
+_MAIZE_WRAPS = "tortilla-corn"
 _BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain", "wrap"})
 # Of rice or potatoes less than a dish asks for makes a dinner still, where there is no more. Common practice.
 _LEAST_BASE = 0.5
@@ -86,6 +87,7 @@ class PatternProblem:
     given: int = 0  # ten-thousandths of a point paid before anything is chosen, for people not served
     has_base: bool = False  # whether the larder has a base to cook for everybody, whatever this dish takes
     has_wraps: bool = False  # the same of tortillas
+    has_maize_wraps: bool = False  # the same of tortillas of maize
     # What was worked out of it before: every dinner of an evening asks the same.
     known: dict[str, Any] = field(default_factory=dict, init=False, repr=False, compare=False)
 
@@ -161,6 +163,7 @@ def problems_for(
             tie=zlib.crc32(pattern.id.encode()) % 997,
             has_base=bool(bases),
             has_wraps=any(thing.food.kind == "wrap" for thing in bases),
+            has_maize_wraps=any(thing.food.id == _MAIZE_WRAPS for thing in bases),
         )
         for pattern in patterns
     )

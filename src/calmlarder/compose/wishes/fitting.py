@@ -13,6 +13,7 @@ from calmlarder.compose.weights import (
     NO_BASE,
     PLAIN_OIL,
     POINT,
+    RICE_BESIDE_TORTILLAS,
     RICE_FOR_TORTILLAS,
     rescue_points,
 )
@@ -21,6 +22,7 @@ from calmlarder.tables.vocabulary import Family
 
 _INFUSED = frozenset({"oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made"})
 _PLAIN = frozenset({"oil-groundnut", "oil-olive", "oil-rapeseed", "oil-spray"})
+_MEXICAN = "latin"
 _ASIAN = frozenset({"east-asian", "southeast-asian", "south-asian"})
 _ASIAN_BASES = frozenset({"rice", "noodle"})
 _NOT_ON_TOAST = frozenset({"fish", "shellfish", "poultry", "meat"})
@@ -120,20 +122,26 @@ class FittingBase:
 
 
 class TortillasFirst:
-    """Rice in a Mexican dish costs where tortillas for everybody are there, and the rice keeps."""
+    """Rice in a Mexican dish costs where tortillas for everybody are there, and the rice keeps.
+
+    In a dish of another kitchen it costs less, and beside tortillas of maize alone.
+    """
 
     def terms(self, draft: DishVariables) -> list[Term]:
         """One cost for each lot of rice."""
         problem, terms = draft.problem, list[Term]()
-        mexican = draft.family.get("latin")
-        if mexican is None or not problem.has_wraps or problem.wanted.sitting != "dinner":
+        if not problem.has_wraps or problem.wanted.sitting != "dinner":
             return terms
+        mexican = sum(chosen for name, chosen in draft.family.items() if name == _MEXICAN)
+        others = sum(chosen for name, chosen in draft.family.items() if name != _MEXICAN)
+        prices = [(mexican, RICE_FOR_TORTILLAS), (others, RICE_BESIDE_TORTILLAS * problem.has_maize_wraps)]
         for number, option in enumerate(problem.options):
             base = problem.pattern.slots[option.slot].role == "base"
             if base and option.offered.food.kind == "rice" and option.points < _PRESSING:
-                plain = draft.model.new_bool_var("")
-                draft.model.add(plain >= draft.used[number] + mexican - 1)
-                terms.append((-RICE_FOR_TORTILLAS * POINT, plain))
+                for chosen, price in prices:
+                    plain = draft.model.new_bool_var("")
+                    draft.model.add(plain >= draft.used[number] + chosen - 1)
+                    terms.append((-price * POINT, plain))
         return terms
 
     def bound(self, problem: PatternProblem) -> int:
