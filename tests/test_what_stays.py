@@ -64,7 +64,7 @@ def test_only_what_is_cooked_thaws(ask: Ask, lots_of: Callable[[Sequence[str]], 
     lines = ["rice 1kg", "carrots 4", "tempeh 400g (freezer)", "tamari", "chilli flakes"]
     said = told(ask(lines, "stir-fry", 1))
     assert "Thaw no more than " in said
-    assert "30 minutes for a block" in said
+    assert "30 minutes for a slab" in said
     assert "prawns" not in said
     (tempeh,) = lots_of(["tempeh 400g (freezer)"])
     assert thaw_minutes(tempeh, tables.food_by_id["tempeh"]) == 30

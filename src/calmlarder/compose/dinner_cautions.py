@@ -85,8 +85,9 @@ _THAWING = (
     "at once; on another day overnight in the fridge, and never beside the stove"
 )
 _IN_WATER = {"shellfish": "20 minutes for prawns", "fish": "30 minutes for fillets, an hour for a whole fish",
-             "meat": "an hour for 500 g", "poultry": "an hour for 500 g"}  # fmt: skip
-_IN_WATER_ELSE = "30 minutes for a block"
+             "meat": "an hour for 500 g", "poultry": "an hour for 500 g",
+             "tempeh": "30 minutes for a slab"}  # fmt: skip
+_IN_WATER_ELSE = "an hour for a block"
 
 
 def _thawing(food: Food) -> str:

@@ -34,7 +34,7 @@ _THICK = frozenset({
 })  # fmt: skip
 # Minutes in a sealed bag in cold water: an hour or less for a pound (US Department of Agriculture, recalled); what is
 # thin takes less (common practice, no source).
-_THAWING = MappingProxyType({"shellfish": 20, "fish": 30, "tofu": 30, "tempeh": 30, "seitan": 30})
+_THAWING = MappingProxyType({"shellfish": 20, "fish": 30, "tempeh": 30})
 _THAWING_ELSE = 60  # the hour for a pound
 
 
