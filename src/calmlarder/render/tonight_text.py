@@ -24,6 +24,11 @@ EAT_ALL_THE_SAME = (
     "Please eat all the same: limits are no reason to skip a meal. Plain rice, potatoes or carrots fit the limits of "
     "elimination, with or without something beside them. If it is often so, tell your dietitian."
 )
+_ALIKE = 4  # letters: `yog` and slips of spelling are the word
+# Which a cook need not write: how it is sold says so.
+_STATES = frozenset(
+    {"boiled", "canned", "cooked", "cow", "dried", "dry", "fresh", "frozen", "ground", "plain", "raw", "white"}
+)
 _WITHOUT_AFTER_ALL = (
     "Where one of those of which nobody can tell holds no onion or garlic after all (read its label), write `without "
     "onion or garlic` behind its line."
@@ -148,10 +153,17 @@ def _assumed(composed: "Composed", readings: "tuple[Reading, ...]", style: Style
     """What was taken for granted in the lines of the larder, so that the cook may say otherwise."""
     dinners = (*composed.dinners, *([composed.nearest.dinner] if composed.nearest else []))
     used = {use.food for dinner in dinners for use in dinner.uses}
+    beside = " ".join(caution for dinner in dinners for caution in dinner.cautions).lower()
     taken = [
         f"{reading.text} ({', '.join(said)})"
         for reading in readings
-        if (said := (*_once(reading.assumed), *_by_another_name(reading, used, style)))
+        if (
+            said := (
+                *_once(reading.assumed),
+                *_by_another_name(reading, used, style),
+                *_of_another_sort(reading, used, beside),
+            )
+        )
     ]
     if taken:
         yield style.strong("Assumed of your lines")
@@ -164,6 +176,16 @@ def _by_another_name(reading: "Reading", used: set[str], style: Style) -> Iterat
     for lot, named in zip(reading.lots, reading.names, strict=False):
         name = style.manner.name(named)
         if lot.food in used and not reading.assumed and typed.isdisjoint({*words_of(named), *words_of(name)}):
+            yield name
+
+
+def _of_another_sort(reading: "Reading", used: set[str], beside: str) -> Iterator[str]:
+    """What is named beside a dinner by a sort of which its line says nothing: `processed cheese` for a yellow one."""
+    typed = words_of(reading.text)
+    for lot, name in zip(reading.lots, reading.names, strict=False):
+        sort = [word for word in words_of(name)[:-1] if word not in _STATES]
+        untold = sort and not any(sort[0][:_ALIKE] == other[:_ALIKE] for other in typed)
+        if untold and lot.food not in used and not reading.assumed and name.lower() in beside:
             yield name
 
 
