@@ -68,3 +68,15 @@ def test_rice_steams_dry_before_it_fries(cook: Cook) -> None:
 )
 def test_leaves_are_cut_after_their_line(food: str, line: str, prep: str, told: str, tables: Tables) -> None:
     assert made_ready(prep, tables.food_by_id[food], Told(line), mashed=False) == told
+
+
+def test_a_courgette_that_comes_later_does_not_spare_the_water(cook: Cook) -> None:
+    fridge = ["raw prawns 340g", "spring greens 200g", "courgette 1", "radishes", "miso paste", "rice 1kg", "lemon"]
+    assert "add a splash of water to the pan, and put the lid on" in said(cook(fridge, "stir-fry"))
+
+
+def test_two_pans_have_two_lids(cook: Cook) -> None:
+    fridge = ["12 eggs", "basmati rice 1kg", "brussels sprouts 300g", "carrots 8", "savoy cabbage", "soy sauce"]
+    text = said(cook(fridge, "egg-fried-rice", people=4))
+    assert "in two wide pans" in text
+    assert "add a splash of water to the pans, and put the lids on" in text

@@ -29,14 +29,17 @@ def splash(dish: Dish, step: Step, here: Sequence[Filling], minutes: int, said: 
     `here` is all that comes to the heat in the step. 0 where nothing wants it, or where enough is wet already.
     """
     hard = [one for one in here if _is_hard(one) and dish.pattern.slots[one.slot].method == "stir-fry"]
-    wet = _WET_ALREADY.search(step.words) or any(_is_juicy(one) for one in dish.named_by(step))
-    if step.place not in {"pan", "pot"} or not hard or wet:
+    if step.place not in {"pan", "pot"} or not hard or _WET_ALREADY.search(step.words):
         return 0, ""
     left = min(2 * max(one.minutes for one in hard) // 3, minutes - 1)
+    there = [one for one in dish.named_by(step) if one not in here or one.minutes >= left]
+    if any(_is_juicy(one) for one in there):  # what joins later brings its water too late
+        return 0, ""
     first = "turn the heat to medium, " if re.search(r"\bhigh heat\b", said) else ""
-    lid = "the lids on" if re.search(r"\bpans\b", said) else "the lid on"
+    several = re.search(r"\bpans\b", said) is not None
+    lid, place = ("the lids on", f"{step.place}s") if several else ("the lid on", step.place)
     off = ", and take it off once they are soft" if re.search(r"\b(?:golden|browned)\b", step.words) else ""
-    return left, f"{first}add a splash of water to the {step.place}, and put {lid}{off}"
+    return left, f"{first}add a splash of water to the {place}, and put {lid}{off}"
 
 
 def splashed(on: Work, left: int, what: str) -> Work:
