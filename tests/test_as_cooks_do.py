@@ -447,3 +447,12 @@ def test_bread_is_buttered_where_there_is_butter(cook: Cook) -> None:
     fridge = ["spelt sourdough", "emmental 150g", "cucumber", "lettuce", "mustard", "gherkins", "chives"]
     assert re.search(r"with \d+ g butter and \d+ g mustard", said(cook([*fridge, "butter"], "open-sandwiches")))
     assert re.search(r"sourdough with \d+ g mustard", said(cook(fridge, "open-sandwiches")))
+
+
+def test_curry_leaves_sizzle_and_no_red_cabbage_is_boiled_grey(cook: Cook) -> None:
+    curry = ["cod fillets 400g", "coconut milk, 1 tin", "curry leaves", "mustard seeds", "turmeric", "rice 1kg"]
+    curry += ["tomatoes, 3", "green beans, 200 g", "coconut oil"]
+    assert re.search(r"seeds pop, then .*curry leaves", said(cook(curry, "coconut-curry", 3)))
+    plate = ["chicken breast 340g", "rice 1kg", "broccoli", "carrots x2", "red cabbage 200g", "peanut butter"]
+    plate += ["soy sauce", "limes 2", "coriander"]
+    assert "red cabbage" not in said(cook(plate, "peanut-sauce-plate"))
