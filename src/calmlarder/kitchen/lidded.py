@@ -32,7 +32,7 @@ def splash(dish: Dish, step: Step, here: Sequence[Filling], minutes: int, said: 
     if step.place not in {"pan", "pot"} or not hard or _WET_ALREADY.search(step.words):
         return 0, ""
     left = min(2 * max(one.minutes for one in hard) // 3, minutes - 1)
-    there = [one for one in dish.named_by(step) if one not in here or one.minutes >= left]
+    there = [one for one in dish.named_by(step) if one not in here or one.minutes > left]
     if any(_is_juicy(one) for one in there):  # what joins later brings its water too late
         return 0, ""
     first = "turn the heat to medium, " if re.search(r"\bhigh heat\b", said) else ""
