@@ -213,7 +213,7 @@ NAMES_THAT_HOLD_MORE = (
     ("tahini sauce", "ketchup", "sesame"),
     ("wine jelly", "jam-berry", "sulphites"),
     ("lupin milk", "oat-drink", "lupin"),
-    ("oyster crackers", "rice-cakes", "molluscs"),
+    ("crackers with clams", "rice-cakes", "molluscs"),
     ("onion salt", "salt", "onion"),
     ("garlic salt", "salt", "garlic"),
     ("lamb stock", "stock-plain", "meat"),
