@@ -108,6 +108,8 @@ def test_weighed_dry_and_cooked_later_stays_dry(lines: LineReader) -> None:
         ("4 cups no-salt-added beef stock", "stock-meat"), ("2 fat leeks, sliced", "leek-whole"),
         ("2 tablespoons creamy almond butter", "almond-butter"), ("1 cup 00 flour", "flour-wheat-white"),
         ("1 (4.5-ounce) can chopped green chilies", "chilli-poblano"), ("1 tbsp tikka curry paste", "curry-paste"),
+        ("1 1/2 cups cooked navy beans", "kidney-beans-boiled"), ("1/2 cup fat-free half-and-half", "half-and-half"),
+        ("2 tablespoons double-concentrated tomato paste", "tomato-puree"),
         ("200 g sliced processed cheese, cubed", "cheese-processed"), ("14 oz wide rice noodles", "rice-noodles-dry"),
     ],
 )  # fmt: skip

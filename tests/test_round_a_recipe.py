@@ -147,3 +147,13 @@ def test_the_way_to_a_page_tells_its_title_and_a_yield_in_the_list_is_no_ingredi
     assert recipe.serves == 6
     assert recipe.ingredients == ("6 salmon fillets", "1 onion", "1 tbsp oil")
     assert recipe.steps == ("Fry the onion.", "Bake all.")
+
+
+def test_a_dish_and_its_site_in_one_line_is_the_dish_and_numbers_before_steps_go() -> None:
+    text = (
+        "Barley risotto - Hearth & Harrow\nHearth & Harrow\nBARLEY RISOTTO\nSERVES 4\nIngredients\n300g barley\n"
+        "1 shallot\nMethod\n01 Fry the shallot.\n02 Add the barley.\nWine match: red\nBrowse by category\n"
+    )
+    recipe = read_recipe(text)
+    assert recipe.title == "Barley risotto"
+    assert recipe.steps == ("Fry the shallot.", "Add the barley.")

@@ -18,6 +18,8 @@ _OVER = re.compile(
     r"|(?:you (?:may|might)|you['’]ll|readers|people) (?:also )?(?:like|love|enjoy|be interested)\b.{0,60}|up next"
     r"|get (?:(?:our|my|the|new|latest) ){0,3}recipes\b.{0,60}|shop (?:the|this) \w+|report a problem\b.{0,40}"
     r"|(?:newer|older) posts?\b.{0,40}|(?:posted|published|shared) (?:by|on|at)\b.{1,80}|.{1,30} said(?:\.\.\.|…).*"
+    r"|browse (?:by|all|our|more)\b.{0,60}|(?:wine|drinks?|beer) (?:match|pairing)\b.{0,60}|search (?:all )?recipes"
+    r"|(?:our )?readers['’]? (?:verdict|say|rating)s?\b.{0,60}|(?:try|cook|make|read) (?:this|these) next\b.{0,60}"
     r"|got (?:a |any )?questions?\?.{0,60}"
     r"|(?:keep|kept|next|further) reading\b.{0,20}|what to (?:read|cook) next|goes (?:well|nicely) with"
     r"|(?:the |our |my )?newsletter\b.{0,90}|(?:join|sign up (?:to|for)|subscribe(?: to)?)\b.{0,80}|sign up"

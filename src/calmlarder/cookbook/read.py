@@ -70,7 +70,8 @@ def read_recipe(text: str) -> Recipe:
 def _without_counts(steps: Sequence[str]) -> tuple[str, ...]:
     """The steps without the number that each of them has in front, set apart by its look alone: `1 Warm the oil`."""
     counts = [_COUNT.match(step) for step in steps]
-    counted = len(steps) > 1 and all(found and int(found[1]) == place for place, found in enumerate(counts, start=1))
+    run = [found for place, found in enumerate(counts, start=1) if found and int(found[1]) == place]
+    counted = len(run) > 1 and len(run) == sum(found is not None for found in counts)
     return tuple(_COUNT.sub("", step) if counted else step for step in steps)
 
 

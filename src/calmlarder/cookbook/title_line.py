@@ -40,6 +40,7 @@ _DISH_WORDS = (
 _MENU = re.compile(r"[^|›»]{1,60}(?:[|›»][^|›»]{1,60}){2,}$")  # ways to other pages of a site
 _UNDER_A_NAME = re.compile(r"(?:by [a-z]|author\b|(?:serves|feeds) (?:\d|\w+$)|servings?\b|prep(?: time)?\b)")
 _WAY = re.compile(r"\s[>»›/]\s")  # the path that a page shows to itself
+_WITH_ITS_SITE = re.compile(r"\s[|–—·-]\s")
 _CALLED = re.compile(r"recipe(?: name)?\s*:\s*\S", re.IGNORECASE)
 _PREFIX = re.compile(r"^(?:(?:re|fwd?|recipe(?: name)?)\s*:\s*)+", re.IGNORECASE)
 _NAMED_FROM = re.compile(
@@ -49,7 +50,17 @@ _NAMED_FROM = re.compile(
 
 
 def dish_title(first: str, above: Sequence[str]) -> str:
-    """The title: `first`, the line on top, where no line below it is better; `above` are all lines, as written."""
+    """The title: `first`, the line on top, where no line below it is better; `above` are all lines, as written.
+
+    Of a dish and its site in one line (`Egg curry - The Small Stove`) the dish counts, where a line below has it alone.
+    """
+    title = _best_line(first, above)
+    name = _WITH_ITS_SITE.split(title)[0]
+    alone = any(plain(_SIGNS.sub("", line)) == plain(name) for line in above)
+    return name if alone else title
+
+
+def _best_line(first: str, above: Sequence[str]) -> str:
     if not first:
         return first
     lines = [line for line in above if line.strip() and not _MENU.match(line)][:_MOST_LINES]

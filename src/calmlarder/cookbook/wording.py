@@ -49,7 +49,7 @@ _PREP = frozenset({
     "your", "favorite", "favourite", "kosher", "cut", "into", "halves", "then", "if", "necessary", "plus", "virgin",
     "old-fashioned", "quick", "all", "total", "inch", "pitted", "bite", "unpeeled", "superfine", "untreated",
     "jumbo", "crisp", "extra-large", "full-fat", "low-sodium", "low-salt", "reduced-salt", "reduced-sodium",
-    "lower-salt", "no-salt", "no-salt-added", "country", "caps", "branches", "greek", "most",
+    "lower-salt", "no-salt", "no-salt-added", "double-concentrated", "country", "caps", "branches", "greek", "most",
     "flavorful", "flavourful", "fragrant", "tiny", "day-old", "matchsticks", "matchstick", "batons", "ribbons", "coins",
     "shavings", "shell-on", "head-on", "tail-on", "shells-on", "tails-on",
 })  # fmt: skip
