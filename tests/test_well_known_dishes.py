@@ -305,3 +305,10 @@ def test_a_verb_pulses_what_is_in_the_processor(adapt: Adapt) -> None:
         steps="1. Put the chickpeas, onion and cumin in a food processor and pulse to a coarse paste.",
     )  # fmt: skip
     assert "and pulse to a coarse paste." in _steps(found)
+
+
+def test_rolls_beside_a_soup_stay_bread(adapt: Adapt) -> None:
+    found = adapt(
+        "Carrot soup", "800 g carrots", "280 g crusty bread rolls", steps="1. Boil the carrots, serve the rolls."
+    )
+    assert "tortilla" not in found["recipe"]

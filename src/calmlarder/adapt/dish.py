@@ -134,13 +134,14 @@ def is_made_anew(food: Food, parts: Sequence[Food]) -> bool:
     return food.kind in _STIRRED and len(parts) > 1
 
 
-def is_another_shape(other: Food, text: str) -> bool:
+def is_another_shape(other: Food, food: Food, text: str) -> bool:
     """Whether rolls would stand for slices or slices for what is filled or rolled: a cook sees that at once."""
     if other.kind != "bread":
         return False
     if other.id.startswith(_ROLLS):
         return _SLICES.search(text) is not None
-    return other.id.startswith(_LOAVES) and _FILLED.search(text) is not None
+    sliced = other.id.startswith(_LOAVES) and not food.id.startswith(_LOAVES)
+    return sliced and _FILLED.search(text) is not None
 
 
 def is_another_kind(other: Food, food: Food) -> bool:

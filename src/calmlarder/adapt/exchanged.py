@@ -64,7 +64,9 @@ def swap(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Choice
     other += prices.ANOTHER_KITCHEN * any(is_of_another_kitchen(part.food, line.food, dish) for part in candidate.parts)
     if line.food.id == "pasta-sauce-tomato":
         other += prices.ANOTHER_KIND * (not is_plain_tomato(candidate, line.read.text))
-    other += prices.ANOTHER_KIND * any(is_another_shape(part.food, line.read.text) for part in candidate.parts)
+    other += prices.ANOTHER_KIND * any(
+        is_another_shape(part.food, line.food, line.read.text) for part in candidate.parts
+    )
     other += prices.DULLED * any(is_dulled(part.food, line.food, dish) for part in candidate.parts)
     much = sum(too_much(part, dish) for part in candidate.parts)
     new = prices.NEW_ALLERGEN * brings_new_allergen(candidate, line.food)
