@@ -30,6 +30,7 @@ HANGS_ON = re.compile(
 # Words that are the name of a food and, in ingredient lines, far oftener something else.
 _ELSE = frozenset({
     "leftover", "sprinkle", "sprinkles", "water", "ice", "stock cube", "mix", "topping", "rib", "ear", "crisp",
+    "skimmed", "semi", "wholemeal",
 })  # fmt: skip
 _OF_CITRUS = frozenset({"zest", "rind", "peel", "juice"})  # of a whole fruit, what is used of it
 _TRIFLE_G = 0.02  # far below what any limit can tell: ours

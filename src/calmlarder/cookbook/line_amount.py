@@ -24,7 +24,7 @@ _VOLUME_WORDS = {
 }  # fmt: skip
 _WEIGHT_WORDS = {word: grams for word, grams in UNIT_GRAMS.items() if word not in _VOLUME_WORDS}
 _MORE_MEASURES = {
-    "c": "cup", "drop": "dash", "drops": "dash", "rib": "stalk", "ribs": "stalk",
+    "c": "cup", "drop": "drop", "drops": "drop", "rib": "stalk", "ribs": "stalk",
     "envelope": "packet", "envelopes": "packet",
     "medium-sized": "medium", "medium-size": "medium", "dessertspoon": "dessertspoon",
     "dessertspoons": "dessertspoon", "dsp": "dessertspoon",
