@@ -135,11 +135,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = greens_out_of_a_red_base(oil_with_the_fat(marked, _left_of_the_oil(adapted, told)))
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
-    marked = [boiled_ahead(oil_once(not_charred(text))) for text in marked]
-    marked = put_in_the_oven_later(caps_are_halves(green_parts_named(marked)))
-    marked = [greens_by_one_word(text) for text in marked]
-    marked = remaining_if_begun(oil_shared_out(named_once(marked)))
-    marked = without_soaked_pulses(steps, marked, told)
+    marked = without_soaked_pulses(steps, _one_beside_the_other(marked), told)
     marked = [old if text == plain else text for text, plain, old in zip(marked, steps, written, strict=False)]
     marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]
     if _no_florets_are_left(parts, told):
@@ -151,6 +147,13 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *written[len(marked) :]), tuple(notes))
+
+
+def _one_beside_the_other(marked: Sequence[str]) -> list[str]:
+    """The changed steps once more, where what one says hangs on the others: shares, the oven, what is opened how."""
+    told = [boiled_ahead(oil_once(not_charred(text))) for text in marked]
+    told = put_in_the_oven_later(caps_are_halves(green_parts_named(told)))
+    return remaining_if_begun(oil_shared_out(named_once([greens_by_one_word(text) for text in told])))
 
 
 def _staying(adapted: Adapted, parts: Sequence[Part], changed: Mapping[str, Change]) -> dict[str, list[str]]:
