@@ -99,8 +99,10 @@ def test_leek_greens_are_fried_until_soft(cook: Cook) -> None:
     fried = cook(["potatoes 1kg", "6 eggs", "broccoli 300g", "leeks x2", "cheddar 200g", "oil"], "fried-potatoes")
     for dinner in (omelette, fried):
         assert "leek-green" in {use.food for use in dinner.uses}
-        hot = [one for one in dinner.timeline.moments if "leek greens" in one.what and one.equipment]
-        assert max(one.minutes for one in hot) >= 6  # foods.csv
+        moments = dinner.timeline.moments
+        joins = next(one for one in moments if "leek-green" in one.adds)
+        off = max(one.start_min + one.minutes for one in moments if one.step == joins.step)
+        assert off - joins.start_min >= 6  # foods.csv
     assert (
         "Season with salt and" not in said(fried) or "leek greens" not in said(fried).split("Season with salt and")[1]
     )

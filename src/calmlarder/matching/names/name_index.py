@@ -191,7 +191,8 @@ _DOZEN = LatePattern(r"\b(?:docenas?|dozzin[ae]|dutzend|douzaines?|duzias?|tuzin
 # Free of lactose or gluten, in the tongues in which packs say it.
 _LACTOSE_FREE = LatePattern(
     r"\b(?:(?:sin|sans|sem|senza|bez|uten|utan|uden|zonder|ohne) (?:lactosa|lactose|lattosio|laktozy|laktose|laktos)"
-    r"|lacto(?:se)?[ -]?free|la[kc]tose?fri(?:tt|e|a)?|laktosefreie?[rsnm]?|lactosevrije?|laktoositon|delattosat[oa]|deslactosad[oa])\b"
+    r"|lacto(?:se)?[ -]?free|la[kc]tose?fri(?:tt|e|a)?|laktosefreie?[rsnm]?|lactosevrije?|laktoositon|delattosat[oa]"
+    r"|deslactosad[oa])\b"
 )
 _GLUTEN_FREE = LatePattern(
     r"\b(?:(?:sin|sans|sem|senza|bez|uten|utan|uden|zonder|ohne) (?:gluten|glutine|glutenu)"
