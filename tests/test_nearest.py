@@ -352,7 +352,7 @@ def test_the_command_says_it_and_still_ends_with_3(tmp_path: Any, capsys: pytest
     assert main(asked) == 3
     text = " ".join(capsys.readouterr().out.split())
     assert f"Nearest: {told['nearest']['dinner']['title']}, if you {told['nearest']['gives'][0]['sentence']}." in text
-    assert "Proven the nearest" in text
+    assert "No dinner needs less to give" in text
     larder.write_text("\n".join([*RICE_AND_CARROTS, "firm tofu 400g"]), encoding="utf-8")
     assert main([*asked, "--json"]) == 0
     assert json.loads(capsys.readouterr().out)["nearest"] is None

@@ -239,7 +239,7 @@ def told_faults(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> list[str
         words = f"{no_grams[food]} of {names[food]}" if food in no_grams else f"{grams[food]} g {names[food]}"
         one = re.escape(names[food].removesuffix("s"))  # 2 eggs (110 g), 1 egg (55 g)
         spoons = rf"\d*½? ?t(?:sp|bsp) {re.escape(names[food])}"  # 4 tsp olive oil (16 g)
-        counted = rf"|(?<!\d)(?:\d+ {re.escape(names[food])}|1 {one}|{spoons}) \({grams[food]} g\)"
+        counted = rf"|(?<!\d)(?:\d+ {re.escape(names[food])}|1 {one}|{spoons}) \({grams[food]} g[,)]"
         there = [(n, re.search(re.escape(words) + counted, step)) for n, step in enumerate(dinner["steps"])]
         said = [(number, found.start()) for number, found in there if found]
         if len(said) != 1:

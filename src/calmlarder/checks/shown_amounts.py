@@ -19,6 +19,13 @@ _COUNT = re.compile(r"about (\d+)(½?)(?: (\w+))?")
 _PART = re.compile(rf"about ({'|'.join(_PARTS)}) of (?:one|a (\w+))")
 # What can be eaten of a mussel in its shell (US Department of Agriculture, Standard Reference, refuse: recalled).
 _IN_SHELLS, _OF_A_SHELL, _NEAREST_SHELLS_G = re.compile(r"(\d+) g in their shells"), Decimal("0.27"), 10
+# What can be eaten of what is weighed raw with its bones (the same).
+_OF_BONES = {
+    "chicken-drumsticks": "0.67", "chicken-whole": "0.68", "chicken-wings": "0.54", "turkey-leg": "0.7",
+    "turkey-wings": "0.6", "turkey-whole": "0.74", "duck-whole": "0.7", "goose": "0.75", "game-bird": "0.75",
+    "game-bird-small": "0.75", "quail": "0.8", "poussin": "0.62",
+}  # fmt: skip
+_BONES, _NEAREST_BONES_G = re.compile(r"(?:(.*), )?(\d+) g with the bones"), 25
 _OF_THE_LINE = re.compile(r"all (\d+)|(\d+) of the (\d+)")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
 _KINDS_NEVER_HALVED = {"poultry"}
@@ -81,6 +88,11 @@ def step_faults(read: Read) -> Iterator[str]:
         slots[use["slot"]] = slots.get(use["slot"], 0) + use["grams"]
     text = " ".join(read.dinner["steps"])
     names = "|".join(re.escape(name) for name in sorted(sums, key=len, reverse=True))
+    for use in read.dinner["uses"]:
+        bones, name = _BONES.fullmatch(use["household"] or ""), read.name(use["food"])
+        if bones is not None:  # `630 g chicken pieces (950 g with the bones)`, `2 wings (60 g, 100 g with the bones)`
+            text = text.replace(f"{use['grams']} g {name} ({bones[2]} g with the bones)", f"{use['grams']} g {name}")
+            text = text.replace(f"{name} ({use['grams']} g, {bones[2]} g with", f"{name} ({use['grams']} g) with")
     text = re.sub(r"(?<![\d.])1 ([\w -]*egg) (?=\(\d+ g\))", r"1 \1s ", text)  # 1 egg (55 g)
     text = re.sub(rf"(?<![\d.])\d+ ({names}) \((\d+) g\)", r"\2 g \1", text)  # 2 eggs (110 g)
     for spoons, name, _ in re.findall(rf"(\d*½? ?t(?:sp|bsp)) ({names}) \((\d+) g\)", text):
@@ -119,7 +131,8 @@ _OF_A_CHICKEN = (
 
 def measure_faults(read: Read) -> Iterator[str]:
     """Every kitchen measure is about the grams beside it."""
-    for use in read.dinner["uses"]:
+    yield from _bone_faults(read)
+    for use in map(_less_bones, read.dinner["uses"]):
         if use["household"] is None:
             continue
         if use["household"] == "a pinch" and Decimal(read.foods[use["food"]]["portion_g"]) < _PINCH_G:
@@ -150,6 +163,23 @@ def measure_faults(read: Read) -> Iterator[str]:
         off = _NEAREST_WHOLE if count and not halved else _NEAREST_PART if part else _NEAREST
         if abs(said * one - use["grams"]) > off * one:
             yield f"`{use['household']}` is {said * one:.0f} g of {use['food']}, not {use['grams']} g"
+
+
+def _bone_faults(read: Read) -> Iterator[str]:
+    """What a thing weighs with its bones is what can be eaten of it, and they."""
+    for use in read.dinner["uses"]:
+        bones = _BONES.fullmatch(use["household"] or "")
+        if bones is None:
+            continue
+        share = Decimal(_OF_BONES.get(use["food"], "0"))
+        if not share or abs(use["grams"] / share - int(bones[2])) > _NEAREST_BONES_G:
+            yield f"`{use['household']}` is not {use['grams']} g of {use['food']}"
+
+
+def _less_bones(use: Mapping[str, Any]) -> Mapping[str, Any]:
+    """A use with its measure alone, without what it weighs with its bones."""
+    bones = _BONES.fullmatch(use["household"] or "")
+    return use if bones is None else {**use, "household": bones[1]}
 
 
 def _of_a_chicken(food: str, line: str) -> Decimal | None:

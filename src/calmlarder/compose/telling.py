@@ -31,7 +31,15 @@ from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS
 from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.with_bones import count_in, eatable_of_one, has_bones, is_in_shell, is_whole_fish, shells_too
+from calmlarder.larder.with_bones import (
+    bones_too,
+    count_in,
+    eatable_of_one,
+    has_bones,
+    is_in_shell,
+    is_whole_fish,
+    shells_too,
+)
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure, in_packs
@@ -160,7 +168,7 @@ def _use(use: Use, foods: Mapping[str, Food], tables: Tables) -> PlateUse:
         how=how,
         days_left=lot.days_left,
         whole=use.grams + use.option.unit > lot.grams and lot.grams_low == lot.grams_high,
-        household=_household(food, lot, use.grams, tables) if how != "weigh" else None,
+        household=_with_bones(food, lot, use.grams, tables) if how != "weigh" else None,
     )
 
 
@@ -169,6 +177,14 @@ _NO_SUCH_SHAPE = (
     (re.compile(r"\b(?:spaghetti(?:ni)?|linguine|tagliatelle|fettuccine|bucatini)\b", re.I), re.compile(r"\bcup")),
     (re.compile(r"\b(?:grated|shredded)\b", re.I), re.compile(r"\bslice")),
 )
+
+
+def _with_bones(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
+    """A cook's measure, and what it weighs as it goes into the pot where it has its bones: nobody cuts them out."""
+    said, with_bones = _household(food, lot, grams, tables), bones_too(food, lot.line, grams)
+    if with_bones is None:
+        return said
+    return ", ".join(filter(None, (said, f"{with_bones} g with the bones")))
 
 
 def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:

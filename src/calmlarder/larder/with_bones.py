@@ -25,6 +25,7 @@ _EATABLE_OF_ONE = (
 _BY_THE_PIECE = "chicken-drumsticks"  # the row of all pieces of a chicken that have their bones
 # Meat of mussels and clams in their shells (the same, recalled: about a quarter).
 _EATABLE_IN_SHELL = 0.27
+_NEAREST_G = 50
 _SHELLED_FOODS = frozenset({"mussels"})
 _IN_SHELL = LatePattern(
     r"\b(?:live|alive|shell[- ]?on|(?:in|with) (?:the(?:ir)? )?shells?|scrubbed|bearded)\b|\d ?(?:kgs?|kilos?)\b",
@@ -74,7 +75,13 @@ def is_in_shell(food: Food, line: str) -> bool:
 
 def shells_too(grams: int) -> int:
     """Grams in their shells of so many that can be eaten, to the nearest 50."""
-    return round(grams / _EATABLE_IN_SHELL / 50) * 50
+    return round(grams / _EATABLE_IN_SHELL / _NEAREST_G) * _NEAREST_G
+
+
+def bones_too(food: Food, line: str, grams: int) -> int | None:
+    """Grams with their bones of so many that can be eaten, to the nearest 50; None where nothing has any."""
+    share = eatable_share(food, line, weighed=True) if has_bones(food) else 1.0
+    return round(grams / share / _NEAREST_G) * _NEAREST_G if share < 1 else None
 
 
 def count_in(line: str) -> int | None:

@@ -121,7 +121,8 @@ def _how(use: PlateUse, style: Style) -> str:
     }[use.how]
     if use.whole and use.how != "box":
         how = "all of it"
-    how = f"{how}, without its bones" if use.food in WITH_BONES else how
+    weighed = use.how == "weigh"
+    how = f"{how}, without its bones" if weighed and use.food in WITH_BONES else how
     how = ", ".join(filter(None, (how, style.manner.beside(use.grams))))
     if use.days_left is None:
         return how

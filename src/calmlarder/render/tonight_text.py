@@ -117,8 +117,8 @@ def _nearest(nearest: Nearest, wanted: DinnerRequest, style: Style) -> Iterator[
     dinner = nearest.dinner
     has_to = " and ".join(give.sentence for give in nearest.gives)
     yield from style.wrapped(f"Nearest: {dinner.title}, if you {has_to}.")
-    sure = "Proven the nearest" if nearest.proven else "Not proven the nearest"
-    yield from style.wrapped(f"{sure}, as protein, minutes, amounts, people and what to buy are priced.")
+    sure = "No dinner needs less to give" if nearest.proven else "Perhaps another dinner needs less to give"
+    yield from style.wrapped(f"{sure}, of protein, minutes, amounts, people and shopping.")
     yield ""
     yield from dinner_lines(dinner, wanted, style, None)
     yield ""
