@@ -111,3 +111,26 @@ def test_headings_in_bold_part_the_list() -> None:
     assert told is not None
     assert told["recipeIngredient"][0] == "For the filling:"
     assert told["recipeIngredient"][4] == "For the topping:"
+
+
+def test_a_table_that_sets_out_the_page_is_no_list_of_it() -> None:
+    """Own page in the common shape of old ones: a column of links, and all of the recipe in the cell beside it."""
+    page = (
+        "<table><tr><td><a>Front page</a><br><a>Cakes</a><br><a>Breads</a></td><td><h1>Our oat cake</h1>"
+        "<p>I have taken this one to every fair that there was.</p><p>Let it get cold first, as I never do.</p>"
+        "<p><b>Cuts into 12 slices.</b> Takes about 20 minutes to mix and an hour and a half to bake and cool.</p>"
+        "<p><b>Cake</b><br>300g oat flour<br>2 tsp baking powder<br>4 large eggs<br>200ml sunflower oil</p>"
+        "<p><b>Icing</b><br>100g soft butter<br>125g icing sugar, sifted</p><p><b>How to make it</b></p>"
+        "<p>Mix the flour and powder, whisk in eggs and oil, and bake it for 40 minutes in a lined tin.</p>"
+        "<p>Beat the butter until very soft, beat in the sugar and spread it on the cold cake.</p>"
+        "<h3>Comments</h3><p>Very nice.</p></td></tr></table>"
+    )
+    told = guessed_object(page)
+    assert told is not None
+    assert told["name"] == "Our oat cake"
+    assert told["recipeIngredient"] == [
+        "Cake", "300g oat flour", "2 tsp baking powder", "4 large eggs", "200ml sunflower oil",
+        "Icing", "100g soft butter", "125g icing sugar, sifted",
+    ]  # fmt: skip
+    assert len(told["recipeInstructions"]) == 2
+    assert told["recipeYield"] == "12 slices"

@@ -6,6 +6,7 @@ from decimal import Decimal
 from itertools import combinations
 
 from calmlarder.adapt import prices
+from calmlarder.adapt.body import is_made_of_garlic
 from calmlarder.adapt.choice import Choice, Open, tie
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.dish import (
@@ -89,7 +90,8 @@ def open_lines(
     for line in lines:
         beside[line.read.text] = beside.get(line.read.text, frozenset()) | {line.food.id}
     eastern = is_eastern(line.food for line in lines)
-    dish = Dish(serves, eaters, tables, told, kinds, {}, stay, beside, eastern)
+    of_garlic = is_made_of_garlic(lines, serves, told)
+    dish = Dish(serves, eaters, tables, told, kinds, {}, stay, beside, eastern, of_garlic)
     return tuple(_open(line, dish) for line in lines)
 
 
@@ -109,7 +111,9 @@ def _open(line: Counted, dish: Dish) -> Open:
     unknown = line.profile is None and line.amount is not None
     if line.brings or line.breaks or unknown:
         titled = dish.told.is_titled(line.food.id)
-        for choice in _swaps(line, weight, dish):
+        is_body = line.food.id in _BODY and _body_floor(line, dish) < 1
+        is_body |= dish.of_garlic and line.food.id == _GARLIC
+        for choice in () if is_body and line.food.id == _GARLIC else _swaps(line, weight, dish):
             unlike = _unlike_title(choice, line, dish) if titled else 0
             choices.append(choice._replace(price=choice.price + round(_TITLED * unlike)))
         in_leaves = line.food.kind in IN_LEAVES  # of a cabbage the leaves are filled, and fewer make as many rolls
@@ -126,7 +130,6 @@ def _open(line: Counted, dish: Dish) -> Open:
                 floor = min(floor, prices.LEAST_OF_A_MAIN)  # less of it is still the dish
             choices += _in_pieces(line, lessened(line, weight, floor, dish))
         may_go = may_go_unknown(line, dish.serves) if unknown else True
-        is_body = line.food.id in _BODY and _body_floor(line, dish) < 1
         if (not (titled or is_body) or line.read.optional or line.breaks) and may_go:
             choices.append(left_out(line, weight))
     return Open(line, weight, tuple(_swapped_first(line, _out_last(line, choices, dish), dish)))

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from calmlarder.adapt import prices
 from calmlarder.adapt.dish import STRANDS, is_made_anew
 from calmlarder.adapt.model import Adapted
 from calmlarder.adapt.near import is_wheat_or_milk, near_share
@@ -102,7 +103,8 @@ def another_dish(
     gone = []
     for change in adapted.changes:
         food = reads[change.place].food if change.place is not None else None
-        stays = {one.food for one in change.to}
+        whole = sum(one.grams for one in change.to)
+        stays = {one.food for one in change.to if one.grams >= prices.LEAST_OF_A_MAIN * float(whole)}
         replaced = food is not None and change.change in {"swap", "out"} and told.is_titled(food)
         if food is not None and replaced and not _stays(food, stays, told, tables):
             gone.append(tables.food_by_id[food].name)

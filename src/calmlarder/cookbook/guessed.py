@@ -2,6 +2,7 @@
 
 import html
 import re
+from collections import Counter
 from collections.abc import Sequence
 from itertools import pairwise, takewhile
 from typing import Any
@@ -28,6 +29,8 @@ _SHORTEST_STEP = 30  # signs of the first one; later ones may be shorter: ours
 _MOST_IN_A_HEADING = 4  # words: ours
 _SET_IN_BOLD = 4  # the level of a heading that is a paragraph of its own
 _LEAST_NAMED = 2  # words of a recipe's own heading: ours
+_OF_A_PAGE = (1, 2)  # levels of heading that no list of ingredients has inside
+_LEAST_TOLD = 2  # sentences in a table that sets out a page: ours
 _SITE = re.compile(r"\s+[|–—·»-]\s+|\s*[|»]\s*")  # between the name of a dish and that of its site
 _PAGE_TITLE = re.compile(r"<title\b[^>]{0,200}>([^<]{1,500})</title", re.IGNORECASE)
 # `1. Bring the water to a boil. Add the rice.`: a numbered line that ends as a sentence, not an amount.
@@ -42,7 +45,7 @@ _END = re.compile(
 
 def guessed_object(page: str) -> dict[str, Any] | None:
     """A recipe object from the page's words; None where no list reads like ingredients."""
-    blocks = blocks_of(page)
+    blocks = _outside_of_the_layout(blocks_of(page))
     found = _under_a_heading(blocks) or _by_its_look(blocks)
     if found is None:
         return None
@@ -64,8 +67,16 @@ def guessed_object(page: str) -> dict[str, Any] | None:
         "recipeInstructions": [_BULLETS.sub("", one.text) for one in behind[:MOST_STEPS] if not is_between(one.text)],
     }
     serves = _serves([*above, *(one.text for one in blocks), *_in_two_lines(blocks)])
-    pieces = next((one for text in above if len(text) <= _LONGEST_HEADING and (one := pieces_in(text))), "")
+    said = (one for text in above for one in re.split(r"(?<=[.!?])\s+", text) if len(one) <= _LONGEST_HEADING)
+    pieces = next((one for text in said if (one := pieces_in(text))), "")
     return {**told, "recipeYield": str(serves) if serves else pieces} if serves or pieces else told
+
+
+def _outside_of_the_layout(blocks: Sequence[Block]) -> list[Block]:
+    """The lines, of which those that a table only sets out on the page, with heading and prose, stand in no list."""
+    headed = {one.listed for one in blocks if one.level in _OF_A_PAGE and one.listed}
+    told = Counter(one.listed for one in blocks if one.listed in headed and _SENTENCE.search(one.text))
+    return [one._replace(listed=0) if told[one.listed] >= _LEAST_TOLD else one for one in blocks]
 
 
 def _title(page: str, above: Sequence[Block]) -> str:

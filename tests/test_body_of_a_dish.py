@@ -1,0 +1,54 @@
+"""What gives a dish its name and its body, and has no stand-in: said plainly, and never done as if it were seasoning.
+
+Fructans of garlic: Muir et al. 2007 (doi:10.1021/jf070623x); of split peas, GOS: Biesiekierski et al. 2011
+(doi:10.1111/j.1365-277X.2010.01139.x).
+"""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+Adapt = Callable[..., dict[str, Any]]
+
+
+@pytest.mark.parametrize(
+    ("title", "lines"),
+    [
+        ("Toum", ("2 heads of garlic, peeled", "1 tsp salt", "500 ml sunflower oil", "60 ml lemon juice")),
+        ("Garlic sauce", ("3 heads of garlic", "1 tsp salt", "500 ml sunflower oil", "300 g white pitta, to serve")),
+        ("Roasted garlic soup", ("4 heads of garlic", "2 tbsp olive oil", "300 g potatoes, diced", "1 litre water")),
+        ("Confit garlic", ("200 g garlic cloves, peeled", "300 ml olive oil", "2 sprigs thyme")),
+    ],
+)
+def test_no_oil_stands_for_garlic_that_is_the_dish(adapt: Adapt, title: str, lines: tuple[str, ...]) -> None:
+    found = adapt(title, *lines, steps="1. Blend it all, or cook it over a low heat until soft.", status=3)
+    assert found["status"] == "cannot"
+    assert not found["changes"]
+    assert any("garlic carries" in one or "garlic and" in one for one in found["remarks"])
+    assert any("Nearest of the program's own dishes" in one for one in found["remarks"])
+
+
+@pytest.mark.parametrize(
+    ("title", "lines"),
+    [
+        ("Garlic prawns", ("6 cloves garlic, sliced", "500 g raw prawns", "4 tbsp olive oil")),
+        ("Garlic butter", ("4 cloves garlic, crushed", "120 g butter")),
+        ("Chicken with lots of garlic", ("1 chicken, about 1.8 kg", "20 cloves garlic", "3 tbsp olive oil")),
+        ("Garlic mayonnaise", ("3 cloves garlic", "2 egg yolks", "250 ml sunflower oil")),
+    ],
+)
+def test_garlic_that_seasons_is_swapped(adapt: Adapt, title: str, lines: tuple[str, ...]) -> None:
+    found = adapt(title, *lines, steps="1. Fry the garlic for a minute, then stir in the rest.")
+    assert found["status"] == "adapted"
+    assert [one["change"] for one in found["changes"] if "garlic" in one["ingredient"]] == ["swap"]
+
+
+def test_a_pea_soup_without_peas_is_another_dish(adapt: Adapt) -> None:
+    found = adapt(
+        "Split pea soup", "500 g green split peas, rinsed", "3 carrots, diced", "2 litres water", "1 tbsp olive oil",
+        steps="1. Simmer the peas and carrots in the water for an hour, until the peas have collapsed.",
+    )  # fmt: skip
+    most = max((to for change in found["changes"] for to in change["to"]), key=lambda one: float(one["grams"]))
+    assert "pea" not in most["food"].split("-")
+    assert any("named for dry split peas, which cannot stay" in one for one in found["remarks"])
