@@ -32,6 +32,9 @@ _CURED_JOINT = re.compile(r"\b(?:gammon|bacon joint|boiling bacon)\b", re.IGNORE
 _WHITE_RICE = {"rice-white-dry", "rice-basmati-dry"}
 _QUICK_RICE = re.compile(r"\b(?:instant|quick|express|\d+[ -]?min(?:ute)?s?)\b", re.IGNORECASE)
 _QUICK_RICE_MINUTES = 10
+# Fine strips in a hot pan are done in two or three minutes: common practice, no source.
+_SHREDDED = re.compile(r"\b(?:shredded|grated|spirali[sz]ed|julienned?|matchsticks?)\b", re.IGNORECASE)
+_SHREDS, _SHRED_MINUTES = {"brassica", "fruit-vegetable", "root"}, 2
 _END = "."
 
 
@@ -104,6 +107,13 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
         wanted = int(dict(part.split(":") for part in food["minutes"].split(";") if part).get(method, 0))
         if method == "boil" and use["food"] in _WHITE_RICE and _QUICK_RICE.search(use["line"]):
             wanted = min(wanted, _QUICK_RICE_MINUTES)
+        if (
+            method == "stir-fry"
+            and food["state"] == "raw"
+            and food["kind"] in _SHREDS
+            and _SHREDDED.search(use["line"])
+        ):
+            wanted = min(wanted, _SHRED_MINUTES)
         if method == "boil" and _CURED_JOINT.search(use["line"]):
             wanted = min(wanted, 20 + use["grams"] // 25)
         small = food["kind"] == "potato" or food["state"] != "raw"  # safe: the dish says how long, as of small dice

@@ -22,6 +22,7 @@ from calmlarder.compose.solve import Plan, Use
 from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import in_grams
+from calmlarder.kitchen.cut_already import is_cut
 from calmlarder.kitchen.filling import Filling, Told, is_salted, is_small, made_ready, mashes
 from calmlarder.kitchen.minutes import from_frozen, is_stirred_stiff, minutes_of
 from calmlarder.kitchen.piece import oil_taken
@@ -204,8 +205,10 @@ def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
     if one is not None:
         return f"about {max(1, round(grams / one[1]))}"
     part_of_one = _PART_OF_ONE.search(lot.line) is not None and _PACKED.search(lot.line) is None
-    said = in_household_measure(food, grams, tables, "nearest", counted=not part_of_one or food.kind == "egg")
-    said = said or in_household_measure(food, grams, tables, "nearest")
+    in_pieces = is_cut(food, lot.line) and food.kind != "nut"
+    no_count = (part_of_one and food.kind != "egg") or in_pieces
+    said = in_household_measure(food, grams, tables, "nearest", counted=not no_count)
+    said = said if in_pieces else said or in_household_measure(food, grams, tables, "nearest")
     if said is not None and any(shape.search(lot.line) and in_it.search(said) for shape, in_it in _NO_SUCH_SHAPE):
         return None
     pack = _typed_pack(lot) if said is not None and _OF_A_PACK.search(said) else None

@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
+from calmlarder.kitchen.cut_already import is_cut
 from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.household import PINCH, is_pinch
@@ -187,6 +188,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
     """How a food is made ready, after what its line says of it: grated is grated, and sprouts are cut out."""
     if prep in _SOLD_AS and re.search(_SOLD_AS[prep], told.line, re.IGNORECASE):
         return ""
+    if is_cut(food, told.line):
+        prep = "washed" if "washed" in prep else ""
     if food.kind == "tomato" and _SOFT_TOMATO.search(told.line):
         return ""
     if "cubes" in prep and re.search(_SOLD_AS["cubed"], told.line, re.IGNORECASE):

@@ -3,6 +3,7 @@
 import math
 import re
 
+from calmlarder.kitchen.cut_already import SHRED_MINUTES, is_in_shreds
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, on_the_bone
 from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Slot
@@ -85,6 +86,8 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
         return slot.minutes_for(food) + _FROZEN_ROOT_MINUTES
     if food.id in _STEAKS and slot.method == "stir-fry" and "strips" not in slot.prep_of(food):
         return _WHOLE_STEAK_MINUTES
+    if slot.method == "stir-fry" and is_in_shreds(food, line):
+        return min(SHRED_MINUTES, slot.minutes_for(food))
     if is_whole_fish(food, line):
         return max(_WHOLE_FISH_MINUTES.get(slot.method, 0), slot.minutes_for(food))
     return slot.minutes_for(food)
