@@ -103,7 +103,7 @@ def test_weighed_dry_and_cooked_later_stays_dry(lines: LineReader) -> None:
         ("1 cup dry pinto beans", "kidney-beans-dry"), ("2 x 200g tins red salmon", "salmon-canned"),
         ("4 slices prepared polenta", "polenta-cooked"), ("1 lb shell-on shrimp", "prawns"),
         ("2 (90-second) pouches microwavable jasmine rice", "rice-white-cooked"), ("60g manchego shavings", "manchego"),
-        ("a few drops of hot sauce", "hot-sauce"), ("1 (7-oz) jar pimientos, drained", "peppers-roasted-jar"),
+        ("a few drops of hot sauce", "hot-sauce"),
         ("3 cups hot chicken stock, fat skimmed off", "stock-meat"), ("4 wholemeal pittas", "pitta-wholemeal"),
         ("1 cup frozen lima beans", "butter-beans-boiled"), ("1/4 cup fresh dill fronds", "dill"),
         ("4 cups no-salt-added beef stock", "stock-meat"), ("2 fat leeks, sliced", "leek-whole"),

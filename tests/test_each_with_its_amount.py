@@ -96,6 +96,8 @@ def test_several_of_a_kind_stand_beside_another_food_and_before_a_product_name_i
         ("mango & lime chutney", {"mango-chutney"}),
         ("sweet potato and chickpea curry", {"curry-vegetable"}),
         ("lentil and tomato soup", {"soup-lentil"}),  # the richer one of what it may be
+        ("pasta sauce tomato n garlic", {"pasta-sauce-tomato"}),
+        ("yoghurt peach & passionfruit", {"yoghurt-fruit"}),
         ("rice and chickpea curry", {"rice-white-dry", "curry-vegetable"}),
     ],
 )
@@ -112,3 +114,22 @@ def test_a_dish_of_two_that_no_table_knows_is_asked_and_neither_of_the_two_is_th
     assert reading.match.outcome == "ask"
     assert not reading.lots
     assert not reading.standing
+
+
+@pytest.mark.parametrize("leaf", ["spinach", "lettuce", "basil"])
+def test_leaves_without_a_number_are_what_it_is(reader: LarderReader, leaf: str) -> None:
+    assert lots(reader, f"{leaf} leaves, 1 day left") == lots(reader, f"{leaf}, 1 day left")
+    assert lots(reader, f"few {leaf} leaves")[0][1] < lots(reader, leaf)[0][1] / 2
+
+
+@pytest.mark.parametrize(
+    ("line", "owner"), [("ham for sis Dana", "dana"), ("roommate kevs sausages", "kev"), ("flatmate dans milk", "dan")]
+)
+def test_the_word_before_a_name_tells_only_who_it_is(reader: LarderReader, line: str, owner: str) -> None:
+    reading = reader.read(line, "test")
+    assert reading is not None
+    assert [lot.owner for lot in reading.lots] == [owner]
+
+
+def test_the_end_of_a_block_is_little_of_it(reader: LarderReader) -> None:
+    assert lots(reader, "butter, end of block") == lots(reader, "butter, end of the block")

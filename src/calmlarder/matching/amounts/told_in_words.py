@@ -40,7 +40,12 @@ _ONE_PACK_OF = LatePattern(r"\b(?:1|one|a) (?=(?:pack|packet|bag|box|tray) of \d
 _COUNTS = sorted(WHOLE_WORDS.keys() - {"few", "several", "couple"}, key=len, reverse=True)  # a number may follow those
 _WORD_LEFT = LatePattern(rf"\b({'|'.join(_COUNTS)}) left\b(?! (?:of|from|on))")
 _END_OF = LatePattern(
-    r"\b(?:the |just the )?(?:end|stub|stump) of (?:a|the|one) (?:block|wedge|loaf|stick|log)(?: of)?\b"
+    r"\b(?:the |just the )?(?:end|stub|stump) of (?:(?:a|the|one) )?(?:block|wedge|loaf|stick|log)(?: of)?\b"
+)
+# What they are, and no number of them: `spinach leaves`.
+_LEAVES = LatePattern(
+    r"(?<![\d.] )(?<!few )(?<!some )(?<!couple )(?<!of )(?<!odd )\b(spinach|kale|lettuce|chard|basil) leaves\b"
+    r"(?! ?x? ?\d)(?!.*\b(?:few|some|couple)\b)"
 )
 # `1 dozen + 4`, `a dozen eggs plus 3`
 _DOZEN_AND_SOME = LatePattern(
@@ -58,7 +63,7 @@ _TIMES = LatePattern(r"(?<![\w.])(?:x ?\d{1,2}|\d{1,2} ?x)(?![\w.])")
 
 def amounts_plainly(text: str) -> str:
     """A plain line with such amounts as they are read elsewhere."""
-    text = _DOZEN_AND_SOME.sub(_in_all, text)
+    text = _LEAVES.sub(r"\1", _DOZEN_AND_SOME.sub(_in_all, text))
     text = _AND_A_HALF.sub(r"1.5 \1", text)
     text = _OF_THAT_SIZE.sub(_all_of_them, text)
     text = _PART_GONE.sub(lambda found: f"{_REST[found[1]]} left", _HALF_FULL.sub("half left", text))

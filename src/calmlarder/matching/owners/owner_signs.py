@@ -66,6 +66,11 @@ ASK_FIRST = LatePattern(
 )
 BELONGS = LatePattern(r"\b(?:belongs to|belonging to|property of) ((?:the |my )?[a-z]+)\b")
 POSSESSIVE = LatePattern(r"(?<![\w'])(?:my |the )?([a-z]{2,})(?:'s|s')(?![\w'])")
+# `for sis Dana`: it is hers; the word before a name tells only who she is.
+PERSON_NAMED = LatePattern(
+    r"\b(?:sis|bro|gran|nan|roomie|room ?mate|roomate|flat ?mate|house ?mate|mate|friend|neighbou?r|lodger|landlord"
+    r"|colleague) (?=([a-z]{2,}?)(?:'s|s)?\b)"
+)
 # `uncle fred's stockfish`: nobody else's name stands behind such a word.
 TITLED = LatePattern(
     r"\b((?:uncle|auntie|aunty|aunt|granny|grandma|grandpa|cousin|sister|brother|mama|sir|mrs|mr|miss) [a-z]{2,})'s"

@@ -11,10 +11,16 @@ _TWO_FLAVOURS = LatePattern(
     r"|tortellini|sandwich(?:es)?|pate|turnovers?|sausages?|burgers?|kievs?|pizzas?|stuffing|stew|casserole)\b"
 )
 # `ginger and lemon tea`: what tastes of two things of one sort; it is no ginger and a tea.
+_AND = r"(?:&|\+|\band\b|(?<!\w)n(?!\w))"
 _TASTES_OF_BOTH = LatePattern(
-    r"([^,;]+?) ?(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+(?: [a-z]+)?) (chutney|relish|jam|jelly|marmalade|curd|tea"
-    r"|cordial|squash|juice|smoothie|yogh?urt|ice ?cream|sorbet|crumble|cake|muffins?|mash|curry|soup|stew|casserole"
+    rf"([^,;]+?) ?{_AND} ([a-z]+(?: [a-z]+)??) (chutney|relish|jam|jelly|marmalade|curd|tea|cordial|squash|juice"
+    r"|smoothie|yogh?urt|yog|(?:pasta )?sauce|ice ?cream|sorbet|crumble|cake|muffins?|mash|curry|soup|stew|casserole"
     r"|tagine|bake|gratin|risotto|chill?i|pie)\b([^,;]*)"
+)
+# The same the other way round: `yoghurt peach and passionfruit`.
+_BOTH_BEHIND = LatePattern(
+    r"((?:[a-z ]+ )?(?:sauce|jam|yogh?urt|yog|soup|crisps|juice|smoothie|chutney|relish|cordial|squash|sorbet|risotto"
+    rf"|pie|quiche|pizza|stock)) ([a-z]+(?: [a-z]+)?) ?{_AND} ([a-z]+(?: [a-z]+)?)"
 )
 _OF_ONE_SORT = (
     frozenset({"fruit", "citrus", "berry", "spice", "herb", "root", "stem"}),
@@ -64,6 +70,10 @@ def tastes_of_both(text: str, hints: frozenset[str], lexicon: Lexicon) -> Part |
 
     The first stands in the singular and is not counted: `carrots and chickpea curry` are two things.
     """
+    if behind := _BOTH_BEHIND.fullmatch(text.strip(ENDS)):
+        thing, one, other = behind.groups()
+        named = name_part(f"{one} {thing}", hints, lexicon).named
+        return tastes_of_both(f"{one} and {other} {thing}", hints, lexicon) if named.outcome == "matched" else None
     found = _TASTES_OF_BOTH.fullmatch(text.strip(ENDS))
     if not found:
         return None
