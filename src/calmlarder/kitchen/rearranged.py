@@ -18,6 +18,7 @@ _LONG_FOR_FISH = 4  # minutes: ours
 _QUICK_MEAT = 5  # minutes: strips of what fries no longer are tough once they simmer. Ours
 _RESTS_MINUTES = 8  # so long a steak or a fillet stays hot under foil, and is the better for it. Ours
 _MANY_LEAVES_G = 100  # ours
+_GIVE_WATER = frozenset({"leaf", "tomato"})
 _DRIES_MINUTES = 2  # until their water is gone: common practice, no source
 _DRIED = "Turn the heat up until the water in the pan has boiled off, and down again."
 _EGGS_FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}.*, and lift out\.$")
@@ -135,7 +136,7 @@ def _fish_lifted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
 
 
 def _greens_drained(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
-    """Many leaves give water as they wilt, which boils off before eggs are poured over; a sauce is left as it is.
+    """Many leaves and raw tomatoes give water, which boils off before eggs are poured over; a sauce is left as it is.
 
     Tipped out it would take the fat along.
     """
@@ -144,7 +145,7 @@ def _greens_drained(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     leaves = [
         one
         for one in fillings
-        if one.food.kind == "leaf" and one.food.state == "raw" and pattern.slots[one.slot].role == "vegetable"
+        if one.food.kind in _GIVE_WATER and one.food.state == "raw" and pattern.slots[one.slot].role == "vegetable"
     ]
     slots = {one.slot for one in leaves}
     at = next((n for n in told if eggs is not None and n < eggs and slots.intersection(pattern.steps[n].slots)), None)

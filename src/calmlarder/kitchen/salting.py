@@ -9,7 +9,7 @@ from calmlarder.kitchen.finer import lifted_out, salted_before
 from calmlarder.kitchen.piece import COOK, Dish, Progress, Told, Work
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import sentence
-from calmlarder.patterns.pattern import Place
+from calmlarder.patterns.pattern import Place, Step
 from calmlarder.tables.vocabulary import CANNED_STATES
 
 _TASTING = 1  # minute: common practice, no source
@@ -65,9 +65,14 @@ def tasted_before(dish: Dish) -> int:
     steps = dish.pattern.steps
     made = [number for number, step in enumerate(steps) if step.place not in {"apart", "plate"}]
     at = made[-1] + 1 if made and steps[made[-1]].place in _TASTED_IN else -1
-    while 0 < at < len(steps) and steps[at].words.startswith("Stir"):
+    while 0 < at < len(steps) and (steps[at].words.startswith("Stir") or is_folded(steps[at])):
         at += 1
     return at
+
+
+def is_folded(step: Step) -> bool:
+    """Whether an omelette is folded in its pan, which comes the moment its eggs are set."""
+    return step.place == "plate" and "fold, and take the pan off the heat" in step.words
 
 
 def _is_plain(dish: Dish, one: Filling) -> bool:

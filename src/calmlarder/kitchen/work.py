@@ -41,7 +41,7 @@ from calmlarder.kitchen.piece import (
     dish_of,
 )
 from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
-from calmlarder.kitchen.salting import salted, taste, tasted_before
+from calmlarder.kitchen.salting import is_folded, salted, taste, tasted_before
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.two_pans import in_batches, in_pans, minutes_of_batches, on_trays
 from calmlarder.kitchen.wording import (
@@ -124,7 +124,7 @@ class _Kitchen:
 
     def _waits(self, step: Step, things: Sequence[Filling]) -> tuple[str, ...]:
         earlier = [name for one in self.dish.named_by(step) for name in self.progress.came_in.get(one.key, ())]
-        if step.place in {"plate", "dish"}:  # served, or baked, when all before it is there
+        if step.place in {"plate", "dish"} and not is_folded(step):  # served, or baked, when all before it is there
             earlier = [work.task.name for work in self.progress.done if work.stage not in {"ready", "heat oven"}]
         return tuple(dict.fromkeys((*made_ready_before(things), *earlier)))
 
@@ -222,7 +222,7 @@ class _Kitchen:
 
     def _task(self, step: Step, number: int, minutes: int, first: Sequence[Filling]) -> tuple[Task, str]:
         """The task of a step, and the stage it is told in; its place is taken from then on."""
-        name, place = f"step {number}", _vessel(step)
+        name, place = f"step {number}", "pan" if is_folded(step) else _vessel(step)
         waits = self._waits(step, first)
         before = self.progress.last_at.get(place)
         holds = HOLDS[step.place]
@@ -291,7 +291,7 @@ class _Kitchen:
 
     def _goes_on(self, step: Step, before: str | None) -> bool:
         """Whether what was in its pan or pot before is still there, and would cook on if the cook left it."""
-        if before is None or step.place not in {"pan", "pot"}:
+        if before is None or not (step.place in {"pan", "pot"} or is_folded(step)):
             return False
         done = self.progress.done
         there = [one for one in done if one.task.name == before or (one.task.before_end_of or "?")[0] == before]
