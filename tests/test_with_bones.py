@@ -25,9 +25,9 @@ def test_the_amounts_and_the_step_tell_what_pieces_weigh_with_their_bones(
     dinner = cook([line, *ROASTED], "roots-tray", people=3)
     use = next(one for one in dinner.uses if one.food == PIECES)
     assert told in use.household
-    (with_bones,) = re.findall(r", (\d+) g with the bones", use.household)
+    (with_bones,) = re.findall(r", (\d+) g including the bones", use.household)
     assert abs(use.grams / (1 - BONE) - int(with_bones)) <= NEAREST_G
-    assert f"{with_bones} g with the bones)" in " ".join(dinner.steps)
+    assert f"{with_bones} g including the bones)" in " ".join(dinner.steps)
 
 
 def test_what_is_sold_without_bones_has_none(cook: Callable[..., Any]) -> None:
@@ -54,6 +54,6 @@ def test_the_check_recounts_the_bones() -> None:
         read = Read(dinner, lots, {PIECES: row}, {}, {}, (), None)  # type: ignore[arg-type]
         return [*measure_faults(read), *step_faults(read)]
 
-    assert not faults("950 g with the bones", "Add 630 g chicken (950 g with the bones).")
-    assert faults("700 g with the bones", "Add 630 g chicken (700 g with the bones).")
-    assert faults("950 g with the bones", "Add 630 g chicken (800 g with the bones).")
+    assert not faults("950 g including the bones", "Add 630 g chicken (950 g including the bones).")
+    assert faults("700 g including the bones", "Add 630 g chicken (700 g including the bones).")
+    assert faults("950 g including the bones", "Add 630 g chicken (800 g including the bones).")

@@ -25,7 +25,7 @@ _OF_BONES = {
     "turkey-wings": "0.6", "turkey-whole": "0.74", "duck-whole": "0.7", "goose": "0.75", "game-bird": "0.75",
     "game-bird-small": "0.75", "quail": "0.8", "poussin": "0.62",
 }  # fmt: skip
-_BONES, _NEAREST_BONES_G = re.compile(r"(?:(.*), )?(\d+) g with the bones"), 25
+_BONES, _NEAREST_BONES_G = re.compile(r"(?:(.*), )?(\d+) g including the bones"), 25
 _OF_THE_LINE = re.compile(r"all (\d+)|(\d+) of the (\d+)")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
 _KINDS_NEVER_HALVED = {"poultry"}
@@ -90,9 +90,12 @@ def step_faults(read: Read) -> Iterator[str]:
     names = "|".join(re.escape(name) for name in sorted(sums, key=len, reverse=True))
     for use in read.dinner["uses"]:
         bones, name = _BONES.fullmatch(use["household"] or ""), read.name(use["food"])
-        if bones is not None:  # `630 g chicken pieces (950 g with the bones)`, `2 wings (60 g, 100 g with the bones)`
-            text = text.replace(f"{use['grams']} g {name} ({bones[2]} g with the bones)", f"{use['grams']} g {name}")
-            text = text.replace(f"{name} ({use['grams']} g, {bones[2]} g with", f"{name} ({use['grams']} g) with")
+        if (
+            bones is not None
+        ):  # `630 g chicken pieces (950 g including the bones)`, `2 wings (60 g, 100 g including the bones)`
+            too = f"{bones[2]} g including the bones)"
+            text = text.replace(f"{use['grams']} g {name} ({too}", f"{use['grams']} g {name}")
+            text = text.replace(f"{name} ({use['grams']} g, {too}", f"{name} ({use['grams']} g)")
     text = re.sub(r"(?<![\d.])1 ([\w -]*egg) (?=\(\d+ g\))", r"1 \1s ", text)  # 1 egg (55 g)
     text = re.sub(rf"(?<![\d.])\d+ ({names}) \((\d+) g\)", r"\2 g \1", text)  # 2 eggs (110 g)
     for spoons, name, _ in re.findall(rf"(\d*½? ?t(?:sp|bsp)) ({names}) \((\d+) g\)", text):

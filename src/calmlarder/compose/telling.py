@@ -185,7 +185,7 @@ def _with_bones(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
     said, with_bones = _household(food, lot, grams, tables), bones_too(food, lot.line, grams)
     if with_bones is None:
         return said
-    return ", ".join(filter(None, (said, f"{with_bones} g with the bones")))
+    return ", ".join(filter(None, (said, f"{with_bones} g including the bones")))
 
 
 def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:

@@ -20,7 +20,7 @@ _ONE_PAN_OF_MINCE_GRAMS = 600  # more of it stews in its juice: common practice,
 _ONE_FRITTATA_EGGS_G, _ONE_FRITTATA_REST_G = 440, 650
 # Three fish of a plate's length lie in no pan of 28 cm; sardines do (common practice, no source). Grams without bones.
 _FISH_IN_A_PAN, _SMALL_FISH_G = 2, 70
-_WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?(?:, \d+ g with the bones)?$")
+_WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?(?:, \d+ g including the bones)?$")
 _LAYER = re.compile(r"\bshape into\b[^;.]*\bpatties\b|\bpress \{|\bin one layer\b")
 _BEATEN = re.compile(r"\b(?:[Bb]eat(?:en)?|[Pp]our)\b")
 # Nobody tosses a whole bird or a joint.
