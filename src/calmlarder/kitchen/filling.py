@@ -128,7 +128,7 @@ class Filling(NamedTuple):
         bones = _WITH_BONES.fullmatch(self.household or "")
         counted = _OF_THE_LINE.fullmatch((bones[1] if bones else self.household) or "")
         if bones and not counted:
-            return f"{self.grams} g {self.food.name} ({bones[2]})"
+            return f"{'all ' * self.whole}{self.grams} g {self.food.name} ({bones[2]})"
         if bones and counted:
             return f"{counted[1]} {self.food.name} ({self.grams} g, {bones[2]})"
         if counted:
