@@ -22,6 +22,7 @@ from calmlarder.adapt.near_lines import lines_with_neighbours
 from calmlarder.adapt.oil_lowered import BESIDE_IT
 from calmlarder.adapt.step_ahead import boiled_ahead
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
+from calmlarder.adapt.step_clove_work import without_work_on_cloves
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_green_parts import green_parts_named
@@ -133,6 +134,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             texts.setdefault(food, []).append(step)
     marked = without_soaked_mushrooms(steps, marked, parts, adapted, tables)
     marked = greens_out_of_a_red_base(oil_with_the_fat(marked, _left_of_the_oil(adapted, told)))
+    marked = without_work_on_cloves(marked)
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = without_soaked_pulses(steps, _one_beside_the_other(marked), told)

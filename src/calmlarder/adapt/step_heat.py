@@ -137,7 +137,7 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     ):
         return ": just stir it in"
     oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
-    if oven and _says(IN_THE_OVEN, step) and not _in_a_pan(step):
+    if oven and _says(IN_THE_OVEN, step) and not _in_a_pan(step) and not _on_the_stove(step, sentence):
         following = behind.partition("\n")[0]
         baked = step if _minutes(step) else f"{step} {following}" if _ROAST_NEXT.match(following) else ""
         again = any(_says(IN_THE_OVEN, one) and _minutes(one) for one in behind.split("\n"))
@@ -154,6 +154,12 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     ):
         return f": {change.not_browned}"
     return ""
+
+
+def _on_the_stove(step: str, sentence: str) -> bool:
+    """Whether a sentence cooks for minutes of its own before the dish goes into the oven."""
+    told = f"{sentence}. {_when_done(step, sentence)}"
+    return bool(_minutes(told)) and not _says(IN_THE_OVEN, told)
 
 
 def _is_peeled(step: str, end: int) -> bool:

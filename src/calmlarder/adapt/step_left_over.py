@@ -55,6 +55,7 @@ _A_SLIVER = re.compile(
     r"(?:(?:,| and|, and) (?P<rest>[^.;]*?))? (?P<where>(?:in(?:to)?|under|inside|deep) [^.;]*)(?P<end>[.;]|$)",
     re.IGNORECASE,
 )
+_IN_A_CUT = re.compile(r"\b(?:each|cuts?|slits?|slashes|incisions?|holes?|pockets?|skin|gaps?)\b", re.IGNORECASE)
 # `a garlic sliver`, whose bracket says that it is oil now.
 _GARLIC_SLIVER = re.compile(
     r"\b(?:an? |some |the )?garlic \[garlic-infused oil[^\]]*\] (?:slivers?|slices?|pieces?)\b", re.IGNORECASE
@@ -142,8 +143,11 @@ def _rubbed_in(step: str) -> str:
     """A step in which garlic was pushed into cuts: what went in with it still does, and the oil is rubbed on."""
     step = _GARLIC_SLIVER.sub("a sliver of garlic-infused oil", step)
     found = _A_SLIVER.search(step)
-    if found is None or ((found["of"] or "").strip() == "the" and found["rest"] is None and "cut" not in step):
+    the = found is not None and (found["of"] or "").strip() == "the"
+    if found is None or (the and found["rest"] is None and "cut" not in step):
         return step
+    if the and found["verb"].casefold() in {"put", "place"} and not _IN_A_CUT.search(found["where"]):
+        return step  # into the pot or the processor
     head, behind = step[: found.start()], step[found.end() :]
     if found["rest"]:
         head += f"{found['verb']} {found['rest']} {found['where']}"

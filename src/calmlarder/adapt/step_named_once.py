@@ -116,14 +116,18 @@ def _once_each(sentence: str, whole: str) -> str:
     return sentence
 
 
+_COMMAS = re.compile(r"(?P<said>\[[^\[\]]*\])|, ")
+
+
 def without_one(sentence: str, span: tuple[int, int]) -> str:
     """A sentence without one thing of its list, of which the last stands behind `and`."""
     before, behind = sentence[: span[0]], sentence[span[1] :]
     if before.endswith(", "):
         return f"{before.removesuffix(', ')}{behind}"
     if before.endswith(" and "):
-        head, comma, last = before.removesuffix(" and ").removesuffix(",").rpartition(", ")
-        return f"{head} and {last}{behind}" if comma else f"{last}{behind}"
+        rest = before.removesuffix(" and ").removesuffix(",")
+        comma = next((one for one in reversed([*_COMMAS.finditer(rest)]) if not one["said"]), None)
+        return f"{rest[: comma.start()]} and {rest[comma.end() :]}{behind}" if comma else f"{rest}{behind}"
     return sentence
 
 

@@ -13,6 +13,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
 IN_THE_OVEN = re.compile(r"\b(?:oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|tray|grill\w*)\b", re.IGNORECASE)
+_OVEN_SAID = re.compile(r"; in the oven it needs only \d+ minutes", re.IGNORECASE)
 OVEN_TIME = re.compile(r"^in the oven it needs only (\d+) minutes$", re.IGNORECASE)
 _FRIES = re.compile(
     r"\b(?:soft\w*|sweat\w*|fry|fried|frying|saut\w+|sizzl\w*|golden|brown\w*|pan|wok|cook\w*)\b", re.IGNORECASE
@@ -91,6 +92,17 @@ def told_where_used(change: Change, steps: str, everywhere: str, food: Food) -> 
             kept = [other for other in kept if other.casefold() not in one.casefold()]
             kept.append(one)
     return change.model_copy(update={"how": "; ".join(kept)})
+
+
+def without_oven_times(adapted: Adapted, steps: Sequence[str]) -> Adapted:
+    """The changes without how long a thing is in the oven, where no step has the dish there."""
+    if not steps or any(map(IN_THE_OVEN.search, steps)):
+        return adapted
+    changes = tuple(
+        one.model_copy(update={"why": _OVEN_SAID.sub("", one.why), "how": _OVEN_SAID.sub("", one.how)})
+        for one in adapted.changes
+    )
+    return adapted.model_copy(update={"changes": changes})
 
 
 def _is_elsewhere(how: str, steps: str, everywhere: str) -> bool:

@@ -1,8 +1,10 @@
 """What needs less time than what it stands in for goes into the pan later in a step, which has its time."""
 
 import re
+from collections.abc import Sequence
 
-_SO_LONG = re.compile(r"(?:about )?\b\d+(?: ?(?:[-–]|to) ?\d+)? ?(?:minutes?|mins?)\b", re.IGNORECASE)
+_OR_HOURS = r"(?:(?: ?[-–] ?| to )(?:\d+|an?|one) ?(?:hours?|hrs?)\b)?"
+_SO_LONG = re.compile(rf"(?:about )?\b\d+(?: ?(?:[-–]|to) ?\d+)? ?(?:minutes?|mins?)\b{_OR_HOURS}", re.IGNORECASE)
 # What goes in last, named in a row of things that go in now.
 _ONE_NAME = r"(?P<name>(?:(?!and\b|the\b)[a-z][\w-]*\b ){1,4})"
 _SAID = r"\[(?P<said>(?:[\w -]+ )?only (?:for the last \d+ minutes|at the end))\]"
@@ -24,6 +26,7 @@ _SOLD_AS = re.compile(r"^(?:canned|cooked|boiled|dry) ")
 _A_TIME = re.compile(r"(?<!last )\b\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?|hrs?)\b", re.IGNORECASE)
 # `[potatoes about 18 minutes, not 8] … for 8 minutes`
 _OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
+_SERVES = re.compile(r"\b(?:serve|ladle|divide)\b", re.IGNORECASE)
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 
 
@@ -37,7 +40,7 @@ def _with_its_time(step: str) -> str:
     found = _OTHER_TIME.search(step)
     if found is None:
         return step
-    told = re.compile(rf"\b{found['given']}(?:(?: ?[-–] ?| to )\d+)? ?(?:minutes?|mins?)\b")
+    told = re.compile(rf"\b{found['given']}(?:(?: ?[-–] ?| to )\d+)? ?(?:minutes?|mins?)\b{_OR_HOURS}")
     rest = step[found.end() :]
     now = told.sub(f"{found['needs']} minutes", rest, count=1)
     return f"{step[: found.start()]}{now}" if now != rest else step
@@ -76,7 +79,7 @@ def _one_late(step: str) -> str:
         if not behind.startswith((",", " and")):
             return step  # nothing would be left to go in
         behind = re.sub(r"^(?:,| and) ", "", behind)
-    return " ".join((f"{before}{behind}", *(text for _, text in sorted(late))))
+    return _at_their_time(f"{before}{behind}", [text for _, text in sorted(late)])
 
 
 def _minutes_of(part: str) -> int:
@@ -101,4 +104,20 @@ def _last_things_last(step: str) -> str:
         return "the " if found["one"] else "" if found["the"] else found["behind"] or ""
 
     told = _LAST.sub(taken, step)
-    return " ".join((told.rstrip(), *late)) if late else step
+    return _at_their_time(told, late) if late else step
+
+
+def _at_their_time(step: str, late: Sequence[str]) -> str:
+    """The step with what goes in late at its end; before what serves it, and minutes behind those they are the last of.
+
+    `Simmer for an hour. Put in the beans for the last 10 minutes of it. At the end stir in the chives. Ladle out.`
+    """
+    sentences = re.split(r"(?<=[.;!?])(?=\s)", step.rstrip())
+    served = next((at for at, one in enumerate(sentences) if at and _SERVES.search(one)), None)
+    if served is None:
+        return " ".join((step.rstrip(), *late))
+    timed = next((at + 1 for at in reversed(range(served)) if _A_TIME.search(sentences[at])), served)
+    of_it = "".join(f" {one}" for one in late if one.endswith("of it."))
+    rest = "".join(f" {one}" for one in late if not one.endswith("of it."))
+    head, middle, tail = sentences[:timed], sentences[timed:served], sentences[served:]
+    return f"{''.join(head)}{of_it}{''.join(middle)}{rest}{''.join(tail)}"

@@ -49,7 +49,7 @@ _FROM_ITS_SKINS = re.compile(
     r"\b(?:squeeze|pop|slip|push|press) (?:out |in )?the (?:[\w-]+ )*garlic-infused oil(?: \[[^\]]*\])?,?"
     r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?(?:skins?|cavity|bulbs?|halves|heads?|chicken|bird)\b"
     r"(?P<over> over [^,.;]{2,40}?(?=,? and\b|[,.;]))?"
-    r"(?P<into> into [^,.;]{2,30}?(?=,? (?:and )?(?:mash|stir)|[.;]))?"
+    r"(?P<into> into [^,.;]{2,30}?(?=,? and\b|[,.;]))?"
     r"(?:,? (?:and )?(?:mash|stir|crush|whisk|mix|beat) (?:it|them) (?P<where>into [^,.;]+?))?"
     r"(?P<rest>,? and |, |[.;])",
     re.IGNORECASE,

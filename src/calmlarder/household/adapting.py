@@ -18,6 +18,7 @@ from calmlarder.adapt.outside import marked_beside, named_outside, served_with
 from calmlarder.adapt.remarks import another_dish, labels_to_read, many_leeks, taken_from_tins, weigh_these
 from calmlarder.adapt.said_above import without_what_is_gone
 from calmlarder.adapt.settled import Settler
+from calmlarder.adapt.step_notes import without_oven_times
 from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
 from calmlarder.adapt.usual_amounts import with_usual_amounts
@@ -101,7 +102,7 @@ def adapted_recipe(
     parts = parts_of([settler.settle(line) for line in lines])
     reads = with_usual_amounts([part.read for part in parts], serves, eaters, tables)
     told = told_of(recipe, reads, tables)
-    adapted = adapt(reads, serves, eaters, tables, told)
+    adapted = without_oven_times(adapt(reads, serves, eaters, tables, told), recipe.steps)
     remarks = ((GUESSED if recipe.page else SENTENCES,) if recipe.guessed else ()) + _for_how_many(recipe, serves)
     remarks += another_dish(recipe, reads, adapted, told, tables)
     remarks += served_with(recipe, reads, eaters, tables) + labels_to_read(reads, adapted, tables)
