@@ -52,3 +52,13 @@ def test_a_pea_soup_without_peas_is_another_dish(adapt: Adapt) -> None:
     most = max((to for change in found["changes"] for to in change["to"]), key=lambda one: float(one["grams"]))
     assert "pea" not in most["food"].split("-")
     assert any("named for dry split peas, which cannot stay" in one for one in found["remarks"])
+
+
+def test_what_is_kept_in_part_is_still_that_dish(adapt: Adapt) -> None:
+    found = adapt(
+        "Black bean burgers", "480 g canned black beans, drained", "60 g oat flakes", "1 egg", "1 tsp ground cumin",
+        steps="1. Mash the beans, stir in the rest, shape four burgers and fry them for 8 minutes.",
+    )  # fmt: skip
+    kept = {to["food"]: float(to["grams"]) for change in found["changes"] for to in change["to"]}
+    assert 0 < 2 * kept["black-beans-canned"] < sum(kept.values())
+    assert not any("cannot stay" in one for one in found["remarks"])

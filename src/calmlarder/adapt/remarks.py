@@ -103,8 +103,8 @@ def another_dish(
     gone = []
     for change in adapted.changes:
         food = reads[change.place].food if change.place is not None else None
-        whole = sum(one.grams for one in change.to)
-        stays = {one.food for one in change.to if one.grams >= prices.LEAST_OF_A_MAIN * float(whole)}
+        half = prices.LEAST_OF_A_MAIN * float(sum(one.grams for one in change.to))
+        stays = {one.food for one in change.to if one.food == food or one.grams >= half}
         replaced = food is not None and change.change in {"swap", "out"} and told.is_titled(food)
         if food is not None and replaced and not _stays(food, stays, told, tables):
             gone.append(tables.food_by_id[food].name)
