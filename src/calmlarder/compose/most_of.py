@@ -1,5 +1,7 @@
 """The most of one thing on one plate, whatever its dish allows. Common practice, no source."""
 
+import math
+import re
 from typing import Final
 
 from calmlarder.compose.request import DinnerRequest
@@ -16,6 +18,8 @@ SWEET_SPICES: Final = frozenset(
 )
 _MOST_SWEET = 0.5  # portions: common practice, no source
 _SAVOURY = frozenset({"dinner", "packed"})
+# A teaspoon a person of English mustard: recalled.
+_FIERCE, _FIERCE_G = re.compile(r"\b(?:english|hot|extra[ -]strong)\b", re.IGNORECASE), 5
 # Fat goes by the vessel more than by the plate: two spoons for a pan for four, a little more for a tray.
 _VESSEL_FAT_G, _FAT_EACH_G = {"stir-fry": 8, "roast": 12}, 5
 
@@ -31,3 +35,10 @@ def most_portions(slot: Slot, food: Food, wanted: DinnerRequest) -> float:
     if slot.role == "fat" and slot.method in _VESSEL_FAT_G:
         most = min(most, (_VESSEL_FAT_G[slot.method] / wanted.people + _FAT_EACH_G) / float(food.portion_g))
     return most
+
+
+def most_of_fierce(food: Food, line: str) -> float:
+    """In portions for one person, of mustard that its line calls English or hot: a teaspoon, which bites already."""
+    if food.id != "mustard" or _FIERCE.search(line) is None:
+        return math.inf
+    return _FIERCE_G / float(food.portion_g)

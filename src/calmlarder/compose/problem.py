@@ -8,7 +8,7 @@ from functools import cached_property
 from typing import Any, NamedTuple
 
 from calmlarder.compose import weights
-from calmlarder.compose.most_of import MOST_OF_KIND, most_portions
+from calmlarder.compose.most_of import MOST_OF_KIND, most_of_fierce, most_portions
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.unfit_for_slot import NIBBLED, is_unfit
@@ -258,7 +258,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     portion = float(food.portion_g) * wanted.people
     there = int(lot.grams) // unit
     dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)
-    portions = most_portions(slot, food, wanted)
+    portions = min(most_portions(slot, food, wanted), most_of_fierce(food, lot.line))
     whole = _most_of_what_goes_off(slot, thing, wanted)
     if there * unit <= whole * portion:
         portions = max(portions, whole)
