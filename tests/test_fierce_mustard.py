@@ -4,7 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 TEASPOON_G = 5
-FRIDGE = ("pork chops 2", "potatoes 1kg", "carrots 4", "double cream 200ml", "butter", "parsley")
+FRIDGE = ("pork chops 2", "potatoes 1kg", "carrots 4", "broccoli 300g", "double cream 200ml", "butter", "parsley")
 
 
 def test_english_mustard_is_a_teaspoon_a_person_at_most(cook: Callable[..., Any]) -> None:
