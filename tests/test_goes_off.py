@@ -2,6 +2,8 @@
 
 from collections.abc import Callable, Sequence
 
+import pytest
+
 from calmlarder.compose.compose import compose
 from calmlarder.compose.market import Market
 from calmlarder.compose.offer import offer
@@ -60,6 +62,7 @@ def test_what_is_past_its_day_and_in_no_dish_is_named(
     assert [one for one in dinner.cautions if one.startswith("Mange tout, past its day (opened 2026-03-07; keeps")]
 
 
+@pytest.mark.long
 def test_a_bunch_whose_greens_go_in_is_not_left_out(
     tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
     wanting: Callable[..., DinnerRequest],

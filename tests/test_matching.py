@@ -271,6 +271,6 @@ def test_every_name_of_a_food_finds_it(tables, reader: LarderReader) -> None:  #
         found = {candidate.food for candidate in reading.candidates}
         assert food.id in found, food.name
         assert reading.match.outcome in {"matched", "ask"}
-    for row in some(tables.names, 15):
+    for row in some(tables.names, 30):
         reading = read(reader, f"100 g {row.name}")
         assert row.food in {candidate.food for candidate in reading.candidates}, row.name

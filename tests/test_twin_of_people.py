@@ -42,6 +42,7 @@ def _near(lots: list[Lot], wanted: DinnerRequest, patterns: tuple[Pattern, ...],
     return [one for number, one in enumerate(patterns) if one.id == best or number % 16 == 0]
 
 
+@pytest.mark.long
 def test_at_a_table_of_several(tables: Tables, patterns: tuple[Pattern, ...], lots_of: LotsOf) -> None:
     found = 0
     for seed in range(14):

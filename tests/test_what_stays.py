@@ -85,8 +85,11 @@ def test_thighs_with_their_bones_weigh_what_they_weigh(ask: Ask, lots_of: Callab
     lines = ["8 chicken thighs bone in", "potatoes 2kg", "carrots 8", "olive oil", "thyme"]
     dinner = ask(lines, "tray-bake", 4).dinners[0]
     use = next(one for one in dinner.uses if "thighs" in one.name)
-    assert use.household in {"4 of the 8", "all 8"}  # as many each
-    count = 4 if use.household == "4 of the 8" else 8
+    assert use.household is not None
+    many, _, with_bones = use.household.partition(", ")
+    assert many in {"4 of the 8", "all 8"}  # as many each
+    assert with_bones.endswith("g including the bones")
+    count = 4 if many == "4 of the 8" else 8
     assert 115 <= use.grams / count <= 160
 
 
