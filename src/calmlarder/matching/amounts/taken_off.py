@@ -48,8 +48,8 @@ _A_FEW_LEAVES = LatePattern(
 )
 _FEW = LatePattern(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
 _MINUS = LatePattern(
-    rf"[,;]?\s*\b(?:minus|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))",
-    needs=("minus ", "less ", "bar ", "apart from ", "except "),
+    rf"[,;]?\s*\b(?:minus|kulang|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))",
+    needs=("minus ", "kulang ", "less ", "bar ", "apart from ", "except "),
 )
 _COUNT = LatePattern(rf"(?:(?<![\w./,-])|(?<=\bx))(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 _INSIDE = LatePattern(
