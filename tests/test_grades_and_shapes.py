@@ -12,7 +12,8 @@ from calmlarder.larder.lot import Lot
     [
         ("Maple syrup, dark", "maple-syrup"), ("maple syrup amber", "maple-syrup"),
         ("biber green long ones", "pepper-green"), ("long green peppers 3", "pepper-green"),
-        ("eggs 1 tray kulang 5", "egg"), ("brinjal 1 long", "aubergine"), ("fried gluten balls", "seitan"), ("gluten balls 10", "seitan"),
+        ("eggs 1 tray kulang 5", "egg"),
+        ("brinjal 1 long", "aubergine"), ("fried gluten balls", "seitan"), ("gluten balls 10", "seitan"),
     ],
 )  # fmt: skip
 def test_it_is_not_asked_about(line: str, food: str, lots_of: Callable[..., list[Lot]]) -> None:
