@@ -167,6 +167,7 @@ def test_a_key_for_a_lot_on_a_line_that_waits_says_what_it_waits_for(play: Calla
     play(act)
 
 
+@pytest.mark.long
 def test_letters_of_no_food_leave_nothing_out_and_undo_outlasts_a_look_at_the_larder(
     play: Callable[..., LarderApp],
 ) -> None:

@@ -59,6 +59,7 @@ def test_what_a_label_names_since_is_not_shared(home: list[str], capsys: Any) ->
     assert "peanuts" in capsys.readouterr().err
 
 
+@pytest.mark.long
 def test_nor_is_a_plan(home: list[str], capsys: Any) -> None:
     assert main([*home, "plan", "--meals", "tonight", "--work", "0"]) == 0
     assert main([*home, "share", "plan"]) == 0

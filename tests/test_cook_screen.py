@@ -97,6 +97,7 @@ def wrong_of(app: LarderApp) -> str:
     return " ".join(str(one.content) for one in app.screen.query(".wrong").results(Static) if one.display)
 
 
+@pytest.mark.long
 def test_the_scale_takes_ounces_and_drops_no_letter(play: Callable[..., LarderApp]) -> None:
     """`4.8oz` was once kept as 48 g. An ounce is 28.35 g (NIST Special Publication 811, appendix B.8)."""
 

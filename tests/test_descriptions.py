@@ -33,7 +33,7 @@ def test_a_description_is_no_second_food(reader: LarderReader, tables: Tables) -
             continue
         own = {lot.food for lot in alone.lots}
         own |= {kin for one in own for kin in lexicon.kin(one)}
-        for shape, said in itertools.islice(told, 9):
+        for shape, said in itertools.islice(told, 5):
             line, count = shape.format(name, said), count + 1
             read = reader.read(line, "line")
             assert read is not None

@@ -160,6 +160,7 @@ def test_what_opens_over_a_screen_is_put_away_by_a_click_beside_it_or_on_its_key
     play(act, (80, 24))
 
 
+@pytest.mark.long
 def test_keys_that_were_looked_for_stand_below_what_they_are_for(play: Callable[..., LarderApp]) -> None:
     """Three people new to it went to the help for each of these: remove, correct, back to the dinner before, keep."""
 

@@ -121,6 +121,7 @@ def test_the_chosen_row_has_a_sign_in_every_list(play: Callable[..., LarderApp])
     play(act)
 
 
+@pytest.mark.long
 def test_over_a_question_commands_are_found_and_leave_it(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         async def find(words: str, title: str) -> None:

@@ -114,6 +114,7 @@ def test_what_was_kept_open_without_a_day_is_open_since_the_day_before_the_updat
         assert days_left(day + timedelta(days=2)) == first - 2
 
 
+@pytest.mark.long
 def test_cook_takes_nothing_from_a_lot_that_is_another_food_by_now(play: Callable[..., LarderApp]) -> None:
     told: list[str] = []
 

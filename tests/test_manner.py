@@ -106,6 +106,7 @@ def test_what_goes_in_by_the_spoon_is_told_in_spoons_in_the_steps(
     assert "oz firm tofu" in steps
 
 
+@pytest.mark.long
 def test_the_screen_follows(play: Callable[..., LarderApp], tmp_path: Path) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         for line in LINES:

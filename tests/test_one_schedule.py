@@ -40,7 +40,7 @@ def book() -> Tables:
 def dinners() -> Mapping[str, Dinner]:
     patterns = load_patterns(shipped("recipes"))
     found = {}
-    for path in some(FRIDGES, 3):
+    for path in some(FRIDGES, 2):
         composed = propose(path, book(), patterns)
         if composed.dinners:
             found[path.stem] = composed.dinners[0]
@@ -54,7 +54,7 @@ def each() -> Iterator[tuple[str, Dinner, list[Food]]]:
 
 
 def test_most_fridges_have_a_dinner_to_look_at() -> None:
-    assert len(dinners()) >= len(some(FRIDGES, 3)) / 2
+    assert len(dinners()) >= len(some(FRIDGES, 2)) / 2
 
 
 def in_the_steps(dinner: Dinner, food: Food) -> tuple[int, int]:

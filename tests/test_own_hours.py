@@ -199,6 +199,7 @@ def test_a_plan_keeps_to_each_ones_hours(ask: Ask, monkeypatch: pytest.MonkeyPat
     assert most(near, 0, 1) <= 0.506
 
 
+@pytest.mark.long
 def test_people_and_limits_keep_them(tables: Tables, tmp_path: Path) -> None:
     home = tmp_path / "home"
 

@@ -218,6 +218,7 @@ def test_what_was_eaten_before_counts_at_the_first_sitting(planning: Any) -> Non
     assert first is None or first["per_person"]["loads_g"]["oligosaccharides"] <= 0.005
 
 
+@pytest.mark.long
 def test_sittings_an_hour_apart_share_the_caps(planning: Any) -> None:
     """Each load of both together, from the dinners as shown, is under the cap of one sitting."""
     lines = [*BASICS, "firm tofu 560g", "carrots x8", "courgette 800g", "tempeh 400g", "dry rice noodles 250g"]

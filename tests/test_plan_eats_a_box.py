@@ -71,6 +71,7 @@ def _left_box(plan: dict[str, Any]) -> dict[str, Any]:
     return box
 
 
+@pytest.mark.long
 def test_a_box_over_a_limit_by_itself_is_told_with_what_would_fit(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -89,6 +89,7 @@ def test_what_is_shown_is_kept_and_not_what_the_search_ends_with(
     play(act)
 
 
+@pytest.mark.long
 def test_without_a_key_the_search_ends_with_its_best(play: Callable[..., LarderApp], ends: threading.Event) -> None:
     """Else the test above would say nothing."""
 

@@ -366,6 +366,7 @@ def test_a_guest_without_milk_is_said_where_it_is_said_who_eats(play: Callable[.
     play(act)
 
 
+@pytest.mark.long
 def test_no_line_of_a_dinner_is_cut_below(play: Callable[..., LarderApp]) -> None:
     """Where its parts stand side by side the last step and the last limit were one row too low."""
 
@@ -488,6 +489,7 @@ def test_undo_while_it_is_asked_why_a_thing_is_thrown_leaves_it_there(play: Call
     play(act)
 
 
+@pytest.mark.long
 def test_what_is_for_tonight_only_outlives_the_screen_and_not_the_day(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         for text in SMALL:

@@ -74,6 +74,7 @@ def test_a_number_that_cannot_be_says_so(play: Play) -> None:
     play(act)
 
 
+@pytest.mark.long
 def test_disliked_foods_are_typed_found_and_forgotten(play: Play, tmp_path: Path, tables: Tables) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await pilot.press("f2")

@@ -272,6 +272,7 @@ def test_typing_goes_on_where_a_line_must_be_asked(play: Callable[[Act], LarderA
     play(act)
 
 
+@pytest.mark.long
 def test_enter_on_a_waiting_line_opens_its_choices(play: Callable[[Act], LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, UNCLEAR)

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+import pytest
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList
 
@@ -72,6 +73,7 @@ def test_the_portions_of_guests_go_into_boxes_and_the_others_are_logged(play: Ca
     play(act)
 
 
+@pytest.mark.long
 def test_my_own_portion_is_boxed_and_not_logged(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         people.add(app._kitchen, "kit", {})
@@ -94,6 +96,7 @@ def test_my_own_portion_is_boxed_and_not_logged(play: Callable[..., LarderApp]) 
     play(act)
 
 
+@pytest.mark.long
 def test_where_every_portion_is_somebodys_no_box_is_asked_for(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         people.add(app._kitchen, "kit", {"appetite": 1.4})

@@ -94,6 +94,7 @@ def test_why_can_be_left_and_stopped_at_any_moment(play: Callable[..., None]) ->
 
 
 @pytest.mark.usefixtures("short_why")
+@pytest.mark.long
 def test_why_a_food_past_its_use_by_is_out(play: Callable[..., None]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await choose(app, pilot, "chicken thighs")
@@ -244,6 +245,7 @@ def test_swaps_on_the_screen_pass_the_check_of_the_command(
 
 
 @pytest.mark.usefixtures("short_why")
+@pytest.mark.long
 def test_the_best_dinner_so_far_is_named_as_a_cook_names_it(
     play: Callable[..., None], monkeypatch: pytest.MonkeyPatch
 ) -> None:
