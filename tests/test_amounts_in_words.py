@@ -5,6 +5,13 @@ import pytest
 from calmlarder.larder.lines_to_lots import LarderReader
 
 
+def weighs(reader: LarderReader, line: str, food: str, grams: tuple[float, float]) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert [lot.food for lot in read.lots] == [food]
+    assert grams[0] <= read.lots[0].grams <= grams[1]
+
+
 @pytest.mark.parametrize(
     ("line", "food", "low", "high"),
     [
@@ -30,10 +37,7 @@ from calmlarder.larder.lines_to_lots import LarderReader
     ],
 )
 def test_how_much_it_is(reader: LarderReader, line: str, food: str, low: float, high: float) -> None:
-    read = reader.read(line, "line")
-    assert read is not None
-    assert [lot.food for lot in read.lots] == [food]
-    assert low <= read.lots[0].grams <= high
+    weighs(reader, line, food, (low, high))
 
 
 # Weights of pieces: USDA FoodData Central SR Legacy portions where it has them (plum tomato 62 g, large russet potato
@@ -68,10 +72,7 @@ def test_how_much_it_is(reader: LarderReader, line: str, food: str, low: float, 
     ],
 )
 def test_a_named_piece_weighs_what_it_does(reader: LarderReader, line: str, food: str, low: float, high: float) -> None:
-    read = reader.read(line, "line")
-    assert read is not None
-    assert [lot.food for lot in read.lots] == [food]
-    assert low <= read.lots[0].grams <= high
+    weighs(reader, line, food, (low, high))
 
 
 # What people say of how much is left, and of packs: common practice, no source, where the measure has no standard.
@@ -107,7 +108,4 @@ def test_a_named_piece_weighs_what_it_does(reader: LarderReader, line: str, food
     ],
 )
 def test_what_is_left_or_packed(reader: LarderReader, line: str, food: str, low: float, high: float) -> None:
-    read = reader.read(line, "line")
-    assert read is not None
-    assert [lot.food for lot in read.lots] == [food]
-    assert low <= read.lots[0].grams <= high
+    weighs(reader, line, food, (low, high))

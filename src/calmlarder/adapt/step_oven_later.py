@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from calmlarder.adapt.step_heat import SENTENCE_ENDS
 from calmlarder.adapt.step_named_once import without_one
@@ -22,6 +23,15 @@ _ON_THE_STOVE = re.compile(r"\b(?:simmer|fry|boil|pan over|saucepan|wok|rest)\b"
 _LONG = 45  # minutes: a roast that has one long time is done with it, what is baked later is something else; ours
 
 
+class _Stage(NamedTuple):
+    """A sentence that has the dish in the oven: in which step, from where to where, for how many minutes."""
+
+    step: int
+    start: int
+    end: int
+    minutes: int
+
+
 def put_in_the_oven_later(steps: Sequence[str]) -> list[str]:
     """The changed steps in which such a thing stands with the last time that the dish is in the oven."""
     told = list(steps)
@@ -33,26 +43,28 @@ def put_in_the_oven_later(steps: Sequence[str]) -> list[str]:
         stage = _last_stage(told, place, found.end(), later=found["oven"] is not None)
         if rest is None or stage is None:
             continue
-        at, start, end, minutes = stage
-        needs = int(found["minutes"])
-        name = _VERB.sub("", found["name"])
-        text = rest if at == place else told[at]
-        shift = len(step) - len(rest) if at == place else 0
-        start, end = start - shift, end - shift
-        much = f"{found['much'] or 'the '}{name}"
-        if minutes > needs:
-            new = f"{text[:end]} Put in {much} for the last {needs} minutes of it.{text[end:]}"
-        else:
-            lead = text[:start]
-            new = f"{lead}{' ' if lead and not lead.endswith(' ') else ''}Scatter {much} over. {text[start:].lstrip()}"
+        shift = len(step) - len(rest) if stage.step == place else 0
         told[place] = rest
-        told[at] = new
+        told[stage.step] = _joined(
+            told[stage.step], stage._replace(start=stage.start - shift, end=stage.end - shift), found
+        )
     return told
+
+
+def _joined(text: str, stage: _Stage, found: re.Match[str]) -> str:
+    """A step with the thing put in for the last minutes of its stage, or before it where that is no longer."""
+    much, needs = f"{found['much'] or 'the '}{_VERB.sub('', found['name'])}", int(found["minutes"])
+    if stage.minutes > needs:
+        before, behind = text[: stage.end], text[stage.end :]
+        return f"{before} Put in {much} for the last {needs} minutes of it.{behind}"
+    before, behind = text[: stage.start].rstrip(), text[stage.start :].lstrip()
+    return f"{before} Scatter {much} over. {behind}".lstrip()
 
 
 def _without(step: str, found: re.Match[str]) -> str | None:
     """The step without the thing, where something else of its list stays."""
-    start = found.start() + len(_VERB.match(found[0])[0]) if _VERB.match(found[0]) else found.start()  # type: ignore[index]
+    verb = _VERB.match(found[0])
+    start = found.start() + (verb.end() if verb else 0)
     before, behind = step[:start], step[found.end() :]
     follows = re.match(r"(?:,| and|, and) (?:the )?(?=[a-z])", behind)
     joined = _BEFORE_IT.search(before.removesuffix("the "))
@@ -64,9 +76,9 @@ def _without(step: str, found: re.Match[str]) -> str | None:
     return f"{before}{the}{behind[follows.end() :]}"
 
 
-def _last_stage(steps: Sequence[str], place: int, behind: int, later: bool) -> tuple[int, int, int, int] | None:
-    """Step, span and minutes of the last sentence that has it in the oven, or of the first where not `later`."""
-    stages: list[tuple[int, int, int, int]] = []
+def _last_stage(steps: Sequence[str], place: int, behind: int, later: bool) -> _Stage | None:
+    """The last stage that is behind a place in the steps, or the first where not `later`."""
+    stages: list[_Stage] = []
     for at in range(place, len(steps)):
         step = steps[at]
         start = 0
@@ -78,7 +90,7 @@ def _last_stage(steps: Sequence[str], place: int, behind: int, later: bool) -> t
             )
             goes = minutes and _IN_THE_OVEN.search(sentence) and not _ON_THE_STOVE.search(sentence)
             if goes and not (at == place and end <= behind):
-                stages.append((at, first, end, minutes))
+                stages.append(_Stage(at, first, end, minutes))
     if not stages:
         return None
-    return stages[-1] if later and stages[0][3] < _LONG else stages[0]
+    return stages[-1] if later and stages[0].minutes < _LONG else stages[0]

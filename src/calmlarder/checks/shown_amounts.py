@@ -90,9 +90,8 @@ def step_faults(read: Read) -> Iterator[str]:
     names = "|".join(re.escape(name) for name in sorted(sums, key=len, reverse=True))
     for use in read.dinner["uses"]:
         bones, name = _BONES.fullmatch(use["household"] or ""), read.name(use["food"])
-        if (
-            bones is not None
-        ):  # `630 g chicken pieces (950 g including the bones)`, `2 wings (60 g, 100 g including the bones)`
+        # `630 g chicken pieces (950 g including the bones)`, `2 wings (60 g, 100 g including the bones)`
+        if bones is not None:
             too = f"{bones[2]} g including the bones)"
             text = text.replace(f"{use['grams']} g {name} ({too}", f"{use['grams']} g {name}")
             text = text.replace(f"{name} ({use['grams']} g, {too}", f"{name} ({use['grams']} g)")

@@ -45,7 +45,7 @@ BUTTER_ABROAD = 3  # butter where the kitchen fries in oil and oil is there: bel
 IN_WATER = 24  # a stew in plain water where tomatoes or stock are there: above a tin to open and two weighings
 FOREIGN_BASE = 45  # potatoes under a curry where there is rice: about a main thing that is missing and its amount
 RICE_FOR_TORTILLAS = 200  # rice in a Mexican dish where there are tortillas: as none at all where there is some
-# Rice in a dish of another kitchen where there are tortillas of maize: they are a Mexican kitchen's own.
+# Rice in a dish of another kitchen where there are tortillas of maize: they are a Mexican kitchen's own. Ours.
 RICE_BESIDE_TORTILLAS = 60
 NO_BASE = 200  # roots or eggs alone where rice, potatoes or noodles are there: above what a last pack is worth
 BREAD_FOR_A_BASE = 45  # bread or crumpets under a cooked main where potatoes, rice or noodles are there: the same

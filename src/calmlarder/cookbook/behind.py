@@ -1,6 +1,8 @@
-"""Lines of a page or a text with which its recipe is over, and those that stand between its steps and are none."""
+"""What stands round a recipe: lines with which it is over, what is between its steps, buttons and ways elsewhere."""
 
 import re
+
+from calmlarder.matching.names.words import plain
 
 _LONGEST = 140  # signs of a line that is looked at: a longer one is a sentence of somebody: ours
 # Who writes here, what others wrote and said, where else to go, what the law wants said. Of sites in general.
@@ -48,7 +50,26 @@ _BUTTONS = frozenset({
     "favorite", "close", "ok", "accept", "decline", "all", "no", "thanks", "fine", "view", "more", "less", "read", "on",
     "the", "top", "follow", "download", "pdf", "shop", "cart", "account", "home",
 })  # fmt: skip
-_LEAST_BUTTONS = 2
+_LEAST_BUTTONS = 2  # one alone may be a heading: ours
+# A line of a text that was copied from its page with all there is on it.
+_BUTTON = re.compile(
+    r"(?:save|share|print|pin(?: it)?|tweet|e-?mail|like|rate|jump to|skip to|go to)"
+    r"(?: (?:this|the|my|to|a|recipe|recipes|card|page|content|main|video|comments?|friend|favou?rites))*[!.:]?"
+    r"|(?:more|you may also|you might also) like(?: this)?:?|related (?:recipes|posts):?|read more|advert(?:isement)?"
+    r"|(?:leave|post|write) a (?:comment|reply|review)|(?:\d+ )?(?:comments?|reviews?|ratings?|votes?)"
+    r"|\d(?:[.,]\d+)?(?: (?:out of|/) ?5)? (?:stars? )?(?:from|by|based on|\() ?"
+    r"\d[\d,.]* (?:ratings?|reviews?|votes?)\)?"
+    r"|(?:[1-9]x ?){2,}|(?:home|menu|search|subscribe|log ?in|sign (?:in|up)|newsletter|about(?: us| me)?|contact)"
+    r"|(?:we|this site) uses? cookies.{0,80}|accept (?:all )?(?:cookies)?|cook mode.{0,60}"
+    r"|keep (?:the )?screen on.{0,40}",
+    re.IGNORECASE,
+)
+# Above a title: the path to the page, and its buttons one by one.
+_CRUMBS = re.compile(r"\s[>»›]\s|^[\W\d_]+$")
+_ABOVE = frozenset({
+    "share", "print", "save", "pin", "jump", "to", "recipe", "home", "menu", "search", "rate", "log", "in", "login",
+    "sign", "up", "email", "video", "skip", "content",
+})  # fmt: skip
 _ROUND = " :*_#|>"
 # What a page has between two steps, behind which its steps go on.
 _BETWEEN = re.compile(
@@ -90,6 +111,17 @@ def is_between(line: str) -> bool:
 def is_switch(line: str) -> bool:
     """Whether a line above or in a list changes how the page shows it."""
     return _SWITCH.fullmatch(" ".join(line.split()).strip(_ROUND)) is not None
+
+
+def without_buttons(text: str) -> str:
+    """A text without the lines that are nothing but a button, a mark or a way elsewhere."""
+    return "\n".join(line for line in text.split("\n") if not _BUTTON.fullmatch(line.strip()) or not line.strip())
+
+
+def is_above(line: str) -> bool:
+    """Whether a line above a title, which is plain and without its marks, is none."""
+    words = plain(line).split()
+    return bool(_CRUMBS.search(line)) or (bool(words) and set(words) <= _ABOVE)
 
 
 def _is_buttons(bare: str) -> bool:

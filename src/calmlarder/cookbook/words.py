@@ -1,10 +1,9 @@
 """A recipe in plain text or Markdown: which lines are ingredients, and where each stands in the text."""
 
 import re
-from itertools import pairwise
 from typing import NamedTuple
 
-from calmlarder.cookbook.behind import is_between, is_over, is_switch
+from calmlarder.cookbook.behind import is_above, is_over, is_switch
 from calmlarder.cookbook.bounds import LONGEST_STEP, LONGEST_TITLE, MOST_LINES, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.recipe import Form, Recipe
 from calmlarder.cookbook.run_together import (
@@ -18,7 +17,9 @@ from calmlarder.cookbook.run_together import (
     told_plainly,
 )
 from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
+from calmlarder.cookbook.text_lines import BULLET, Line, bare_line, lines_of, unmarked
 from calmlarder.cookbook.title_line import dish_title
+from calmlarder.cookbook.unwrapped import unwrapped
 from calmlarder.matching.amounts.numbers_and_fractions import NUMBER_ALONE
 from calmlarder.matching.names.words import plain
 
@@ -27,9 +28,6 @@ _LONGEST_HEADING = 60
 _LONGEST_YIELD = 30
 _MOST_BETWEEN = 2  # lines without an amount between those that have one: ours
 _LEAST_IN_A_RUN = 4  # lines with an amount, of a list that no heading tells: ours
-# What stands before an ingredient: a bullet, a box to tick, or a number with a dot.
-_BULLET = re.compile(r"[ \t]*(?:(?:[-*+•·▢☐□–‣◦]|\d{1,2}[.)](?=\s))[ \t]*)?(?:\[[ xX]?\][ \t]*)?")
-_MARKS = re.compile(r"^\s{0,3}#{1,6}\s+|[*_]{1,3}(?=\S)|(?<=\S)[*_]{1,3}|\s#+\s*$")
 _INGREDIENTS = re.compile(
     r"(?:the )?(?:ingredients?|ingredient list|(?:(?:what|stuff|things|bits) )?you(?:'ll| will)? (?:need|want)"
     r"|shopping list"
@@ -57,12 +55,6 @@ _OTHER = re.compile(
 )
 _ABOUT = re.compile(r"(?:serves|servings?|makes|yields?|prep|cook|cooking|total|time|ready|source|by)\b")
 _MARKDOWN = re.compile(r"^\s{0,3}#{1,6} \S|^\s{0,3}[-*+] \S.*\*\*|^\*\*\S.*\*\*\s*:?\s*$", re.MULTILINE)
-# What a page puts round a recipe: its path to it and its buttons above, what others ate and said below.
-_CRUMBS = re.compile(r"\s[>»›]\s|^[\W\d_]+$")
-_BUTTONS = frozenset({
-    "share", "print", "save", "pin", "jump", "to", "recipe", "home", "menu", "search", "rate", "log", "in", "login",
-    "sign", "up", "email", "video", "skip", "content",
-})  # fmt: skip
 
 
 # A mail's own lines and its greeting stand above what it brings; its subject is the title.
@@ -79,11 +71,6 @@ _MAILED = re.compile(
 )
 _SENTENCES = re.compile(r"[a-z]\. |[.!]$")
 _SUBJECT = re.compile(r"subject\s?:\s?(?:(?:re|fwd?)\s?:\s?)*(?=\S)", re.IGNORECASE)
-# A line of at least so many signs that ends within a sentence, and what begins one that is not its end.
-_RUNS_ON = re.compile(r"^.{30,}[^.!?:;)\]]$|^.{60,}[^:]$")
-_WITHIN = re.compile(r"[^\s.!?:;)\]]$")
-_GOES_ON = re.compile(r"\s*[a-z(]")
-_STARTS_ANEW = re.compile(r"\s*(?:[-*+•·▢☐□–‣◦#]|\d{1,2}[.):]|step \d|\*\*|[A-Z][A-Z ]{3,}$)", re.IGNORECASE)
 
 
 # A heading over what may be put on it, none of which says an amount.
@@ -96,11 +83,6 @@ class Item(NamedTuple):
     text: str
     start: int
     end: int
-
-
-class _Line(NamedTuple):
-    start: int
-    text: str
 
 
 class Layout(NamedTuple):
@@ -143,7 +125,7 @@ def layout(text: str) -> Layout:
     """Title, ingredients and steps of a text. Raises CannotGoOn for one longer than any recipe."""
     if text.count("\n") > MOST_LINES:
         fail(f"holds more than {MOST_LINES} lines", "give one recipe")
-    lines = list(_lines(text))
+    lines = list(lines_of(text))
     filled = [index for index, line in enumerate(lines) if line.text.strip()]
     if not filled:
         return Layout("", (), (), "", "")
@@ -153,8 +135,8 @@ def layout(text: str) -> Layout:
     has_heads = any(section_of(line.text) == "in" for line in lines)
     # Above the heading of its ingredients even `Three-bean chilli` is a title.
     titled = section_of(first) is None and (has_heads or not like_ingredient(first))
-    mailed = top > filled[0] and _OF_A_MAIL.fullmatch(_bare(lines[filled[0]].text)) is not None
-    title = "" if not titled or (mailed and _SENTENCES.search(first)) else _bare(first)
+    mailed = top > filled[0] and _OF_A_MAIL.fullmatch(bare_line(lines[filled[0]].text)) is not None
+    title = "" if not titled or (mailed and _SENTENCES.search(first)) else bare_line(first)
     chosen, rest = _told(lines) if has_heads else _guessed(lines, top)
     start = top + 1 if titled else top
     items = _in_one([item for index in chosen for item in _items(lines[index])])
@@ -163,21 +145,21 @@ def layout(text: str) -> Layout:
     # What stands above the ingredients is said of the dish, where a method stands below them.
     below = [index for index in rest if index > min(chosen, default=0)]
     rest = [index for index in (below or rest) if index < behind]
-    steps = tuple(_unwrapped(lines, [index for index in rest if index >= start]))
+    steps = tuple(unwrapped(lines, [index for index in rest if index >= start]))
     taken = set(chosen)
     about = "\n".join(line.text[:LONGEST_STEP] for index, line in enumerate(lines) if index not in taken)[:100_000]
     above = lines[: min(chosen, default=len(lines))]
     title = dish_title(title, [_SUBJECT.sub("", line.text[:LONGEST_STEP].strip()) for line in above[top:]])
-    head = "\n".join(_bare(line.text) for line in above)[:10_000]
+    head = "\n".join(bare_line(line.text) for line in above)[:10_000]
     return Layout(title, items, steps, about, head)
 
 
-def _behind_a_greeting(lines: list[_Line], filled: list[int], top: int) -> int:
+def _behind_a_greeting(lines: list[Line], filled: list[int], top: int) -> int:
     """Where the title stands: on the next line, where this one greets somebody in a sentence and that is a name."""
     behind = next((index for index in filled if index > top), None)
-    if behind is None or not _GREETS.match(_bare(lines[top].text)):
+    if behind is None or not _GREETS.match(bare_line(lines[top].text)):
         return top
-    name = _bare(lines[behind].text)
+    name = bare_line(lines[behind].text)
     short = len(name) <= _LONGEST_HEADING and not _SENTENCES.search(name) and section_of(name) is None
     return behind if short and not _ABOUT.match(plain(name)) and not like_ingredient(name) else top
 
@@ -186,76 +168,24 @@ def without_a_mail(text: str) -> str:
     """A text without what a mail or a message says of itself above its recipe."""
     first = min((item.start for item in layout(text).items), default=0)
     head = text[:first].split("\n")
-    kept = [line for line in head if not _MAILED.fullmatch(_bare(line))]
+    kept = [line for line in head if not _MAILED.fullmatch(bare_line(line))]
     return "\n".join(kept) + text[first:] if len(kept) < len(head) else text
-
-
-def _unwrapped(lines: list[_Line], rest: list[int]) -> list[str]:
-    """The steps, of which a line that the one before runs on into is one step with it: a text broken at its margin."""
-    steps: list[str] = []
-    before: int | None = None
-    broken = _is_broken(lines, rest)
-    for index in rest:
-        text = _bare(lines[index].text)
-        if SERVES.match(text) or not text or is_between(text):
-            continue
-        runs_on = (
-            before == index - 1
-            and _RUNS_ON.search(lines[index - 1].text[:LONGEST_STEP].rstrip()) is not None
-            and (broken or lines[index - 1].text.rstrip()[-1:] not in ".!?")
-            and not _STARTS_ANEW.match(lines[index].text)
-        )
-        if runs_on and len(steps[-1]) + len(text) < LONGEST_STEP:
-            steps[-1] = f"{steps[-1]} {text}"
-        else:
-            steps.append(text[:LONGEST_STEP])
-        before = index
-    return steps
-
-
-def _is_broken(lines: list[_Line], rest: list[int]) -> bool:
-    """Whether a text is broken at its margin: somewhere a line ends within a sentence that the next one ends."""
-    return any(
-        after == at + 1
-        and _WITHIN.search(lines[at].text[:LONGEST_STEP].rstrip()) is not None
-        and _GOES_ON.match(lines[after].text) is not None
-        for at, after in pairwise(rest)
-    )
-
-
-def _lines(text: str) -> list[_Line]:
-    found, start = [], 0
-    for line in text.split("\n"):
-        found.append(_Line(start, line))
-        start += len(line) + 1
-    return found
-
-
-def _bare(line: str) -> str:
-    """A line without bullets and marks of Markdown."""
-    if len(line) > LONGEST_STEP:
-        line = line[:LONGEST_STEP]
-    bulleted = _BULLET.match(line)
-    bare = line[bulleted.end() :] if bulleted and not re.match(r"\s*[*_]{1,3}\S", line) else line
-    return " ".join(_MARKS.sub("", bare).split())
 
 
 def _is_yield(line: str) -> bool:
     """Whether a line in a list says for how many it is, and nothing else."""
-    bare = _bare(line[:LONGEST_STEP])
+    bare = bare_line(line[:LONGEST_STEP])
     return len(bare) <= _LONGEST_YIELD and SERVES.match(bare) is not None
 
 
 def _is_behind(line: str) -> bool:
-    bare = _bare(line)
+    bare = bare_line(line)
     return is_over(bare) or (section_of(line) == "off" and bare[-1:] not in ".!?")
 
 
 def _is_round_it(line: str) -> bool:
-    bare = _bare(line[:LONGEST_STEP])
-    words = plain(bare).split()
-    mail = _OF_A_MAIL.fullmatch(bare) is not None
-    return mail or bool(_CRUMBS.search(bare)) or (bool(words) and set(words) <= _BUTTONS)
+    bare = bare_line(line[:LONGEST_STEP])
+    return _OF_A_MAIL.fullmatch(bare) is not None or is_above(bare)
 
 
 def section_of(line: str) -> str | None:
@@ -264,7 +194,7 @@ def section_of(line: str) -> str | None:
         return None
     if _ONE_WORD.fullmatch(line[:_LONGEST_HEADING]):
         return "on"
-    bare = plain(_bare(line[:LONGEST_STEP])).rstrip(": ")
+    bare = plain(bare_line(line[:LONGEST_STEP])).rstrip(": ")
     head = bare.split(":")[0]
     for pattern, kind in ((_INGREDIENTS, "in"), (_METHOD, "on"), (_OTHER, "off")):
         if pattern.fullmatch(bare) or (kind != "off" and ":" in bare and pattern.fullmatch(head)):
@@ -274,7 +204,7 @@ def section_of(line: str) -> str | None:
 
 def like_ingredient(line: str) -> bool:
     """Whether a line starts with an amount, or has it behind a name and a sign."""
-    bare = plain(_bare(line[: 2 * _LONGEST_INGREDIENT]))
+    bare = plain(bare_line(line[: 2 * _LONGEST_INGREDIENT]))
     if not bare or len(bare) > _LONGEST_INGREDIENT // 2 or _ABOUT.match(bare) or SERVES.match(bare):
         return False
     starts = NUMBER_ALONE.match(bare) or re.match(r"\d|an? (?:\w+ )?\w+ of\b", bare) or has_name_first(bare)
@@ -289,7 +219,7 @@ _SHORT = re.compile(r"\b(c|tbsp?|tbl?s|tsp|oz|pkg|pkt|env|sm|lg|med|lbs?|pts?|qt
 _ALL_BOLD = re.compile(r"[ \t]*(?:[-*+•·][ \t]+)?(?:\*\*|__)[^*_\d]{2,40}(?:\*\*|__):?[ \t]*")
 
 
-def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
+def _told(lines: list[Line]) -> tuple[list[int], list[int]]:
     """Indexes of ingredients and of steps where the text has headings for them."""
     chosen: list[int] = []
     rest: list[int] = []
@@ -307,21 +237,21 @@ def _told(lines: list[_Line]) -> tuple[list[int], list[int]]:
             if chosen and (_is_step(line.text) or (index > last_head and _starts_to_tell(lines, index))):
                 where = "on"
                 rest.append(index)
-            elif _bare(line.text) and not is_switch(line.text) and not _is_yield(line.text):
+            elif bare_line(line.text) and not is_switch(line.text) and not _is_yield(line.text):
                 chosen.append(index)
         elif line.text.strip() and where == "on":
             rest.append(index)
     return chosen, rest
 
 
-def _starts_to_tell(lines: list[_Line], index: int) -> bool:
+def _starts_to_tell(lines: list[Line], index: int) -> bool:
     behind = next((one.text for one in lines[index + 1 : index + 4] if one.text.strip()), "")
     for one in lines[index + 1 :]:
         if section_of(one.text) is not None:
             break
         if like_ingredient(one.text):
             return False  # no ingredient is ever taken for a step
-    return begins_method(_bare(lines[index].text), _bare(behind))
+    return begins_method(bare_line(lines[index].text), bare_line(behind))
 
 
 def _is_step(line: str) -> bool:
@@ -329,7 +259,7 @@ def _is_step(line: str) -> bool:
     return len(line) > _LONGEST_INGREDIENT or (len(line) > 120 and len(re.findall(r"[.!?](?:\s|$)", line)) > 1)
 
 
-def _guessed(lines: list[_Line], first: int) -> tuple[list[int], list[int]]:
+def _guessed(lines: list[Line], first: int) -> tuple[list[int], list[int]]:
     """The same without headings: blocks of lines of which most start with an amount are ingredients."""
     chosen: list[int] = []
     rest: list[int] = []
@@ -345,15 +275,15 @@ def _guessed(lines: list[_Line], first: int) -> tuple[list[int], list[int]]:
             chosen
             and not like
             and block
-            and _CHOSEN_FROM.fullmatch(plain(_bare(lines[block[0]].text)))
+            and _CHOSEN_FROM.fullmatch(plain(bare_line(lines[block[0]].text)))
             and len(block) > 1
         ):
             chosen += block
             block = []
             continue
         if len(like) * 2 >= len(block) > 0 and not any(_is_step(lines[one].text) for one in block):
-            told = {one for one in block if one > like[0] and begins_method(_bare(lines[one].text), "")}
-            chosen += [one for one in block if one not in told and not _ABOUT.match(plain(_bare(lines[one].text)))]
+            told = {one for one in block if one > like[0] and begins_method(bare_line(lines[one].text), "")}
+            chosen += [one for one in block if one not in told and not _ABOUT.match(plain(bare_line(lines[one].text)))]
             rest += sorted(told)
         else:
             rest += block
@@ -361,13 +291,13 @@ def _guessed(lines: list[_Line], first: int) -> tuple[list[int], list[int]]:
     return (chosen, rest) if chosen else _longest_run(lines)
 
 
-def _longest_run(lines: list[_Line]) -> tuple[list[int], list[int]]:
+def _longest_run(lines: list[Line]) -> tuple[list[int], list[int]]:
     """The longest run of lines that begin with amounts, with a line or two between them that do not: a chat."""
     filled = [index for index, line in enumerate(lines) if line.text.strip()]
     runs: list[list[int]] = [[]]
     gap: list[int] = []
     for index in filled:
-        text = _bare(lines[index].text)
+        text = bare_line(lines[index].text)
         if like_ingredient(text):
             runs[-1] += [*gap, index] if runs[-1] else [index]
             gap = []
@@ -390,18 +320,18 @@ def _inline(line: str) -> str:
     return behind if colon and re.search(r"[,;]", behind) else ""
 
 
-def _items(line: _Line) -> list[Item]:
+def _items(line: Line) -> list[Item]:
     if section_of(line.text) == "in":
         begin = line.text.index(":") + 1
         return [_item(line.text[at:end], line.start + at) for at, end in pieces_of(line.text, begin)]
-    bulleted = _BULLET.match(line.text)
+    bulleted = BULLET.match(line.text)
     if len(line.text) <= _LONGEST_INGREDIENT * 2 and is_a_list(line.text[bulleted.end() if bulleted else 0 :]):
         begin = bulleted.end() if bulleted else 0
         return [_item(line.text[at:end], line.start + at) for at, end in pieces_of(line.text, begin)]
     begin = bulleted.end() if bulleted and not _ALL_BOLD.fullmatch(line.text) else 0
     item = _item(line.text[begin:], line.start + begin)
     if _ALL_BOLD.fullmatch(line.text):
-        item = item._replace(text=f"{_bare(item.text).strip(' :')}:")
+        item = item._replace(text=f"{bare_line(item.text).strip(' :')}:")
     return [item]
 
 
@@ -420,4 +350,4 @@ def _item(text: str, start: int) -> Item:
 
 
 def _bare_item(text: str) -> str:
-    return " ".join(_MARKS.sub("", text).split())
+    return unmarked(text)

@@ -5,7 +5,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from calmlarder.cookbook.buttons import without_buttons
+from calmlarder.cookbook.behind import without_buttons
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.recipe import Form, Recipe
 from calmlarder.cookbook.serves import number_span, serves_above, serves_in

@@ -61,7 +61,7 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
         said = _BROWNED.sub(r"\1, then pour off most of the fat", said, count=1)
     if sum(one.grams for one in fried) + _tossed_in(steps, fillings) <= _ONE_PAN_GRAMS and not too_many:
         return said
-    # Eggs that are turned through pasta set alike in one pot, and in two pans by chance; of rice that is but turned
+    # Eggs that are turned through pasta set alike in one pot, and in two pans by chance; of rice that is only turned
     # through what is there nothing need lie on the metal.
     turned = not too_many and any(_TURNED_THROUGH.search(step.words) for step in steps)
     in_one = turned or any("until creamy" in step.words for step in steps)

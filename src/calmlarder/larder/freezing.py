@@ -38,7 +38,7 @@ _THAWING = MappingProxyType({"shellfish": 20, "fish": 30, "tempeh": 30})
 _THAWING_ELSE = 60  # the hour for a pound
 
 
-_LARGE_FISH_G = 700  # with its head: more than the pound that thaws in an hour is eaten of it
+_LARGE_FISH_G = 700  # with its head: more than the pound that thaws in an hour is eaten of it. Ours
 
 
 def thaw_minutes(lot: Lot, food: Food) -> int:

@@ -25,7 +25,7 @@ _EATABLE_OF_ONE = (
 _BY_THE_PIECE = "chicken-drumsticks"  # the row of all pieces of a chicken that have their bones
 # Meat of mussels and clams in their shells (the same, recalled: about a quarter).
 _EATABLE_IN_SHELL = 0.27
-_NEAREST_G = 50
+_NEAREST_G = 50  # to which its weight is told: ours
 _SHELLED_FOODS = frozenset({"mussels"})
 _IN_SHELL = LatePattern(
     r"\b(?:live|alive|shell[- ]?on|(?:in|with) (?:the(?:ir)? )?shells?|scrubbed|bearded)\b|\d ?(?:kgs?|kilos?)\b",

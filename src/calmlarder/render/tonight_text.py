@@ -24,7 +24,7 @@ EAT_ALL_THE_SAME = (
     "Please eat all the same: limits are no reason to skip a meal. Plain rice, potatoes or carrots fit the limits of "
     "elimination, with or without something beside them. If it is often so, tell your dietitian."
 )
-_ALIKE = 4  # letters: `yog` and slips of spelling are the word
+_ALIKE = 4  # letters: `yog` and slips of spelling are the word. Ours
 # Which a cook need not write: how it is sold says so.
 _STATES = frozenset(
     {"boiled", "canned", "cooked", "cow", "dried", "dry", "fresh", "frozen", "ground", "plain", "raw", "white"}

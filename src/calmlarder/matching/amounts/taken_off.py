@@ -47,6 +47,7 @@ _A_FEW_LEAVES = LatePattern(
     r"(?:fine|ok|okay|good|alright|grand)\b)?\)?"
 )
 _FEW = LatePattern(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
+# `kulang` is said so in the Philippines.
 _MINUS = LatePattern(
     rf"[,;]?\s*\b(?:minus|kulang|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))",
     needs=("minus ", "kulang ", "less ", "bar ", "apart from ", "except "),

@@ -78,8 +78,9 @@ def amounts_plainly(text: str) -> str:
 
 def _in_all(found: re.Match[str]) -> str:
     """A dozen and some as one number."""
-    dozens = WHOLE_WORDS.get(found[1] or "1") or int(found[1] or 1)
-    return f"{12 * round(dozens) + int(found[3])} {found[2] or ''}"
+    said = found[1] or "one"
+    dozens = int(said) if said.isdigit() else WHOLE_WORDS[said]
+    return f"{12 * dozens + int(found[3])} {found[2] or ''}"
 
 
 def _all_of_them(found: re.Match[str]) -> str:
