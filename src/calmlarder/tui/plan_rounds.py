@@ -18,6 +18,7 @@ from calmlarder.household.planning import (
 )
 from calmlarder.plan.sittings import Key, key_of
 from calmlarder.tui.day_turns import TurnsWithDay
+from calmlarder.tui.drawn_first import let_it_draw
 from calmlarder.tui.plan_changes import Change, changed_meals, how_changed, other_meals
 from calmlarder.tui.plan_view import PlanView, asked_line, dishes_words, how_good
 from calmlarder.tui.widgets.top_line import TopLine
@@ -116,6 +117,7 @@ class PlanRounds(TurnsWithDay[None]):
     @work(thread=True, exclusive=True, description="plan")
     def _look(self, asked: PlanAsked, again: KeptPlan | None) -> None:
         """In a thread of its own; messages, as they never wait for the screen."""
+        let_it_draw(self)
         if again is not None:
             self.post_message(self.Again(asked, checked_again(again.asked_again(asked), again.planned)))
             return

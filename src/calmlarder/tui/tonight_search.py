@@ -3,7 +3,6 @@
 from collections.abc import Callable
 from contextlib import suppress
 from functools import partial
-from threading import Event
 from typing import TYPE_CHECKING
 
 from textual import work
@@ -14,6 +13,7 @@ from calmlarder.household.household import Household
 from calmlarder.household.tonight import Tonight, tonight
 from calmlarder.tui.asked_for_tonight import Asked, TonightOnly, as_settled
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.drawn_first import let_it_draw
 from calmlarder.tui.tonight_asking import ALSO, AsksOfDinner
 from calmlarder.tui.under_way import Former, UnderWay
 from calmlarder.tui.widgets.dish import AlsoStrip
@@ -30,7 +30,6 @@ _LOOKING = "Looking for a dinner: the best so far comes here."
 _LOOKING_AGAIN = "Looking again, for what is asked now: the dinner comes here."
 _STILL = "Still the dinner from before the change: the new one comes in its place."
 _TOLD_EACH_S = 1.0
-_DRAWN_WITHIN_S = 0.2  # ours: a screen that is left meanwhile draws nothing more
 
 
 class SearchesDinner(AsksOfDinner):
@@ -106,7 +105,7 @@ class SearchesDinner(AsksOfDinner):
 
         from calmlarder.render.stacked import held_g
 
-        self._let_it_draw()
+        let_it_draw(self)
         asked = self.app.call_from_thread(self._evening)
         before_g = held_g(asked.request)
         answer = tonight(asked, better, search.stop, search.reached)
@@ -132,13 +131,7 @@ class SearchesDinner(AsksOfDinner):
     def _draw(self, show: Callable[[], None]) -> None:
         """From the thread: show something, and go on when it is drawn."""
         self.app.call_from_thread(show)
-        self._let_it_draw()
-
-    def _let_it_draw(self) -> None:
-        """Two threads at work hold up each other, and it is the screen that somebody sees."""
-        drawn = Event()
-        self.app.call_from_thread(self.call_after_refresh, drawn.set)
-        drawn.wait(_DRAWN_WITHIN_S)
+        let_it_draw(self)
 
     def _look_at_own(self, evening: "Evening") -> None:
         from calmlarder.household.own_recipes import ready_recipes
