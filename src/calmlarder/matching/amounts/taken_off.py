@@ -2,6 +2,7 @@
 
 import re
 
+from calmlarder.matching.amounts.measures import MEASURE
 from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 from calmlarder.matching.late_patterns import LatePattern
 
@@ -49,9 +50,19 @@ _A_FEW_LEAVES = LatePattern(
 _FEW = LatePattern(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
 # `kulang` is said so in the Philippines.
 _MINUS = LatePattern(
-    rf"[,;]?\s*\b(?:minus|kulang|less|bar|apart from|except(?: for)?) (\d{{1,2}}|{_NUMBERS})\b(?! ?(?:k?g|ml|l|%))",
+    rf"[,;]?\s*\b(?:minus|kulang|less|bar|apart from|except(?: for)?)"
+    rf" (?:an? )?(\d{{1,2}}|{_NUMBERS}|(?<= a )(?={MEASURE}\b))\b(?! ?(?:k?g|ml|l|%))(?: ?(?:{MEASURE})\b)?",
     needs=("minus ", "kulang ", "less ", "bar ", "apart from ", "except "),
 )
+# So many eggs are in what holds them, where no number says so; a bag of anything is nearly full without one or two of
+# it: common practice, no source.
+_EGGS_IN = {"box": 6, "pack": 6, "packet": 6, "carton": 12, "tray": 30, "flat": 30}
+_BOX_OF_EGGS = LatePattern(
+    r"^(?:an? |the |1 |one )?(?:(box|pack|packet|carton|tray|flat)(?: of)? (?:[a-z-]+ )?eggs"
+    r"|(?:[a-z-]+ )?eggs,? ?\(?(box|pack|packet|carton|tray|flat)\)?)\b"
+)
+_PACK = LatePattern(rf"\b(?:{MEASURE})\b")
+_ONE_OR_TWO = 2
 _COUNT = LatePattern(rf"(?:(?<![\w./,-])|(?<=\bx))(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 _INSIDE = LatePattern(
     r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b"
@@ -76,9 +87,9 @@ _BOX_ALONE = LatePattern(rf"\b{_BOX}\b(?: of\b)?")
 def without_the_bad(text: str) -> str:
     """The text without a few of several that are bad or gone, their number taken off: `toms 6, 2 gone mouldy`."""
     text = _A_FEW_LEAVES.sub(" check it over ", text)
-    found = _SOME_BAD.search(text) or _MINUS.search(text)
+    found = _SOME_BAD.search(text)
     if not found:
-        return text
+        return _without_what_was_used(text)
     rest = f"{text[: found.start()]} {text[found.end() :]}"
     there = _COUNT.search(rest)
     bad = _value(found[1])
@@ -90,6 +101,24 @@ def without_the_bad(text: str) -> str:
     if bad and there and _value(there[1]) > bad and "ok" not in rest and "good" not in rest:
         rest = f"{rest[: there.start()]}{_value(there[1]) - bad}{rest[there.end() :]}"
     return rest if there or re.search(r"\b(?:rest|others|but)\b", text) else text
+
+
+def _without_what_was_used(text: str) -> str:
+    """The text with what is left of a box or a number: `tray of eggs minus 5` are 25, and nothing is wrong with them."""
+    found = _MINUS.search(text)
+    if not found:
+        return text
+    rest = f"{text[: found.start()]} {text[found.end() :]}"
+    off = _value(found[1]) or 1
+    if eggs := _BOX_OF_EGGS.match(rest):
+        there = _EGGS_IN[eggs[1] or eggs[2]]
+        return f"{there - off} eggs{rest[eggs.end() :]}" if off < there else text
+    if there := _COUNT.search(rest):
+        left = _value(there[1]) - off
+        return f"{rest[: there.start()]}{left}{rest[there.end() :]}" if left > 0 else rest
+    if _PACK.search(text[: found.start()]):
+        return f"{rest} {'nearly full' if off <= _ONE_OR_TWO else '3/4 left'}"
+    return rest if re.search(r"[a-z]{3}", text[: found.start()]) else text
 
 
 def counted_inside(text: str) -> str:
