@@ -109,3 +109,26 @@ def test_a_named_piece_weighs_what_it_does(reader: LarderReader, line: str, food
 )
 def test_what_is_left_or_packed(reader: LarderReader, line: str, food: str, low: float, high: float) -> None:
     weighs(reader, line, food, (low, high))
+
+
+# A box of eggs holds six and a tray thirty, an egg weighs 50 to 60 g: common practice, no source.
+@pytest.mark.parametrize(
+    ("line", "food", "low", "high"),
+    [
+        ("box of eggs minus 2", "egg", 4 * 50, 4 * 60),
+        ("eggs tray minus 5", "egg", 25 * 50, 25 * 60),
+        ("12 free range eggs minus 3", "egg", 9 * 50, 9 * 60),
+        ("bulb garlic minus 2 cloves", "garlic", 25, 38),
+        ("block cheddar minus a slice", "cheddar", 280, 345),
+        ("bag of apples minus three", "apple", 350, 560),
+    ],
+)
+def test_minus_some_takes_them_off_and_finds_no_fault(
+    reader: LarderReader, line: str, food: str, low: float, high: float
+) -> None:
+    weighs(reader, line, food, (low, high))
+    plain = reader.read(line.split(" minus ")[0], "line")
+    read = reader.read(line, "line")
+    assert read is not None
+    assert plain is not None
+    assert read.lots[0].days_left == plain.lots[0].days_left
