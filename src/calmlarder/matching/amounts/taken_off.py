@@ -104,7 +104,7 @@ def without_the_bad(text: str) -> str:
 
 
 def _without_what_was_used(text: str) -> str:
-    """The text with what is left of a box or a number: `tray of eggs minus 5` are 25, and nothing is wrong with them."""
+    """The text with what is left of a box or a number: `tray of eggs minus 5` are 25, and nothing is bad."""
     found = _MINUS.search(text)
     if not found:
         return text
