@@ -111,8 +111,8 @@ def _without_what_was_used(text: str) -> str:
     rest = f"{text[: found.start()]} {text[found.end() :]}"
     off = _value(found[1]) or 1
     if eggs := _BOX_OF_EGGS.match(rest):
-        there = _EGGS_IN[eggs[1] or eggs[2]]
-        return f"{there - off} eggs{rest[eggs.end() :]}" if off < there else text
+        held = _EGGS_IN[eggs[1] or eggs[2]]
+        return f"{held - off} eggs{rest[eggs.end() :]}" if off < held else text
     if there := _COUNT.search(rest):
         left = _value(there[1]) - off
         return f"{rest[: there.start()]}{left}{rest[there.end() :]}" if left > 0 else rest
