@@ -221,6 +221,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         return LEFT_WHOLE
     if food.kind in _OUT_OF_A_JAR and _JARRED.search(told.line) and "drained" not in prep:
         prep = ", ".join(part for part in ("drained and rinsed", prep) if part)
+    if food.id == "duck" and prep.startswith("patted dry"):
+        prep = "skin scored, patted dry"
     if food.kind != "poultry":
         prep = prep.removesuffix(", sliced through where thick")
     if told.from_freezer and food.kind in _FROZEN_CUT and "thawed" not in prep:

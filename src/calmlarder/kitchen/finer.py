@@ -45,6 +45,9 @@ _POP = frozenset({"mustard-seeds", "panch-phoron"})  # done when they pop, when 
 _SHARP = frozenset({"mustard", "mustard-powder"})  # no dressing with water alone
 _SOFTENS = frozenset({"cheese", "cream", "nut-butter", "oil", "yoghurt"})
 _WARMED_WITH = re.compile(r" with ([^;.]+?)(?: until it smells good|, stirring)?(?=\.$)")
+_LEAVES, _SOON_WILTED = frozenset({"leaf", "salad-leaf"}), 4  # minutes: ours
+_SEASONS = frozenset({"spice", "paste"})
+_SOFTENED_IN_FAT = re.compile(r"\bsoften ([^;.]+?) in it\b")
 _SIZZLE = re.compile(r"\b(?:([Ss]izzle) ([^;.]+?)|([Ll]et) ([^;.]+?) sizzle)( in [^;.,]+?)? for half a minute")
 
 
@@ -56,6 +59,7 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = said.replace("until it shimmers", "until it foams")
     if place in {"pan", "pot"}:
         said = _until_pink(said, things)
+        said = _until_wilted(said, things)
     if place == "pan" and any(has_two_sides(one) for one in things):
         said = _TURNED.sub(r"\1, turning once,", said, count=1)
     if place == "pan" and any(one.food.id == "okra" for one in things):
@@ -143,6 +147,17 @@ def _until_pink(said: str, things: Sequence[Filling]) -> str:
     if sea is None or any(one.food.kind in _BROWNS for one in things):
         return said
     return _BROWN_IT.sub(lambda found: "Fry" if found[0] == "Brown" else "fry", _BROWNED.sub(f"until {sea.done}", said))
+
+
+def _until_wilted(said: str, things: Sequence[Filling]) -> str:
+    """Leaves alone turn no colour, and a spice alone has nothing that softens."""
+    cooked = [one for one in things if one.food.kind not in {"oil", "butter"}]
+    if cooked and all(one.food.kind in _LEAVES for one in cooked):
+        soon = all(one.minutes <= _SOON_WILTED for one in cooked)
+        said = said.replace("until tender and golden", "until wilted" if soon else "until tender")
+    if cooked and all(one.food.kind in _SEASONS for one in cooked):
+        said = _SOFTENED_IN_FAT.sub(r"stir \1 in it for half a minute", said)
+    return said
 
 
 def _long_simmered(said: str, things: Sequence[Filling]) -> str:

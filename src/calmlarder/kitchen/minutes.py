@@ -31,8 +31,9 @@ _PARBOILED_MINUTES = 20  # easy-cook or parboiled rice: packets, recalled
 _QUICK_RICE_MINUTES = 10  # quick rice and rice in a bag: packets, recalled
 _PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORECASE)
 _WHITE_RICE = frozenset({"rice-white-dry", "rice-basmati-dry"})
-_STEAKS = frozenset({"beef-steak", "venison"})  # in strips they are done in half the time, and tough in twice
-_WHOLE_STEAK_MINUTES = 8  # 2 cm, four minutes a side: common practice, no source
+# Fried whole: a steak of 2 cm four minutes a side, a breast of duck mostly on its skin. In strips they are done in half
+# the time, and tough in twice. Common practice, no source.
+_WHOLE_MINUTES = {"beef-steak": 8, "venison": 8, "duck": 15}
 _MAIZE = "polenta-dry"
 # Meal for ugali, sadza, nshima, pap: as fine as flour, and stirred stiff in half the water of a polenta.
 _STIFF = re.compile(
@@ -84,8 +85,8 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
         return max(_ON_THE_BONE_MINUTES, slot.minutes_for(food))
     if food.kind == "potato" and food.state == "raw" and slot.method == "boil" and _FROZEN.search(line):
         return slot.minutes_for(food) + _FROZEN_ROOT_MINUTES
-    if food.id in _STEAKS and slot.method == "stir-fry" and "strips" not in slot.prep_of(food):
-        return _WHOLE_STEAK_MINUTES
+    if food.id in _WHOLE_MINUTES and slot.method == "stir-fry" and "strips" not in slot.prep_of(food):
+        return _WHOLE_MINUTES[food.id]
     if slot.method == "stir-fry" and is_in_shreds(food, line):
         return min(SHRED_MINUTES, slot.minutes_for(food))
     if is_whole_fish(food, line):

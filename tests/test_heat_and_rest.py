@@ -1,0 +1,68 @@
+"""How long and how high things cook, in words that fit what is in the pan. Common practice, no source."""
+
+import re
+from collections.abc import Callable
+
+import pytest
+
+from calmlarder.compose.dinner import Dinner
+
+Cook = Callable[..., Dinner]
+
+
+def said(dinner: Dinner) -> str:
+    return " ".join(dinner.steps)
+
+
+def minutes_of(dinner: Dinner, words: str) -> int:
+    return next(one.minutes for one in dinner.timeline.moments if re.search(words, one.what))
+
+
+def test_strips_of_duck_are_done_long_before_a_whole_breast(cook: Cook) -> None:
+    strips = cook(["2 duck breasts", "rice 1kg", "bok choy 2", "cucumber", "soy sauce", "ginger"], "rice-bowl")
+    assert "duck breast in strips" in said(strips)
+    assert minutes_of(strips, "[Bb]rown duck|fry duck") <= 10
+    whole = cook(["2 duck breasts", "potatoes 1kg", "carrots 4", "balsamic vinegar", "thyme"], "supper-plate")
+    assert "skin scored" in said(whole)
+    assert minutes_of(whole, "fry .*in a wide pan") >= 12
+
+
+@pytest.mark.parametrize("food", ["spinach 200g", "chard 200g"])
+def test_leaves_alone_wilt_and_turn_no_colour(food: str, cook: Cook) -> None:
+    dinner = cook(["cooked potatoes 500g", "6 eggs", food, "cheddar", "butter", "paprika"], "fried-potatoes")
+    assert "golden" not in said(dinner)
+
+
+def test_a_spice_alone_is_stirred_and_softens_nothing(cook: Cook) -> None:
+    fridge = ["firm tofu 200g", "potatoes 1kg", "tomatoes 4", "kale 150g", "turmeric", "soy sauce", "olive oil"]
+    assert "soften" not in said(cook(fridge, "tomato-simmer")).lower()
+
+
+def test_what_cooks_as_long_as_the_rest_goes_in_at_once(cook: Cook) -> None:
+    fridge = ["polenta 500g", "4 eggs", "oyster mushrooms 200g", "kale 150g", "tin of tomatoes", "thyme", "olive oil",
+              "parmesan"]  # fmt: skip
+    dinner = cook(fridge, "polenta")
+    for step in dinner.steps:
+        whole = re.search(r"About (\d+) minutes\..*?For the last (\d+) minutes add", step)
+        assert whole is None or int(whole[2]) < int(whole[1])
+    assert "on low heat, stirring now and then" in said(dinner)  # it spits and catches
+
+
+def test_rice_that_drank_its_water_rests_under_its_lid(cook: Cook) -> None:
+    fridge = ["turkey mince 400g", "rice 1kg", "tin of tomatoes", "carrots 3", "paprika", "cheddar", "lime"]
+    dinner = cook(fridge, "skillet")
+    assert minutes_of(dinner, "leave covered off the heat") >= 5
+
+
+def test_the_water_of_rice_goes_by_the_rice_and_not_by_what_lies_on_it(cook: Cook) -> None:
+    fridge = ["rice 1kg", "4 eggs", "carrots 4", "green beans 200g", "cumin", "ginger", "lactose-free yoghurt 300g"]
+    dinner = cook(fridge, "pilau")
+    assert "twice the volume of the grain in boiling water" in said(dinner)
+    assert "finger" not in said(dinner)
+
+
+def test_mash_wants_no_water_that_was_poured_away(cook: Cook) -> None:
+    fridge = ["beef mince 500g", "potatoes 2kg", "carrots 4", "tin of tomatoes", "thyme", "cheddar", "swede"]
+    told = said(cook(fridge, "topped-pie"))
+    assert "of its water" not in told
+    assert re.search(r"Mash the potatoes with a few spoons of hot water", told)
