@@ -250,6 +250,14 @@ def test_pots_textures_and_dishes_in_steps_are_no_foods(adapt: Adapt) -> None:
     assert half["warnings"][0].endswith("onion.")
 
 
+def test_halves_and_half_of_it_are_no_cream(adapt: Adapt) -> None:
+    steps = "1. Put the lemon halves and half of the thyme in the chicken. Roast for an hour with the rest."
+    found = adapt("Roast chicken", "1 chicken, about 1.5 kg", "1 lemon, halved", "10 g thyme", steps=steps)
+    assert found["warnings"] == []
+    creamy = adapt("Chicken", "600 g chicken thighs", status=3, steps="1. Roast for an hour and stir in half and half.")
+    assert "half and half" in creamy["warnings"][0] or "half half" in creamy["warnings"][0]
+
+
 def test_a_salad_with_soft_fruit_has_other_fruit_in_its_place(adapt: Adapt) -> None:
     # Muir et al. 2009 (doi:10.1021/jf802700e): mango holds fructose in excess of glucose.
     found = adapt(

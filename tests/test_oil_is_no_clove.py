@@ -100,7 +100,9 @@ def test_what_goes_in_late_stands_before_the_serving(adapt: Adapt) -> None:
         ("200g dried egg tagliatelle", "pasta-egg-dry"),
         ("250 g dried egg fettuccine", "pasta-egg-dry"),
         ("200 g fresh egg tagliatelle", "pasta-fresh"),
+        ("350g egg tagliatelle", "pasta-egg-dry"),  # as sold in packets; wet it would be more of the same flour
+        ("1 packet (30g) fajita seasoning mix", "taco-seasoning-onion"),
     ],
 )
-def test_dried_egg_pasta_is_weighed_dry(line: str, food: str, tables: Tables) -> None:
+def test_what_a_packet_holds_is_read(line: str, food: str, tables: Tables) -> None:
     assert LineReader(tables).read(line).food == food

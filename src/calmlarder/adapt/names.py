@@ -60,6 +60,8 @@ def names_as_cut(texts: Sequence[tuple[str, str]], tables: Tables) -> Names:
 
 
 _TWO_THINGS = re.compile(r"(?:,| and) (?:the )?(?:stock|broth|sauce|oil|cream|juice)$")  # no `vegetable stock`
+_HALVES = words_of("half and half")
+_HALF_AND_HALF = re.compile(r"half\W{0,3}(?:and|n)?\W{0,3}half", re.IGNORECASE)  # no `lemon halves and half of it`
 _OF_ALL: dict[int, tuple[Tables, Names]] = {}  # the last tables that were asked for
 
 
@@ -125,9 +127,14 @@ def spans_in(text: str, names: Names) -> Iterator[tuple[int, int, frozenset[str]
         end = next((end for end in ends if told[: end - place] in names), None)
         if end is not None and end - place > 1 and _TWO_THINGS.search(text, words[place][0], words[end - 1][1]):
             end = next((one for one in range(end - 1, place, -1) if told[: one - place] in names), None)
-        if end is not None and text[words[place][0] : words[end - 1][1]].casefold() not in _TEXTURES:
+        if end is not None and _is_a_name(text[words[place][0] : words[end - 1][1]], told[: end - place]):
             yield words[place][0], words[end - 1][1], names[told[: end - place]]
         place = end or place + 1
+
+
+def _is_a_name(written: str, words: tuple[str, ...]) -> bool:
+    """Whether what is written is the food of that name, and not how a thing is or in how many parts."""
+    return written.casefold() not in _TEXTURES and (words != _HALVES or _HALF_AND_HALF.fullmatch(written) is not None)
 
 
 def foods_in(step: str, names: Names) -> Iterator[tuple[tuple[str, ...], frozenset[str]]]:

@@ -39,6 +39,12 @@ _PIECES = re.compile(
 _COUNTED = re.compile(rf"\s*((?:about )?{_COUNT}\b[^\n]{{0,40}})", re.IGNORECASE)
 # `4 (2 tacos each)`: what each of them gets stands in brackets.
 _ALONE = re.compile(r"\s*(\d{1,3})(?:\s?(?:-|–|to)\s?\d{1,3})?\s*(?:\([^()]{1,40}\b(?:each|apiece|a head)\)\s*)?")
+# `1 loaf (10 slices)`, `1 x 20cm cake, cuts into 12 slices`: what is eaten of it is its slices.
+_CUT_INTO = re.compile(
+    r"(?:1|one|an?)\b[^\n\d(,:;]{0,30}(?:x ?)?(?:\d{1,4}[^\n(,:;]{0,30})?[(,:;] ?(?:about |cuts? into |makes |serves )?"
+    rf"({_COUNT}{_RANGE} (?:\w+ )?(?:slices|pieces|squares|wedges|bars))\b",
+    re.IGNORECASE,
+)
 _FILLED = re.compile(rf"\s*(?:about )?{_COUNT}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}\b", re.IGNORECASE)
 _MOST_FOR = 50  # beyond it a title counts something else
 
@@ -58,7 +64,9 @@ def pieces_in(text: str, alone: bool = False) -> str:
     `alone` says that the text is a yield and no other words stand round it.
     """
     found = _PIECES.search(text) or (_COUNTED.match(text) if alone else None)
-    return found[1].strip(" .:*_") if found else ""
+    told = found[1].strip(" .:*_") if found else ""
+    cut = _CUT_INTO.match(told)
+    return cut[1] if cut else told
 
 
 def serves_up_to(text: str) -> int | None:
