@@ -252,6 +252,8 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
         return own["tin"]  # `tinned tomatoes x6`
     if amount.how == "counted" and amount.number.typical < 1 and _is_cut_in_slices(own):
         return own["packet"]  # `apple pie 1/4` is a part of the whole
+    if amount.how == "counted" and amount.number.typical < 1 and food.state == "cooked" and "tray" in own:
+        return own["tray"]  # `half a lasagne` is half of what was baked
     wanted: tuple[str, ...] = _ANY_PIECE if amount.how == "counted" else _WITHOUT_AMOUNT
     if food.kind == "tofu":
         wanted = ("block", *wanted)  # one tofu is a block of it

@@ -36,6 +36,7 @@ SOFT = frozenset({
 })  # fmt: skip
 
 _MANY = 10  # pieces of meat of which nobody says what cut they are: ours
+_SOLD_BY_THE_PACK = frozenset({"sheet", "nest"})  # `lasagne sheets` are no two of them
 _FEW = LatePattern(r"\b(?:few|couple)\b")
 _OR = frozenset({"or", "nor"})
 _ALLIUMS = frozenset({"onion", "garlic"})
@@ -122,7 +123,9 @@ def name_part(text: str, hints: frozenset[str], lexicon: Lexicon, whole_name: bo
     )
     in_pack = False
     if amount.measure is None and amount.grams is None and named.foods:
-        amount = amount._replace(measure=measure_named(takes, named.foods[0], lexicon))
+        measure = measure_named(takes, named.foods[0], lexicon)
+        by_the_pack = amount.how == "none" and measure in _SOLD_BY_THE_PACK
+        amount = amount._replace(measure=None if by_the_pack else measure)
         in_pack = amount.measure in {"jar", "tin", "can"}
     amount = by_named_pieces(amount, named, takes, lexicon)
     if amount.how == "counted" and amount.measure is None and _FEW.search(rest) and _all_herbs(named, lexicon):

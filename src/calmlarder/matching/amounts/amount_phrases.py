@@ -29,6 +29,8 @@ SHARES = (
     (LatePattern(r"\b(?:loads?|lots|tons|plenty|heaps|masses|oodles|piles|too (?:many|much)|many(?! seed)|glut)\b"
         r"(?: (?:and \w+|of)\b)?"), Span(1.5, 2.5, 4)),
     (LatePattern(r"\b(?:nearly|almost|mostly) full\b"), Span(0.75, 0.85, 1)),
+    (LatePattern(r"\b(?:a |only |just )*(?:few |couple of |couple )?(?<!saffron )strands?\b(?: (?:of|left)\b)?"),
+     Span(0.02, 0.06, 0.12)),
     (LatePattern(r"\ba little(?: bit)?(?: of)?\b"), Span(0.1, 0.25, 0.45)),
     (LatePattern(r"\b(?:(?:about |an |one )?inch left|inch in the bottom)\b"), Span(0.05, 0.12, 0.2)),
 )  # fmt: skip
@@ -164,8 +166,8 @@ PLAINLY = (
     (LatePattern(r"(?<=\d) ?(?:nos?|pcs?)\b\.?"), " "),
     (
         LatePattern(
-            rf"(?:(?<![\w/.])(?:1|one) )?\b(?:packs?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?|nets?|sets?"
-            rf"|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"
+            rf"(?:(?<![\w/.])(?:1|one) )?\b(?:packs?|pks?|pcks?|packets?|pkts?|box(?:es)?|bags?|trays?|cartons?|cases?"
+            rf"|nets?|sets?|bunch(?:es)?) of ({'|'.join(WHOLE_WORDS)}|\d{{1,3}})\b(?! ?(?:k?g|ml|l|oz|lbs?)\b)"
         ),
         r" \1 ",
     ),

@@ -52,6 +52,11 @@ _DOZEN_AND_SOME = LatePattern(
     r"(?<![\w/])(?:(?:an? )?|(\d|one|two|three) ?)doz(?:en)?( eggs)? ?(?:\+|&|and|plus|n) ?(\d|1[01])\b"
     rf"(?! ?(?:doz|{UNIT}|half|/))"
 )
+_PACK_BEHIND = LatePattern(r"(?<=[a-z]s )(?:packs?|pk|pck|packet|pkt)\.? ?(\d{1,2})(?=\s*(?:$|[,;)]))")  # `wraps pk 8`
+# For one it comes in pots, and in a big one for all.
+_BIG_POT = LatePattern(
+    r"\b(?:big|large|family|giant|huge) pots?\b(?= (?:of )?(?:[a-z]+ )*yog)|(?<=yoghurt )(?:big|large) pot\b"
+)
 # Of what is cut or bought by weight, so much stands in a bracket for all of it.
 _CUT = LatePattern(r"\b(?:fillets?|filets?|steaks?|chops?|breasts?|thighs?|legs?|escalopes?|cutlets?|loins?|darnes?)\b")
 _BRACKET_GRAMS = LatePattern(
@@ -71,6 +76,8 @@ def amounts_plainly(text: str) -> str:
     text = _CUPS.sub(r"\1cupfuls", text) if "rice" in text else text
     text = _WORD_LEFT.sub(lambda found: f"{WHOLE_WORDS[found[1]]} left", text)
     text = _END_OF.sub("heel", text)
+    text = _PACK_BEHIND.sub(r"\1", text)
+    text = _BIG_POT.sub("tub", text) if "yog" in text else text
     if _CUT.search(text) and len(_BRACKET_GRAMS.findall(text)) == 1:
         text = _TIMES.sub("", text)
     return text

@@ -250,7 +250,7 @@ def _by_possessive(text: str, lexicon: Lexicon) -> tuple[str | None, str] | None
             continue  # given, and not theirs any more
         if signs.IS_THEIRS.search(text[: found.start()]) and (word in PEOPLE or is_given(word, lexicon)):
             return word, signs.IS_THEIRS.sub("", text[: found.start()]) + text[found.end() :]
-        if lexicon.is_beside(word, {singular(one) for one in text[found.end() :].split()}):
+        if lexicon.is_beside(word, {singular(one) for one in text[found.end() :].split()[:1]}):
             continue  # a name that a food bears: `jacob's cattle beans`
         if word in NOBODY or f"{word}s" in NOBODY:
             return None, _cut(text, found)

@@ -101,7 +101,7 @@ _VERBS = (
     r"|ate|eats?|said|says?|wants?|made|makes?|prefers?|left|have|had|has|got|needs?|are|is|were|was"
     r"|brought|gave|sent|cooked|baked|grew|picked|dropped|shared|caught)"
 )
-BARE = LatePattern(rf"^(?:my |the )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
+BARE = LatePattern(rf"^(?:my |me |the )?([a-z]{{2,}})s (?!{_VERBS}\b)(?=[a-z])")
 # `rohit ka dudh`: the possessive of Hindi and Urdu.
 HINDI = LatePattern(r"^([a-z]{2,}) k[aie] (?=[a-z\d])")
 OF_TWO = LatePattern(r"^([a-z]{2,}) (?:\+|&|and|n) ([a-z]{2,})(?:'s|s'?) (?=[a-z\d])")

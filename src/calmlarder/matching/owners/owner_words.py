@@ -27,7 +27,7 @@ PEOPLE = frozenset({
     "teenager", "teenagers", "teens", "littlest", "youngest", "eldest",
     "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
     "mrs", "missus", "fella", "fellas", "hubs", "boss", "bestie", "carer", "helper", "maid", "driver", "babysitter",
-    "nanny", "childminder", "cleaner", "colleague", "colleagues", "workmate", "workmates",
+    "nanny", "mates", "childminder", "cleaner", "colleague", "colleagues", "workmate", "workmates",
 })  # fmt: skip
 PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
 NOBODY = frozenset({

@@ -13,6 +13,8 @@ _END = r"(?=\s*[!.?]*\s*(?:$|[,;:)!]|\. | - | but\b| so\b))"
 _AFTER = r"(?:[,;] ?|(?<=\()|(?<=[a-z\d)]) - | )"  # what parts it from the food
 _A = r"(?:(?:a|an|the|my|our|some|that|this|its) )?"
 _WORDS = r"(?!(?:an?|the|my|our|some)\b)[a-z]+(?: [a-z]+)?"
+# One word, as the one before it is the food's: `flour tortillas burrito size`.
+_THING = r"(?!(?:an?|the|my|our|some)\b)(?:[a-z]+ (?=(?:ball|egg|pea|bean|box|bar|coin|tip)\b))?[a-z]+"
 # What a food lies in and is eaten with: no place.
 _NOT_IN_IT = (
     r"(?![a-z ]*\b(?:sauce|oil|brine|gravy|syrup|water|milk|juice|dressing|marinade|stock|broth|pesto|curry|dip"
@@ -54,7 +56,7 @@ _SHAPES = (
     # `sushi grade`, `restaurant quality`; not `grade a`
     LatePattern(rf"{_AFTER}{_A}{_WORDS}[ -](?:grade|quality|calibre|standard)\b(?! [a-c]\b)\)?"),
     # `egg sized`, `cream coloured`, `the size of a lemon`, `colour of carrots`
-    LatePattern(rf"{_AFTER}(?:about |roughly )?{_A}{_WORDS}[ -](?:sized|size|shaped|colou?red|colou?r){_END}"),
+    LatePattern(rf"{_AFTER}(?:about |roughly )?{_A}{_THING}[ -](?:sized|size|shaped|colou?red|colou?r){_END}"),
     LatePattern(rf"{_AFTER}{_A}(?:colou?r|shape|texture|smell|look|thickness|weight|length) of {_A}{_WORDS}{_END}"),
     LatePattern(rf"{_AFTER}(?:nice |bright |dark |light |pale |deep )?{_NAMES_OF_HUES}[ -]{_HUES}{_END}"),
     # `hard as nuts`, `tastes of lemon`, `soft like butter`

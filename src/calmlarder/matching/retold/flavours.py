@@ -5,11 +5,22 @@ from calmlarder.matching.late_patterns import LatePattern
 _FLAVOUR = LatePattern(
     r"[,;(]? ?(?:in )?\b(?!no |without )(?<!no )(?<!without )(?:[a-z]+ (?:(?:and|&|n) )?)?[a-z]+ flavou?r(?:ed)?\b\)?"
 )
-_INSTANT = LatePattern(
+_INSTANT_NOODLES = (
     r"\b(?:flavou?red )?(?:(?:2|two|3|three)[ -]?min(?:ute)?s?|instant|ramen|packet)(?: wheat| egg)? noodles?\b"
     r"|\bramen(?: bricks?| packs?| packets?)?\b(?! (?:broth|stock|soup|egg))"
 )
+_INSTANT = LatePattern(_INSTANT_NOODLES)
 _NOODLE_POT = LatePattern(r"\b((?:noodle (?:pots?|cups?)|(?:cup|pot) noodles?)\b[^()]*)\((?!.*\d)[a-z][a-z &+-]+\)")
+# `instant noodles chicken`: their flavour behind them, alone.
+_BEHIND_INSTANT = LatePattern(
+    rf"(?:{_INSTANT_NOODLES})(?P<many>(?: ?x ?\d{{1,2}})?),? \(?(?:chicken|beef|curry|pork|prawn|shrimp|veg|vegetable"
+    r"|duck|kimchi|chilli|sesame|mushroom|seafood)\)?(?=\s*(?:$|x ?\d|\d))"
+)
+# `tin soup tomato`: which soup, behind it.
+_WHICH_SOUP = LatePattern(
+    r"\b(?:instant |dried )?(tins?|cans?|packets?|pkts?|packs?|sachets?|cartons?|cups?|mugs?)(?: a| of)?[ -]?soups?,? "
+    r"(chicken|tomato|mushroom|veg|vegetable|lentil|onion|miso|leek|minestrone)\b"
+)
 _CRISPS = LatePattern(r"\b((?:potato )?crisps)\b([^()]*)\(([a-z][a-z &+]+)\)")
 _PLAIN_CRISPS = LatePattern(r"\b(?:salted|plain|sea salt|original|open\w*|half|mine|pack\w*|bags?|kids?|multi\w*)\b")
 _HUMMUS = LatePattern(
@@ -63,9 +74,11 @@ def flavours_aside(text: str) -> str:
         if _INSTANT.search(text) and (found := _FLAVOUR.search(text)):
             rest = f"{text[: found.start()]} {text[found.end() :]}"
             text = _INSTANT.sub("flavoured instant noodles", rest if _INSTANT.search(rest) else text)
+        text = _BEHIND_INSTANT.sub(r"flavoured instant noodles\g<many>", text)
         text = _NOODLE_POT.sub(r"\1", text)
     if "crisps" in text and (found := _CRISPS.search(text)) and not _PLAIN_CRISPS.search(found[3]):
         text = f"{text[: found.start()]}flavoured crisps{found[2]}{text[found.end() :]}"
+    text = _WHICH_SOUP.sub(r"\1 \2 soup", text) if "soup" in text else text
     text = _HUMMUS.sub(r"\1 hummus", text) if "m" in text and "us" in text else text
     if _SAUSAGES.search(text) and _GARLIC_AND_HERB.search(text):
         text = f"{_GARLIC_AND_HERB.sub('', text)} with garlic"

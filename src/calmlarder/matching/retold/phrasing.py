@@ -58,7 +58,7 @@ _WHOLE_BIRD = LatePattern(
     r"|slice|sandwich|wrap|curry|soup|salad|pie|drum|carcass|bone|crisp|flavour|stock|gravy|bit|scrap|meat|fillet)))"
 )
 _CHICKEN_HALF = LatePattern(
-    r"\b((?:left ?over )?(?:roasted|roast|rotisserie) chicken)[ ,(]+(half|1/2|whole|quarter)\b\)?"
+    r"\b((?:left ?over )?(?:roasted|roast|rotisserie) chicken)[ ,(]+(?:the )?(?:other )?(half|1/2|whole|quarter)\b\)?"
 )
 _VAC_PACK = LatePattern(r"\bvac(?:uum)?[ -]?pack(?:ed|s)\b")
 # What grows small is half as much and less.

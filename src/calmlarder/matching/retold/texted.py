@@ -57,7 +57,7 @@ _LEFT_IN_PACK = LatePattern(
 _MAY_HAVE = LatePattern(
     r"\b(i|we|you|u|they|anyone) can (?=(?:have|use|eat|take|nick|finish|share|cook|only|still|prob)\b)"
 )
-_STRIPS = LatePattern(r"(?<=[a-z])(?<!york)(?<!ny) strips?\b(?! of)")
+_STRIPS = LatePattern(r"(?<=[a-z])(?<!york)(?<!ny)(?<!beef)(?<!pork) strips?\b(?! of)")
 _THING_OF = LatePattern(r"\b(an?|half an?|the|this|1|one|half|2|two|most of an?) (?:little |big )?things? of (?=[a-z])")
 # Their cups are pots: `yogurt cups 4`.
 _IN_CUPS = LatePattern(

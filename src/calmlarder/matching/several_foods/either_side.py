@@ -22,7 +22,8 @@ _BY_SORT = frozenset({
 # And what only some kinds of food are a sort of: almond milk and rice milk, and no coffee milk or milk and butter.
 _PLANTS = frozenset({"nut", "seed", "grain", "rice", "pulse", "soya", "fruit", "flour"})
 _SORTS = {
-    "milk": _PLANTS, "drink": _PLANTS, "butter": frozenset({"nut", "seed"}), "flour": _PLANTS | {"potato", "root"},
+    "milk": _PLANTS - {"rice"}, "drink": _PLANTS, "butter": frozenset({"nut", "seed"}),
+    "flour": _PLANTS | {"potato", "root"},
     "pasta": frozenset({"grain", "rice", "pulse"}), "penne": frozenset({"grain", "rice", "pulse"}),
     "spaghetti": frozenset({"grain", "rice", "pulse"}), "macaroni": frozenset({"grain", "rice", "pulse"}),
     "oil": frozenset({"nut", "seed", "olive", "sweetcorn"}), "yoghurt": _PLANTS | {"plant-drink"},
@@ -94,6 +95,8 @@ def _is_turned_round(pieces: list[str], names: list[str], lexicon: Lexicon) -> b
     several = any(singular(word) != word for word in WORD.findall(pieces[0]))
     if names[1] == "orange":
         return head.kind in _ORANGE_KINDS or names[0] in _ORANGE_TOO or last in _BY_SORT
+    if names[1] == "soya":
+        return f"soya {last}" in lexicon.spelt  # by itself it is the sauce
     if sort.kind == "allium":
         return last not in _NO_ALLIUM_IN_IT and head.kind not in _GROWS  # garlic bread may be meant: it holds more
     return last in _BY_SORT or sort.kind in _SORTS.get(last, ()) or head.kind == sort.kind or several

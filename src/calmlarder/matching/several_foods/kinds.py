@@ -39,7 +39,10 @@ _OF_SO_MANY = LatePattern(
 _INITIALS = {"r": "red", "g": "green", "y": "yellow", "o": "orange"}
 _BY_INITIALS = LatePattern(r"(?<![\w/])([rgyo](?:/[rgyo])+)(?![\w/])")
 # `peppers red green yellow`: one of each.
-_KINDS_BEHIND = LatePattern(rf"([a-z][a-z ]*?)s?,? ((?:(?:{_KIND_WORDS})(?: ?[,/&+] ?| and | ))+(?:{_KIND_WORDS}))$")
+_KINDS_BEHIND = LatePattern(
+    rf"(?:(?P<count>\d{{1,2}}) )?(?P<food>[a-z][a-z ]*?)s?,? "
+    rf"(?P<kinds>(?:(?:{_KIND_WORDS})(?: ?[,/&+] ?| and | n | ))+(?:{_KIND_WORDS}))$"
+)
 _FILLING = frozenset({"one", "ones", "too", "also", "x", "as", "well", "v", "very", "still", "each", "ea", "is", "are"})
 
 
@@ -121,11 +124,13 @@ def kinds_of_one(text: str, hints: frozenset[str], lexicon: Lexicon) -> list[Par
     text = _COUNT_OF_KIND.sub(lambda found: f"{WHOLE_WORDS[found[1]]} ", text)
     behind = _KINDS_BEHIND.fullmatch(text)
     one_sort = behind is not None and any(
-        set(KIND.findall(behind[2])) <= kinds and not set(KIND.findall(behind[2])) <= _ONE_AFTER_THE_OTHER
+        set(KIND.findall(behind["kinds"])) <= kinds and not set(KIND.findall(behind["kinds"])) <= _ONE_AFTER_THE_OTHER
         for kinds in _KINDS
     )
-    if behind and one_sort and not KIND.search(behind[1]):
-        parts = [name_part(f"{kind} {behind[1]}", hints, lexicon) for kind in KIND.findall(behind[2])]
+    if behind and one_sort and not KIND.search(behind["food"]):
+        kinds_told = KIND.findall(behind["kinds"])
+        each = f"{int(behind['count']) / len(kinds_told):g} " if behind["count"] else ""
+        parts = [name_part(f"{each}{kind} {behind['food']}", hints, lexicon) for kind in kinds_told]
         foods = {part.named.foods for part in parts}
         if all(part.named.outcome == "matched" for part in parts) and len(foods) == len(parts):
             return parts

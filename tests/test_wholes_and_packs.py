@@ -1,0 +1,70 @@
+"""Halves of what is baked whole, packs told behind their food, kinds with one number, soups by their flavour.
+
+Weights of usual packs and pieces: common practice, no source. Foods and owners are what a cook would say of each line.
+"""
+
+import pytest
+
+from calmlarder.larder.lines_to_lots import LarderReader
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        # part of a whole one, and of a tray
+        ("half a cheesecake", {"cheesecake": (150, 400)}),
+        ("half a chocolate cake", {"brownie": (180, 450)}),
+        ("half a lasagne", {"lasagne": (240, 400)}),
+        ("roast chicken, the other half", {"chicken-cooked": (250, 450)}),
+        # so many of a pack, whichever way it is put
+        ("corn tortillas pk 8", {"tortilla-corn": (160, 260)}),
+        ("wraps pk of 6", {"tortilla-wheat": (200, 400)}),
+        ("lasagne sheets", {"pasta-dry": (200, 600)}),
+        ("6 lasagne sheets", {"pasta-dry": (80, 140)}),
+        ("spaghetti few strands", {"pasta-dry": (5, 80)}),
+        ("big pot natural yoghurt", {"yoghurt-plain": (400, 1000)}),
+        ("custard tin", {"custard": (350, 450)}),
+        ("flour tortillas burrito size", {"tortilla-wheat": (300, 600)}),
+        # one number for several kinds
+        ("2 peppers red n yellow", {"pepper-red": (100, 200), "pepper-yellow": (100, 200)}),
+        ("4 peppers, red and green", {"pepper-red": (220, 400), "pepper-green": (220, 400)}),
+        # what a comma turns round, and what it does not
+        ("milk, soya 1L", {"soya-drink": (990, 1010)}),
+        ("milk, rice", {"milk": (400, 2300), "rice-white-dry": (300, 2000)}),
+        # cuts and flavours
+        ("beef strips 300g", {"beef-steak": (295, 305)}),
+        ("packet soup chicken", {"soup-chicken": (150, 500)}),
+        ("tin soup tomato", {"soup-tomato": (350, 450)}),
+        ("instant noodles beef x2", {"noodles-instant-seasoned": (120, 240)}),
+    ],
+)
+def test_what_there_is(reader: LarderReader, line: str, told: dict[str, tuple[float, float]]) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert {lot.food for lot in read.lots} == set(told)
+    for lot in read.lots:
+        least, most = told[lot.food]
+        assert least <= lot.grams <= most
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "owner"),
+    [
+        ("mates beers 4", "beer", "mate"),
+        ("my mate's pizza", "pizza", "mate"),
+        ("baby's yoghurt pouches", "yoghurt-fruit", "baby"),
+        ("yerba mate", "tea-herbal", None),
+        ("baby's food pouch", "baby-food-fruit", None),
+    ],
+)
+def test_whose_it_is(reader: LarderReader, line: str, food: str, owner: str | None) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert [lot.food for lot in read.lots] == [food]
+    assert read.lots[0].owner == owner
+
+
+def test_a_soup_chicken_may_be_either(reader: LarderReader) -> None:
+    read = reader.read("soup chicken", "line")
+    assert read is not None
+    assert read.lots == ()
