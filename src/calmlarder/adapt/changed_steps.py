@@ -50,6 +50,7 @@ from calmlarder.adapt.step_notes import (
 )
 from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_oil_once import oil_once
+from calmlarder.adapt.step_old_words import without_old_words
 from calmlarder.adapt.step_oven_later import put_in_the_oven_later
 from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, twice
@@ -155,7 +156,8 @@ def _one_beside_the_other(marked: Sequence[str]) -> list[str]:
     """The changed steps once more, where what one says hangs on the others: shares, the oven, what is opened how."""
     told = [boiled_ahead(oil_once(not_charred(text))) for text in marked]
     told = put_in_the_oven_later(caps_are_halves(green_parts_named(told)))
-    return remaining_if_begun(oil_shared_out(named_once([greens_by_one_word(text) for text in told])))
+    told = oil_shared_out(named_once([greens_by_one_word(text) for text in told]))
+    return without_old_words(remaining_if_begun(told))
 
 
 def _staying(adapted: Adapted, parts: Sequence[Part], changed: Mapping[str, Change]) -> dict[str, list[str]]:

@@ -14,11 +14,11 @@ _MAY_PRECEDE = re.compile(
     r"the|your|th[eo]se|this|all|half|in|into|with|and|or|of|to|over|onto|on|for|from|until|till|when|once|then|by|as"
     r"|plus|using|some|both|more|extra|add|stir|fry|cook|boil|simmer|soften|roast|toss|put|tip|mix|fold|whisk|pour|beat"
     r"|heat|melt|drain|rinse|blend|mash|slice|chop|dice|scatter|sprinkle|serve|top|cover|place|spread|return|combine"
-    r"|warm|brown|saut[eé]|hot|cold|dry|wet|soft|raw|good|other"
+    r"|warm|brown|saut[eé]|hot|cold|dry|wet|soft|raw|good|other|whole"
 )
 _PARTICIPLE = re.compile(r"(?!spring)\w{2,}(?:ed|ing)")
 _CUT_WORDS = re.compile(
-    r"(?:(?:very |finely |roughly |thinly |coarsely )*"
+    r"(?<!mashed and the )(?<!mashed and )(?:(?:very |finely |roughly |thinly |coarsely )*"
     r"(?:chopped|minced|crushed|squashed|bashed|sliced|grated|smashed|peeled|bruised|whole|diced|pressed|quartered|halved)\s+)+$",
     re.IGNORECASE,
 )
@@ -80,7 +80,8 @@ _UNTIL = re.compile(r"\b(until|once|when) the $", re.IGNORECASE)
 _UNTIL_DONE = re.compile(
     r" (?:is|are|turns?|has turned|begins? to|starts? to) "
     r"(?:very |just |lightly |light |pale |deep |turn(?:ing)? |beginning to |starting to |go )*"
-    r"(?:soft|golden|colou?r|brown|tender|cooked|translucent)(?: brown)?(?=[.,;]|$)",
+    r"(?:soft|golden|colou?r|brown|tender|cooked|translucent|crisp|crispy|sizzling)"
+    r"(?: brown| and (?:soft|golden|brown|crisp|tender)(?: brown)?)?(?=[.,;]|$| and (?=\w+\b)(?!\w+ed\b))",
     re.IGNORECASE,
 )
 

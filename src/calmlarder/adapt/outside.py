@@ -209,7 +209,9 @@ def _strange_in(
     found: dict[str, frozenset[str]] = {}
     for start, end, meant in spans_in(told, names_of_all(tables)):
         words = words_of(told[start:end])
-        strange = covered.isdisjoint(_beside_colours(words)) and not meant & ids and not set(words) <= _NEVER
+        bread = all(tables.food_by_id[one].kind == "bread" for one in meant)  # garlic bread is no garlic of the list
+        told_of = words[-1:] if bread else _beside_colours(words)
+        strange = covered.isdisjoint(told_of) and not meant & ids and not set(words) <= _NEVER
         strange = strange and not _is_a_dish(meant, tables)
         strange = strange and not _is_something_else_now(told[end:], covered)
         if strange and any(matters(one, eaters, tables) for one in meant):

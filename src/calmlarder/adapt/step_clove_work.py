@@ -14,8 +14,8 @@ _OIL = (
     r"(?:(?:cloves?|heads?|bulbs?) of )?garlic-infused oil(?: cloves?| heads?| bulbs?)?(?: \[[^\]]*\])?"
 )
 _WORK = (
-    r"(?:peel|halve|quarter|split|trim|chop|crush|mince|slice|grate|smash|bash|bruise|flatten|separate|break up|cut"
-    r"|take)"
+    r"(?:peel|halve|quarter|split|trim|chop|crush|mince|slice|grate|smash|squash|bash|bruise|flatten|separate"
+    r"|break up|cut|take)"
 )
 _HOW = r"(?:very|finely|roughly|thinly|lightly|gently|coarsely)"
 _AT_WORK = rf"{_WORK}(?:(?:,| and|,? then| or) {_WORK})*(?: {_HOW})*"
@@ -29,7 +29,10 @@ _OUT = (
     r"(?:remove|discard|take out|pull out|pick out|throw away) (?:the |any )?(?:[a-z]+ )?"
     r"(?:germs?|sprouts?|shoots?|cores?|skins?|roots?|stalks?)(?: (?:from|of|in) (?:each|it|them|the middle)(?: \w+)?)?"
 )
-_TAIL = rf"(?:,?(?: and| then| or)* (?:{_HOW}|{_INTO}|{_OUT}|{_WORK}(?: (?:it|them))?|set (?:it |them )?aside))*"
+_JUST_SO = r"(?:just|lightly|enough|only)? ?to (?:bruise|crack|break|open|loosen|release|split) [a-z ]{2,30}"
+_TAIL = (
+    rf"(?:,?(?: and| then| or)* (?:{_HOW}|{_INTO}|{_OUT}|{_WORK}(?: (?:it|them))?|{_JUST_SO}|set (?:it |them )?aside))*"
+)
 # What is done beside it, to which the oil may belong as well.
 _ELSE = (
     r"(?:add|cook|stir|fry|put|place|tip|mix|toss|remove|discard|rub|spread|scatter|blend|whisk|season|drizzle|pour|throw"

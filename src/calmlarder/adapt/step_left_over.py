@@ -10,6 +10,13 @@ _NOTHING_TO_CUT = re.compile(
     r"|and (?:crush|chop|mince|slice|peel|mash|smash|set))\b[^.;,]*)?[.;] +(?=[A-Z])",
     re.IGNORECASE,
 )
+# A clove that only gave its taste is lifted out: `The garlic has imparted its flavour, so take it out and discard.`
+_GAVE_ITS_TASTE = re.compile(
+    r"(?:(?<=[.;!] )|(?<=^)|(?<=^\d[.)] ))(?:(?:once|when|as) )?(?:the )?garlic-infused oil(?: \[[^\]]*\])? "
+    r"(?:has|will have|have)\b[^.;]*\b(?:flavou?r|aroma|taste|job|work|golden|brown|colou?r)\w*[^.;]*"
+    r"\b(?:out|remove|discard|lift)\b[^.;]*[.;](?: +|$)",
+    re.IGNORECASE,
+)
 # One thing of a list named again in it: `cumin, asafoetida, asafoetida, paprika`.
 _AGAIN_IN_A_LIST = re.compile(
     r"\b(?P<name>[a-z]{4,}(?: [a-z]{4,}){0,2}), (?=(?:and )?(?:the )?(?P=name)\b)", re.IGNORECASE
@@ -36,10 +43,23 @@ _NOT_THERE_YET = re.compile(
 _IN_A_GLAZE = re.compile(
     r"\b[a-z]+ \[(?P<now>[a-z][a-z -]{2,25})\](?= (?:[a-z]+ )?(?:glaze|dressing|sauce|marinade|vinaigrette|drizzle)\b)"
 )
+_OIL = r"(?:the )?(?:garlic \[garlic-infused oil[^\]]*\]|garlic-infused oil(?: \[[^\]]*\])?)"
+_BURNS = r"(?:catch|burn|brown|scorch|colou?r|take (?:on )?(?:any )?colou?r|turn (?:too )?(?:brown|golden|dark|bitter))"
+_OR_BITTER = r"(?: too much)?(?:,? (?:or|as|because|since|otherwise) (?:it|this)\b[^,.;]*\bbitter)?"
+# Nothing of an oil catches in the pan: `Do not let the garlic burn or it will turn bitter.`
 _CATCHES = re.compile(
-    r",?(?: stirring)?,? so (?:that )?the garlic \[garlic-infused oil[^\]]*\] (?:does not|doesn[’']t) "
-    r"(?:catch|burn|brown)",
+    rf",?(?: stirring)?,? so (?:that )?{_OIL} (?:does not|doesn[’']t) {_BURNS}{_OR_BITTER}"
+    r"|,? (?:and |but )?(?:taking care|take care|being careful|be careful|making sure|make sure|watching|mind)"
+    rf" (?:not to let |that |you do not let |you don[’']t let )?{_OIL}(?: does not| doesn[’']t| to)?"
+    rf" {_BURNS}{_OR_BITTER}"
+    rf"|,? (?:and |but )?(?:do not|don[’']t|never|not|without) (?:let|letting|allow|allowing) {_OIL}(?: to)?"
+    rf" {_BURNS}{_OR_BITTER}"
+    rf"|,? without (?:burning|browning|colou?ring|scorching) {_OIL}",
     re.IGNORECASE,
+)
+_ITS_OWN_SENTENCE = re.compile(
+    rf"(?:(?<=[.;!] )|(?<=^)|(?<=^\d[.)] ))(?:Do not|Don[’']t|Never|Take care not to|Be careful not to) "
+    rf"(?:let |allow ){_OIL}(?: to)? {_BURNS}{_OR_BITTER}[.;!](?: +|$)"
 )
 # `Squeeze out the rest of the garlic-infused oil [just stir it in], blend …`
 _SQUEEZED = re.compile(
@@ -75,6 +95,7 @@ def without_what_is_left_over(step: str) -> str:
     step = _SQUEEZED.sub(lambda one: f"{'Stir' if one['first'].isupper() else 'stir'} in {one['what']}", step)
     step = _AGAIN_IN_A_LIST.sub("", step)
     step = _NOT_THERE_YET.sub(lambda one: f"{one['until']} {'all is tender' + one['end'] if one['end'] else ''}", step)
+    step = _GAVE_ITS_TASTE.sub("", _ITS_OWN_SENTENCE.sub("", step)).rstrip()
     return _CATCHES.sub("", _IN_A_GLAZE.sub(r"\g<now>", _NOTHING_TO_CUT.sub("", step)))
 
 

@@ -20,7 +20,15 @@ from calmlarder.adapt.step_heat import (
     without_soaking,
 )
 from calmlarder.adapt.step_named_once import LIST_ITEM, out_of_lists
-from calmlarder.adapt.step_names import alone_in, boiled_in, is_longer_name, late_among, of_the_other_line, whole_names
+from calmlarder.adapt.step_names import (
+    alone_in,
+    begins_a_bread,
+    boiled_in,
+    is_longer_name,
+    late_among,
+    of_the_other_line,
+    whole_names,
+)
 from calmlarder.adapt.things_now import (
     LEFT_OUT,
     Told,
@@ -135,6 +143,8 @@ def _is_none_of_them(step: str, span: tuple[int, int], meant: frozenset[str], to
         return True
     if _AS_A_VERB.match(step, end) and _A_CLAUSE_BEGINS.search(step[max(0, start - 20) : start]):
         return _VERB_TOO.fullmatch(step[start:end]) is not None or is_longer_name(step, span, meant, told.tables)
+    if begins_a_bread(step, span, meant, told.tables):
+        return True
     if _A_POT.match(step, end):
         return True  # the bean pot is one whatever is in it
     if words == _JUICE and (step[start:end].endswith("s") or _OF_A_FRUIT.match(step, end)):

@@ -19,6 +19,7 @@ _IN_THE_STOCK = "in the stock that is left and as much water as it wants, and dr
 _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
 _SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
 _WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
+_WORD_BEHIND = re.compile(r"[ -][a-z]{4,20}\b", re.IGNORECASE)
 _MADE_SO = re.compile(r"pickled|fried|roasted|charred|caramelised|caramelized|marinated|crispy|softened|cooked", re.I)
 _FOR_A_PART = re.compile(r"(?:\d{1,2}[.)] )?(?:for|to make) the ([a-z ]{3,30}?)[,:]", re.IGNORECASE)
 _AN_AMOUNT = re.compile(
@@ -119,6 +120,16 @@ def is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tabl
         return False  # `pickled onions`: of the recipe's own
     more = len(longer) > len(words_of(step[span[0] : span[1]]))  # `the` counts for nothing
     return more and bool(other) and not any(same_thing(one, food) for one in other for food in meant)
+
+
+def begins_a_bread(step: str, span: tuple[int, int], meant: frozenset[str], tables: Tables) -> bool:
+    """Whether a name begins that of a bread which the list has not: the `garlic` of `serve with garlic bread`."""
+    behind = _WORD_BEHIND.match(step, span[1])
+    if behind is None:
+        return False
+    longer = names_of_all(tables).get(words_of(step[span[0] : behind.end()]), frozenset())
+    breads = [tables.food_by_id[food].kind == "bread" for food in longer - meant]
+    return bool(breads) and all(breads) and not any(tables.food_by_id[food].kind == "bread" for food in meant)
 
 
 def whole_names(

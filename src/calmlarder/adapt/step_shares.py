@@ -125,7 +125,12 @@ def all_in_one_step(step: str) -> str:
 
     `2 tsp of the ground cumin, cumin [1 tbsp of it]` is all the cumin.
     """
-    for found in reversed(list(_SO_MUCH_OF.finditer(step))):
+    looked_at: set[str] = set()
+    while True:
+        found = next((one for one in reversed([*_SO_MUCH_OF.finditer(step)]) if one[0] not in looked_at), None)
+        if found is None:
+            return step
+        looked_at.add(found[0])
         word = re.escape(found["name"].split()[-1])
         own = re.search(rf"\b({word}) \[[\d/ ]+ (?:tsp|tbsp|g|pinch) of it\]", step, re.IGNORECASE)
         heads = step.startswith(", ", found.end()) and not found["lead"]  # `5 tsp of the paprika, cumin and paprika`
@@ -135,4 +140,3 @@ def all_in_one_step(step: str) -> str:
             (a, b), in_first = first
             (c, d), in_second = second
             step = f"{step[:a]}{in_first}{step[b:c]}{in_second}{step[d:]}"
-    return step

@@ -14,7 +14,9 @@ from calmlarder.and_list import and_list
 from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 
-_AMOUNT = re.compile(r"\d[\d\s./½¼¾-]*\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$")
+_AMOUNT = re.compile(
+    r"\d(?:(?!\. )[\d\s./½¼¾-])*(?!\. )\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$"
+)
 LEFT_OUT = "left out"
 _STAY = frozenset({"less", "weigh", "more"})
 

@@ -1,0 +1,74 @@
+"""Old names that stand beside what the food is now, once the changed step is read as a whole.
+
+`the mushroom [oyster mushrooms] caps`, `the bun [gluten-free rolls] lids`, `the rest of the pastry [the rest of the
+gluten-free puff pastry]`: brackets that the sentence bears as words.
+"""
+
+import re
+from collections.abc import Sequence
+
+_NOW = r"\[(?P<now>[a-z][a-z -]{2,30})\]"
+# Parts that the new food has as well; caps it has none, and stalks were taken off.
+_ITS_PARTS = (
+    "lids?|tops?|bases?|halves|slices|crumbs|crust|mash|soup|stew|salad|cubes|chunks|pieces|layers?|topping|noodles"
+)
+_PART_OF_IT = re.compile(rf"\b[a-z]+ {_NOW} (?P<part>{_ITS_PARTS})\b", re.IGNORECASE)
+_CAPS = re.compile(rf"\b(?:mushroom|porcini|shiitake|portobello)s? {_NOW} (?:caps|cups)\b", re.IGNORECASE)
+_OWN_CAPS = re.compile(r"\b(?P<now>oyster mushrooms?) (?:caps|cups)\b", re.IGNORECASE)
+_THE_REST = re.compile(
+    r"\b(?:the rest of|the remaining|the other half of) (?:the )?[a-z]+ "
+    r"\[(?P<now>the rest of the [a-z][a-z -]{2,30})\]",
+    re.IGNORECASE,
+)
+# `the rest of the maple syrup]-garlic sauce`: the oil in it needs no name.
+_AND_GARLIC = re.compile(
+    r"\b(?:(?P<share>the rest of )?(?:the )?[a-z]+ \[)(?:the rest of the )?(?P<now>[a-z][a-z -]{2,30})\]"
+    r"(?:[ -](?:and )?garlic)(?: \[garlic-infused oil[^\]]*\])?[ -]"
+    r"(?=(?:sauce|glaze|dressing|marinade|mixture|butter)\b)",
+    re.IGNORECASE,
+)
+# Green tops are neither sticky nor golden.
+_STICKY = re.compile(
+    r"\b(?:sticky|caramelised|caramelized|golden|jammy|browned|brown|crisp|crispy|charred|melting|translucent) "
+    r"(?:red |white |brown |spanish )?(?:onions?|shallots?|leeks?) \[(?P<now>(?:leek|spring onion) greens)\]",
+    re.IGNORECASE,
+)
+_FRESH = re.compile(
+    r"\b(?:fresh|raw|wild|mixed|sliced|cooked|whole) (?:(?:and dried|mixed|wild) )?mushrooms? "
+    r"\[(?P<now>(?:[a-z]+ )?mushrooms)\]",
+    re.IGNORECASE,
+)
+# Wiped or dried with what stands there still: a name that only its next word kept in brackets.
+_WIPED = re.compile(
+    r"\b(?P<verb>wipe|brush|wash|pat|scrub) the [a-z]+ \[(?P<now>[a-z][a-z -]{2,30})(?P<how>:[^\]]*)?\]", re.IGNORECASE
+)
+
+
+def without_old_words(steps: Sequence[str]) -> list[str]:
+    """The changed steps with the new name alone, where its old one stood before a part, a rest or a sauce of it."""
+    return [_by_the_new_name(step) for step in steps]
+
+
+def _by_the_new_name(step: str) -> str:
+    step = _AND_GARLIC.sub(lambda one: f"{one['share'] or ''}the {_one_of(one['now'])} ", step)
+    step = _THE_REST.sub(r"\g<now>", step)
+    step = _CAPS.sub(r"\g<now>", _OWN_CAPS.sub(r"\g<now>", step))
+    step = _PART_OF_IT.sub(_the_part, step)
+    step = _FRESH.sub(r"\g<now>", _STICKY.sub(r"\g<now>", step))
+    return _WIPED.sub(lambda one: f"{one['verb']} the {one['now']}", step)
+
+
+def _the_part(found: re.Match[str]) -> str:
+    now, part = found["now"], found["part"]
+    if " and " in now:
+        return part  # `the broccoli and green beans mash` is the mash
+    if now.split()[-1] == part:
+        return now
+    return f"{_one_of(now)} {part}"
+
+
+def _one_of(name: str) -> str:
+    """`gluten-free roll` of `gluten-free rolls`, as a name stands before another noun."""
+    if name.endswith(("greens", "halves", "ss", "asparagus", "hummus", "couscous")):
+        return name
+    return name.removesuffix("s")
