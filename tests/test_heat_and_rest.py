@@ -66,3 +66,45 @@ def test_mash_wants_no_water_that_was_poured_away(cook: Cook) -> None:
     told = said(cook(fridge, "topped-pie"))
     assert "of its water" not in told
     assert re.search(r"Mash the potatoes with a few spoons of hot water", told)
+
+
+def test_diced_lamb_roasts_under_foil_until_it_is_soft(cook: Cook) -> None:
+    fridge = ["diced lamb 400g", "potatoes 1kg", "tomatoes 4", "courgette", "olive oil", "oregano", "lemon"]
+    dinner = cook(fridge, "tray-bake")
+    off = next(one for one in dinner.timeline.moments if "take the foil off" in one.what)
+    on = next(one for one in dinner.timeline.moments if "under foil with a splash of water" in one.what)
+    assert "lamb-roast" in on.adds
+    assert on.start_min + on.minutes - off.start_min >= 20
+    assert off.start_min - on.start_min >= 40
+    joint = said(cook(["leg of lamb 900g", *fridge[1:]], "tray-bake", people=4))
+    assert "at first under foil" not in joint
+
+
+def test_a_whole_bird_rests_before_it_is_carved(cook: Cook) -> None:
+    fridge = ["whole chicken 1.5kg", "potatoes 2kg", "carrots 6", "broccoli 1", "thyme", "butter", "mustard", "lemon"]
+    dinner = cook(fridge, "roast-dinner", people=4)
+    (rest,) = (one for one in dinner.timeline.moments if "to rest under foil" in one.what)
+    (roast,) = (one for one in dinner.timeline.moments if "chicken-whole" in one.adds)
+    carved = next(one for one in dinner.timeline.moments if "carve" in one.what)
+    assert rest.minutes >= 10
+    assert roast.start_min + roast.minutes <= rest.start_min
+    assert rest.start_min + rest.minutes <= carved.start_min
+
+
+@pytest.mark.parametrize(
+    ("fridge", "pattern"),
+    [
+        (["pork belly slices 400g", "potatoes 1kg", "white cabbage", "mustard", "caraway", "cider vinegar"],
+         "cabbage-braise"),
+        (["4 lamb chops", "potatoes 1kg", "carrots 4", "mint sauce", "mustard", "parsley"], "supper-plate"),
+    ],
+)  # fmt: skip
+def test_the_fat_of_belly_and_chops_is_poured_off(fridge: list[str], pattern: str, cook: Cook) -> None:
+    dinner = cook(fridge, pattern)
+    assert "pour off all but a spoon of the fat" in said(dinner)
+    assert "the rest of the oil" not in said(dinner)
+
+
+def test_lean_meat_keeps_its_pan(cook: Cook) -> None:
+    dinner = cook(["2 chicken breasts", "potatoes 1kg", "carrots 4", "mustard", "parsley"], "supper-plate")
+    assert "pour off" not in said(dinner)

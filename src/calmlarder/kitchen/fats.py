@@ -5,6 +5,7 @@ from collections.abc import Sequence
 
 from calmlarder.and_list import and_list
 from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.finer import FATTY
 from calmlarder.kitchen.heat import HIGH
 from calmlarder.kitchen.late import LATE_MINUTES, SLIMY, dry_minutes, falls_away, is_wet
 from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
@@ -30,7 +31,7 @@ def keeps_fat(dish: Dish, progress: Progress, number: int) -> bool:
     told = [one for one in after if not falls_away(one, slots, dish.pattern)]
     if "lift out" not in step.words and not (told and "lift out" in told[0].words):
         return False
-    if fries_in_its_own(dish.pattern, dish.fillings):
+    if fries_in_its_own(dish.pattern, dish.fillings) or any(one.food.id in FATTY for one in dish.named_by(step)):
         return False
     first = next((one for one in told if "lift out" not in one.words and _fries(dish, progress, one)), None)
     return first is not None and not is_wet(first, ()) and not dish.has_fat(first)

@@ -46,6 +46,9 @@ _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
 _LEAVES_THAWED = "spinach-frozen"  # blanched before it is frozen
 _SMALL_LEAVES = re.compile(r"\b(?:lamb'?s lettuce|corn salad|mache|baby|mixed leaves|mesclun)\b", re.IGNORECASE)
 _BY_THE_BLOCK = frozenset({"cheese", "tofu", "tempeh"})  # nobody fries a block whole
+_JOINTS = frozenset({"beef-roast", "lamb-roast"})
+_DICED = re.compile(r"\b(?:diced|cubed|cubes|chunks|dice|stewing|curry cut)\b", re.IGNORECASE)
+IN_DICE = "large pieces halved"  # a joint that its line calls diced
 _FILLETS = frozenset({"pork-fillet", "pork-belly"})  # as thick as an arm: fried whole it is raw inside
 _TWO_CHANGES = "two changes of water"
 _SOAKED = re.compile(r"\b(?:pre-?)?soak(?:ed|ing)?\b", re.IGNORECASE)
@@ -221,6 +224,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         return LEFT_WHOLE
     if food.kind in _OUT_OF_A_JAR and _JARRED.search(told.line) and "drained" not in prep:
         prep = ", ".join(part for part in ("drained and rinsed", prep) if part)
+    if food.id in _JOINTS and _DICED.search(told.line):
+        prep = IN_DICE
     if food.id == "duck" and prep.startswith("patted dry"):
         prep = "skin scored, patted dry"
     if food.kind != "poultry":

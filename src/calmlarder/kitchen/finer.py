@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.and_list import and_list
-from calmlarder.kitchen.filling import LEFT_WHOLE, Filling
+from calmlarder.kitchen.filling import IN_DICE, LEFT_WHOLE, Filling
 from calmlarder.kitchen.two_pans import IN_ONE_PIECE
 from calmlarder.patterns.pattern import Place
 
@@ -48,6 +48,15 @@ _WARMED_WITH = re.compile(r" with ([^;.]+?)(?: until it smells good|, stirring)?
 _LEAVES, _SOON_WILTED = frozenset({"leaf", "salad-leaf"}), 4  # minutes: ours
 _SEASONS = frozenset({"spice", "paste"})
 _SOFTENED_IN_FAT = re.compile(r"\bsoften ([^;.]+?) in it\b")
+_ROASTED = re.compile(r"\b(roast until (?:browned(?: at the edges)?|golden))\b")
+_COVERED_FROM = 60  # minutes: dice that roast for so long dry out in the open. Common practice, no source
+FATTY = frozenset(
+    {"duck", "goose", "lamb-chops", "pork-belly"}
+)  # what comes out of it swims: common practice, no source
+_FATTY_G = 200  # ours
+_FRIED = re.compile(r"\b(?:[Ff]ry|[Bb]rown)\b")
+_POUR_OFF = "pour off all but a spoon of the fat"
+_LIFTED_AT_END = re.compile(r",? and (?=lift out\b)")
 _SIZZLE = re.compile(r"\b(?:([Ss]izzle) ([^;.]+?)|([Ll]et) ([^;.]+?) sizzle)( in [^;.,]+?)? for half a minute")
 
 
@@ -59,6 +68,7 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = said.replace("until it shimmers", "until it foams")
     if place in {"pan", "pot"}:
         said = _until_pink(said, things)
+        said = _fat_poured(said, things)
         said = _until_wilted(said, things)
     if place == "pan" and any(has_two_sides(one) for one in things):
         said = _TURNED.sub(r"\1, turning once,", said, count=1)
@@ -75,7 +85,9 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
             said = _DRUNK.sub(rf"boiling water, with the {one.short} \1 the volume of the grain", said)
     if any(one.stiff for one in things):
         said = said.replace(*_LESS_WATER).replace(*_STIRRED_HARD)
-    if place == "oven" and any(one.food.id in IN_ONE_PIECE for one in things):
+    if place == "oven" and any(roasts_long_in_dice(one) for one in things):
+        said = _ROASTED.sub(r"\1, at first under foil with a splash of water", said, count=1)
+    elif place == "oven" and any(one.food.id in IN_ONE_PIECE for one in things):
         said = _RUBBED.sub(r"Rub \1 with \2, salt and \3, and roast", said).replace("browned at the edges", "browned")
     if place == "pot":
         said = _long_simmered(said, things)
@@ -87,7 +99,7 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = _popped_first(said, [one.food.name for one in things if one.food.id in _POP])
     if place == "plate":
         for one in things:
-            if one.food.id in IN_ONE_PIECE:
+            if one.food.id in IN_ONE_PIECE and not one.prep.endswith(IN_DICE):
                 said = said.replace(f"Serve the {one.short} with", f"Carve the {one.short}, and serve with")
     if place == "bowl" and any(one.food.id in _SHARP for one in things):
         said = _with_oil(said, things)
@@ -147,6 +159,21 @@ def _until_pink(said: str, things: Sequence[Filling]) -> str:
     if sea is None or any(one.food.kind in _BROWNS for one in things):
         return said
     return _BROWN_IT.sub(lambda found: "Fry" if found[0] == "Brown" else "fry", _BROWNED.sub(f"until {sea.done}", said))
+
+
+def roasts_long_in_dice(one: Filling) -> bool:
+    """Whether a joint was cut in dice that want an hour or more in the oven."""
+    return one.prep.endswith(IN_DICE) and one.minutes >= _COVERED_FROM
+
+
+def _fat_poured(said: str, things: Sequence[Filling]) -> str:
+    """Duck, belly and chops leave more fat than the rest of a dish can take up."""
+    fat = sum(one.grams for one in things if one.food.id in FATTY and one.food.state == "raw")
+    if fat < _FATTY_G or not _FRIED.search(said):
+        return said
+    if _LIFTED_AT_END.search(said):
+        return _LIFTED_AT_END.sub(f"; {_POUR_OFF}, and ", said, count=1)
+    return f"{said.removesuffix('.')}, then {_POUR_OFF}{'.' * said.endswith('.')}"
 
 
 def _until_wilted(said: str, things: Sequence[Filling]) -> str:

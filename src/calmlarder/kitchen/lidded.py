@@ -8,6 +8,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.finer import roasts_long_in_dice
 from calmlarder.kitchen.late import JUICY, JUICY_FOODS, SLIMY
 from calmlarder.kitchen.piece import Dish, Work
 from calmlarder.kitchen.shortest_schedule import Task
@@ -19,6 +20,7 @@ _AS_THEY_ARE = frozenset({*SLIMY, "bitter-gourd", "leek-green", "nopales"})  # f
 _WET_ALREADY = re.compile(r"\b(?:water|simmer|braise|boil|cook down|cover|lid|soup|broth|steam(?:er)?)\b")
 _SIMMERS = re.compile(r"\b(?:simmer|cook down)\b")
 _COVERED = re.compile(r"\b(?:cover|lid|soup|broth|boiling water|without)\b")
+_BROWNS_MINUTES = 40  # in the open at the end, potatoes beside them: common practice, no source
 _A_HEAP_G = 100  # leaves that a pot does not take in at once: ours
 _UNCOVERED = "until the leaves have fallen"
 
@@ -40,6 +42,11 @@ def splash(dish: Dish, step: Step, here: Sequence[Filling], minutes: int, said: 
     lid, place = ("the lids on", f"{step.place}s") if several else ("the lid on", step.place)
     off = ", and take it off once they are soft" if re.search(r"\b(?:golden|browned)\b", step.words) else ""
     return left, f"{first}add a splash of water to the {place}, and put {lid}{off}"
+
+
+def foil_off(here: Sequence[Filling]) -> tuple[int, str]:
+    """The same of dice that roast long: they brown when they are soft, and the foil is off."""
+    return (_BROWNS_MINUTES, "take the foil off") if any(roasts_long_in_dice(one) for one in here) else (0, "")
 
 
 def splashed(on: Work, left: int, what: str) -> Work:

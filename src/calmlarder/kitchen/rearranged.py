@@ -3,10 +3,11 @@
 import re
 from collections.abc import Sequence
 
-from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.filling import IN_DICE, Filling
 from calmlarder.kitchen.finer import has_two_sides
 from calmlarder.kitchen.last_in import LEFT_THERE, last_in, not_returned, without_main
 from calmlarder.kitchen.late import falls_away, is_wet, lasts
+from calmlarder.kitchen.two_pans import IN_ONE_PIECE
 from calmlarder.patterns.pattern import Pattern, Step
 
 _LIFT = ", and lift out."
@@ -32,6 +33,8 @@ _FRIES_VEGETABLES = re.compile(
 )
 _CRUSHED = re.compile(r"; crush a few pieces [^;]*\.$")
 _TOASTED = re.compile(r"Toast \{(\w+)\} for about \d minutes(, and eat with it)?\.$")
+_CARVED_AFTER = 10  # minutes: common practice, no source
+_RESTS_UNDER_FOIL = f"out to rest under foil for {_CARVED_AFTER} minutes, and leave all else inside."
 _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no source
 
 
@@ -46,6 +49,7 @@ def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     pattern = _fish_left_whole(pattern, fillings)
     pattern = _left_in(pattern, fillings)
     pattern = _rested(pattern, fillings)
+    pattern = _carved_later(pattern, fillings)
     pattern = _back_in_hot(pattern, fillings)
     pattern = _in_one_pan(pattern, fillings)
     pattern = _wide_enough(pattern, fillings)
@@ -228,6 +232,17 @@ def _rested(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     step = pattern.steps[at]
     rests = step.with_words(f"{step.words.removesuffix(_LIFT)}{_RESTS}")
     return pattern.with_steps([*pattern.steps[:at], rests, *pattern.steps[at + 1 :]])
+
+
+def _carved_later(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """A whole bird or a joint rests before it is carved, while what lay beside it stays hot."""
+    whole = {one.slot for one in fillings if one.food.id in IN_ONE_PIECE and not one.prep.endswith(IN_DICE)}
+    at = next((n for n, step in enumerate(pattern.steps) if step.place == "oven" and whole & set(step.slots)), None)
+    if at is None or pattern.eaten_cold:
+        return pattern
+    (slot,) = whole & set(pattern.steps[at].slots)
+    rests = Step(place="oven", minutes=_CARVED_AFTER, words=f"Turn the oven off; lift {{{slot}}} {_RESTS_UNDER_FOIL}")
+    return pattern.with_steps([*pattern.steps[: at + 1], rests, *pattern.steps[at + 1 :]])
 
 
 def _in_one_pan(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:

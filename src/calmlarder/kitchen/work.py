@@ -26,7 +26,7 @@ from calmlarder.kitchen.joining import (
     taken_off,
 )
 from calmlarder.kitchen.late import softens
-from calmlarder.kitchen.lidded import splash, splashed, under_a_lid
+from calmlarder.kitchen.lidded import foil_off, splash, splashed, under_a_lid
 from calmlarder.kitchen.piece import (
     COOK,
     HOLDS,
@@ -201,7 +201,7 @@ class _Kitchen:
         for left in sorted({left_of(dish, one) for one in late}, reverse=True):
             groups.append([one for one in late if left_of(dish, one) == left])
         minutes = self._minutes(step, cooked)
-        wet_at, wet = splash(dish, step, cooked, minutes, told.said)
+        wet_at, wet = splash(dish, step, cooked, minutes, told.said) if step.place != "oven" else foil_off(cooked)
         told, off = _without_end(told) if groups[1:] or wet_at else (told, "")
         told = fat_left(dish, progress, number, groups[0], self._ended(told, minutes, step, groups))
         task, stage = self._task(step, number, minutes, groups[0])

@@ -14,7 +14,7 @@ from calmlarder.render.of_limit import as_held, of_limit, of_limits
 from calmlarder.render.portions_text import dose_words, portion_lines, weighed_parts
 from calmlarder.render.stacked import filled_words, held_g
 from calmlarder.render.style import BESIDE_LIMITS, Style, bar
-from calmlarder.render.thaw_text import thaw_first
+from calmlarder.render.thaw_text import thaw_first, told_later
 from calmlarder.render.wrapped import wrapped
 
 if TYPE_CHECKING:
@@ -54,7 +54,7 @@ def dinner_lines(dinner: Dinner, wanted: DinnerRequest, style: Style, number: in
     yield ""
     yield from _timeline(dinner, style)
     yield from portion_lines(dinner, style)
-    for caution in dinner.cautions:
+    for caution in told_later(dinner):
         yield from style.hanging(caution)
 
 

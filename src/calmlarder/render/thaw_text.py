@@ -21,6 +21,11 @@ def thaw_first(dinner: "Dinner") -> str:
     return f"Thaw first: {' '.join(told)}" if told else ""
 
 
+def told_later(dinner: "Dinner") -> list[str]:
+    """The cautions of a dinner without those that `thaw_first` has said."""
+    return [caution for caution in dinner.cautions if _THAWS not in caution]
+
+
 def thaw_words(one: "SittingPlanned", first: "SittingPlanned", amount: Callable[[float], str]) -> tuple[str, ...]:
     """What a planned meal takes out of the freezer, where the plan put it on the day of its `first` meal."""
     if not one.thawed:
