@@ -31,6 +31,17 @@ from calmlarder.larder.lines_to_lots import LarderReader
         # what a comma turns round, and what it does not
         ("milk, soya 1L", {"soya-drink": (990, 1010)}),
         ("milk, rice", {"milk": (400, 2300), "rice-white-dry": (300, 2000)}),
+        # what is made without milk, and ready things
+        ("cashew cheese, half", {"vegan-cheese-nut": (50, 120)}),
+        ("oatmilk ice cream", {"ice-cream-oat": (300, 700)}),
+        ("almond milk ice cream", {"ice-cream-vegan": (300, 700)}),
+        ("prune juice", {"prune-juice": (500, 1300)}),
+        ("pea & ham soup tin", {"soup-pea-ham": (350, 450)}),
+        ("banana bread 2 slices", {"banana-bread": (100, 200)}),
+        ("half a carrot cake", {"carrot-cake": (250, 600)}),
+        ("choc ices 4", {"ice-cream": (160, 400)}),
+        ("tomato paste sachet x3", {"tomato-puree": (150, 300)}),
+        ("onion soup packet", {"bbq-rub": (20, 60)}),
         # cuts and flavours
         ("beef strips 300g", {"beef-steak": (295, 305)}),
         ("packet soup chicken", {"soup-chicken": (150, 500)}),
@@ -55,6 +66,8 @@ def test_what_there_is(reader: LarderReader, line: str, told: dict[str, tuple[fl
         ("baby's yoghurt pouches", "yoghurt-fruit", "baby"),
         ("yerba mate", "tea-herbal", None),
         ("baby's food pouch", "baby-food-fruit", None),
+        ("Tom's cashew cheese", "vegan-cheese-nut", "tom"),
+        ("oatmilk ice cream (amy's)", "ice-cream-oat", "amy"),
     ],
 )
 def test_whose_it_is(reader: LarderReader, line: str, food: str, owner: str | None) -> None:
