@@ -140,6 +140,8 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
             p.at_most({f: o.most, n: -1}, 0)
         if o.thaws:
             p.cost[u] += weights.THAWING * _POINT
+        if o.sealed and o.whole and pattern.slots[o.slot].role == "protein":
+            p.at_most({u: o.most, n: -1, p.variable(1, -weights.REST_IN_A_TIN * _POINT): -o.most}, 0)
         if o.sealed:
             p.cost[u] += weights.OPENING * _POINT
     _bread(p, problem, used)
@@ -273,13 +275,14 @@ def _reached_for(p: _Programme, problem: PatternProblem, z: int, used: list[int]
 
 
 def _spices_at_hand(p: _Programme, problem: PatternProblem, family: dict[str, int], used: list[int]) -> None:
-    """The first two everyday spices of the chosen kitchen that stay out cost."""
+    """The first two everyday spices of the chosen kitchen that stay out cost; of a South Asian one the first three."""
     if problem.wanted.sitting not in {"dinner", "packed"} or not problem.pattern.flavour:
         return
-    idle = {p.variable(1, -weights.IDLE_SPICE * _POINT): -1.0 for _ in range(weights.SPICES_AT_HAND)}
+    wanted = {name: weights.SPICES_AT_HAND.get(name, weights.SPICES_AT_HAND_ELSEWHERE) for name in family}
+    idle = {p.variable(1, -weights.IDLE_SPICE * _POINT): -1.0 for _ in range(max(wanted.values(), default=0))}
     for name, chosen in family.items():
         there = {u: o for o, u in zip(problem.options, used, strict=True) if taste.is_spice_at_hand(o, name)}
-        most = min(weights.SPICES_AT_HAND, len({o.offered.food.id for o in there.values()}))
+        most = min(wanted[name], len({o.offered.food.id for o in there.values()}))
         p.at_most({chosen: most, **idle, **dict.fromkeys(there, -1.0)}, 0)
 
 

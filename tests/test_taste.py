@@ -62,6 +62,41 @@ def test_seasons_with_what_is_there(cook: Cook) -> None:
     assert len(foods(dinner) & {"soy-sauce", "oil-sesame", "ginger", "lime"}) >= 3
 
 
+@pytest.mark.parametrize("people", [1, 2, 4])
+def test_soy_sauce_beside_peanut_butter_is_enough_to_taste(cook: Cook, people: int) -> None:
+    """A teaspoon and a half each at the least; the more common tablespoon has about 0.9 g of sodium (USDA SR 28)."""
+    lines = [
+        "dry rice noodles 500g",
+        "firm tofu 600g",
+        "pak choi x6",
+        "peanut butter",
+        "tamari",
+        "lime x3",
+        "carrots x6",
+    ]
+    dinner = cook(lines, "noodle-bowl", people)
+    assert dinner is not None
+    assert {use.food: use.grams for use in dinner.uses}["tamari"] >= 8 * people
+
+
+def test_tacos_of_two_tortillas_each_before_rice(cook: Cook) -> None:
+    """A Mexican larder with rice beside its tortillas."""
+    lines = [
+        "beef mince 450g, use by tomorrow", "8 corn tortillas", "cheddar 120g", "tomatoes x2", "lettuce", "lime", "oil",
+        "ground cumin", "paprika", "dry white rice 1kg", "carrots x4", "courgette",
+    ]  # fmt: skip
+    dinner = cook(lines, people=4)
+    assert dinner is not None
+    assert dinner.pattern == "tacos"
+    assert {use.food: use.grams for use in dinner.uses}["tortilla-corn"] >= 200
+
+
+def test_eggs_bind_no_tomatoes_with_pasta(cook: Cook) -> None:
+    """They curdle in the juice; common practice, no source."""
+    lines = ["gluten-free pasta 500g", "eggs x6", "parmesan", "tomatoes x4", "courgette", "parsley", "olive oil"]
+    assert not {"tomato"} & foods(cook(lines, "pasta-with-egg"))
+
+
 def test_garlic_in_the_name_only_where_nothing_else_seasons(cook: Cook) -> None:
     lines = ["dry white rice 1kg", "firm tofu 400g", "pak choi x3", "sweet chilli sauce", "fresh ginger", "lime"]
     assert "sweet-chilli-sauce" not in foods(cook([*lines, "soy sauce"]))

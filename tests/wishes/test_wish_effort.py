@@ -4,8 +4,8 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from calmlarder.compose.rules.minutes import SlowestFood
-from calmlarder.compose.weights import LATE_MINUTE, MINUTE, THAWING, WEIGHING
-from calmlarder.compose.wishes.effort import FewThawed, FewWeighings, LittleTime
+from calmlarder.compose.weights import LATE_MINUTE, MINUTE, REST_IN_A_TIN, THAWING, WEIGHING
+from calmlarder.compose.wishes.effort import FewThawed, FewWeighings, LittleTime, WholeTins
 from tiny import Tiny
 
 
@@ -49,3 +49,14 @@ def test_what_thaws_first_costs(pan: Callable[..., Tiny]) -> None:
     """
     assert pan().points(FewThawed(), {"tofu-firm": 80}) == 0
     assert pan().points(FewThawed(), {"cod": 150}) == -THAWING
+
+
+def test_a_spoonful_left_in_a_tin_costs(pan: Callable[..., Tiny]) -> None:
+    """A tin holds 110 g; an open packet of salmon may keep its rest.
+
+    tinned tuna
+    salmon fillets 300g
+    """
+    assert pan().points(WholeTins(), {"tuna-canned": 90}) == -REST_IN_A_TIN
+    assert pan().points(WholeTins(), {"tuna-canned": 110}) == 0
+    assert pan().points(WholeTins(), {"salmon": 150}) == 0

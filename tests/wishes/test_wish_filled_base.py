@@ -37,7 +37,7 @@ def test_a_dish_without_a_base_costs_where_there_is_one(
 def test_tortillas_fill_and_wheat_does_not_where_it_is_limited(
     lots_of: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest], tables: Tables
 ) -> None:
-    """Six corn tortillas are enough for two (75 g a portion); of wheat ones nobody in elimination gets as many."""
+    """Four corn tortillas are enough for two; of wheat ones nobody in elimination gets as many."""
     slots = dict(PAN.slots)
     slots["base"] = slots["base"].model_copy(update={"items": (0, 1)})
     pattern: Pattern = PAN.model_copy(update={"slots": slots})
@@ -47,7 +47,8 @@ def test_tortillas_fill_and_wheat_does_not_where_it_is_limited(
         return pattern_problems(lots, wanting(people=2, **asked), [pattern], tables)[0].has_base
 
     assert has_base("6 corn tortillas")
-    assert not has_base("4 corn tortillas")
+    assert has_base("4 corn tortillas")  # two each make tacos
+    assert not has_base("3 corn tortillas")
     assert not has_base("8 wheat tortillas")
     assert has_base("gnocchi 500g")
     assert has_base("cooked white rice 400g")

@@ -2,6 +2,8 @@
 
 from collections.abc import Callable
 
+from calmlarder.compose.compose import pattern_problems
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.weights import BARE, DRY, IDLE_FLAVOUR, IDLE_SPICE, PLAIN, ROUND, UNSALTED_NUTS
 from calmlarder.compose.wishes.seasoning import (
     Dressed,
@@ -12,7 +14,9 @@ from calmlarder.compose.wishes.seasoning import (
     SaltedNuts,
     SpicesAtHand,
 )
-from tiny import Tiny
+from calmlarder.larder.lot import Lot
+from calmlarder.tables.book import Tables
+from tiny import PAN, Tiny
 
 
 def test_bare_leaves_cost(pan: Callable[..., Tiny]) -> None:
@@ -73,6 +77,18 @@ def test_two_spices_of_the_chosen_kitchen_are_used_where_they_are_there(pan: Cal
     assert pan().points(SpicesAtHand(), tofu) == 0  # in an East Asian pan
     assert pan().points(SpicesAtHand(), tofu | {"paprika": 1}) == -IDLE_SPICE
     assert pan().points(SpicesAtHand(), tofu | {"paprika": 1, "oregano": 1}) == 0
+
+
+def test_a_south_asian_dish_takes_three(
+    lots_of: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest], tables: Tables
+) -> None:
+    """Cumin and mustard seeds, and the turmeric that stands beside them."""
+    curry = PAN.model_copy(update={"flavours": ("south-asian",)})
+    lots = lots_of(["firm tofu 280g", "cumin", "mustard seeds", "turmeric"])
+    tiny = Tiny(pattern_problems(lots, wanting(), [curry], tables)[0])
+    two = {"tofu-firm": 80, "cumin": 1, "mustard-seeds": 1}
+    assert tiny.points(SpicesAtHand(), two) == -IDLE_SPICE
+    assert tiny.points(SpicesAtHand(), two | {"turmeric": 1}) == 0
 
 
 def test_what_the_larder_lacks_costs_nothing(pan: Callable[..., Tiny]) -> None:

@@ -25,6 +25,8 @@ MAIN_ROLES = frozenset({"base", "protein", "vegetable"})
 # The least of a thing worth cooking, as a share of a portion for each person: common practice, no source.
 _LEAST_SHARE = {"base": 0.3, "protein": 0.35, "vegetable": 0.45, "liquid": 0.15, "thickener": 0.15}
 _LEAST_SHARE_SMALL = 0.4
+# Of what seasons by its amount, less than a teaspoon and a half of soy sauce or a gherkin is none. The same.
+_LEAST_SHARE_OF = {"soy-sauce": 0.8, "tamari": 0.8, "gherkins": 0.8}
 _EACH = 2  # with fewer a wrap or an egg is shared
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
 _MOST_OF_A_LAST_PACK, _LAST_DAYS = 2.1, 2
@@ -37,6 +39,7 @@ _PLAIN_SOY = frozenset({"soy-sauce", "tamari"})
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
 _MAIZE_WRAPS = "tortilla-corn"
 _BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain", "wrap"})
+_LEAST_WRAPS = 0.65  # two small tortillas each: the same
 # Of rice or potatoes less than a dish asks for makes a dinner still, where there is no more. Common practice.
 _LEAST_BASE = 0.5
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
@@ -194,7 +197,8 @@ def _is_base(thing: Offered, wanted: DinnerRequest) -> bool:
         return False
     if food.kind == "wrap" and food.gluten == "yes" and wanted.profile.limits_foods:
         return False
-    return thing.lot.grams >= float(food.portion_g) * wanted.people
+    least = _LEAST_WRAPS if food.kind == "wrap" else 1.0
+    return thing.lot.grams >= least * float(food.portion_g) * wanted.people
 
 
 def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
@@ -263,7 +267,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     if there * unit <= whole * portion:
         portions = max(portions, whole)
     most = min(there, max(int(portions * portion / unit), int(_by_the_gram(food))))
-    share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
+    share = _least_share(slot, food)
     least = min(max(1, math.ceil(share * portion / unit)), there)
     if dose is not None:  # of a challenge: exactly its grams
         unit, least, most, there = 1, dose, dose if dose <= slot.portions[2] * portion else 0, int(lot.grams)
@@ -300,6 +304,12 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         thaws=thaws(lot, food),
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )
+
+
+def _least_share(slot: Slot, food: Food) -> float:
+    """In portions for one person, the least of a food that is worth its place; no more than is usual in it."""
+    share = _LEAST_SHARE.get(slot.role, _LEAST_SHARE_SMALL)
+    return max(share, min(_LEAST_SHARE_OF.get(food.id, share), slot.portions[1]))
 
 
 def _main_points(thing: Offered, pressing: int | None, points: int) -> int:

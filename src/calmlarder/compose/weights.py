@@ -15,6 +15,7 @@ FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it i
 LAST_PACK_FINISH = 1.5  # the same for fish, meat or tofu that goes off tomorrow: no raw rest is left behind
 WEIGHING = 6
 OPENING = 4
+REST_IN_A_TIN = 8  # for a tin that is opened and not emptied, where the dish could take all of it: twice that
 THAWING = 6  # for raw fish or meat out of the freezer, beside its minutes: a fresh thing is had first, where both suit
 MINUTE = 0.6
 LATE_MINUTE = 2.0  # on top, for each minute over the usual: a tray that takes an hour has to be worth it
@@ -33,8 +34,10 @@ ROUND = MappingProxyType({
 # For each of the first three things that a cook has at hand to finish a dish with (fresh herbs, ginger, chilli, lemon,
 # olives, capers, sesame) which has a place and stays out: above what one small thing more than usual costs.
 IDLE_FLAVOUR, FLAVOURS_AT_HAND = 9, 3
-# For each of the first two spices of the chosen kitchen that have a place and stay out: the same.
-IDLE_SPICE, SPICES_AT_HAND = 9, 2
+# For each of the first two spices of the chosen kitchen (of a South Asian one three) that have a place and stay out:
+# the same.
+IDLE_SPICE, SPICES_AT_HAND = 9, MappingProxyType({"south-asian": 3})
+SPICES_AT_HAND_ELSEWHERE = 2
 PLAIN = 45  # tofu, tempeh, pulses, poultry or eggs with nothing that gives them a taste
 DRY = 28  # roast or fried meat, fish or tofu with nothing that moistens it: just above what makes it taste once
 UNSALTED_NUTS = 24  # a dressing of nut butter with nothing salty in it
@@ -46,7 +49,7 @@ IN_WATER = 24  # a stew in plain water where tomatoes or stock are there: above 
 FOREIGN_BASE = 45  # potatoes under a curry where there is rice: about a main thing that is missing and its amount
 RICE_FOR_TORTILLAS = 200  # rice in a Mexican dish where there are tortillas: as none at all where there is some
 # Rice in a dish of another kitchen where there are tortillas of maize: they are a Mexican kitchen's own. Ours.
-RICE_BESIDE_TORTILLAS = 60
+RICE_BESIDE_TORTILLAS = 110
 NO_BASE = 200  # roots or eggs alone where rice, potatoes or noodles are there: above what a last pack is worth
 BREAD_FOR_A_BASE = 45  # bread or crumpets under a cooked main where potatoes, rice or noodles are there: the same
 GARLIC_BY_NAME = 40  # for each sauce, paste or stock with garlic or onion in its name: above weighings

@@ -3,7 +3,7 @@
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import USUAL_MINUTES
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import LATE_MINUTE, MINUTE, OPENING, POINT, THAWING, WEIGHING
+from calmlarder.compose.weights import LATE_MINUTE, MINUTE, OPENING, POINT, REST_IN_A_TIN, THAWING, WEIGHING
 
 
 class FewWeighings:
@@ -31,6 +31,24 @@ class FewOpenings:
 
     def bound(self, problem: PatternProblem) -> int:
         """Nothing opened costs nothing."""
+        return 0
+
+
+class WholeTins:
+    """A tin of fish or pulses of which a spoonful stays in it costs, where the dish could take all of it."""
+
+    def terms(self, draft: DishVariables) -> list[Term]:
+        """One cost a tin."""
+        terms: list[Term] = []
+        for number, option in enumerate(draft.problem.options):
+            if option.sealed and option.whole and draft.problem.pattern.slots[option.slot].role == "protein":
+                rest = draft.model.new_bool_var("")
+                draft.model.add(draft.units[number] + option.most * rest >= option.most * draft.used[number])
+                terms.append((-REST_IN_A_TIN * POINT, rest))
+        return terms
+
+    def bound(self, problem: PatternProblem) -> int:
+        """An empty tin costs nothing."""
         return 0
 
 

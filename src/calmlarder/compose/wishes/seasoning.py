@@ -33,6 +33,7 @@ from calmlarder.compose.weights import (
     ROUND,
     SEASONINGS_MISSING,
     SPICES_AT_HAND,
+    SPICES_AT_HAND_ELSEWHERE,
     UNSALTED_NUTS,
     UNSWEETENED_NUTS,
 )
@@ -110,17 +111,18 @@ class FlavoursAtHand:
 
 
 class SpicesAtHand:
-    """Spices that the chosen kitchen seasons with every day are used where the dish has a place, two of them."""
+    """Spices that the chosen kitchen seasons with every day are used where the dish has a place, two or three."""
 
     def terms(self, draft: DishVariables) -> list[Term]:
         """One cost for each that stays out."""
         problem = draft.problem
         if not _is_seasoned(problem):
             return []
-        missing = [draft.model.new_bool_var("") for _ in range(SPICES_AT_HAND)]
+        wanted = {family: SPICES_AT_HAND.get(family, SPICES_AT_HAND_ELSEWHERE) for family in draft.family}
+        missing = [draft.model.new_bool_var("") for _ in range(max(wanted.values()))]
         for family, chosen in draft.family.items():
             there = [number for number, option in enumerate(problem.options) if is_spice_at_hand(option, family)]
-            most = min(SPICES_AT_HAND, len({problem.options[number].offered.food.id for number in there}))
+            most = min(wanted[family], len({problem.options[number].offered.food.id for number in there}))
             if most:
                 used = sum(draft.used[number] for number in there)
                 draft.model.add(used + sum(missing) >= most * chosen)
