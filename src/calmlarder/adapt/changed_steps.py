@@ -52,7 +52,9 @@ from calmlarder.adapt.step_numbers import numbered, within
 from calmlarder.adapt.step_oil_once import oil_once
 from calmlarder.adapt.step_old_words import without_old_words
 from calmlarder.adapt.step_oven_later import put_in_the_oven_later
+from calmlarder.adapt.step_pulse_liquid import water_for_their_liquid
 from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
+from calmlarder.adapt.step_rice_paper import wrapped_in_rice_paper
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, twice
 from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
 from calmlarder.adapt.step_times import in_their_own_time
@@ -139,12 +141,14 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = without_soaked_pulses(steps, _one_beside_the_other(marked), told)
+    marked = wrapped_in_rice_paper(marked, adapted)
     marked = [old if text == plain else text for text, plain, old in zip(marked, steps, written, strict=False)]
     marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]
     if _no_florets_are_left(parts, told):
         marked = [_FLORET.sub(lambda one: "pieces" if one[1] else "piece", text) for text in marked]
     marked = [_all_of_them(text, adapted, parts, tables) for text in marked]
-    notes = _notes(steps, parts, adapted, told, (named, texts))
+    marked, of_liquid = water_for_their_liquid(marked, parts, adapted, tables)
+    notes = [*_notes(steps, parts, adapted, told, (named, texts)), *of_liquid]
     marked, notes = water_for_what_is_out(marked, notes)
     marked, notes = water_in_its_step(marked, notes, _less_of(adapted, parts), alone)
     if len(marked) < len(steps):

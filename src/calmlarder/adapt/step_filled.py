@@ -34,6 +34,13 @@ _STALKS_OUT = re.compile(
     r"(?:, one a serving)?(?P<chop>,? and (?:finely )?(?:chop|dice) (?:them|the stalks|the stems)(?P<how> finely)?)?",
     re.IGNORECASE,
 )
+_WIPED_AND_TWISTED = re.compile(
+    rf"\b(?:wipe|clean|brush) the [a-z ]*mushrooms \[(?P<name>(?:[a-z]+ )?{_HALVED}), in halves[^\]]*\](?: clean)?"
+    r"(?:,| and|, and) (?:remove|take out|twist out|pull out|snap off|cut out|cut off|trim) (?:off )?(?:the |all the )?"
+    r"(?:stalks|stems)(?P<chop>,? and (?P<how>finely |roughly )?(?:chop|dice) (?:them|the stalks|the stems))?",
+    re.IGNORECASE,
+)
+_OF_THE_MIDDLE = re.compile(rf"\bmushroom \[(?P<name>(?:[a-z]+ )?{_HALVED}) halves\] middle\b", re.IGNORECASE)
 _WORDS = (
     (re.compile(r"\bgills?[- ](?:side )?up\b", re.IGNORECASE), "cut side up"),
     (re.compile(r"\b(?P<the>the |each )?(?:mushroom )?(?:caps|cups)\b", re.IGNORECASE), r"\g<the>halves"),
@@ -53,11 +60,18 @@ def caps_are_halves(steps: Sequence[str]) -> list[str]:
     """The changed steps that speak of halves, where the caps of mushrooms were filled."""
     if not any(_OF_CAPS.search(step) for step in steps) or not any(re.search(r"\b(?:caps|gill)", one) for one in steps):
         return list(steps)
-    told = [_STALKS_OUT.sub(_scooped_out, step) for step in steps]
+    told = [_STALKS_OUT.sub(_scooped_out, _WIPED_AND_TWISTED.sub(_halved_first, step)) for step in steps]
     told = [_OF_CAPS.sub(r"\g<name> halves", step) for step in told]
     for old, new in _WORDS:
         told = [old.sub(new, step) for step in told]
-    return told
+    return [_OF_THE_MIDDLE.sub(r"\g<name> middle", step) for step in told]
+
+
+def _halved_first(found: re.Match[str]) -> str:
+    halve = "Halve" if found[0][0].isupper() else "halve"
+    name = found["name"] if found["name"].endswith("s") else f"{found['name']}s"
+    chop = f" and {found['how'] or ''}chop it" if found["chop"] else ""
+    return f"{halve} the {name} lengthways, scoop out the middle{chop}"
 
 
 def _scooped_out(found: re.Match[str]) -> str:

@@ -11,6 +11,16 @@ _NOTHING_TO_CUT = re.compile(
     re.IGNORECASE,
 )
 # A clove that only gave its taste is lifted out: `The garlic has imparted its flavour, so take it out and discard.`
+_CLINGS_TO_NOTHING = re.compile(
+    r",? and (?:it )?(?:clings? to|coats?|covers?|glazes?|surrounds?) (?:the |all the )?[a-z][a-z -]{2,30} "
+    r"\[left out\]",
+    re.IGNORECASE,
+)
+# `Squeeze the leek greens [just stir it in] in a cloth. Put it in a bowl`: green tops have no juice to lose.
+_WRUNG_OUT = re.compile(
+    r"\b(?:[Ss]queeze|[Ww]ring|[Pp]ress)(?: out)? (?P<what>[^.;\[\]]{3,60}) \[just stir it in\](?: out)? "
+    r"(?:in|with|between|using|through|over|to)\b[^.;]*[.;] (?P<verb>[A-Z][a-z]+) (?:it|them|the onions?|the pulp)\b"
+)
 _GAVE_ITS_TASTE = re.compile(
     r"(?:(?<=[.;!] )|(?<=^)|(?<=^\d[.)] ))(?:(?:once|when|as) )?(?:the )?garlic-infused oil(?: \[[^\]]*\])? "
     r"(?:has|will have|have)\b[^.;]*\b(?:flavou?r|aroma|taste|job|work|golden|brown|colou?r)\w*[^.;]*"
@@ -88,6 +98,7 @@ _ALL_THE_REST = "and rub the meat with the garlic-infused oil"
 
 def without_what_is_left_over(step: str) -> str:
     """A changed step without what is done to a clove, said twice in a list, or called by the old name."""
+    step = _CLINGS_TO_NOTHING.sub("", _WRUNG_OUT.sub(r"\g<verb> \g<what>", step))
     step = _LAID_ON_NOTHING.sub(_laid_alone, _DISCARDED.sub("", step))
     step = _SPREAD_WITH_NOTHING.sub(r"\g<lead>", step)
     step = _NO_LIQUOR.sub(r"\g<said>", _rubbed_in(step))

@@ -27,6 +27,12 @@ _LIFTED = re.compile(
 _KEPT = re.compile(
     r"\s*(?:and )?(?:keep|reserve|save|strain|pour)\b[^.;]*\b(?:liquid|liquor|soaking water|juices?)\b", re.IGNORECASE
 )
+# What else is said while they soak, without a name: `Soak for 20 minutes, then drain into a bowl.`
+_STILL_SOAKING = re.compile(
+    r"\s*(?:then )?(?:soak|steep|leave|let (?:it|them|these)|set (?:it |them )?aside|stand|cover)\b"
+    r"(?![^.;]*\b(?:add|fry|stir|cook|put|tip|pan|heat|meanwhile)\b)",
+    re.IGNORECASE,
+)
 _ADDED = re.compile(
     r"\b(?:add|stir|pour|tip) (?:it|this|that|them) (?:in)?to (?P<to>the [\w -]+?)(?= and\b|[,.;]|$)", re.IGNORECASE
 )
@@ -53,6 +59,14 @@ _SOAKED = re.compile(
     r"\b(?:fresh and )?(?:soaked|drained|rehydrated|softened) (?=[\w ]*mushrooms?\b|porcini\b|shiitake\b)",
     re.IGNORECASE,
 )
+# Of two kinds one is left: `the fresh and dried mushrooms`.
+_BOTH_KINDS = re.compile(
+    r"\b(?:the )?(?:(?:fresh|sliced|chopped|raw) and (?:dried|soaked|rehydrated)"
+    r"|(?:dried|soaked|rehydrated) and (?:fresh|sliced|raw)|both (?:kinds|types|sorts|lots) of) mushrooms\b"
+    r"(?: \[[^\]]*\])?",
+    re.IGNORECASE,
+)
+_STOCK_CUBE = re.compile(r"\bstock (?:cubes?|pots?|powder)|\bbouillon\b", re.IGNORECASE)
 _SO_MUCH_WATER = re.compile(
     r"\b(?:in|with|over)? ?(?:about )?(\d[\d./½¼¾]* ?(?:ml|litres?|l|cups?|fl oz|pints?)) (?:of )?(?:very )?"
     r"(?:just[- ])?(?:hot|warm|boil\w+)\b",
@@ -124,7 +138,8 @@ def _without(steps: list[str], names: Sequence[str], liquor: str, minutes: int) 
     fried = re.compile(
         rf"\b(?:fry|frying|brown|saut\w+)\b[^.;]*(?<!of )\bthe (?:{known})"
         r"|\b(?:add|fry|cook|brown|saut\w+) all (?:of )?the (?:[\w-]+ )?mushrooms\b[^.;]*\d+ ?min"
-        rf"|\b(?:add|stir in|tip in)\b[^.;]*\b(?:{known})\b[^.;]*\b(?:fry|brown|saut\w+)\b[^.;]*\d+ ?min",
+        rf"|\b(?:add|stir in|tip in)\b[^.;]*\b(?:{known}|mushrooms)\b[^.;]*\b(?:fry|brown|saut\w+|cook)\b"
+        r"[^.;]*(?:[4-9]|\d\d) ?min",
         re.IGNORECASE,
     )
     brown = f" and brown them in a little oil in a hot pan for about {minutes} minutes"
@@ -137,7 +152,7 @@ def _without(steps: list[str], names: Sequence[str], liquor: str, minutes: int) 
             name = named.search(sentence)
             soaks = bool(name and _SOAKS.search(sentence) and not (torn and _GOES_IN.match(sentence)))
             drains = bool(_DRAINS.match(sentence) and _LIQUOR.search(sentence) and (name or soaking))
-            drains |= bool(soaking and _LIFTED.match(sentence))
+            drains |= bool(soaking and (_LIFTED.match(sentence) or (not name and _STILL_SOAKING.match(sentence))))
             if soaking and _KEPT.match(sentence):
                 into = _ADDED.search(sentence)
                 kept += [f" Add {liquor} to {into['to']}."] if into else []
@@ -152,12 +167,42 @@ def _without(steps: list[str], names: Sequence[str], liquor: str, minutes: int) 
                 kept.append(sentence)
         text = "".join(kept).strip()
         found.append(text or "Nothing is soaked here.")
-    return [_without_liquor(one, liquor) for one in found]
+    squeezed = re.compile(rf",? (?:and |then )+(?:gently )?squeeze (?:the )?(?:{known})[^,.;]*(?=[.;])", re.IGNORECASE)
+    found = [_not_drained(_BOTH_KINDS.sub(f"the {names[0]}", squeezed.sub("", one)), known) for one in found]
+    return _without_liquor(found, liquor)
 
 
-def _without_liquor(step: str, liquor: str) -> str:
-    step = _SO_MUCH_OF_IT.sub(r"\g<much> water", _GRIT.sub("", step))
-    return _SOAKED.sub("", _ALL_OF_IT.sub(liquor, _MORE_OF_IT.sub("water", step)))
+def _not_drained(step: str, known: str) -> str:
+    """`Drain the porcini, discard the stalks and chop the caps` of fresh ones: only the chopping is left."""
+    drained = re.compile(
+        rf"\b(?P<d>drain|squeeze|strain)(?:,? and squeeze)?(?: (?:out|dry|well))? (?P<what>(?:the )?(?:{known}))"
+        r"(?: (?:well|dry|out))?(?:,? (?:and )?(?:discard|remove|trim|cut off|throw away|snap off)(?:ing)?"
+        r" (?:the |their |any )?(?:tough |woody )?(?:stalks|stems)(?: off)?)?"
+        r",?(?: and)?(?: then)? (?P<verb>chop|slice|dice|shred|mince) (?P<how>finely |roughly |thinly )?"
+        r"(?:the caps|them|the tops|the mushrooms(?: \[[^\]]*\])?|(?=finely|roughly|thinly|[.;]))",
+        re.IGNORECASE,
+    )
+
+    def told(found: re.Match[str]) -> str:
+        verb = found["verb"].capitalize() if found["d"][0].isupper() else found["verb"]
+        return f"{found['how'] or ''}{verb} {found['what']}"
+
+    return drained.sub(told, step)
+
+
+def _without_liquor(steps: Sequence[str], liquor: str) -> list[str]:
+    """The steps with water for the liquor: how much where it goes in first, then the stock that was made of it."""
+    again = liquor
+    told: list[str] = []
+    for step in steps:
+        step = _SO_MUCH_OF_IT.sub(r"\g<much> water", _GRIT.sub("", step))
+        step = _MORE_OF_IT.sub("water" if again == liquor else again, step)
+        while (found := _ALL_OF_IT.search(step)) is not None:
+            step = f"{step[: found.start()]}{again}{step[found.end() :]}"
+            if liquor[:1].isdigit() and liquor.endswith(" water"):
+                again = "the stock" if _STOCK_CUBE.search(step[: found.end()]) else "the water"
+        told.append(_SOAKED.sub("", step))
+    return told
 
 
 def _the(name: str) -> str:

@@ -15,6 +15,9 @@ _ITS_PARTS = (
 _PART_OF_IT = re.compile(rf"\b[a-z]+ {_NOW} (?P<part>{_ITS_PARTS})\b", re.IGNORECASE)
 _CAPS = re.compile(rf"\b(?:mushroom|porcini|shiitake|portobello)s? {_NOW} (?:caps|cups)\b", re.IGNORECASE)
 _OWN_CAPS = re.compile(r"\b(?P<now>oyster mushrooms?) (?:caps|cups)\b", re.IGNORECASE)
+_FRONDS = re.compile(
+    rf"\b(?P<name>fennel|celery|carrot|beetroot|leek) {_NOW.replace('<now>', '<new>')} (?=fronds|leaves|tops)"
+)
 _THE_REST = re.compile(
     r"\b(?:the rest of|the remaining|the other half of) (?:the )?[a-z]+ "
     r"\[(?P<now>the rest of the [a-z][a-z -]{2,30})\]",
@@ -53,6 +56,7 @@ def _by_the_new_name(step: str) -> str:
     step = _AND_GARLIC.sub(lambda one: f"{one['share'] or ''}the {_one_of(one['now'])} ", step)
     step = _THE_REST.sub(r"\g<now>", step)
     step = _CAPS.sub(r"\g<now>", _OWN_CAPS.sub(r"\g<now>", step))
+    step = _FRONDS.sub(r"\g<name> ", step)
     step = _PART_OF_IT.sub(_the_part, step)
     step = _FRESH.sub(r"\g<now>", _STICKY.sub(r"\g<now>", step))
     return _WIPED.sub(lambda one: f"{one['verb']} the {one['now']}", step)

@@ -34,7 +34,9 @@ _MORE_OF_IT = (
 )
 _SIGN = re.compile(
     r"\b(?:until|till?|’til|'til) "
-    r"(?P<sign>(?:(?!,? then\b|,? and (?:add|stir|tip|pour|put|season)\b| about \d)[^.;,(\[])*)" + _MORE_OF_IT,
+    r"(?P<sign>(?:(?!,? then\b|,? and (?:add|stir|tip|pour|put|season)\b| about \d)"
+    r"(?:[^.;,(\[]|\[[^\]]*\](?= (?:is|are|ha[sv]e?|starts?|begins?|looks?|turns?|soften|brown|give|release)\b)))*)"
+    + _MORE_OF_IT,
     re.IGNORECASE,
 )
 _OF_THE_OLD = re.compile(

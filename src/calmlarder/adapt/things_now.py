@@ -55,6 +55,10 @@ def is_oil(food: str, told: Told) -> bool:
 
 def of_one(food: str, meant: frozenset[str], before: str, told: Told) -> str:
     """What a name that means one changed food stands for now; nothing where the step holds as it is."""
+    out = {one for one in meant if one in told.changed and told.changed[one].change == "out"}
+    left = [told.tables.food_by_id[one].name for one in sorted(meant - out)]
+    if out and left and all(name.endswith("greens") for name in left):
+        return and_list(left)  # `spring onions`, of which the whites are out
     # `spring onions`, of which the whites become greens too: what stays is what takes its place.
     stays = meant - {food} - {one.food for one in told.changed[food].to}
     if stays:

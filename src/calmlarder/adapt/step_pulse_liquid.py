@@ -1,0 +1,52 @@
+"""The liquid of tinned pulses, which steps pour in with them: water takes its place.
+
+The list counts pulses drained and rinsed; what limits them goes over into their liquid (Tuck et al. 2018, J Hum Nutr
+Diet 31:436).
+"""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.changed_lines import Part
+from calmlarder.adapt.model import Adapted
+from calmlarder.tables.book import Tables
+
+_PULSES = r"(?:beans|chickpeas|lentils|peas|pulses)"
+_LIQUID = r"(?:liquid|liquor|juices?|brine)"
+_WITH_IT = re.compile(
+    rf"(?P<pulses>\b{_PULSES}(?: \[[^\]]*\])?)(?P<and>,? (?:and|with|in|plus|along with)) "
+    rf"(?:(?:all|half|most|some|a little|a splash) )?(?:of )?(?:their|its|the) "
+    rf"(?:(?:can|tin|canning|own|reserved|bean) )*{_LIQUID}\b",
+    re.IGNORECASE,
+)
+_KEPT = re.compile(
+    rf"(?P<pulses>\b{_PULSES}(?: \[[^\]]*\])?[^.;]{{0,30}}?),? (?:but |and )?(?:reserv|sav|keep|retain)(?:ing|e|p)?"
+    rf"(?: back)? (?:\w+ ){{0,4}}{_LIQUID}\b(?: from the (?:can|tin)s?)?",
+    re.IGNORECASE,
+)
+_OF_IT = re.compile(
+    rf"\b(?:(?:some|a little) (?:of )?)?(?:(?:the|their) )?(?:reserved )?"
+    rf"(?:bean|chickpea|lentil|canning|can|tin) {_LIQUID}\b",
+    re.IGNORECASE,
+)
+_NOTE = "Tinned pulses go in drained and rinsed: what limits them goes over into their liquid, so take water."
+
+
+def water_for_their_liquid(
+    marked: Sequence[str], parts: Sequence[Part], adapted: Adapted, tables: Tables
+) -> tuple[list[str], list[str]]:
+    """The changed steps with water for the liquid of tinned pulses, and a note where one took it."""
+    foods = {part.read.food for part in parts if part.read.food} | {
+        one.food for change in adapted.changes for one in change.to
+    }
+    if not any(tables.food_by_id[food].kind == "pulse" and tables.food_by_id[food].state != "dry" for food in foods):
+        return list(marked), []
+    told = [_with_water(step) for step in marked]
+    return told, [_NOTE] if told != list(marked) else []
+
+
+def _with_water(step: str) -> str:
+    step = _WITH_IT.sub(
+        lambda one: f"{one['pulses']}{' and' if 'in' in one['and'].split() else one['and']} a little water", step
+    )
+    return _OF_IT.sub("water", _KEPT.sub(r"\g<pulses>", step))

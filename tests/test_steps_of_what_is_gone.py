@@ -1,0 +1,103 @@
+"""Steps written for what is gone: dried mushrooms, wheat wrappers, the liquid of tins, onions wrung out, whole caps.
+
+Words as recipes have them; rice paper is dipped, sticks to itself and melts in water: common practice, no source. What
+limits tinned pulses goes over into their liquid: Tuck et al. 2018, J Hum Nutr Diet 31:436.
+"""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+
+from calmlarder.adapt.step_filled import caps_are_halves
+from calmlarder.adapt.step_left_over import without_what_is_left_over
+from calmlarder.adapt.step_pulse_liquid import _with_water
+from calmlarder.adapt.step_rice_paper import _dipped, _fried, _pressed, _without_cloth
+
+Adapt = Callable[..., dict[str, Any]]
+
+
+def _method(found: dict[str, Any]) -> str:
+    return str(found["recipe"]).partition("Method")[2]
+
+
+def test_fresh_mushrooms_are_not_soaked_or_wrung_and_their_liquor_is_stock(adapt: Adapt) -> None:
+    method = _method(adapt(
+        "Mushroom risotto", "50 g dried porcini mushrooms", "1 vegetable stock cube",
+        "250 g chestnut mushrooms, sliced", "300 g risotto rice", "1 tbsp olive oil", "50 g parmesan, grated",
+        steps="1. Put the dried mushrooms into a bowl and pour over 1 litre boiling water. Soak for 20 minutes, "
+        "then drain into a bowl, discarding the last of the liquid. Crumble the stock cube into the mushroom liquid, "
+        "then squeeze the mushrooms gently to remove any liquid.\n2. Heat the oil in a pan. Stir in "
+        "the fresh and dried mushrooms and "
+        "continue to cook for 8 minutes until the fresh mushrooms have softened. Add the rice.\n"
+        "3. Pour in a quarter of the mushroom stock and simmer. Repeat with the rest of the stock.\n4. Add the cheese.",
+    ))  # fmt: skip
+    method = method.partition("Notes")[0]
+    for gone in ("Soak", "squeeze", "dried", "[", "a quarter of 1 litre"):
+        assert gone not in method
+    assert "Crumble the stock cube into 1 litre water" in method
+    assert "a quarter of the stock" in method
+    assert "Stir in the oyster mushrooms" in method
+
+
+def test_wrappers_of_rice_paper_are_dipped_and_fried(adapt: Adapt) -> None:
+    method = _method(adapt(
+        "Vegetable dumplings", "24 dumpling wrappers", "300 g firm tofu", "200 g carrots, grated", "2 tbsp oil",
+        steps="1. Mix the tofu and carrots.\n2. Lay a wrapper on your palm, keeping the rest covered with a damp cloth."
+        " Put a teaspoon of the mixture in the centre, wet the edge with water, fold over and pleat to seal.\n"
+        "3. Fry for 2 minutes. Pour in 80 ml water, cover and steam for 5 minutes. Cook until the water has gone and "
+        "the bottoms are crisp.",
+    ))  # fmt: skip
+    assert method.index("Dip one sheet of rice paper") < method.index("Lay a wrapper on your palm.")
+    assert "fold over and press to seal" in method
+    assert "damp cloth" not in method
+    assert "fry gently for 5 minutes, turning once, until the filling is cooked through" in method
+    assert "until the bottoms are crisp" in method
+
+
+@pytest.mark.parametrize(
+    ("done", "step", "told"),
+    [
+        (_without_cloth, "Take a wrapper. Cover the rest with a damp cloth. Fold.", "Take a wrapper. Fold."),
+        (_pressed, "Lay a wrapper with one corner towards you and fold the corner over.",
+         "Lay a wrapper and fold the edge over."),
+        (_pressed, "Press tightly to seal, pleating if you wish.", "Press tightly to seal."),
+        (_fried, "Drop the dumplings into boiling water for 6 minutes.", "Drop the dumplings into boiling water for 6 "
+         "minutes [rice paper melts in water: fry them in oil instead, turning, until the filling is cooked through]."),
+        (_dipped, "2. Mix. Take one wrapper and fill it.", "2. Mix. Dip one sheet of rice paper at a time in warm "
+         "water until it just bends, and lay it on a damp board. Take one wrapper and fill it."),
+        (_with_water, "Pour in the beans with their liquid.", "Pour in the beans with a little water."),
+        (_with_water, "Tip the beans and half of their liquid into a pan.",
+         "Tip the beans and a little water into a pan."),
+        (_with_water, "Drain the chickpeas, reserving the liquid. Add a splash of the chickpea liquid.",
+         "Drain the chickpeas. Add a splash of water."),
+        (_with_water, "Cook the sausages with their juices.", "Cook the sausages with their juices."),
+        (without_what_is_left_over, "Squeeze 70 g of the leek greens [just stir it in] in a clean cloth to dry. Put it "
+         "in a bowl.", "Put 70 g of the leek greens in a bowl."),
+        (without_what_is_left_over, "Simmer until it is thick and clings to the lentils [left out].",
+         "Simmer until it is thick."),
+    ],
+)  # fmt: skip
+def test_a_step_says_what_is_done_now(done: Callable[[str], str], step: str, told: str) -> None:
+    assert done(step) == told
+
+
+def test_caps_that_were_wiped_and_twisted_are_halves() -> None:
+    steps = [
+        "Wipe the mushrooms [aubergine, in halves, one a serving: about 15 minutes] clean, twist out the stalks and "
+        "finely chop them. Set the caps gill side up on a tray.",
+    ]
+    assert caps_are_halves(steps) == [
+        "Halve the aubergines lengthways, scoop out the middle and finely chop it. Set the halves cut side up on a "
+        "tray."
+    ]
+
+
+def test_a_mixture_without_what_is_out_is_a_mixture_and_whites_left_out_leave_the_greens(adapt: Adapt) -> None:
+    method = _method(adapt(
+        "Noodles", "300 g rice noodles", "3 spring onions, sliced", "2 tbsp soy sauce", "4 tbsp peanut butter",
+        "2 red peppers, sliced", "1 head broccoli, in florets",
+        steps="1. Fry the peppers and broccoli for 4 minutes. Add the noodles, soy sauce and peanut butter.\n"
+        "2. Top with the spring onions.", serves=2,
+    ))  # fmt: skip
+    assert "Top with the spring onion greens" in method
