@@ -12,6 +12,7 @@ import pytest
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_left_over import without_what_is_left_over
 from calmlarder.adapt.step_pulse_liquid import _with_water
+from calmlarder.adapt.step_put_in_late import late_where_it_simmers
 from calmlarder.adapt.step_rice_paper import _dipped, _fried, _pressed, _without_cloth
 
 Adapt = Callable[..., dict[str, Any]]
@@ -101,3 +102,30 @@ def test_a_mixture_without_what_is_out_is_a_mixture_and_whites_left_out_leave_th
         "2. Top with the spring onions.", serves=2,
     ))  # fmt: skip
     assert "Top with the spring onion greens" in method
+
+
+def test_what_goes_in_last_waits_for_the_step_that_simmers() -> None:
+    steps = [
+        "Put the pumpkin in the water and bring to the boil. Put in the lentils for the last 10 minutes of it.",
+        "Add the ginger and simmer for 25-30 minutes. Beat with a whisk.",
+    ]
+    assert late_where_it_simmers(steps) == [
+        "Put the pumpkin in the water and bring to the boil.",
+        "Add the ginger and simmer for 25-30 minutes. Put in the lentils for the last 10 minutes of it. "
+        "Beat with a whisk.",
+    ]
+
+
+def test_a_page_says_nothing_below_its_steps_of_what_is_gone_and_marks_what_passes(adapt: Adapt) -> None:
+    """Apples and honey bring excess fructose (USDA FoodData Central, sugars of foods)."""
+    method = _method(adapt(
+        "Beef bowls", "500 g beef mince", "3 cloves garlic, crushed", "2 tbsp soy sauce", "300 g jasmine rice",
+        steps="1. Fry the garlic and beef mince for 8 minutes. If you like, stir in a spoonful of honey.\n"
+        "2. Cook the rice for 12 minutes and serve.\n\nNotes\n\nAdd half an apple for sweetness. Extra garlic is never "
+        "wrong. Leftovers keep for 2 days in the fridge.",
+    ))  # fmt: skip
+    page = method.partition("Notes")[2].partition("Notes")[0]
+    assert "honey [not counted: a usual portion passes a limit]" in method
+    assert "half an apple [not counted: a usual portion passes a limit] for sweetness." in page
+    assert "garlic" not in page
+    assert "Leftovers keep for 2 days in the fridge." in page

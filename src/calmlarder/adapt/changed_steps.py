@@ -53,6 +53,7 @@ from calmlarder.adapt.step_oil_once import oil_once
 from calmlarder.adapt.step_old_words import without_old_words
 from calmlarder.adapt.step_oven_later import put_in_the_oven_later
 from calmlarder.adapt.step_pulse_liquid import water_for_their_liquid
+from calmlarder.adapt.step_put_in_late import late_where_it_simmers
 from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
 from calmlarder.adapt.step_rice_paper import wrapped_in_rice_paper
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, twice
@@ -158,7 +159,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
 
 def _one_beside_the_other(marked: Sequence[str]) -> list[str]:
     """The changed steps once more, where what one says hangs on the others: shares, the oven, what is opened how."""
-    told = [boiled_ahead(oil_once(not_charred(text))) for text in marked]
+    told = late_where_it_simmers([boiled_ahead(oil_once(not_charred(text))) for text in marked])
     told = put_in_the_oven_later(caps_are_halves(green_parts_named(told)))
     told = oil_shared_out(named_once([greens_by_one_word(text) for text in told]))
     return without_old_words(remaining_if_begun(told))

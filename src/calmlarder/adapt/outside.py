@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.names import foods_in, names_of_all, spans_in
+from calmlarder.adapt.said_above import below_the_steps
 from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.adapt.worst import matters
@@ -191,14 +192,47 @@ def marked_beside(
     marked = []
     for step in steps:
         for told in reversed(list(_WITH.finditer(step))):
-            group = 1 if told[1] else 2
-            for words, meant in _strange_in(told[group], known, eaters, tables).items():
-                place = step.casefold().rfind(words, told.start(group), told.end(group)) + len(words)
-                over = any(passes_alone(one, eaters, tables) for one in meant)
-                if over and place >= len(words) and not _NOW.match(step, place):
-                    step = f"{step[:place]} {_PASSES}{step[place:]}"
+            start, end = told.span(1 if told[1] else 2)
+            step = _marked(step, (start, end), _passing_in(step[start:end], known, eaters, tables))
+        for way in (_ANOTHER_DAY, _BY_THE_WAY):
+            for told in reversed(list(way.finditer(step))):
+                step = _marked(step, told.span(), _passing_by(told[0], known, eaters, tables))
         marked.append(step)
     return tuple(marked)
+
+
+def marked_below(
+    said: Recipe, recipe: Recipe, reads: Sequence[IngredientRead], eaters: Eaters, tables: Tables
+) -> Recipe:
+    """The changed recipe with such a mark in what its page says below the steps."""
+    below = below_the_steps(said)
+    if not below:
+        return said
+    known = _known(recipe, reads, tables)
+    lines = below.split("\n")
+    told = [_marked(line, (0, len(line)), _passing_by(line, known, eaters, tables)) for line in lines]
+    return said.model_copy(update={"source": said.source[: len(said.source) - len(below)] + "\n".join(told)})
+
+
+def _passing_in(told: str, known: tuple[set[str], set[str]], eaters: Eaters, tables: Tables) -> list[str]:
+    """What a text names that passes a limit at a usual portion, and that the list does not speak of."""
+    strange = _strange_in(told, known, eaters, tables)
+    return [words for words, meant in strange.items() if any(passes_alone(one, eaters, tables) for one in meant)]
+
+
+def _passing_by(told: str, known: tuple[set[str], set[str]], eaters: Eaters, tables: Tables) -> list[str]:
+    """The same of what is only named in passing, where `leftovers` and `toast` are no food."""
+    found = _passing_in(_without_verbs(told), known, eaters, tables)
+    return [words for words in found if not set(words_of(words)) <= _ELSE]
+
+
+def _marked(step: str, span: tuple[int, int], names: Sequence[str]) -> str:
+    start, end = span
+    for words in names:
+        place = step.casefold().rfind(words, start, end) + len(words)
+        if place >= len(words) and not _NOW.match(step, place):
+            step = f"{step[:place]} {_PASSES}{step[place:]}"
+    return step
 
 
 def _strange_in(

@@ -26,6 +26,7 @@ _SOLD_AS = re.compile(r"^(?:canned|cooked|boiled|dry) ")
 _A_TIME = re.compile(r"(?<!last )\b\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?|hrs?)\b", re.IGNORECASE)
 # `[potatoes about 18 minutes, not 8] … for 8 minutes`
 _OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
+_SIMMERS = re.compile(r"\b(?:simmer|cook|boil|bubble|bake)\w*\b", re.IGNORECASE)
 _SERVES = re.compile(r"\b(?:serve|ladle|divide)\b", re.IGNORECASE)
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 
@@ -114,10 +115,26 @@ def _at_their_time(step: str, late: Sequence[str]) -> str:
     """
     sentences = re.split(r"(?<=[.;!?])(?=\s)", step.rstrip())
     served = next((at for at, one in enumerate(sentences) if at and _SERVES.search(one)), None)
-    if served is None:
-        return " ".join((step.rstrip(), *late))
+    served = len(sentences) if served is None else served
     timed = next((at + 1 for at in reversed(range(served)) if _A_TIME.search(sentences[at])), served)
     of_it = "".join(f" {one}" for one in late if one.endswith("of it."))
     rest = "".join(f" {one}" for one in late if not one.endswith("of it."))
     head, middle, tail = sentences[:timed], sentences[timed:served], sentences[served:]
     return f"{''.join(head)}{of_it}{''.join(middle)}{rest}{''.join(tail)}"
+
+
+_LAST_MINUTES = re.compile(r" ?Put in the (?P<name>[^.;\[\]]{3,60}) for the last \d+ minutes of it\.")
+
+
+def late_where_it_simmers(steps: Sequence[str]) -> list[str]:
+    """The steps with what goes in for the last minutes in the step that tells them: `bring to the boil` tells none."""
+    told = list(steps)
+    for place, step in enumerate(steps[:-1]):
+        found = _LAST_MINUTES.search(step)
+        if found is None:
+            continue
+        rest = f"{step[: found.start()]}{step[found.end() :]}"
+        if not _A_TIME.search(rest) and _A_TIME.search(told[place + 1]) and _SIMMERS.search(told[place + 1]):
+            told[place] = rest
+            told[place + 1] = _at_their_time(told[place + 1], [found[0].strip()])
+    return told

@@ -14,9 +14,9 @@ from calmlarder.adapt.model import Adapted, AtHome
 from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
 from calmlarder.adapt.oil_lowered import with_all_the_oil, with_oil_lowered
-from calmlarder.adapt.outside import marked_beside, named_outside, served_with
+from calmlarder.adapt.outside import marked_below, marked_beside, named_outside, served_with
 from calmlarder.adapt.remarks import another_dish, labels_to_read, many_leeks, taken_from_tins, weigh_these
-from calmlarder.adapt.said_above import without_what_is_gone
+from calmlarder.adapt.said_above import without_what_is_gone, without_what_is_gone_below
 from calmlarder.adapt.settled import Settler
 from calmlarder.adapt.step_notes import without_oven_times
 from calmlarder.adapt.titles import retitled
@@ -114,6 +114,7 @@ def adapted_recipe(
     steps = marked_beside(steps, recipe, reads, eaters, tables) if adapted.changes else steps
     said = said_anew(recipe, retitled(recipe.title, reads, adapted, told, tables), steps)
     said = without_what_is_gone(said, parts, adapted, tables)
+    said = marked_below(without_what_is_gone_below(said, parts, adapted, tables), recipe, reads, eaters, tables)
     changed = changed_recipe(Page(said, parts, adapted), form, tables, notes)
     if changed is not None and adapted.changes and form == "jsonld":
         changed = with_fields(changed, {"nutrition": nutrition_of(adapted, tables)})
