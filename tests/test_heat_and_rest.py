@@ -108,3 +108,44 @@ def test_the_fat_of_belly_and_chops_is_poured_off(fridge: list[str], pattern: st
 def test_lean_meat_keeps_its_pan(cook: Cook) -> None:
     dinner = cook(["2 chicken breasts", "potatoes 1kg", "carrots 4", "mustard", "parsley"], "supper-plate")
     assert "pour off" not in said(dinner)
+
+
+@pytest.mark.parametrize("line", ["cooked savoy cabbage 300g", "boiled courgette 200g", "cooked spring greens 250g"])
+def test_vegetables_that_were_cooked_before_are_only_made_hot(line: str, cook: Cook) -> None:
+    fridge = [line, "6 plain sausages without onion or garlic", "potatoes 1kg", "mustard", "butter"]
+    dinner = cook(fridge, "sausages-and-mash")
+    greens = minutes_of(dinner, "in the vegetable pot")
+    assert greens <= 4
+    assert "until just tender" not in said(dinner)
+    assert "savoy cabbage shredded" not in said(dinner)
+
+
+def test_sliced_sausages_are_done_sooner_than_whole_ones(cook: Cook) -> None:
+    sausages = "6 plain sausages without onion or garlic"
+    sliced = cook([sausages, "rice 1kg", "tin of tomatoes", "red pepper", "paprika", "cheddar"], "skillet")
+    assert "sliced" in said(sliced)
+    assert minutes_of(sliced, "fry .*sausages") <= 10
+    whole = cook([sausages, "potatoes 1kg", "savoy cabbage", "mustard", "butter"], "sausages-and-mash")
+    assert minutes_of(whole, "fry sausages") >= 15
+    roast = said(cook([sausages, "potatoes 1kg", "tomatoes 4", "courgette", "paprika", "olive oil"], "tray-bake"))
+    assert "sausages sliced" not in roast
+
+
+def test_a_shoulder_is_cut_up_before_it_stews_and_shanks_are_not(cook: Cook) -> None:
+    rest = ["potatoes 2kg", "tomatoes 6", "green pepper 2", "oregano", "olive oil", "lemon", "feta"]
+    assert re.search(
+        r"lamb shoulder (?:boned, )?in 4 cm pieces", said(cook(["lamb shoulder 900g", *rest], "tomato-stew"))
+    )
+    assert "in 4 cm pieces" not in said(cook(["2 lamb shanks", *rest], "tomato-stew")).split("potatoes")[0]
+
+
+def test_okra_and_leaves_that_fall_get_no_lid(cook: Cook) -> None:
+    fridge = ["paneer 200g", "okra 200g", "tomatoes 3", "spinach 100g", "rice 1kg", "green chilli", "cumin"]
+    assert "lid" not in said(cook(fridge, "spiced-greens"))
+    cabbage = ["4 eggs", "white cabbage 500g", "carrots 3", "tomato 1", "rice 1kg", "curry powder", "butter"]
+    assert "with the lid on at first" in said(cook(cabbage, "spiced-greens"))
+
+
+def test_rice_that_falls_apart_is_stirred(cook: Cook) -> None:
+    fridge = ["rice 1kg", "chicken breast 300g", "ginger", "spring onions", "soy sauce", "pak choi 2"]
+    assert "stirring now and then" in said(cook(fridge, "rice-porridge"))

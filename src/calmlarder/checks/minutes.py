@@ -35,6 +35,10 @@ _QUICK_RICE_MINUTES = 10
 # Fine strips in a hot pan are done in two or three minutes: common practice, no source.
 _SHREDDED = re.compile(r"\b(?:shredded|grated|spirali[sz]ed|julienned?|matchsticks?)\b", re.IGNORECASE)
 _SHREDS, _SHRED_MINUTES = {"brassica", "fruit-vegetable", "root"}, 2
+# Vegetables that were cooked before need only be hot, which a few minutes do: common practice, no source.
+_VEGETABLES = {"brassica", "fruit-vegetable", "leaf", "pepper", "pod", "root", "squash", "stem"}
+_COOKED_BEFORE = re.compile(r"\b(?:cooked|boiled|steamed|braised|left[ -]?over)\b", re.IGNORECASE)
+_HOT_MINUTES, _A_DAY = 3, 1440
 _END = "."
 
 
@@ -107,13 +111,7 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
         wanted = int(dict(part.split(":") for part in food["minutes"].split(";") if part).get(method, 0))
         if method == "boil" and use["food"] in _WHITE_RICE and _QUICK_RICE.search(use["line"]):
             wanted = min(wanted, _QUICK_RICE_MINUTES)
-        if (
-            method == "stir-fry"
-            and food["state"] == "raw"
-            and food["kind"] in _SHREDS
-            and _SHREDDED.search(use["line"])
-        ):
-            wanted = min(wanted, _SHRED_MINUTES)
+        wanted = min(wanted, _soon_done(food, use["line"], method))
         if method == "boil" and _CURED_JOINT.search(use["line"]):
             wanted = min(wanted, 20 + use["grams"] // 25)
         small = food["kind"] == "potato" or food["state"] != "raw"  # safe: the dish says how long, as of small dice
@@ -128,6 +126,14 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
         longest = max(own or [left for moment in comes_in for left in _left(moment, timeline)], default=0)
         if longest < wanted:
             yield f"{food['name']} is on the heat for {longest} minutes, it wants {wanted}"
+
+
+def _soon_done(food: Row, line: str, method: str) -> int:
+    """The minutes that raw vegetables want of which the line says more than the table: in shreds, or cooked before."""
+    if food["state"] == "raw" and food["kind"] in _VEGETABLES and method != "roast" and _COOKED_BEFORE.search(line):
+        return _HOT_MINUTES
+    shreds = method == "stir-fry" and food["state"] == "raw" and food["kind"] in _SHREDS and _SHREDDED.search(line)
+    return _SHRED_MINUTES if shreds else _A_DAY
 
 
 def _not_soaked(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> Iterator[str]:

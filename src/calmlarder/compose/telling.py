@@ -23,7 +23,16 @@ from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import in_grams
 from calmlarder.kitchen.cut_already import is_cut
-from calmlarder.kitchen.filling import Filling, Told, is_salted, is_small, made_ready, mashes
+from calmlarder.kitchen.filling import (
+    Filling,
+    Told,
+    is_said_cooked,
+    is_salted,
+    is_small,
+    made_ready,
+    mashes,
+    was_cooked,
+)
 from calmlarder.kitchen.minutes import from_frozen, is_stirred_stiff, minutes_of
 from calmlarder.kitchen.piece import oil_taken
 from calmlarder.kitchen.sauces import mixed
@@ -129,6 +138,7 @@ def _filling(use: PlateUse, option: Option, pattern: Pattern, tables: Tables, fo
         salted=is_salted(lot.line),
         frozen=lot.place == "freezer",
         stiff=is_stirred_stiff(food, lot.line),
+        soft=was_cooked(food) or is_said_cooked(food, lot.line),
     )
 
 

@@ -42,11 +42,14 @@ _CUT_ALREADY = {
     "brassica": re.compile(r"\b(?:chopped|shredded|sliced|florets)\b", re.IGNORECASE),
 }
 _COOKED_SAID = re.compile(r"\b(?:cooked|boiled|steamed|braised|left[ -]?over)\b", re.IGNORECASE)
+_SAID_COOKED = frozenset({"brassica", "fruit-vegetable", "leaf", "pepper", "pod", "root", "squash", "stem"})
 _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
 _LEAVES_THAWED = "spinach-frozen"  # blanched before it is frozen
 _SMALL_LEAVES = re.compile(r"\b(?:lamb'?s lettuce|corn salad|mache|baby|mixed leaves|mesclun)\b", re.IGNORECASE)
 _BY_THE_BLOCK = frozenset({"cheese", "tofu", "tempeh"})  # nobody fries a block whole
 _JOINTS = frozenset({"beef-roast", "lamb-roast"})
+_FLESH = frozenset({"meat", "poultry"})
+_SHANKS = re.compile(r"\bshanks?\b", re.IGNORECASE)
 _DICED = re.compile(r"\b(?:diced|cubed|cubes|chunks|dice|stewing|curry cut)\b", re.IGNORECASE)
 IN_DICE = "large pieces halved"  # a joint that its line calls diced
 _FILLETS = frozenset({"pork-fillet", "pork-belly"})  # as thick as an arm: fried whole it is raw inside
@@ -93,8 +96,8 @@ class Filling(NamedTuple):
 
     `done` is the sign by which a cook sees that it is cooked through, empty where none is asked for; `whole` says
     that a pack whose weight is known goes in whole, so that nobody need weigh it; `salted` that its line calls it so,
-    `frozen` that it comes from the freezer, `stiff` that it is maize meal for ugali and the like. Of several lots
-    `on_scale_g` grams go on the scale, where that is not all.
+    `frozen` that it comes from the freezer, `stiff` that it is maize meal for ugali and the like, `soft` that it was
+    cooked before and is but made hot. Of several lots `on_scale_g` grams go on the scale, where that is not all.
     """
 
     slot: str
@@ -110,6 +113,7 @@ class Filling(NamedTuple):
     on_scale_g: int | None = None
     frozen: bool = False
     stiff: bool = False
+    soft: bool = False
 
     @property
     def key(self) -> str:
@@ -182,6 +186,11 @@ def was_cooked(food: Food) -> bool:
     return soft and food.kind not in {"tomato", "fish", "shellfish"}
 
 
+def is_said_cooked(food: Food, line: str) -> bool:
+    """Whether a line calls a vegetable cooked of which the tables know only the raw one."""
+    return food.kind in _SAID_COOKED and food.state == "raw" and _COOKED_SAID.search(line) is not None
+
+
 def sprouts(food: Food, condition: str | None) -> bool:
     """Whether its sprouts must be cut out; broccoli that is called sprouting is nothing of the kind."""
     return food.kind in _CAN_SPROUT and condition is not None and "sprout" in condition
@@ -201,7 +210,7 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = ""
     if food.id == "spinach" and not prep and not told.from_freezer and _IN_BUNCHES.search(told.line):
         prep = "washed, thick stalks off, roughly chopped"
-    if food.kind in _LEAVES and food.state == "raw" and _COOKED_SAID.search(told.line):
+    if is_said_cooked(food, told.line):
         prep = ""  # whoever cooked them has stripped and cut them
     if food.kind in _LEAVES and food.state == "raw" and _CUT_ALREADY[food.kind].search(told.line):
         prep = "washed" if "washed" in prep else ""
@@ -226,6 +235,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = ", ".join(part for part in ("drained and rinsed", prep) if part)
     if food.id in _JOINTS and _DICED.search(told.line):
         prep = IN_DICE
+    if food.id in _JOINTS and _SHANKS.search(told.line):
+        prep = ""
     if food.id == "duck" and prep.startswith("patted dry"):
         prep = "skin scored, patted dry"
     if food.kind != "poultry":
@@ -238,7 +249,7 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = ", ".join(part for part in (TOASTED, prep) if part)
     if food.state == "frozen" and _CUT_SMALL.search(prep):  # chips, potato shapes and peas come as they cook
         prep = ""
-    if "in strips" in prep and on_the_bone(told.line):
+    if re.search(r"\bin (?:strips|4 cm pieces)", prep) and food.kind in _FLESH and on_the_bone(told.line):
         prep = f"boned, {prep}"
     if food.kind == "nut" and _IN_SHELL.search(told.line):
         prep = ", ".join(part for part in ("cracked and shelled", prep) if part)

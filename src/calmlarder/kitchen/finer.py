@@ -48,6 +48,8 @@ _WARMED_WITH = re.compile(r" with ([^;.]+?)(?: until it smells good|, stirring)?
 _LEAVES, _SOON_WILTED = frozenset({"leaf", "salad-leaf"}), 4  # minutes: ours
 _SEASONS = frozenset({"spice", "paste"})
 _SOFTENED_IN_FAT = re.compile(r"\bsoften ([^;.]+?) in it\b")
+_LID_FIRST = ", with the lid on at first"  # of a pattern; soft vegetables swim under it
+_TOUGH, _TOUGH_FROM = frozenset({"brassica", "leaf", "pod", "root", "squash", "stem"}), 5  # minutes: ours
 _ROASTED = re.compile(r"\b(roast until (?:browned(?: at the edges)?|golden))\b")
 _COVERED_FROM = 60  # minutes: dice that roast for so long dry out in the open. Common practice, no source
 FATTY = frozenset(
@@ -74,6 +76,8 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = _TURNED.sub(r"\1, turning once,", said, count=1)
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
+    if not any(one.food.kind in _TOUGH and one.minutes >= _TOUGH_FROM for one in things):
+        said = said.replace(_LID_FIRST, "")
     if any(one.food.kind == "pulse" and one.food.state == "dry" for one in things):
         said = re.sub(r"boiling water to cover\b", "boiling water to three fingers above, more as it is drunk up", said)
     if any(one.food.kind in {"rice", "grain"} and one.minutes >= _SLOW_GRAIN for one in things):
@@ -198,7 +202,7 @@ def _long_simmered(said: str, things: Sequence[Filling]) -> str:
 
 def _fried_dry(said: str) -> str:
     said = said.replace(", with a splash of water where it catches", "").replace("to the pan, cover, ", "to the pan, ")
-    said = re.sub(r" with a splash of water and ", " with ", said)
+    said = re.sub(r" with a splash of water and ", " with ", said.replace(_LID_FIRST, ""))
     return re.sub(r" with a splash of water(?:, cover)?(?=,)", "", said)
 
 

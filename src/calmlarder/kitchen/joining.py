@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 
 from calmlarder.and_list import and_list
-from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, was_cooked
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.kitchen.late import LATE_MINUTES, SLIMY
 from calmlarder.kitchen.lidded import joins_under_a_lid
 from calmlarder.kitchen.piece import Dish, Progress, Told, Work
@@ -173,7 +173,7 @@ def _is_leftover(one: Filling) -> bool:
 def reheats(dish: Dish, things: Sequence[Filling]) -> bool:
     """Whether all that comes to the heat was cooked before, and is but made hot."""
     timed = [one for one in things if dish.is_timed(one)]
-    return bool(timed) and all(was_cooked(one.food) for one in timed)
+    return bool(timed) and all(one.soft for one in timed)
 
 
 def _told(dish: Dish, progress: Progress, step: Step, group: Sequence[Filling], on: str) -> Told:

@@ -4,7 +4,7 @@ import math
 import re
 
 from calmlarder.kitchen.cut_already import SHRED_MINUTES, is_in_shreds
-from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, on_the_bone
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, is_said_cooked, on_the_bone
 from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.rows import Food
@@ -31,9 +31,14 @@ _PARBOILED_MINUTES = 20  # easy-cook or parboiled rice: packets, recalled
 _QUICK_RICE_MINUTES = 10  # quick rice and rice in a bag: packets, recalled
 _PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORECASE)
 _WHITE_RICE = frozenset({"rice-white-dry", "rice-basmati-dry"})
-# Fried whole: a steak of 2 cm four minutes a side, a breast of duck mostly on its skin. In strips they are done in half
-# the time, and tough in twice. Common practice, no source.
-_WHOLE_MINUTES = {"beef-steak": 8, "venison": 8, "duck": 15}
+# Fried whole: a steak of 2 cm four minutes a side, a breast of duck mostly on its skin, a sausage turned all round. In
+# strips and slices they are done in half the time, and tough in twice. Common practice, no source.
+_WHOLE_MINUTES = {
+    "beef-steak": 8, "duck": 15, "sausages": 15, "sausages-gluten-free": 15, "sausages-plain": 15, "venison": 8,
+}  # fmt: skip
+_CUT_SMALL = re.compile(r"\bstrips\b|\bsliced(?! through)")
+_HOT_SOON: frozenset[Method] = frozenset({"boil", "steam", "stir-fry"})
+_HOT_MINUTES = 3  # until vegetables that were cooked before are hot: common practice, no source
 _MAIZE = "polenta-dry"
 # Meal for ugali, sadza, nshima, pap: as fine as flour, and stirred stiff in half the water of a polenta.
 _STIFF = re.compile(
@@ -85,8 +90,10 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
         return max(_ON_THE_BONE_MINUTES, slot.minutes_for(food))
     if food.kind == "potato" and food.state == "raw" and slot.method == "boil" and _FROZEN.search(line):
         return slot.minutes_for(food) + _FROZEN_ROOT_MINUTES
-    if food.id in _WHOLE_MINUTES and slot.method == "stir-fry" and "strips" not in slot.prep_of(food):
+    if food.id in _WHOLE_MINUTES and slot.method == "stir-fry" and not _CUT_SMALL.search(slot.prep_of(food)):
         return _WHOLE_MINUTES[food.id]
+    if slot.method in _HOT_SOON and is_said_cooked(food, line):
+        return min(_HOT_MINUTES, slot.minutes_for(food))
     if slot.method == "stir-fry" and is_in_shreds(food, line):
         return min(SHRED_MINUTES, slot.minutes_for(food))
     if is_whole_fish(food, line):
