@@ -44,14 +44,54 @@ def test_garlic_that_seasons_is_swapped(adapt: Adapt, title: str, lines: tuple[s
     assert [one["change"] for one in found["changes"] if "garlic" in one["ingredient"]] == ["swap"]
 
 
-def test_a_pea_soup_without_peas_is_another_dish(adapt: Adapt) -> None:
+def test_no_pea_soup_is_made_of_quinoa(adapt: Adapt) -> None:
     found = adapt(
         "Split pea soup", "500 g green split peas, rinsed", "3 carrots, diced", "2 litres water", "1 tbsp olive oil",
-        steps="1. Simmer the peas and carrots in the water for an hour, until the peas have collapsed.",
+        steps="1. Simmer the peas and carrots in the water for an hour, until the peas have collapsed.", status=3,
     )  # fmt: skip
-    most = max((to for change in found["changes"] for to in change["to"]), key=lambda one: float(one["grams"]))
-    assert "pea" not in most["food"].split("-")
-    assert any("named for dry split peas, which cannot stay" in one for one in found["remarks"])
+    assert found["status"] == "cannot"
+    assert not found["changes"]
+    assert any("dry split peas carries more than one meal may bring" in one for one in found["remarks"])
+    lentils = adapt(
+        "Lentil soup", "200 g red lentils", "3 carrots, diced", "1.2 litres water", "1 tbsp olive oil",
+        steps="1. Simmer the lentils and carrots in the water for 20 minutes.",
+    )  # fmt: skip
+    assert any(to["food"] == "lentils-canned" for change in lentils["changes"] for to in change["to"])
+    stew = adapt(
+        "Pea and ham stew", "80 g split peas", "600 g gammon", "3 carrots, diced", "1 litre water",
+        steps="1. Simmer everything for an hour.",
+    )  # fmt: skip
+    assert stew["status"] == "adapted"
+
+
+def test_a_tin_of_cream_soup_is_a_sauce_with_a_stand_in(adapt: Adapt) -> None:
+    # Onion's fructans: Muir et al. 2007; the sauce in its place holds neither that nor wheat nor lactose.
+    found = adapt(
+        "Cream of mushroom chicken", "1 (10.5 oz) can condensed cream of mushroom soup", "600 g chicken thighs",
+        "1 packet dry onion soup mix", "200 g long grain rice",
+        steps="1. Stir the soup, the onion soup mix and a can of water together, pour over the chicken and rice and "
+        "bake for an hour.",
+    )  # fmt: skip
+    to = {one["food"]: float(one["grams"]) for change in found["changes"] for one in change["to"]}
+    assert set(to) == {"white-sauce-plain", "stock-cube-plain"}
+    assert 250 < to["white-sauce-plain"] < 350
+    assert not any("another dish" in one for one in found["remarks"])
+    assert "cornflour" in found["recipe"]
+
+
+@pytest.mark.parametrize(
+    ("line", "instead"),
+    [
+        ("200g dried puy lentils", "lentils-canned"),
+        ("200 g skyr", "yoghurt-greek-lactose-free"),
+        ("6 sheets filo pastry", "pastry-gluten-free"),
+        ("300 g beech mushrooms, torn", "mushroom-oyster"),
+    ],
+)
+def test_what_recipes_ask_for_has_a_stand_in(adapt: Adapt, line: str, instead: str) -> None:
+    steps = "1. Cook the carrots and all the rest gently for 20 minutes."
+    found = adapt("Supper", line, "600 g chicken thighs", "400 g carrots", steps=steps)
+    assert instead in {to["food"] for change in found["changes"] for to in change["to"]}
 
 
 def test_what_is_kept_in_part_is_still_that_dish(adapt: Adapt) -> None:

@@ -81,7 +81,7 @@ def test_greens_fried_for_minutes_before_the_oven_stay_in(adapt: Adapt) -> None:
 
 def test_what_goes_in_late_stands_before_the_serving(adapt: Adapt) -> None:
     found = adapt(
-        "Split pea soup", "500 g green split peas, rinsed", "3 carrots, diced", "2 litres water", "2 bay leaves",
+        "Smoky pot", "500 g green split peas, rinsed", "3 carrots, diced", "2 litres water", "2 bay leaves",
         steps="1. Add the split peas, carrots, water and bay leaves to a pot and simmer for 50 minutes to 1 hour. Take "
         "out the bay leaves. Season and serve with salt.",
     )  # fmt: skip

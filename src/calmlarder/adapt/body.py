@@ -1,4 +1,7 @@
-"""Whether garlic is what a dish is made of (toum, garlic soup, cloves stewed in oil): no infused oil stands for it."""
+"""Whether garlic is what a dish is made of (toum, garlic soup, cloves stewed in oil): no infused oil stands for it.
+
+And whether a pulse is the soup that is named for it: a pea soup of quinoa is none.
+"""
 
 from collections.abc import Sequence
 from decimal import Decimal
@@ -8,6 +11,7 @@ from calmlarder.adapt.told import Told
 
 _GARLIC = "garlic"
 _LEAST_G = 5  # a serving, two cloves: below it seasons whatever the title says; ours
+_LEAST_PULSE_G = 25  # dry, a serving: less is something in a soup of other things; ours
 _GIVES_NO_BODY = frozenset({"fat", "liquid", "acid", "spice"})
 
 
@@ -23,3 +27,11 @@ def is_made_of_garlic(lines: Sequence[Counted], serves: int, told: Told) -> bool
         return False
     named = [much for food, much in grams.items() if told.is_titled(food)]
     return garlic > max(named if told.is_titled(_GARLIC) else grams.values(), default=Decimal(0))
+
+
+def is_the_soup(line: Counted, serves: int, told: Told) -> bool:
+    """Whether a soup is named for a dry pulse that is boiled to its body."""
+    boiled_down = line.food.kind == "pulse" and line.food.state == "dry" and line.amount is not None
+    if not (boiled_down and told.soup and told.is_titled(line.food.id)) or line.amount is None:
+        return False
+    return line.amount.grams >= _LEAST_PULSE_G * serves

@@ -131,8 +131,11 @@ def is_of_another_kitchen(other: Food, food: Food, dish: Dish) -> bool:
 
 
 def is_made_anew(food: Food, parts: Sequence[Food]) -> bool:
-    """Whether a sauce or a paste is stirred together from other things: it is called what it was."""
-    return food.kind in _STIRRED and len(parts) > 1
+    """Whether a sauce or a paste is stirred together from other things: it is called what it was.
+
+    A white sauce does the work of a tin of cream soup.
+    """
+    return food.kind in _STIRRED and (len(parts) > 1 or any(one.kind == "cream" for one in parts))
 
 
 def is_another_shape(other: Food, food: Food, text: str) -> bool:

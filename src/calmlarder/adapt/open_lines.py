@@ -6,7 +6,7 @@ from decimal import Decimal
 from itertools import combinations
 
 from calmlarder.adapt import prices
-from calmlarder.adapt.body import is_made_of_garlic
+from calmlarder.adapt.body import is_made_of_garlic, is_the_soup
 from calmlarder.adapt.choice import Choice, Open, tie
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.dish import (
@@ -115,6 +115,8 @@ def _open(line: Counted, dish: Dish) -> Open:
         is_body |= dish.of_garlic and line.food.id == _GARLIC
         for choice in () if is_body and line.food.id == _GARLIC else _swaps(line, weight, dish):
             unlike = _unlike_title(choice, line, dish) if titled else 0
+            if unlike and is_the_soup(line, dish.serves, dish.told):
+                continue
             choices.append(choice._replace(price=choice.price + round(_TITLED * unlike)))
         in_leaves = line.food.kind in IN_LEAVES  # of a cabbage the leaves are filled, and fewer make as many rolls
         whole = (line.food.id in dish.told.stuffed and not in_leaves) or _swapped_allium(line, dish.tables)

@@ -110,6 +110,7 @@ def another_dish(
             gone.append(tables.food_by_id[food].name)
     if not gone and adapted.status not in {"cannot", "open"}:
         return ()
+    gone = list(dict.fromkeys(gone))
     head = f"It is named for {' and '.join(gone)}, which cannot stay: what comes out is another dish." if gone else ""
     if adapted.status == "cannot":
         head = " ".join(filter(None, (head, _carriers(reads, adapted, tables))))

@@ -66,6 +66,7 @@ _BROTHY = re.compile(
     r"|sambh?ar)\b",
     re.IGNORECASE,
 )
+_SOUP = re.compile(r"\bsoups?\b|\bpotage\b", re.IGNORECASE)
 # All that is put together before such a dish goes into the oven is baked in it.
 _BAKED_DISH = re.compile(
     r"\b(?:cakes?|crumble|cobbler|pie|tarts?|muffins?|loaf|bake|pudding|clafoutis|gratin|strudel|scones?)\b",
@@ -110,6 +111,7 @@ class Told(NamedTuple):
     roasted: frozenset[str] = frozenset()  # lies in the oven for long
     named_for_a_food: bool = True  # a ratatouille is not
     brothy: bool = False  # a stew or a soup, in which grains would drink the broth
+    soup: bool = False
     savoury: bool = False  # onions or stock are in it
     blended: frozenset[str] = frozenset()  # its colour is the colour of the whole
     thrown_away: frozenset[str] = frozenset()  # flavours a liquid and is strained out of it
@@ -154,6 +156,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         named_for_a_food=bool(titled & own),
         savoury=any(tables.food_by_id[food].kind in _SAVOURY for food in own),
         brothy=bool(_BROTHY.search(recipe.title)),
+        soup=bool(_SOUP.search(recipe.title)),
         binds=bool(_BINDS.search(plain(called))) or not whole.strip(),
         by_the_piece=bool(_BY_THE_PIECE.search(whole)),
         uses={**{food: "raw" for food in _in_raw_parts(reads) if food not in uses}, **uses},
