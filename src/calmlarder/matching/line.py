@@ -9,7 +9,7 @@ from calmlarder.matching.amounts.half_kilos import half_kilos
 from calmlarder.matching.amounts.measures import MEASURE_WORDS
 from calmlarder.matching.amounts.shares import shares_plainly
 from calmlarder.matching.amounts.some_of_them import counted_apart_by_state
-from calmlarder.matching.amounts.taken_off import counted_inside, without_the_bad
+from calmlarder.matching.amounts.taken_off import counted_inside, pieces_gone, without_the_bad
 from calmlarder.matching.amounts.told_in_words import amounts_plainly
 from calmlarder.matching.conditions.condition_words import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.conditions.in_doubt import nobody_eats
@@ -173,7 +173,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = bare[denied.end() :] if denied else bare
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
-    rest = by_the_way(done_with(is_said_of_it(conditions_mended(english, lexicon), lexicon)))
+    rest = by_the_way(done_with(pieces_gone(is_said_of_it(conditions_mended(english, lexicon), lexicon))))
     rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))

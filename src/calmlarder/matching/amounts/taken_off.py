@@ -63,6 +63,16 @@ _BOX_OF_EGGS = LatePattern(
 )
 _PACK = LatePattern(rf"\b(?:{MEASURE})\b")
 _ONE_OR_TWO = 2
+_SERVING = LatePattern(r"\b(?:portions?|helpings?|servings?)\b")
+_PIECE = LatePattern(r"\b(?:slices?|pieces?|squares?|wedges?)\b")
+# `quiche, 2 slices gone`: the rest is there.
+_PIECES_GONE = LatePattern(
+    rf"(?<=[a-z\d])[,;]? \(?(\d{{1,2}}|{_NUMBERS}|an?)"
+    r" (portion|slice|piece|square|wedge|helping|serving|rasher|clove)s?"
+    r"(?: of (?:it|them))? (?:(?:is|are|has|have|been|already|now) )*(?:gone|eaten|used|taken|missing)\b\)?"
+    r"(?=\s*(?:$|[,;.)]))",
+    needs=("gone", "eaten", "used", "taken", "missing"),
+)
 _COUNT = LatePattern(rf"(?:(?<![\w./,-])|(?<=\bx))(\d{{1,2}}|{_NUMBERS})(?![\w./%-])(?! ?(?:k?g|ml|l|oz|lbs?)\b)")
 _INSIDE = LatePattern(
     r"[,;]?\s*(?<![\w/.])(\d{1,3}) (?:are |is |still )*(?:inside|in it|in there|in the (?:box|carton|tray)|remain)\b"
@@ -116,9 +126,16 @@ def _without_what_was_used(text: str) -> str:
     if there := _COUNT.search(rest):
         left = _value(there[1]) - off
         return f"{rest[: there.start()]}{left}{rest[there.end() :]}" if left > 0 else rest
-    if _PACK.search(text[: found.start()]):
+    if _SERVING.search(found[0]):
+        return f"{rest} {'3/4 left' if off < _ONE_OR_TWO else 'half left'}"
+    if _PACK.search(text[: found.start()]) or _PIECE.search(found[0]):
         return f"{rest} {'nearly full' if off <= _ONE_OR_TWO else '3/4 left'}"
     return rest if re.search(r"[a-z]{3}", text[: found.start()]) else text
+
+
+def pieces_gone(text: str) -> str:
+    """A plain text with so many pieces that are gone as taken off the rest."""
+    return _PIECES_GONE.sub(r" minus \1 \2", text)
 
 
 def counted_inside(text: str) -> str:

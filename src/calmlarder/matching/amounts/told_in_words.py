@@ -52,6 +52,10 @@ _DOZEN_AND_SOME = LatePattern(
     r"(?<![\w/])(?:(?:an? )?|(\d|one|two|three) ?)doz(?:en)?( eggs)? ?(?:\+|&|and|plus|n) ?(\d|1[01])\b"
     rf"(?! ?(?:doz|{UNIT}|half|/))"
 )
+# `handful walnuts n raisins`: one of each.
+_HANDFUL_OF_BOTH = LatePattern(
+    r"\b((?:a )?handful)(?: of)? (?!mac )([a-z]{4,}s?) (?:n|and|&|\+) ([a-z]{4,})(?=\s*$)", needs=("handful",)
+)
 _PACK_BEHIND = LatePattern(r"(?<=[a-z]s )(?:packs?|pk|pck|packet|pkt)\.? ?(\d{1,2})(?=\s*(?:$|[,;)]))")  # `wraps pk 8`
 # For one it comes in pots, and in a big one for all.
 _BIG_POT = LatePattern(
@@ -76,6 +80,7 @@ def amounts_plainly(text: str) -> str:
     text = _CUPS.sub(r"\1cupfuls", text) if "rice" in text else text
     text = _WORD_LEFT.sub(lambda found: f"{WHOLE_WORDS[found[1]]} left", text)
     text = _END_OF.sub("heel", text)
+    text = _HANDFUL_OF_BOTH.sub(r"\1 \2, \1 \3", text)
     text = _PACK_BEHIND.sub(r"\1", text)
     text = _BIG_POT.sub("tub", text) if "yog" in text else text
     if _CUT.search(text) and len(_BRACKET_GRAMS.findall(text)) == 1:

@@ -14,6 +14,7 @@ from calmlarder.matching.owners.given_names import GIVEN_NAMES
 from calmlarder.matching.owners.hands_off import HANDS_OFF
 from calmlarder.matching.owners.owner_words import (
     COOKS_FOR_US,
+    ENDS_IN_S,
     HOUSE_PETS,
     KIN,
     MEMBERS,
@@ -123,6 +124,8 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
 
 def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     """The same outside brackets, where only clear forms count."""
+    if found := signs.BY_MORE_WORDS.match(text):
+        return found[1].replace(" in law", "-in-law"), None, _cut(text, found)
     text = " ".join(signs.FOR_TONIGHT.sub(" ", signs.TODAY_ONLY.sub("", text)).split())
     found = signs.ARE_THEIRS.search(text)
     if found and found.start() and _is_somebody(found[1], text[: found.start()], lexicon):
@@ -180,7 +183,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     if found and _owns_one_food(f"{found[1]}s", text[found.end() :], lexicon):
         return found[1], None, _cut(text, found)
     if found and ({found[1], f"{found[1]}s"} & (PEOPLE | KIN) or is_given(found[1], lexicon)):
-        return found[1], None, _cut(text, found)
+        return f"{found[1]}s" if f"{found[1]}s" in ENDS_IN_S else found[1], None, _cut(text, found)
     found = signs.LAST.search(text)
     if found and (_is_given_by(text, found) or signs.BEFORE_A_MONTH.search(text[: found.start()])):
         return None, None, text

@@ -29,6 +29,7 @@ PEOPLE = frozenset({
     "mrs", "missus", "fella", "fellas", "hubs", "boss", "bestie", "carer", "helper", "maid", "driver", "babysitter",
     "nanny", "mates", "childminder", "cleaner", "colleague", "colleagues", "workmate", "workmates",
 })  # fmt: skip
+ENDS_IN_S = frozenset({"sis", "hubs", "missus", "boss"})  # the s is no possessive
 PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
 NOBODY = frozenset({
     "mine", "my", "ours", "our", "own", "everyone", "everyones", "everyone's", "everybody", "everybodys",

@@ -19,7 +19,7 @@ _BAKED_IN = LatePattern(
 _POT = LatePattern(r"\b(?:still |left |sitting )*in (?:the |a |my |our |its )?(?:small |big |large )?pot\b")
 _SERVED = LatePattern(
     r"\b(?:bowls?|bowlfuls?|plates?|platefuls?) (?:of )?|\bin (?:a|the) bowl\b"
-    r"|\b(?:bowls?|bowlfuls?|plates?|platefuls?)$"
+    r"|\b(?:bowls?|bowlfuls?|plates?|platefuls?)$|\bportions?\b"
     r"|\b(?:tupper(?:ware)?s?|take ?out (?:container|box)|to ?go (?:container|box)|deli container|lunch ?box) of\b"
 )
 _NOT_COOKED = LatePattern(r"\b(?:dry|dried|raw|uncooked|soak(?:ed|ing)?|flour|flakes?|frozen|tin|can|jar|bag|packet)\b")

@@ -57,6 +57,21 @@ _WHOLE_BIRD = LatePattern(
     r"(?:roasted|roast|rotisserie|bbq|barbecued?|grilled|hot|cooked) chicken(?! (?:breast|thigh|leg|wing|piece"
     r"|slice|sandwich|wrap|curry|soup|salad|pie|drum|carcass|bone|crisp|flavour|stock|gravy|bit|scrap|meat|fillet)))"
 )
+# A dish that has its own name is that one, from wherever: `indian takeaway: chicken korma`, `cottage pie ready meal`.
+_TAKEAWAY = LatePattern(
+    r"\b(?:(?:indian|chinese|thai|japanese|mexican|italian|vietnamese|korean|turkish|greek|lebanese) )?"
+    r"take[ -]?(?:aways?|outs?)\b(?! (?:box|container|tub))\s*[:-]?"
+)
+_READY_MEAL = LatePattern(r"(?<=[a-z]{3} )(?:ready|microwave|tv)[ -]?(?:meals?|dinners?)\b")
+_OWN_NAME = LatePattern(
+    r"\b(?:korma|masala|tikka|jalfrezi|madras|vindaloo|balti|bhuna|dopiaza|dhansak|rogan josh|butter chicken|biryani"
+    r"|saag|paneer|bhajis?|samosas?|pad thai|sushi|ramen|pho|kebabs?|doner|shawarma|sweet (?:and|n|&) sour|chow mein"
+    r"|pizzas?|burritos?|spring rolls?|dumplings|fish (?:and|n|&) chips)\b"
+)
+_MADE_DISH = LatePattern(
+    r"\b(?:lasagn[ea]|pie|bake|mac\w*(?: (?:and|n|&))? cheese|carbonara|bolognese|stew|casserole|chilli|moussaka"
+    r"|hotpot)\b"
+)
 _CHICKEN_HALF = LatePattern(
     r"\b((?:left ?over )?(?:roasted|roast|rotisserie) chicken)[ ,(]+(?:the )?(?:other )?(half|1/2|whole|quarter)\b\)?"
 )
@@ -279,6 +294,10 @@ def plainly_put(text: str) -> str:
     text = _SPRINKLE_OF.sub("a little bit of ", text) if "sprinkl" in text or "mouthful" in text else text
     text = _LOW_FODMAP.sub("low fodmap", text) if "fo" in text else text
     text = _PUNYA.sub(r" (\1's)", text) if "punya" in text else text
+    if "take" in text and _OWN_NAME.search(text):
+        text = _TAKEAWAY.sub("leftover ", text)
+    if "meal" in text or "dinner" in text:
+        text = _READY_MEAL.sub(" ", text) if _MADE_DISH.search(text) or _OWN_NAME.search(text) else text
     text = as_texted(text)
     text = _KILOS.sub(r"\1 kg", text) if "k" in text else text
     if "free" in text:
