@@ -41,7 +41,7 @@ from calmlarder.larder.lines_to_lots import LarderReader
         ("half a carrot cake", {"carrot-cake": (250, 600)}),
         ("choc ices 4", {"ice-cream": (160, 400)}),
         ("tomato paste sachet x3", {"tomato-puree": (150, 300)}),
-        ("onion soup packet", {"bbq-rub": (20, 60)}),
+        ("onion soup packet", {"onion-soup-mix": (20, 60)}),
         ("french onion soup", {"soup-onion": (350, 700)}),
         ("leftover carbonara", {"pasta-carbonara": (200, 500)}),
         ("waldorf salad", {"salad-waldorf": (150, 400)}),
