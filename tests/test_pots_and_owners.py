@@ -51,7 +51,7 @@ def test_a_line_that_says_it_is_plain_is_believed(reader: LarderReader, line: st
     assert [lot.food for lot in read(reader, line).lots] == [food]
 
 
-@pytest.mark.parametrize("line", ["sausage and bean stew", "pea and ham soup", "pork and apple casserole"])
+@pytest.mark.parametrize("line", ["sausage and bean stew", "leek and ham soup", "pork and apple casserole"])
 def test_two_foods_of_one_pot_are_asked_about(reader: LarderReader, line: str) -> None:
     reading = read(reader, line)
     assert not reading.lots
