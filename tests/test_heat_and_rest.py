@@ -149,3 +149,25 @@ def test_okra_and_leaves_that_fall_get_no_lid(cook: Cook) -> None:
 def test_rice_that_falls_apart_is_stirred(cook: Cook) -> None:
     fridge = ["rice 1kg", "chicken breast 300g", "ginger", "spring onions", "soy sauce", "pak choi 2"]
     assert "stirring now and then" in said(cook(fridge, "rice-porridge"))
+
+
+def test_a_cured_joint_stays_pink_and_nobody_waits_for_it_to_turn(cook: Cook) -> None:
+    rest = ["potatoes 2kg", "carrots 6", "savoy cabbage 1", "mustard", "parsley", "butter"]
+    told = said(cook(["gammon joint 1kg", *rest], "boiled-joint", people=4))
+    assert "no pink is left" not in told
+    assert "steaming hot in the middle" in told
+    assert "no pink is left" in said(cook(["pork shoulder joint 1kg", *rest], "boiled-joint", people=4))
+
+
+def test_fish_is_fried_when_beans_are_done_and_comes_hot_to_the_table(cook: Cook) -> None:
+    fridge = ["2 whole trout", "potatoes 1kg", "green beans 250g", "spinach 100g", "lemon", "butter", "olive oil"]
+    dinner = cook(fridge, "warm-salad")
+    fish = next(one for one in dinner.timeline.moments if one.minutes and "fry" in one.what and "trout" in one.what)
+    beans = next(one for one in dinner.timeline.moments if one.minutes and "fry" in one.what and "beans" in one.what)
+    assert beans.start_min + beans.minutes <= fish.start_min
+    assert "lift out the green beans" in said(dinner).lower()
+
+
+def test_a_steak_is_fried_three_minutes_a_side(cook: Cook) -> None:
+    fridge = ["2 rump steaks", "potatoes 1kg", "green beans 200g", "mustard", "parsley", "butter"]
+    assert minutes_of(cook(fridge, "supper-plate"), "fry .*in a wide pan") in {6, 7}

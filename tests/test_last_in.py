@@ -33,7 +33,7 @@ def test_what_would_wait_long_is_fried_last(cook: Cook) -> None:
     """Aubergine takes twelve minutes: a steak is cold by then, so that waits under foil for the steak."""
     fridge = ["potatoes 1kg", "aubergine 1", "lemon", "dried oregano", "olive oil", "beef steak 300g"]
     text = said(cook(fridge, "supper-plate"))
-    aubergine, steak = text.index("Fry the aubergine"), text.index("beef steak with salt and pepper in the pan")
+    aubergine, steak = text.index("ry the aubergine"), text.index("beef steak with salt and pepper in the pan")
     assert aubergine < text.index("ift out the aubergine onto a warm plate under foil") < steak
     assert "Return" not in text
 

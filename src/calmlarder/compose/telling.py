@@ -31,6 +31,7 @@ from calmlarder.kitchen.filling import (
     is_small,
     made_ready,
     mashes,
+    sign_of,
     was_cooked,
 )
 from calmlarder.kitchen.minutes import from_frozen, is_stirred_stiff, minutes_of
@@ -133,7 +134,7 @@ def _filling(use: PlateUse, option: Option, pattern: Pattern, tables: Tables, fo
             mashes(pattern, use.slot),
         ),
         minutes=slot.minutes_for(food),
-        done=tables.done_sign(food),
+        done=sign_of(tables.done_sign(food), food, lot.line),
         whole=use.whole,
         salted=is_salted(lot.line),
         frozen=lot.place == "freezer",

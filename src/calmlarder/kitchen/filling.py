@@ -64,6 +64,7 @@ _CURED = re.compile(
     r"\b(?:salted|in salt|dry[ -]salted|brined|in brine|salt[ -]cured|gammon|bacon joint|boiling bacon)\b",
     re.IGNORECASE,
 )
+CURED_SIGN = "it is steaming hot in the middle, which stays pink, and the juices run clear"
 _NO_SALT = re.compile(r"\b(?:unsalted|(?:no|low|less|without)(?: added)?[ -]salt\w*|not salted)\b", re.IGNORECASE)
 _RAW = re.compile(r"\b(?:raw|uncooked|unroasted)\b", re.IGNORECASE)
 TOASTED = "toasted in a dry pan until golden"  # raw peanuts taste of beans
@@ -184,6 +185,11 @@ def was_cooked(food: Food) -> bool:
     """Whether a vegetable or pulse is soft already, so that it need only be hot."""
     soft = food.state in _SOFT_ALREADY or food.id == _LEAVES_THAWED
     return soft and food.kind not in {"tomato", "fish", "shellfish"}
+
+
+def sign_of(sign: str, food: Food, line: str) -> str:
+    """How a cook sees that it is cooked through: what is cured stays pink however long it boils."""
+    return CURED_SIGN if sign and food.kind == "meat" and food.state == "raw" and is_salted(line) else sign
 
 
 def is_said_cooked(food: Food, line: str) -> bool:

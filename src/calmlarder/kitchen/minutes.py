@@ -31,10 +31,10 @@ _PARBOILED_MINUTES = 20  # easy-cook or parboiled rice: packets, recalled
 _QUICK_RICE_MINUTES = 10  # quick rice and rice in a bag: packets, recalled
 _PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORECASE)
 _WHITE_RICE = frozenset({"rice-white-dry", "rice-basmati-dry"})
-# Fried whole: a steak of 2 cm four minutes a side, a breast of duck mostly on its skin, a sausage turned all round. In
+# Fried whole: a steak of 2 cm three minutes a side, a breast of duck mostly on its skin, a sausage turned all round. In
 # strips and slices they are done in half the time, and tough in twice. Common practice, no source.
 _WHOLE_MINUTES = {
-    "beef-steak": 8, "duck": 15, "sausages": 15, "sausages-gluten-free": 15, "sausages-plain": 15, "venison": 8,
+    "beef-steak": 6, "duck": 15, "sausages": 15, "sausages-gluten-free": 15, "sausages-plain": 15, "venison": 6,
 }  # fmt: skip
 _CUT_SMALL = re.compile(r"\bstrips\b|\bsliced(?! through)")
 _HOT_SOON: frozenset[Method] = frozenset({"boil", "steam", "stir-fry"})

@@ -18,6 +18,7 @@ _EGGS_OVER = re.compile(r"\bpour(?: the eggs)? over\b|\bPour the eggs over\b")
 _LONG_FOR_FISH = 4  # minutes: ours
 _QUICK_MEAT = 5  # minutes: strips of what fries no longer are tough once they simmer. Ours
 _RESTS_MINUTES = 8  # so long a steak or a fillet stays hot under foil, and is the better for it. Ours
+_FISH_WAITS = 5  # minutes: fish gains nothing by resting. Ours
 _MANY_LEAVES_G = 100  # ours
 _GIVE_WATER = frozenset({"leaf", "tomato"})
 _DRIES_MINUTES = 2  # until their water is gone: common practice, no source
@@ -106,7 +107,8 @@ def _fillet_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     if len(after) != 1 or before is None:
         return pattern
     beside = pattern.steps[after[0]]
-    long = lasts(beside, pattern, fillings) > _RESTS_MINUTES
+    waits = _FISH_WAITS if all(one.food.kind == "fish" for one in main) else _RESTS_MINUTES
+    long = lasts(beside, pattern, fillings) > waits
     if not long or not _FRIES_VEGETABLES.match(beside.words) or is_wet(beside, fillings):
         return pattern
     words = LEFT_THERE.sub("in the pan", beside.words).removesuffix(".")

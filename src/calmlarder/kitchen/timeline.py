@@ -16,7 +16,7 @@ from calmlarder.patterns.pattern import Pattern
 _WAITS_MINUTES = 6  # what is drained is hot for so long by itself: common practice, no source
 _WARM = re.compile(r"\b(?:foil|keep (?:it )?(?:warm|hot)|[Ww]arm \S+ [^;]*? in an?)\b")
 _WARMED_UNDER_LID = re.compile(r"\b[Ww]arm [^.;]*? in a covered pot [^.;]*? until steaming hot\b")
-_UNDER_ITS_LID = ", and keep it hot in its pot with the lid on."
+_UNDER_ITS_LID = ", and keep hot in the pot with the lid on."
 _DRAINED = re.compile(r"(?:, and drain|^Then drain)\.(?= About \d+ minutes\.$|$)")
 
 
