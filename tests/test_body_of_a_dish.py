@@ -102,3 +102,42 @@ def test_what_is_kept_in_part_is_still_that_dish(adapt: Adapt) -> None:
     kept = {to["food"]: float(to["grams"]) for change in found["changes"] for to in change["to"]}
     assert 0 < 2 * kept["black-beans-canned"] < sum(kept.values())
     assert not any("cannot stay" in one for one in found["remarks"])
+
+
+def test_nothing_is_lessened_that_is_had_without_lactose(adapt: Adapt) -> None:
+    # Lactose-free milk is the same milk, so no splash of it need go.
+    found = adapt(
+        "Frittata", "8 eggs", "1/4 cup milk", "100 g soft goat's cheese", "300 g carrots, grated", "150 ml cream",
+        steps="1. Beat the eggs with the milk and cream, stir in the carrots and cheese and bake for 20 minutes.",
+    )  # fmt: skip
+    milky = [one for one in found["changes"] if one["ingredient"] in {"1/4 cup milk", "150 ml cream"}]
+    assert milky
+    assert {one["change"] for one in milky} == {"swap"}
+
+
+def test_a_filling_has_a_shell_to_lie_in(adapt: Adapt) -> None:
+    # A cap of a large mushroom is one half already; a half aubergine of 70 g holds nothing.
+    found = adapt(
+        "Stuffed portobello mushrooms", "8 large portobello mushrooms", "125 g ricotta", "100 g baby spinach",
+        "50 g parmesan, grated", "100 g fresh breadcrumbs", "2 tbsp olive oil",
+        steps="1. Brush the mushrooms with oil and roast for 10 minutes. Spoon the ricotta and spinach into the "
+        "mushrooms, scatter with the crumbs and bake for 15 minutes.",
+    )  # fmt: skip
+    shells = [to for one in found["changes"] if "mushrooms" in one["ingredient"] for to in one["to"]]
+    assert [one["food"] for one in shells] == ["aubergine"]
+    assert float(shells[0]["grams"]) >= 90 * 4
+
+
+def test_no_herb_burns_in_a_rub_and_no_bed_of_leeks(adapt: Adapt) -> None:
+    pork = adapt(
+        "Pulled pork", "2 kg pork shoulder", "1 tbsp garlic powder", "1 tbsp onion powder", "2 tbsp smoked paprika",
+        steps="1. Mix the garlic powder, onion powder and paprika and rub it all over the pork. Roast for 5 hours.",
+    )  # fmt: skip
+    assert "chives" not in pork["recipe"]
+    assert "garlic-infused oil, garlic-infused oil" not in pork["recipe"]
+    stew = adapt(
+        "Beef goulash", "1 kg stewing beef", "6 large onions, sliced", "2 tbsp olive oil", "2 tbsp paprika",
+        steps="1. Soften the onions in the oil, add the beef, paprika and a litre of water and simmer for 2 hours.",
+    )  # fmt: skip
+    greens = [to for one in stew["changes"] for to in one["to"] if to["food"] == "leek-green"]
+    assert sum(float(one["grams"]) for one in greens) == 200

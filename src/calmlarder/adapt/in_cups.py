@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from fractions import Fraction
 
+from calmlarder.adapt.lessened import IN_HALVES
 from calmlarder.adapt.model import Adapted, Amount
 from calmlarder.tables.book import Tables
 
@@ -33,7 +34,7 @@ def with_cups(text: str, adapted: Adapted, tables: Tables) -> str:
     to: list[Amount] = [one for change in adapted.changes for one in change.to]
     rest = text[found.end() :] if found else ""
     named = [one.food for one in to if rest.startswith(tables.food_by_id[one.food].name)]
-    if found is None or not named:
+    if found is None or not named or rest.endswith(IN_HALVES):
         return text
     food = tables.food_by_id[named[0]]
     cup = next((row for row in tables.own_measures(food) if row.measure == "cup"), None)

@@ -19,6 +19,8 @@ _WEIGHED = Decimal("0.9")
 _STILL_A_PORTION = Decimal("0.4")  # of a usual one: it is tasted and seen; ours
 HALF = Decimal("0.5")
 _SO_MANY = re.compile(r"\s*(\d{1,2}|one|two|three|four|five|six)\b (?!x\b)(?=[a-z])")
+_BY_SPOON = re.compile(r"[\d ./¼½¾]{1,8} ?(?:tbsp|tsp|tablespoons?|teaspoons?)\b")
+_IN_GRAMS = re.compile(r"\d+(?:\.\d)? g ")
 _COUNTS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
 _HALVED = "pepper"
 _COMES_SMALL = frozenset({"fruit-vegetable", "pepper", "tomato"})
@@ -41,6 +43,8 @@ def lessened(line: Counted, weight: int, least: float, dish: Dish) -> Iterator[C
         line_written = written(line.food, grams, tables, words, line.amount.sure)
         amount = line_written.amount
         lower = amount.most < line.amount.most and amount.grams <= whole
+        by_spoon = line.food.kind == "sweetener" and _BY_SPOON.match(line.read.text.casefold()) is not None
+        lower &= not (by_spoon and _IN_GRAMS.match(line_written.line))  # who has a spoon in hand weighs no honey
         if lower and amount.grams >= floor and line_written.line not in told:
             told.add(line_written.line)
             lost = round(weight * float(1 - amount.grams / whole))

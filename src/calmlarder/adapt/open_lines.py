@@ -51,6 +51,8 @@ IN_LEAVES = frozenset({"brassica", "leaf"})
 _CUBES = "stock-cube-"
 _TRIFLING = Decimal("0.2")  # of any limit, of a sauce by the spoon: ours
 _WHOLE = frozenset({"bread", "wrap"})
+_LACTOSE_FREE = "lactose-free "
+_LEEK_GREENS, _MOST_LEEK_G = "leek-green", 50  # a serving: of two leeks for four; more is a bed of greens; ours
 _GARLIC = "garlic"  # whose oil stays in the pan when the clove goes
 _A_COATING = "as a coating"
 _IN_A_BLENDER = "where it is blended"
@@ -134,7 +136,16 @@ def _open(line: Counted, dish: Dish) -> Open:
         may_go = may_go_unknown(line, dish.serves) if unknown else True
         if (not (titled or is_body) or line.read.optional or line.breaks) and may_go:
             choices.append(left_out(line, weight))
+    choices = _without_lactose(choices)
     return Open(line, weight, tuple(_swapped_first(line, _out_last(line, choices, dish), dish)))
+
+
+def _without_lactose(choices: list[Choice]) -> list[Choice]:
+    """Nobody takes less milk or cream who can have as much of it without its lactose."""
+    plain = [one.candidate.parts for one in choices if one.kind == "swap" and one.candidate is not None]
+    if not any(len(parts) == 1 and parts[0].food.name.startswith(_LACTOSE_FREE) for parts in plain):
+        return choices
+    return [one for one in choices if one.kind not in {"less", "weigh"}]
 
 
 def _body_floor(line: Counted, dish: Dish) -> float:
@@ -250,6 +261,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     use = "cooked" if never_raw else dish.told.use_of(line.read)
     if _is_spice(line.food) and line.food.id in dish.told.in_a_rub:
         use = "raw"  # asafoetida is harsh but in hot fat, greens want softening (common practice)
+        dry = [one for one in found if not any(part.food.kind == "herb" for part in one.parts)]
+        found = dry or found  # what burns before the meat is done
     fit = [one for one in found if all(when in {"any", use} for when in one.whens)]
     if line.food.id not in dish.told.coats:  # what binds a patty is no crust
         fit = [one for one in fit if not one.when.endswith(_A_COATING)]
@@ -292,7 +305,7 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     for candidate in fit:
         yield swap(line, weight, candidate, dish)
         alike = {line.food.kind, *(part.food.kind for part in candidate.parts)}
-        filled = line.food.id in dish.told.stuffed and len(alike) == 1
+        filled = line.food.id in dish.told.stuffed and (len(alike) == 1 or line.food.kind == "mushroom")
         if len(candidate.parts) == 1 and (alike <= _LESS_OF or filled):
             yield from smaller(line, weight, candidate, dish)
     whole = [one for one in fit if len(one.parts) == 1 and one.parts[0].food.id != line.food.id]
@@ -317,12 +330,13 @@ def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
     if line.profile is None:  # what it brings nobody knows: what a cook listed in its place is known
         listed_ones = listed(line.food, line.amount.grams, dish.tables)
         return [one for one in listed_ones if all(may_stand(part.food, dish) for part in one.parts)]
-    whole = line.amount.grams * (HALF if line.food.id in dish.told.stuffed else 1)
+    in_halves = line.food.id in dish.told.stuffed and line.food.kind != "mushroom"  # a cap is one already
+    whole = line.amount.grams * (HALF if in_halves else 1)
     each = min(Decimal(MOST_GRAMS), max(_LEAST_GRAMS, whole / dish.serves))
     asked = Asked(
         food=line.food, grams=each, profile=eaters.profile, diet=eaters.diet, avoid=eaters.avoid, sure=eaters.sure
     )
-    found = fitting(asked, whole, dish.tables)
+    found = [_no_bed_of_leeks(one, dish) for one in fitting(asked, whole, dish.tables)]
     return [
         one
         for one in found
@@ -332,6 +346,17 @@ def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
             for part in one.parts
         )
     ]
+
+
+def _no_bed_of_leeks(candidate: Candidate, dish: Dish) -> Candidate:
+    """A stand-in of leek greens by the handful, however many onions there were."""
+    most = Decimal(_MOST_LEEK_G * dish.serves)
+    if not any(part.food.id == _LEEK_GREENS and part.grams > most for part in candidate.parts):
+        return candidate
+    parts = tuple(
+        part._replace(grams=min(part.grams, most)) if part.food.id == _LEEK_GREENS else part for part in candidate.parts
+    )
+    return candidate.model_copy(update={"parts": parts})
 
 
 def _unmeasured(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:

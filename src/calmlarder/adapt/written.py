@@ -40,7 +40,7 @@ _SPOONS = (
     "5 tsp",
     "2 tbsp",
 )
-_BIG_SPOONS = ("1 tbsp", "2 tbsp", "3 tbsp", "4 tbsp")  # of syrup and sugar; more is weighed
+_BIG_SPOONS = ("2 tsp", "1 tbsp", "1 1/2 tbsp", "2 tbsp", "3 tbsp", "4 tbsp")  # of syrup and sugar; more is weighed
 # Of what is poured by the spoon so many are as near as any jug.
 _POURED_SPOONS = ("1 tsp", "1 1/2 tsp", "2 tsp", "1 tbsp", "4 tsp", "5 tsp", "2 tbsp", "3 tbsp", "4 tbsp")
 _DRIPPED = frozenset({"oil", "soy-sauce", "acid", "paste"})
