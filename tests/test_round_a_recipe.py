@@ -67,7 +67,10 @@ Best with garlic bread
     ["Notes", "Cook's tips", "Did you make this recipe?", "Filed Under: Soups", "More from Soups", "Print   Save   Pin",
      "3 thoughts on “Red lentil soup”", "Newsletter: one soup a week", "Tips & tricks",
      "You may also enjoy", "Get new recipes every Friday", "Posted by Auntie at 9:14 PM", "Up next",
-     "Pin it · Cookie policy · Follow us"],
+     "Pin it · Cookie policy · Follow us",
+     "Related recipes: Garlic mushrooms, Cauliflower cheese, Onion tart, Apple cake, Bean stew with honey, Leek pie",
+     "You might also like: Onion tart, Apple cake", "More like this: Onion tart, Apple cake, Garlic mushrooms on toast",
+     "Did you enjoy this? Join our letter | More like this: Onion tart, Apple cake, Garlic mushrooms on toast"],
 )  # fmt: skip
 def test_a_text_copied_with_its_page_is_the_recipe_alone(foot: str) -> None:
     recipe = read_recipe(_TEXT.format(foot=foot))
@@ -81,7 +84,8 @@ def test_a_text_copied_with_its_page_is_the_recipe_alone(foot: str) -> None:
     "step",
     ["Serve with lemon wedges.", "Hello to crisp skin: fry it well.", "I'm generous with the oil here.",
      "Save the water and stir it in.", "Add more oil and like before, fry.", "About halfway through, add the peas.",
-     "Recipe: put all in a pot.", "Rate of boil low, cook the beans."],
+     "Recipe: put all in a pot.", "Rate of boil low, cook the beans.",
+     "If you like this: fry on. Then serve.", "See also that it boils: stir."],
 )  # fmt: skip
 def test_a_step_is_no_foot_of_a_page(step: str) -> None:
     assert not is_over(step)

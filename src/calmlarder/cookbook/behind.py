@@ -38,12 +38,21 @@ _OVER = re.compile(
     r"|(?:©|copyright\b|all rights).*"
     r"|(?:many )?thank(?:s| you)(?: so much)? for (?:visiting|reading|watching|stopping by)\b.*"
     r"|(?:follow|find) (?:us|me)\b.{0,60}|as an? (?:associate|affiliate)\b.*"
-    r"|(?:did you (?:make|try|cook)|tried|loved|made|enjoyed) (?:this|it)\b.{0,80}|rate (?:this|it)\b.{0,30}"
+    r"|(?:did you (?:make|try|cook|like|enjoy|love)|tried|loved|made|enjoyed) (?:this|it)\b.{0,80}"
+    r"|rate (?:this|it)\b.{0,30}"
     r"|share (?:this|on|it)\b.{0,40}|print (?:this|recipe)\b.{0,20}|related (?:posts?|recipes?|articles?)"
     r"|nutrition(?:al)? (?:values?|info\w*|facts|per)\b.*|(?:> ?)?on .{3,60}\bwrote|sent from my\b.*"
     r"|-+ ?(?:original|forwarded) message\b.*|(?:any )?questions\?.{0,60}",
     re.IGNORECASE,
 )
+# Ways to other dishes by their names, in a line as long as they are: `More like this: Cheese pie, Egg curry`.
+_WAYS = re.compile(
+    r"(?:more like (?:this|these)|if you (?:liked?|loved?) (?:this|it)|related(?: (?:recipes|posts|dishes))?"
+    r"|(?:you (?:may|might)|you['’]ll|readers|people) (?:also )?(?:like|love|enjoy)|(?:more|other) (?:recipes|dishes)"
+    r"|(?:try|cook|make|read)(?: (?:this|these))? next|see also|up next)\s?[:–—]\s[^.!?]*",
+    re.IGNORECASE,
+)
+_LONGEST_WAYS = 400  # signs: some ten names of dishes, ours
 _BUTTONS = frozenset({
     "share", "print", "save", "pin", "email", "e-mail", "tweet", "like", "comment", "reply", "jump", "to", "recipe",
     "subscribe", "menu", "search", "login", "log", "in", "sign", "up", "rate", "copy", "link", "bookmark", "favourite",
@@ -96,8 +105,8 @@ _SWITCH = re.compile(
 def is_over(line: str) -> bool:
     """Whether a line is of what stands behind a recipe, so that nothing below it is of the recipe."""
     bare = " ".join(line.split()).strip(_ROUND)
-    ways = re.split(r"\s[·|•]\s", bare) if len(bare) <= _LONGEST else []
-    if len(ways) > 1 and any(_OVER.fullmatch(one) for one in ways):
+    ways = re.split(r"\s[·|•]\s", bare) if len(bare) <= _LONGEST_WAYS else []
+    if any(_WAYS.fullmatch(one) or (len(ways) > 1 and _OVER.fullmatch(one)) for one in ways):
         return True
     return (len(bare) <= _LONGEST and _OVER.fullmatch(bare) is not None) or _is_buttons(bare)
 
