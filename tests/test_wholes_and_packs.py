@@ -62,6 +62,14 @@ from calmlarder.larder.lines_to_lots import LarderReader
         ("quiche, 2 slices gone", {"quiche": (250, 370)}),
         ("pizza minus 2 slices", {"pizza": (200, 310)}),
         ("handful walnuts n raisins", {"walnuts": (15, 40), "raisins": (15, 60)}),
+        ("feta half used", {"feta": (80, 120)}),
+        ("bottom of the rice bag", {"rice-white-dry": (40, 300)}),
+        ("double handful of green beans", {"green-beans": (90, 160)}),
+        ("meringue nests 4", {"meringue": (40, 100)}),
+        ("southern fried chicken 3 pieces", {"chicken-nuggets": (200, 500)}),
+        ("sausage plait", {"sausage-roll": (60, 500)}),
+        ("almond ricotta", {"vegan-cheese-nut": (100, 250)}),
+        ("spicy parsnip soup", {"soup-vegetable": (300, 700)}),
         # cuts and flavours
         ("beef strips 300g", {"beef-steak": (295, 305)}),
         ("packet soup chicken", {"soup-chicken": (150, 500)}),
@@ -90,6 +98,9 @@ def test_what_there_is(reader: LarderReader, line: str, told: dict[str, tuple[fl
         ("father in laws kippers", "fish-herring", "father-in-law"),
         ("my other half's beers", "beer", "other half"),
         ("other half of the ham", "ham", None),
+        ("little ones yoghurt tubes", "yoghurt-fruit", "little one"),
+        ("gfs halloumi", "halloumi", "gf"),
+        ("don't touch the brownies", "brownie", "somebody else"),
         ("guinea pigs lettuce", "lettuce", "guinea pig"),
         ("Tom's cashew cheese", "vegan-cheese-nut", "tom"),
         ("oatmilk ice cream (amy's)", "ice-cream-oat", "amy"),
@@ -106,3 +117,10 @@ def test_a_soup_chicken_may_be_either(reader: LarderReader) -> None:
     read = reader.read("soup chicken", "line")
     assert read is not None
     assert read.lots == ()
+
+
+def test_no_sauce_is_offered_for_a_vegan_dish(reader: LarderReader) -> None:
+    read = reader.read("vegan pizza", "line")
+    assert read is not None
+    assert read.lots == ()
+    assert "ketchup" not in {candidate.food for candidate in read.match.candidates}

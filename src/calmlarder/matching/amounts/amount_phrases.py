@@ -13,7 +13,8 @@ SHARES = (
         r"|\b(?:nearly|almost|next to|pretty much) (?:none|nothing|no)\b(?: left)?"
         r"|\b(?:barely|hardly|scarcely) (?:any|anything)\b(?: left)?"
         r"|\b(?:dregs|last|scraps?) of(?: the)?\b"
-                r"|\b(?:end|dregs|remains) of the\b|\b(?:the )?(?:end|bottom|dregs|remains) of (?:a |its |my )?"
+                r"|\b(?:end|dregs|remains) of the\b"
+                r"|\b(?:the )?(?:end|bottom|dregs|remains) of (?:(?:a |its |my )|the (?:[a-z]+ )?)?"
                 r"(?=(?:bag|jar|packet|pack|tub|bottle|box|carton|tube|pot|tin)\b)"
                 r"|\brunning (?:low|out)\b|\blow on\b"), Span(0.05, 0.12, 0.25)),
     (LatePattern(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b|\b(?:scrape|smear|scraping"

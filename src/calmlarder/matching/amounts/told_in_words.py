@@ -21,7 +21,7 @@ _REST = {
     "three quarters": "quarter", "2/3": "third", "two thirds": "third",
 }  # fmt: skip
 _PART_GONE = LatePattern(
-    r"(?<![\d/.])(?<!\bother )(?<!\bthe )(?:about |around |maybe |nearly |over |a |one )*"
+    r"(?<![\w/.])(?<!\bother )(?<!\bthe )(?:about |around |maybe |nearly |over |a |one )*"
     r"(1/[234]|[23]/[34]|half|third|quarter|three quarters"
     r"|two thirds) (?:of (?:it|them) )?(?:is |are |has )?(?:been )?(?:gone|used|eaten|drunk)\b"
     r"(?! (?:to|off|soft|mouldy|bad|limp|brown))"
@@ -56,6 +56,7 @@ _DOZEN_AND_SOME = LatePattern(
 _HANDFUL_OF_BOTH = LatePattern(
     r"\b((?:a )?handful)(?: of)? (?!mac )([a-z]{4,}s?) (?:n|and|&|\+) ([a-z]{4,})(?=\s*$)", needs=("handful",)
 )
+_TWO_HANDS = LatePattern(r"\b(?:a )?double handful\b")
 _PACK_BEHIND = LatePattern(r"(?<=[a-z]s )(?:packs?|pk|pck|packet|pkt)\.? ?(\d{1,2})(?=\s*(?:$|[,;)]))")  # `wraps pk 8`
 # For one it comes in pots, and in a big one for all.
 _BIG_POT = LatePattern(
@@ -81,6 +82,7 @@ def amounts_plainly(text: str) -> str:
     text = _WORD_LEFT.sub(lambda found: f"{WHOLE_WORDS[found[1]]} left", text)
     text = _END_OF.sub("heel", text)
     text = _HANDFUL_OF_BOTH.sub(r"\1 \2, \1 \3", text)
+    text = _TWO_HANDS.sub("2 handfuls", text)
     text = _PACK_BEHIND.sub(r"\1", text)
     text = _BIG_POT.sub("tub", text) if "yog" in text else text
     if _CUT.search(text) and len(_BRACKET_GRAMS.findall(text)) == 1:

@@ -47,6 +47,7 @@ class Named(NamedTuple):
     partly: bool = False  # a word of the name went without saying
 
 
+_ALL_SORTS = "sauce"  # a kind that holds dishes as well
 _OF_PLANTS = frozenset({"vegan", "plant", "dairy", "meatless"})
 # Of the foods that are called vegan: those that stand in for another food, which is not told.
 _STAND_INS = frozenset({"cheese", "yoghurt", "cream", "butter", "soya", "seitan", "milk", "plant-drink"})
@@ -138,6 +139,8 @@ def _of_plants(best: Reading, words: Words) -> tuple[Candidate, ...]:
     if food[best.food].diet == "vegan" or not said or (said == {"dairy"} and "free" not in words.known):
         return ()
     same = [one for one in food.values() if one.diet == "vegan" and one.kind == food[best.food].kind]
+    if food[best.food].kind == _ALL_SORTS:  # no ketchup for a vegan pizza
+        same = [one for one in same if best.takes & set(words_of(one.name))]
     return tuple(_candidate(one.id, 90.0, words.lexicon) for one in same if one.state == "as sold")[:_MOST_CANDIDATES]
 
 

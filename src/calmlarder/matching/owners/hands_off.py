@@ -6,6 +6,7 @@ HANDS_OFF = LatePattern(
     r"[,;-]? ?\b(?:(?:hands|paws|fingers|keep|keep your hands) off"
     r"|(?:do not|don'?t|never) (?:touch|steal|use|eat(?! (?:it|them|that|this|much)\b))"
     r"(?! (?:the|any|raw|after|until|till|before|past|yet))"
+    r"|(?:do not|don'?t|never) (?:touch|steal) (?:the|my|our) (?=[a-z]+(?: [a-z]+)?$)"
     r"|(?<=[,;(-] )(?:do not|don'?t|never) eat (?:it|them|that|this)"
     r"|(?:i'?m |i am |we'?re )?not touching (?:it|them|that|those|this)"
     r"|not to be (?:eaten|touched|used)|no touching|reserved|spoken for"

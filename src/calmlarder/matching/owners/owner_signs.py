@@ -80,7 +80,7 @@ TITLED = LatePattern(
 # `father in laws kippers`, `my other half's beers`, `guinea pigs lettuce`: somebody by more words than one.
 BY_MORE_WORDS = LatePattern(
     r"(?:my |our |the )?((?:mother|father|sister|brother|son|daughter|mum|dad)[ -]in[ -]law|guinea pig"
-    r"|(?:other|better) half(?='?s ))(?:'s|s'?)? (?=[a-z])"
+    r"|(?:little|wee) one|(?:other|better) half(?='?s ))(?:'s|s'?)? (?=[a-z])"
 )
 IS_THEIRS = LatePattern(r" (?:is|are|'?s)(?: all)? $")  # `rashers are mam's`
 # `ham is for my suegra, she does eat it`: somebody of ours by whatever word; the rest of the sentence is about them.

@@ -27,7 +27,8 @@ PEOPLE = frozenset({
     "teenager", "teenagers", "teens", "littlest", "youngest", "eldest",
     "work", "someone else's", "somebody else's", "their", "her", "him", "them", "you", "baby",
     "mrs", "missus", "fella", "fellas", "hubs", "boss", "bestie", "carer", "helper", "maid", "driver", "babysitter",
-    "nanny", "mates", "childminder", "cleaner", "colleague", "colleagues", "workmate", "workmates",
+    "nanny", "mates", "gfs", "stepdad", "stepmum",
+    "stepson", "stepdaughter", "stepkids", "childminder", "cleaner", "colleague", "colleagues", "workmate", "workmates",
 })  # fmt: skip
 ENDS_IN_S = frozenset({"sis", "hubs", "missus", "boss"})  # the s is no possessive
 PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
