@@ -48,6 +48,7 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
 
     `capitals` are the words that were typed with a capital letter: in a bracket such a word is a name.
     """
+    text = signs.OTHER_HALF.sub("partner's", text)
     text = signs.PERSON_NAMED.sub(lambda found: "" if found[1] in GIVEN_NAMES else found[0], text)
     agrees = False
     owner = kept_for = None

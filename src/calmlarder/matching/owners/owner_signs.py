@@ -77,11 +77,13 @@ TITLED = LatePattern(
     r"(?=\s*(?:$|[,;.)]| (?!(?:hens?|eggs?|garden|tree|farm|allotment|shop|market)\b)[a-z]))",
     needs=("'s",),
 )
-# `father in laws kippers`, `my other half's beers`, `guinea pigs lettuce`: somebody by more words than one.
+# `father in laws kippers`, `guinea pigs lettuce`: somebody by more words than one.
 BY_MORE_WORDS = LatePattern(
     r"(?:my |our |the )?((?:mother|father|sister|brother|son|daughter|mum|dad)[ -]in[ -]law|guinea pig"
-    r"|(?:little|wee) one|(?:other|better) half(?='?s ))(?:'s|s'?)? (?=[a-z])"
+    r"|(?:little|wee) one)(?:'s|s'?)? (?=[a-z])"
 )
+# `my other half's beers`: with its s it is no half of them.
+OTHER_HALF = LatePattern(r"\b(?:my |the )?(?:other|better) half(?:'s|s)(?=\s*(?:$|[,;)]| [a-z]))")
 IS_THEIRS = LatePattern(r" (?:is|are|'?s)(?: all)? $")  # `rashers are mam's`
 # `ham is for my suegra, she does eat it`: somebody of ours by whatever word; the rest of the sentence is about them.
 FOR_MY = LatePattern(
