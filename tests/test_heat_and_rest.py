@@ -171,3 +171,16 @@ def test_fish_is_fried_when_beans_are_done_and_comes_hot_to_the_table(cook: Cook
 def test_a_steak_is_fried_three_minutes_a_side(cook: Cook) -> None:
     fridge = ["2 rump steaks", "potatoes 1kg", "green beans 200g", "mustard", "parsley", "butter"]
     assert minutes_of(cook(fridge, "supper-plate"), "fry .*in a wide pan") in {6, 7}
+
+
+def test_stiff_maize_is_stirred_over_more_heat_than_polenta(cook: Cook) -> None:
+    fridge = ["mealie meal 1kg", "halloumi 200g", "tomatoes 4", "chard 300g", "olive oil", "paprika", "parsley"]
+    assert "on medium heat, stirring hard" in said(cook(fridge, "polenta"))
+
+
+def test_the_lid_comes_off_for_what_goes_in_at_the_very_end(cook: Cook) -> None:
+    fridge = ["firm tofu 300g", "rice 1kg", "kale 200g", "carrots 3", "bean sprouts 200g", "soy sauce", "ginger"]
+    text = said(cook(fridge, "stir-fry"))
+    assert "put the lid on" in text
+    assert re.search(r"put the lid on.*For the last \d minutes take the lid off, and add all 200 g bean sprouts", text)
+    assert text.count("take the lid off") == 1

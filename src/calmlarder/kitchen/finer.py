@@ -18,7 +18,10 @@ _SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no 
 _LESS_WATER = ("four times its volume", "twice its volume")  # ugali and the like: common practice, no source
 _STEWS, _LONG_SIMMERED, _STEP_ML = frozenset({"meat", "poultry"}), 45, 50  # minutes, ml: common practice, no source
 _DRUNK = re.compile(r"\b(twice|three times) the volume of the grain in boiling water\b")  # tomatoes are drunk, too
-_STIRRED_HARD = ("stirring now and then, until thick", "stirring hard, until it is stiff and leaves the pot")
+_STIRRED_HARD = (
+    "on low heat, stirring now and then, until thick",
+    "on medium heat, stirring hard, until it is stiff and leaves the pot",
+)
 _BROWNS = frozenset({"fish", "meat", "poultry", "tempeh", "tofu"})
 _BROWN_IT = re.compile(r"\b[Bb]rown(?= )")
 _BROWNED = re.compile(r"\buntil (?:crumbly and )?(?:golden|browned)(?: at the edges| and crumbly| all round)?\b")

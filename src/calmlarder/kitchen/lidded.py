@@ -20,6 +20,8 @@ _AS_THEY_ARE = frozenset({*SLIMY, "bitter-gourd", "leek-green", "nopales"})  # f
 _WET_ALREADY = re.compile(r"\b(?:water|simmer|braise|boil|cook down|cover|lid|soup|broth|steam(?:er)?)\b")
 _SIMMERS = re.compile(r"\b(?:simmer|cook down)\b")
 _COVERED = re.compile(r"\b(?:cover|lid|soup|broth|boiling water|without)\b")
+_AT_THE_END = 3  # minutes: ours
+_JOINS = re.compile(r"^(For the last \d+ minutes? )(?=(?:add|stir)\b)")
 _BROWNS_MINUTES = 40  # in the open at the end, potatoes beside them: common practice, no source
 _A_HEAP_G = 100  # leaves that a pot does not take in at once: ours
 _UNCOVERED = "until the leaves have fallen"
@@ -42,6 +44,17 @@ def splash(dish: Dish, step: Step, here: Sequence[Filling], minutes: int, said: 
     lid, place = ("the lids on", f"{step.place}s") if several else ("the lid on", step.place)
     off = ", and take it off once they are soft" if re.search(r"\b(?:golden|browned)\b", step.words) else ""
     return left, f"{first}add a splash of water to the {place}, and put {lid}{off}"
+
+
+def lid_off(later: Sequence[Work], left: int, what: str) -> list[Work]:
+    """What joins at the very end, with the lid taken off for it: bean sprouts are crisp, ginger fries."""
+    last = [one for one in later if one.task.before_end_of and one.task.before_end_of[1] <= min(_AT_THE_END, left - 1)]
+    first = next((one for one in last if _JOINS.match(one.said)), None)
+    if first is None or "lid" not in what or "off" in what:
+        return list(later)
+    off = f"take the {'lids' if 'lids' in what else 'lid'} off, and "
+    opened = first._replace(said=_JOINS.sub(rf"\1{off}", first.said, count=1), line=f"{off}{first.line}")
+    return [opened if one is first else one for one in later]
 
 
 def foil_off(here: Sequence[Filling]) -> tuple[int, str]:

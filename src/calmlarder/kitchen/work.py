@@ -26,7 +26,7 @@ from calmlarder.kitchen.joining import (
     taken_off,
 )
 from calmlarder.kitchen.late import softens
-from calmlarder.kitchen.lidded import foil_off, splash, splashed, under_a_lid
+from calmlarder.kitchen.lidded import foil_off, lid_off, splash, splashed, under_a_lid
 from calmlarder.kitchen.piece import (
     COOK,
     HOLDS,
@@ -209,7 +209,7 @@ class _Kitchen:
         vessel = _vessel(step) if step.place in HEATED else ""
         work = Work(task, stage, told.said, _as_line(told.line), adds, vessel)
         later = list(joining(dish, progress, step, work, groups))
-        later += [splashed(work, wet_at, wet)] if wet_at else []
+        later = [*lid_off(later, wet_at, wet), splashed(work, wet_at, wet)] if wet_at else later
         if off:
             later.append(taken_off(work, off, [one for group in groups for one in group if dish.is_timed(one)]))
         progress.waiting -= {one.key for one in late}
