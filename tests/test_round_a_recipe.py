@@ -161,3 +161,27 @@ def test_a_dish_and_its_site_in_one_line_is_the_dish_and_numbers_before_steps_go
     recipe = read_recipe(text)
     assert recipe.title == "Barley risotto"
     assert recipe.steps == ("Fry the shallot.", "Add the barley.")
+
+
+_FORTY = """<html><body><p>Search recipes</p><h1>Beef buns</h1><p>{told}</p><h2>Ingredients</h2>
+<ul><li>400 g minced beef</li><li>300 g flour</li><li>2 carrots, grated</li></ul><h2>Method</h2><ol><li>Fill and steam them.</li></ol>
+<h2>Comments (1)</h2><p>That feeds nine.</p>
+<script type="application/ld+json">{{"@type": "Recipe", "name": "Beef buns", "recipeYield": "Makes about 24 buns",
+"recipeIngredient": ["400 g minced beef", "300 g flour", "2 carrots, grated"],
+"recipeInstructions": ["Fill and steam them."]}}</script></body></html>"""
+
+
+@pytest.mark.parametrize(
+    ("told", "people"),
+    [
+        ("We make two dozen. That feeds four or five of us.", (4, 5)), ("It is enough for 6 people.", (6, None)),
+        ("This serves three.", (3, None)), ("It feeds four. With rice it serves six.", (None, None)),
+        ("If doubled, it feeds eight.", (None, None)), ("One bun feeds two.", (None, None)),
+        ("It once fed ten of us.", (None, None)), ("A tray of them feeds 4 minutes of talk.", (None, None)),
+    ],
+)  # fmt: skip
+def test_a_page_that_counts_pieces_is_for_whom_its_prose_says_it_feeds(
+    told: str, people: tuple[int | None, int | None]
+) -> None:
+    recipe = read_recipe(_FORTY.format(told=told))
+    assert (recipe.serves, recipe.serves_up_to) == people

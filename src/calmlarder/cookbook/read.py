@@ -2,10 +2,12 @@
 
 import re
 from collections.abc import Sequence
+from itertools import takewhile
 from typing import NoReturn
 
 from calmlarder.clean import clean
 from calmlarder.cookbook.behind import is_between, is_over
+from calmlarder.cookbook.blocks import blocks_of
 from calmlarder.cookbook.bounds import DEEPEST, MOST_SIGNS, fail
 from calmlarder.cookbook.guessed import guessed_object
 from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, recipe_of, with_address
@@ -13,6 +15,7 @@ from calmlarder.cookbook.microdata import hrecipe, microdata_recipe
 from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
 from calmlarder.cookbook.page_headings import with_page_headings
 from calmlarder.cookbook.recipe import Recipe
+from calmlarder.cookbook.serves import serves_in_prose
 from calmlarder.cookbook.words import recipe_in_words, section_of
 
 _LONGEST_HEADING = 40  # signs: `Method`, `What to do`: ours
@@ -110,7 +113,7 @@ def _of_page(page: str) -> Recipe:
     objects = [found for block in blocks for found in objects_in(block)]
     found = next(filter(names_ingredients, objects), None) or microdata_recipe(page) or hrecipe(page)
     if found is not None:
-        return with_page_headings(recipe_of(with_address(found, address_of(page))), page)
+        return _fed(with_page_headings(recipe_of(with_address(found, address_of(page))), page), page)
     told = guessed_object(page)
     if told is None:
         _refuse(blocks, "the page holds no recipe that it marks as one, and no list that reads like ingredients")
@@ -119,7 +122,22 @@ def _of_page(page: str) -> Recipe:
     for key in ("recipeIngredient", "ingredients"):
         marked.pop(key, None)
     whole = {**told, **marked, "recipeIngredient": told["recipeIngredient"]}
-    return recipe_of(with_address(whole, address_of(page))).model_copy(update={"guessed": True})
+    return _fed(recipe_of(with_address(whole, address_of(page))).model_copy(update={"guessed": True}), page)
+
+
+def _fed(recipe: Recipe, page: str) -> Recipe:
+    """The recipe, of which only pieces are counted, for as many as the prose of its page says that it feeds."""
+    if recipe.serves is not None or not recipe.pieces:
+        return recipe
+    texts = [one.text for one in blocks_of(page)]
+    first = next((place for place, text in enumerate(texts) if text in recipe.ingredients), 0)
+    # above its list a page has its ways elsewhere, behind which it goes on
+    texts = [*texts[:first], *takewhile(lambda text: not is_over(text), texts[first:])]
+    told = serves_in_prose(texts)
+    if told is None:
+        return recipe
+    low, high = told
+    return recipe.model_copy(update={"serves": low, "serves_up_to": high if high > low else None})
 
 
 def _refuse(blocks: Sequence[str], nothing: str) -> NoReturn:

@@ -1,6 +1,7 @@
 """How many people a recipe is for, as its words say."""
 
 import re
+from collections.abc import Iterable
 
 from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 
@@ -46,6 +47,14 @@ _CUT_INTO = re.compile(
     re.IGNORECASE,
 )
 _FILLED = re.compile(rf"\s*(?:about )?{_COUNT}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}\b", re.IGNORECASE)
+# `That feeds four or five of us.`: said of the dish as it is, not of another batch of it or of somebody's evening.
+_FEEDS = re.compile(
+    rf"\b(?:feeds|serves|(?:is|are|makes) (?:plenty |just |about )?enough for|will feed)\s"
+    rf"(?:about |around |roughly |a family of )?{_COUNT}(?:\s?(?:-|–|to|or)\s?{_COUNT})?"
+    rf"(?=\s(?:of us|of you|people|hungry|greedy|as|for)\b|\s?[.,;:!?)]|\s?$)",
+    re.IGNORECASE,
+)
+_NOT_OF_IT = re.compile(r"\b(?:if|doubled?|halve[ds]?|half|twice|batch(?:es)?|each|one|per)\b", re.IGNORECASE)
 _MOST_FOR = 50  # beyond it a title counts something else
 
 
@@ -88,6 +97,18 @@ def serves_above(head: str) -> int | None:
     """The number of people that a title, or the lines between it and the ingredients, are for."""
     counts = (_count(found[1]) for line in head.split("\n") if (found := _for(line)))
     return serves_in(head) or next(counts, None)
+
+
+def serves_in_prose(texts: Iterable[str]) -> tuple[int, int] | None:
+    """The lower and upper number of people that sentences about a dish tell; None unless all of them tell the same."""
+    told: set[tuple[int, int]] = set()
+    for text in texts:
+        for sentence in re.split(r"(?<=[.!?])\s+", text):
+            if (found := _FEEDS.search(sentence)) and not _NOT_OF_IT.search(sentence):
+                low = _count(found[1])
+                told.add((low, _count(found[2]) if found[2] else low))
+    low, high = told.pop() if len(told) == 1 else (0, 0)
+    return (low, high) if 1 <= low <= high <= _MOST_WITHOUT_A_WORD else None
 
 
 def number_span(text: str, above: bool = False) -> tuple[int, int] | None:
