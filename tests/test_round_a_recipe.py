@@ -164,8 +164,8 @@ def test_a_dish_and_its_site_in_one_line_is_the_dish_and_numbers_before_steps_go
 
 
 _FORTY = """<html><body><p>Search recipes</p><h1>Beef buns</h1><p>{told}</p><h2>Ingredients</h2>
-<ul><li>400 g minced beef</li><li>300 g flour</li><li>2 carrots, grated</li></ul><h2>Method</h2><ol><li>Fill and steam them.</li></ol>
-<h2>Comments (1)</h2><p>That feeds nine.</p>
+<ul><li>400 g minced beef</li><li>300 g flour</li><li>2 carrots, grated</li></ul><h2>Method</h2>
+<ol><li>Fill and steam them.</li></ol><h2>Comments (1)</h2><p>That feeds nine.</p>
 <script type="application/ld+json">{{"@type": "Recipe", "name": "Beef buns", "recipeYield": "Makes about 24 buns",
 "recipeIngredient": ["400 g minced beef", "300 g flour", "2 carrots, grated"],
 "recipeInstructions": ["Fill and steam them."]}}</script></body></html>"""

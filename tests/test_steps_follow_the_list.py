@@ -261,3 +261,21 @@ def test_no_oil_is_poked_into_slits_by_the_sliver() -> None:
     assert "sliver" not in told
     assert told.startswith("Cut slits in the lamb and poke a tuft of rosemary in each")
     assert told.endswith("the meat with a little of the garlic-infused oil.")
+
+
+# That asafoetida wants hot fat before it is eaten, and is harsh without: common practice, no source.
+@pytest.mark.parametrize(
+    ("step", "sizzles"),
+    [
+        ("In a bowl stir together the eggs, milk and garlic powder. Bake for 30 minutes.", True),
+        ("Add 300 ml milk and the garlic powder. Simmer for 10 minutes.", True),
+        ("Melt the butter, stir in the garlic powder, add the eggs.", False),
+    ],
+)
+def test_asafoetida_goes_into_hot_fat_before_it_is_stirred_into_what_is_cold(
+    adapt: Adapt, step: str, sizzles: bool
+) -> None:
+    lines = ("4 eggs", "300 ml lactose-free milk", "50 g butter", "400 g potatoes", "2 tsp garlic powder")
+    found = adapt("Potato bake", *lines, steps=f"1. {step}")
+    assert [one["food"] for change in found["changes"] for one in change["to"]] == ["asafoetida"]
+    assert ("asafoetida [first sizzled for a few seconds in a little hot fat]" in found["recipe"]) == sizzles

@@ -22,6 +22,7 @@ from calmlarder.adapt.near_lines import lines_with_neighbours
 from calmlarder.adapt.oil_lowered import BESIDE_IT
 from calmlarder.adapt.step_ahead import boiled_ahead
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
+from calmlarder.adapt.step_bloomed import bloomed
 from calmlarder.adapt.step_clove_work import without_work_on_cloves
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_garlic import oil_with_the_fat
@@ -142,7 +143,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = without_soaked_pulses(steps, _one_beside_the_other(marked), told)
-    marked = wrapped_in_rice_paper(marked, adapted)
+    marked = bloomed(wrapped_in_rice_paper(marked, adapted), adapted)
     marked = [old if text == plain else text for text, plain, old in zip(marked, steps, written, strict=False)]
     marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]
     if _no_florets_are_left(parts, told):
