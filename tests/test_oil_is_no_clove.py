@@ -102,6 +102,7 @@ def test_what_goes_in_late_stands_before_the_serving(adapt: Adapt) -> None:
         ("200 g fresh egg tagliatelle", "pasta-fresh"),
         ("350g egg tagliatelle", "pasta-egg-dry"),  # as sold in packets; wet it would be more of the same flour
         ("1 packet (30g) fajita seasoning mix", "taco-seasoning-onion"),
+        ("2 tbsp biryani paste", "curry-paste"),
     ],
 )
 def test_what_a_packet_holds_is_read(line: str, food: str, tables: Tables) -> None:
