@@ -234,10 +234,20 @@ def test_open_for_about_a_week(tables: Tables) -> None:
         ("mince from the butcher, yesterday", "beef-mince", 2),
         ("chicken from the butcher yesterday", "chicken-breast", 1),
         ("chicken from somewhere on monday", "chicken-breast", 0),
-        ("chicken from yesterday", "chicken-cooked", 1),
+        ("chicken from yesterday", "chicken-breast", 1),
+        ("chicken from last night", "chicken-cooked", 1),
+        ("leftover chicken from yesterday", "chicken-cooked", 1),
+        ("cod fillets, from this morning", "cod", 2),
+        ("cod fillets from last night", "cod", 1),
+        ("bonito fillets, from this morning", "mackerel", 2),
+        ("mackerel from yesterday", "mackerel", 1),
+        ("lamb chops from yesterday", "lamb-chops", 2),
+        ("haddock, yesterday's", "fish-white", 1),
+        ("baked cod from yesterday", "fish-white-cooked", 1),
     ],
 )
 def test_what_came_from_a_shop_is_raw(line: str, food: str, days: int, tables: Tables) -> None:
+    """A day alone is when it was bought: raw flesh taken for cooked would not be cooked."""
     lot = lot_of(tables, line)
     assert (lot.food, lot.days_left) == (food, days)
 

@@ -29,10 +29,12 @@ _MADE_FRESH = frozenset({"tofu", "tempeh", "cheese", "bread", "wrap", "noodle"})
 _SINCE = LatePattern(r"\b(?:since|bowl|katori|saucer|plate)\b")
 _SOLD_PACKED = frozenset({"cheese", "yoghurt", "cream", "paste", "sauce", "plant-drink", "milk", "pickle"})
 _RAW_MEAT = frozenset({"meat", "poultry", "fish", "shellfish"})
+_OF_AN_EVENING = LatePattern(r"\b(?:last|yesterday'?s?|[a-z]+day'?s?) (?:night|evening)(?:'?s)?\b")  # a dinner's
+_RAW_CUT = LatePattern(r"\b(?:fillets?|fil+ets?|minced?|raw)\b")
 _SOON = 3  # days a cooked thing may still have: ours
 _SAYS_COOKED = LatePattern(
     r"\b(?:left ?overs?|left|cooked|home[ -]?made|made|done|boiled|roast(?:ed)?|steamed|fried|baked|grilled|stewed"
-    r"|dinner|lunch|tea|supper|box|mash(?:ed)?|batch|soup|curry|stew|dish|takeaway)\b"
+    r"|dinner|lunch|tea|supper|box|mash(?:ed)?|batch|soup|curry|stew|goulash|gulasch|ragu|ragout|dish|takeaway)\b"
 )
 
 
@@ -45,7 +47,7 @@ def bought_then(text: str, raw: Iterable[Part], lexicon: Lexicon) -> bool:
         return False
     clear = all(part.named.outcome == "matched" for part in parts)
     also = _LASTS if re.search(r"\bold\b", text) else _NEVER_LEFT_OVER
-    if re.search(r"\bsince\b", text):
+    if not _OF_AN_EVENING.search(text) or _RAW_CUT.search(text):
         also = also | _RAW_MEAT  # raw meat that is taken for cooked could hurt; the other way round it is cooked again
     return clear and all(
         (food.kind in _SOLD_RAW | also or food.id in _OUT_OF_ITS_SHELL) and food.state not in FITS["cooked"]
