@@ -84,7 +84,7 @@ def test_a_tin_of_cream_soup_is_a_sauce_with_a_stand_in(adapt: Adapt) -> None:
     [
         ("200g dried puy lentils", "lentils-canned"),
         ("200 g skyr", "yoghurt-greek-lactose-free"),
-        ("6 sheets filo pastry", "pastry-gluten-free"),
+        ("14 sheets filo pastry", "pastry-gluten-free"),
         ("300 g beech mushrooms, torn", "mushroom-oyster"),
         ("2 cups French fried onions", "breadcrumbs-gluten-free"),
     ],

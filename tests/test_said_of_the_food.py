@@ -104,7 +104,7 @@ def test_a_short_is_behind_a_food_tells_no_owner(reader: LarderReader, line: str
         ("tomato soup, 1 tin", {"soup-tomato"}),
         ("2 slices toast, butter", {"bread-white", "butter"}),
         ("half of the rocket is mush", {"rocket"}),
-        ("crispy onions", {"onion-dried"}),
+        ("crispy onions", {"onion-fried-crisp"}),
     ],
 )
 def test_the_same_words_tell_foods_elsewhere(reader: LarderReader, line: str, foods: set[str]) -> None:
