@@ -110,7 +110,7 @@ def test_lean_meat_keeps_its_pan(cook: Cook) -> None:
     assert "pour off" not in said(dinner)
 
 
-@pytest.mark.parametrize("line", ["cooked savoy cabbage 300g", "boiled courgette 200g", "cooked spring greens 250g"])
+@pytest.mark.parametrize("line", ["cooked savoy cabbage 300g", "boiled courgette 200g", "spring greens 250g, cooked"])
 def test_vegetables_that_were_cooked_before_are_only_made_hot(line: str, cook: Cook) -> None:
     fridge = [line, "6 plain sausages without onion or garlic", "potatoes 1kg", "mustard", "butter"]
     dinner = cook(fridge, "sausages-and-mash")
@@ -184,3 +184,8 @@ def test_the_lid_comes_off_for_what_goes_in_at_the_very_end(cook: Cook) -> None:
     assert "put the lid on" in text
     assert re.search(r"put the lid on.*For the last \d minutes take the lid off, and add all 200 g bean sprouts", text)
     assert text.count("take the lid off") == 1
+
+
+def test_a_vegetable_beside_one_that_was_cooked_is_raw(cook: Cook) -> None:
+    fridge = ["carrot x4, beetroot x2 cooked", "6 plain sausages without onion or garlic", "potatoes 1kg", "butter"]
+    assert minutes_of(cook(fridge, "sausages-and-mash"), "carrots in the vegetable pot") >= 7

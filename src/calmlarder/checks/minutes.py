@@ -130,10 +130,17 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
 
 def _soon_done(food: Row, line: str, method: str) -> int:
     """The minutes that raw vegetables want of which the line says more than the table: in shreds, or cooked before."""
-    if food["state"] == "raw" and food["kind"] in _VEGETABLES and method != "roast" and _COOKED_BEFORE.search(line):
+    if food["state"] == "raw" and food["kind"] in _VEGETABLES and method != "roast" and _is_called_cooked(food, line):
         return _HOT_MINUTES
     shreds = method == "stir-fry" and food["state"] == "raw" and food["kind"] in _SHREDS and _SHREDDED.search(line)
     return _SHRED_MINUTES if shreds else _A_DAY
+
+
+def _is_called_cooked(food: Row, line: str) -> bool:
+    """Whether the word stands beside this food, and not beside another of the same line."""
+    told = re.split(r"[,;+&/]|\band\b|\bwith\b", line.lower())
+    names = {word.rstrip("s")[:6] for word in re.findall(r"[a-z]{4,}", food["name"].lower())}
+    return any(_COOKED_BEFORE.search(part) and (len(told) == 1 or any(name in part for name in names)) for part in told)
 
 
 def _not_soaked(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> Iterator[str]:

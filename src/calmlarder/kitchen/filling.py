@@ -42,6 +42,8 @@ _CUT_ALREADY = {
     "brassica": re.compile(r"\b(?:chopped|shredded|sliced|florets)\b", re.IGNORECASE),
 }
 _COOKED_SAID = re.compile(r"\b(?:cooked|boiled|steamed|braised|left[ -]?over)\b", re.IGNORECASE)
+_A_NAME = re.compile(r"[a-z]{4,}")
+_PARTS, _STEM = re.compile(r"[,;+&/]| and | with "), 6
 _SAID_COOKED = frozenset({"brassica", "fruit-vegetable", "leaf", "pepper", "pod", "root", "squash", "stem"})
 _SOFT_ALREADY = frozenset({*ALREADY_COOKED, "canned drained"})
 _LEAVES_THAWED = "spinach-frozen"  # blanched before it is frozen
@@ -193,8 +195,19 @@ def sign_of(sign: str, food: Food, line: str) -> str:
 
 
 def is_said_cooked(food: Food, line: str) -> bool:
-    """Whether a line calls a vegetable cooked of which the tables know only the raw one."""
-    return food.kind in _SAID_COOKED and food.state == "raw" and _COOKED_SAID.search(line) is not None
+    """Whether a line calls a vegetable cooked of which the tables know only the raw one.
+
+    Where it tells of several things the word stands beside the name of this one.
+    """
+    if food.kind not in _SAID_COOKED or food.state != "raw":
+        return False
+    parts = _PARTS.split(line.lower())
+    stems = [word[:_STEM] for word in _A_NAME.findall(food.name.lower())]
+    said = [part for part in parts if _COOKED_SAID.search(part)]
+    return any(
+        len(parts) == 1 or any(stem in part for stem in stems) or not _A_NAME.search(_COOKED_SAID.sub("", part))
+        for part in said
+    )
 
 
 def sprouts(food: Food, condition: str | None) -> bool:
