@@ -140,7 +140,11 @@ def _is_called_cooked(food: Row, line: str) -> bool:
     """Whether the word stands beside this food, and not beside another of the same line."""
     told = re.split(r"[,;+&/]|\band\b|\bwith\b", line.lower())
     names = {word.rstrip("s")[:6] for word in re.findall(r"[a-z]{4,}", food["name"].lower())}
-    return any(_COOKED_BEFORE.search(part) and (len(told) == 1 or any(name in part for name in names)) for part in told)
+    return any(
+        _COOKED_BEFORE.search(part)
+        and (len(told) == 1 or any(name in part for name in names) or len(_COOKED_BEFORE.sub("", part).strip()) < 4)
+        for part in told
+    )
 
 
 def _not_soaked(dinner: Mapping[str, Any], foods: Mapping[str, Row]) -> Iterator[str]:
