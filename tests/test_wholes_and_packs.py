@@ -70,6 +70,10 @@ from calmlarder.larder.lines_to_lots import LarderReader
         ("sausage plait", {"sausage-roll": (60, 500)}),
         ("almond ricotta", {"vegan-cheese-nut": (100, 250)}),
         ("spicy parsnip soup", {"soup-vegetable": (300, 700)}),
+        ("tupperware of chilli", {"chilli-con-carne": (200, 500)}),
+        ("tupperware pasta", {"pasta-cooked": (150, 400)}),
+        ("bag onions 1kg 3 left", {"onion-brown": (250, 450)}),
+        ("sack potatoes 10kg 6 left", {"potato": (700, 1400)}),
         # cuts and flavours
         ("beef strips 300g", {"beef-steak": (295, 305)}),
         ("packet soup chicken", {"soup-chicken": (150, 500)}),

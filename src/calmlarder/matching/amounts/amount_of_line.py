@@ -28,6 +28,7 @@ _TIMES = LatePattern(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?:(?!
 _NUMBER_LEFT = LatePattern(r"(?<![\w/.,])(\d{1,3}) (?:still )?(?:left|remaining)\b")
 _METRIC = LatePattern(rf"(?<![\w.,/-])(?:({NUMBER})\s?(?:-|to)\s?)?({NUMBER})\s?-?({UNIT})\b\.?")
 _SIZED_PACK = LatePattern(rf"(?<![\w.,/-])(?:{NUMBER})\s?-?(?:{UNIT})\b\.?(?: (?:{'|'.join(CONTAINERS)}|sack)s?\b)?")
+_ONE_PACK = LatePattern(rf"^\s*(?:an? )?(?:{'|'.join(CONTAINERS)}|pack|pkt|net|sack)\b")
 _KITCHEN = LatePattern(rf"(?<!\w)(?:an? )?({MEASURE})\b(?: of)?(?: the\b| an?\b)?(?!')")
 # How much another size of a glass or a bowl holds: ours, common practice, no source.
 _SIZES = {
@@ -157,7 +158,9 @@ def _still_there(text: str) -> str:
     still = _NUMBER_LEFT.search(text)
     if not still:
         return text
-    rest = _SIZED_PACK.sub(" ", _cut(text, still))  # `5 lb bag, 8 left`: eight of them, not eight bags
+    whole = _cut(text, still)
+    rest = _SIZED_PACK.sub(" ", whole)  # `5 lb bag, 8 left`: eight of them, not eight bags
+    rest = rest if rest == whole else _ONE_PACK.sub(" ", rest)
     return f"{still[1]} {NUMBER_ALONE.sub(' ', rest)}"
 
 

@@ -69,6 +69,10 @@ _POT_OF_CHILLI = LatePattern(
     r"|,? (?:made|cooked|leftover|yesterday|last night|sunday|monday)\b)"
     r"(?!.*\b(?:hot|dried|plant|market|garden|shop)\b)"
 )
+# So much of it is the dish: `tub of chilli`.
+_TUB_OF_CHILLI = LatePattern(
+    r"\b(tubs?|tupper(?:ware)?s?|portions?|bowls?|containers?)(?: of)? chill?i(?=\s*(?:$|[,;(]))", needs=("chil",)
+)
 _POT_OF_BEANS = LatePattern(
     r"\b(?:veggie|veg|vegan|vegetarian|bean|(?:3|three|mixed) bean|lentil) chill?i"
     r"(?=,? (?:(?:i|we|mum|dad|nan) made|from|left over|leftover|made|cooked|yesterday|last night)\b)"
@@ -85,6 +89,7 @@ def by_the_way(text: str) -> str:
     """A plain line with such words put plainly; all others stay as they are."""
     for shape, plainly in _PLAINLY:
         text = shape.sub(plainly, text)
+    text = _TUB_OF_CHILLI.sub(r"\1 chilli con carne", text)
     text = _POT_OF_CHILLI.sub(r"\1chilli con carne", text)
     text = _POT_OF_BEANS.sub("bean chilli", text) if "chil" in text else text
     text = _CANADIAN_DAY.sub(lambda day: f"20{day[1]}-{_MONTHS.index(day[2]) + 1:02}-{int(day[3]):02}", text)

@@ -20,7 +20,8 @@ _POT = LatePattern(r"\b(?:still |left |sitting )*in (?:the |a |my |our |its )?(?
 _SERVED = LatePattern(
     r"\b(?:bowls?|bowlfuls?|plates?|platefuls?) (?:of )?|\bin (?:a|the) bowl\b"
     r"|\b(?:bowls?|bowlfuls?|plates?|platefuls?)$|\bportions?\b"
-    r"|\b(?:tupper(?:ware)?s?|take ?out (?:container|box)|to ?go (?:container|box)|deli container|lunch ?box) of\b"
+    r"|\btupper(?:ware)?s? (?=[a-z])"
+    r"|\b(?:take ?out (?:container|box)|to ?go (?:container|box)|deli container|lunch ?box) of\b"
 )
 _NOT_COOKED = LatePattern(r"\b(?:dry|dried|raw|uncooked|soak(?:ed|ing)?|flour|flakes?|frozen|tin|can|jar|bag|packet)\b")
 _STATES = frozenset({"dry", "canned drained"})  # chickpeas are from a tin unless something is said
