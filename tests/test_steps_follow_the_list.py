@@ -9,6 +9,7 @@ from typing import Any
 import pytest
 
 from calmlarder.adapt.step_ahead import boiled_ahead
+from calmlarder.adapt.step_green_parts import half_and_rest
 from calmlarder.adapt.step_oil_once import oil_once
 from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
 from calmlarder.adapt.step_water import water_in_its_step
@@ -279,3 +280,24 @@ def test_asafoetida_goes_into_hot_fat_before_it_is_stirred_into_what_is_cold(
     found = adapt("Potato bake", *lines, steps=f"1. {step}")
     assert [one["food"] for change in found["changes"] for one in change["to"]] == ["asafoetida"]
     assert ("asafoetida [first sizzled for a few seconds in a little hot fat]" in found["recipe"]) == sizzles
+
+
+# Dry quinoa boils for some 15 minutes before anybody eats it: common practice, no source.
+def test_a_dry_grain_that_is_only_served_is_boiled_in_its_step(adapt: Adapt) -> None:
+    lines = ("500 g lamb, diced", "2 tbsp olive oil", "300 g couscous, prepared as the pack says")
+    recipe = adapt("Stewed lamb", *lines, steps="1. Fry the lamb in the oil.\n2. Serve on the couscous.")["recipe"]
+    boiled = "First rinse the quinoa and boil it for about 15 minutes in plenty of water, and drain it. Serve on the"
+    assert f"2. {boiled} quinoa.\n" in recipe
+    assert "Cook dry quinoa" not in recipe
+
+
+def test_white_and_green_parts_of_spring_onions_are_half_of_the_greens_and_the_rest() -> None:
+    written = ["Heat the oil and add the white parts of the onions.", "Fry. Top with the green parts."]
+    marked = ["Heat the oil and add the spring onion greens.", "Fry. Top with the spring onion greens."]
+    assert half_and_rest(written, marked) == [
+        "Heat the oil and add half of the spring onion greens.", "Fry. Top with the rest of the spring onion greens."
+    ]  # fmt: skip
+    weighed = ["Heat the oil and add 32 g of the spring onion greens.", marked[1]]
+    assert half_and_rest(written, weighed) == weighed
+    whole = ["Heat the oil and add the spring onions.", "Fry until the spring onions are soft."]
+    assert half_and_rest(whole, marked) == marked

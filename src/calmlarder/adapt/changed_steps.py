@@ -24,9 +24,10 @@ from calmlarder.adapt.step_ahead import boiled_ahead
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_bloomed import bloomed
 from calmlarder.adapt.step_clove_work import without_work_on_cloves
+from calmlarder.adapt.step_cooked_to_serve import cooked_to_be_served
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_garlic import oil_with_the_fat
-from calmlarder.adapt.step_green_parts import green_parts_named
+from calmlarder.adapt.step_green_parts import green_parts_named, half_and_rest
 from calmlarder.adapt.step_heat import (
     on_time,
 )
@@ -153,6 +154,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     notes = [*_notes(steps, parts, adapted, told, (named, texts)), *of_liquid]
     marked, notes = water_for_what_is_out(marked, notes)
     marked, notes = water_in_its_step(marked, notes, _less_of(adapted, parts), alone)
+    marked, notes = cooked_to_be_served(half_and_rest(steps, marked), notes)
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *written[len(marked) :]), tuple(notes))
