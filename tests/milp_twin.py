@@ -140,8 +140,11 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
             p.at_most({f: o.most, n: -1}, 0)
         if o.thaws:
             p.cost[u] += weights.THAWING * _POINT
-        if o.sealed and o.whole and pattern.slots[o.slot].role == "protein":
-            p.at_most({u: o.most, n: -1, p.variable(1, -weights.REST_IN_A_TIN * _POINT): -o.most}, 0)
+        stays = _least_rest(o, problem)
+        if 0 < stays <= o.most:
+            emptied, rest = p.variable(1), p.variable(1, -weights.REST_IN_A_PACK * _POINT)
+            p.at_most({emptied: o.most, n: -1}, 0)
+            p.at_most({n: 1, emptied: -stays, rest: -stays}, o.most - stays)
         if o.sealed:
             p.cost[u] += weights.OPENING * _POINT
     _bread(p, problem, used)
@@ -272,6 +275,20 @@ def _reached_for(p: _Programme, problem: PatternProblem, z: int, used: list[int]
             inside = {u: -1.0 for o, u in pairs if o.slot in names}
             if "water" in words and inside:
                 p.at_most({z: 1, **inside, p.variable(1, -weights.IN_WATER * _POINT): -1}, 0)
+
+
+def _least_rest(o: Option, problem: PatternProblem) -> int:
+    """Units of a pack that are a meal still, for two at most; of a tin all of it. 0 where it is none."""
+    food, sitting = o.offered.food, problem.wanted.sitting
+    cured = {"bacon", "chorizo", "ham", "prosciutto", "salami"}
+    if problem.pattern.slots[o.slot].role != "protein" or not o.whole or food.id in cured:
+        return 0
+    if o.sealed:
+        return o.most
+    kinds = {"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"}
+    if food.kind not in kinds or o.offered.unit_grams >= 60 or sitting != "dinner":
+        return 0
+    return math.ceil(0.75 * float(food.portion_g) * min(problem.wanted.people, 2) / o.unit)
 
 
 def _spices_at_hand(p: _Programme, problem: PatternProblem, family: dict[str, int], used: list[int]) -> None:

@@ -91,6 +91,13 @@ def test_tacos_of_two_tortillas_each_before_rice(cook: Cook) -> None:
     assert {use.food: use.grams for use in dinner.uses}["tortilla-corn"] >= 200
 
 
+def test_fish_fingers_lie_beside_and_are_stirred_into_nothing(cook: Cook) -> None:
+    """In their coating they go soft in a hash, a stew or a dressing; common practice, no source."""
+    lines = ["potatoes 1kg", "fish fingers 10", "carrots x4", "parsnips x2", "tinned tomatoes", "mustard", "paprika"]
+    assert all(cook(lines, pattern) is None for pattern in ("hash", "paprika-stew", "warm-salad", "patties"))
+    assert "fish-fingers" in foods(cook(lines))
+
+
 def test_eggs_bind_no_tomatoes_with_pasta(cook: Cook) -> None:
     """They curdle in the juice; common practice, no source."""
     lines = ["gluten-free pasta 500g", "eggs x6", "parmesan", "tomatoes x4", "courgette", "parsley", "olive oil"]

@@ -4,8 +4,8 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from calmlarder.compose.rules.minutes import SlowestFood
-from calmlarder.compose.weights import LATE_MINUTE, MINUTE, REST_IN_A_TIN, THAWING, WEIGHING
-from calmlarder.compose.wishes.effort import FewThawed, FewWeighings, LittleTime, WholeTins
+from calmlarder.compose.weights import LATE_MINUTE, MINUTE, REST_IN_A_PACK, THAWING, WEIGHING
+from calmlarder.compose.wishes.effort import FewThawed, FewWeighings, LittleTime, WholePacks
 from tiny import Tiny
 
 
@@ -57,6 +57,18 @@ def test_a_spoonful_left_in_a_tin_costs(pan: Callable[..., Tiny]) -> None:
     tinned tuna
     salmon fillets 300g
     """
-    assert pan().points(WholeTins(), {"tuna-canned": 90}) == -REST_IN_A_TIN
-    assert pan().points(WholeTins(), {"tuna-canned": 110}) == 0
-    assert pan().points(WholeTins(), {"salmon": 150}) == 0
+    assert pan().points(WholePacks(), {"tuna-canned": 90}) == -REST_IN_A_PACK
+    assert pan().points(WholePacks(), {"tuna-canned": 110}) == 0
+    assert pan().points(WholePacks(), {"salmon": 150}) == 0
+
+
+def test_a_tenth_left_of_a_pack_costs(pan: Callable[..., Tiny]) -> None:
+    """All of it, or so much that the rest is a meal; a whole pack that no dish takes is not meant.
+
+    tempeh 150g
+    firm tofu 2kg
+    """
+    assert pan().points(WholePacks(), {"tempeh": 130}) == -REST_IN_A_PACK
+    assert pan().points(WholePacks(), {"tempeh": 150}) == 0
+    assert pan().points(WholePacks(), {"tempeh": 60}) == 0
+    assert pan().points(WholePacks(), {"tofu-firm": 150}) == 0

@@ -31,9 +31,10 @@ _EACH = 2  # with fewer a wrap or an egg is shared
 # Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
 _MOST_OF_A_LAST_PACK, _LAST_DAYS = 2.1, 2
 # Where there is another dinner before it goes off, and of vegetables on their last day: the same.
-_A_PIECE_G, _MOST_BEFORE_THE_LAST_DAY, _MOST_OF_LAST_VEGETABLES = 50, 1.7, 2.2
+A_PIECE_G = 60  # of what is smaller nobody counts. Ours
+_MOST_BEFORE_THE_LAST_DAY, _MOST_OF_LAST_VEGETABLES = 1.7, 2.2
 _RAW_FLESH = frozenset({"fish", "shellfish", "poultry", "meat"})
-_LAST_PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
+PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
 _PLAIN_SOY = frozenset({"soy-sauce", "tamari"})
 # What fries beside an egg, gives its salt to fish, and is no main thing that presses.
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
@@ -245,14 +246,11 @@ def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
     return wanted.minutes is None or minutes_of(slot, thing.food, thing.lot.line, 0) + SERVING_MINUTES <= wanted.minutes
 
 
-_A_PIECE_G = 60  # with its bone: of what is smaller nobody counts. Ours
-
-
 def _even_unit(thing: Offered, wanted: DinnerRequest) -> int:
     """The step in which a lot is dealt out; of wraps and eggs everybody gets as many, where there are enough."""
     round_g = thing.unit_grams * wanted.people
     counted = thing.food.kind == "wrap" or (thing.food.kind == "egg" and wanted.sitting == "dinner")
-    counted = counted or (has_bones(thing.food) and thing.unit_grams >= _A_PIECE_G)
+    counted = counted or (has_bones(thing.food) and thing.unit_grams >= A_PIECE_G)
     evenly = wanted.as_many_each and counted and thing.lot.grams >= _EACH * round_g
     return round_g if evenly else thing.unit_grams
 
@@ -329,7 +327,7 @@ def _is_last_pack(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
     """Something whose rest would be thrown away in a day or two; an estimate is no such day."""
     days, lot = thing.lot.days_left, thing.lot
     pressing = days is not None and 0 <= days <= _LAST_DAYS and not lot.days_estimated
-    main = slot.role == "protein" and slot.portions[1] >= 1 and thing.food.kind in _LAST_PACK_KINDS
+    main = slot.role == "protein" and slot.portions[1] >= 1 and thing.food.kind in PACK_KINDS
     return wanted.sitting == "dinner" and pressing and main and thing.food.id not in CURED
 
 
@@ -337,7 +335,7 @@ def _most_of_what_goes_off(slot: Slot, thing: Offered, wanted: DinnerRequest) ->
     """Portions up to which what goes off goes in whole: no rest is left that nobody makes a meal of."""
     days = thing.lot.days_left
     if _is_last_pack(slot, thing, wanted):
-        waits = days != 0 and thing.unit_grams >= _A_PIECE_G  # the second fillet; half a pack of mince does not
+        waits = days != 0 and thing.unit_grams >= A_PIECE_G  # the second fillet; half a pack of mince does not
         return _MOST_BEFORE_THE_LAST_DAY if waits else _MOST_OF_A_LAST_PACK
     last = days is not None and 0 <= days <= 1 and thing.lot.place == "fridge" and wanted.sitting == "dinner"
     return _MOST_OF_LAST_VEGETABLES if last and slot.role == "vegetable" else 0.0

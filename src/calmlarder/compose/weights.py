@@ -15,7 +15,9 @@ FINISH_SHARE = 0.2  # for using a lot up, as a share of what one portion of it i
 LAST_PACK_FINISH = 1.5  # the same for fish, meat or tofu that goes off tomorrow: no raw rest is left behind
 WEIGHING = 6
 OPENING = 4
-REST_IN_A_TIN = 8  # for a tin that is opened and not emptied, where the dish could take all of it: twice that
+# For a tin that is opened and not emptied, or a pack with less than a portion left in it, where the dish could take all
+# of it: about half a portion away from the usual amount.
+REST_IN_A_PACK = 20
 THAWING = 6  # for raw fish or meat out of the freezer, beside its minutes: a fresh thing is had first, where both suit
 MINUTE = 0.6
 LATE_MINUTE = 2.0  # on top, for each minute over the usual: a tray that takes an hour has to be worth it
@@ -40,7 +42,7 @@ IDLE_SPICE, SPICES_AT_HAND = 9, MappingProxyType({"south-asian": 3})
 SPICES_AT_HAND_ELSEWHERE = 2
 PLAIN = 45  # tofu, tempeh, pulses, poultry or eggs with nothing that gives them a taste
 DRY = 28  # roast or fried meat, fish or tofu with nothing that moistens it: just above what makes it taste once
-UNSALTED_NUTS = 24  # a dressing of nut butter with nothing salty in it
+UNSALTED_NUTS = 45  # a dressing of nut butter with nothing salty in it
 UNSWEETENED_NUTS = 12  # such a dressing with nothing sweet, where there is something: above one small thing more
 BARE = 24  # raw vegetables without a dressing
 PLAIN_OIL = 12  # plain oil where garlic or onion oil is there: above what the chosen kitchen prefers by

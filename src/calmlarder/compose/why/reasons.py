@@ -24,7 +24,7 @@ _WORDS: Mapping[str, str] = MappingProxyType(
         "FewWeighings": "more to weigh",
         "FewOpenings": "another tin to open",
         "FewThawed": "something to thaw first",
-        "WholeTins": "a rest left in a tin",
+        "WholePacks": "a small rest left of a pack or a tin",
         "LittleTime": "more time to cook",
         "UsualItems": "fewer or more things in it than make such a dish",
         "UsualPortions": "amounts farther from those that make such a dish",

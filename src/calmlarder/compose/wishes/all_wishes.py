@@ -4,7 +4,7 @@ from calmlarder.compose.wishes import Wish
 from calmlarder.compose.wishes.again import NotAgainSoon
 from calmlarder.compose.wishes.day import WithinDay
 from calmlarder.compose.wishes.dislike import NotDisliked
-from calmlarder.compose.wishes.effort import FewOpenings, FewThawed, FewWeighings, LittleTime, WholeTins
+from calmlarder.compose.wishes.effort import FewOpenings, FewThawed, FewWeighings, LittleTime, WholePacks
 from calmlarder.compose.wishes.fitting import (
     CookedBase,
     FilledBase,
@@ -39,6 +39,6 @@ WISHES: tuple[Wish, ...] = (
     Rescue(), FewWeighings(), FewOpenings(), LittleTime(), UsualItems(), UsualPortions(), AtHome(), Tastes(),
     Seasoned(), Rounded(), NotPlain(), Dressed(), LittleGarlic(), TwoKinds(), NotDisliked(), Near(), Nourishing(),
     WithinDay(), NotAgainSoon(), Tolerated(), Steady(), InfusedOil(), OilBeforeButter(), NotInWater(), FittingBase(),
-    TortillasFirst(), CookedBase(), FilledBase(), FewThawed(), WholeTins(),
+    TortillasFirst(), CookedBase(), FilledBase(), FewThawed(), WholePacks(),
     NotTooMuch(), NotDry(), SaltedNuts(), SweetenedNuts(), FlavoursAtHand(), SpicesAtHand(),
 )  # fmt: skip

@@ -1,9 +1,14 @@
-"""Spare the cook: few things on the scale, no new tin, little time."""
+"""Spare the cook: few things on the scale, no new tin, no rest in a pack, little time."""
 
-from calmlarder.compose.problem import PatternProblem
+import math
+
+from calmlarder.compose.problem import A_PIECE_G, CURED, PACK_KINDS, Option, PatternProblem
 from calmlarder.compose.request import USUAL_MINUTES
 from calmlarder.compose.variables import DishVariables, Term
-from calmlarder.compose.weights import LATE_MINUTE, MINUTE, OPENING, POINT, REST_IN_A_TIN, THAWING, WEIGHING
+from calmlarder.compose.weights import LATE_MINUTE, MINUTE, OPENING, POINT, REST_IN_A_PACK, THAWING, WEIGHING
+
+# Of a portion, for one person or two: less is no meal of a home. Common practice, no source.
+_A_MEAL, _SHARES_A_REST = 0.75, 2
 
 
 class FewWeighings:
@@ -34,22 +39,38 @@ class FewOpenings:
         return 0
 
 
-class WholeTins:
-    """A tin of fish or pulses of which a spoonful stays in it costs, where the dish could take all of it."""
+class WholePacks:
+    """A spoonful left in a tin costs, or less than a portion of a pack, where the dish could take all of it."""
 
     def terms(self, draft: DishVariables) -> list[Term]:
-        """One cost a tin."""
+        """One cost a pack: it is emptied, or a portion of it stays."""
         terms: list[Term] = []
         for number, option in enumerate(draft.problem.options):
-            if option.sealed and option.whole and draft.problem.pattern.slots[option.slot].role == "protein":
-                rest = draft.model.new_bool_var("")
-                draft.model.add(draft.units[number] + option.most * rest >= option.most * draft.used[number])
-                terms.append((-REST_IN_A_TIN * POINT, rest))
+            stays = _least_rest(draft.problem, option)
+            if not 0 < stays <= option.most:
+                continue
+            emptied, rest = draft.model.new_bool_var(""), draft.model.new_bool_var("")
+            draft.model.add(draft.units[number] >= option.most * emptied)
+            draft.model.add(draft.units[number] <= option.most - stays + stays * (emptied + rest))
+            terms.append((-REST_IN_A_PACK * POINT, rest))
         return terms
 
     def bound(self, problem: PatternProblem) -> int:
-        """An empty tin costs nothing."""
+        """An empty pack costs nothing."""
         return 0
+
+
+def _least_rest(problem: PatternProblem, option: Option) -> int:
+    """Units of which a rest may be; of a tin all. 0 where the dish cannot empty the pack, or it is none."""
+    slot, food = problem.pattern.slots[option.slot], option.offered.food
+    if slot.role != "protein" or not option.whole or food.id in CURED:
+        return 0
+    if option.sealed:
+        return option.most
+    piece = option.offered.unit_grams >= A_PIECE_G
+    packed = food.kind in PACK_KINDS and not piece and problem.wanted.sitting == "dinner"
+    people = min(problem.wanted.people, _SHARES_A_REST)
+    return math.ceil(_A_MEAL * float(food.portion_g) * people / option.unit) if packed else 0
 
 
 class FewThawed:
