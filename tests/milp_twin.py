@@ -286,7 +286,7 @@ def _least_rest(o: Option, problem: PatternProblem) -> int:
     if o.sealed:
         return o.most
     kinds = {"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"}
-    if food.kind not in kinds or o.offered.unit_grams >= 60 or sitting != "dinner":
+    if food.kind not in kinds or o.offered.unit_grams >= 60 or o.thaws or sitting != "dinner":
         return 0
     return math.ceil(0.75 * float(food.portion_g) * min(problem.wanted.people, 2) / o.unit)
 

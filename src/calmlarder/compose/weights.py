@@ -16,8 +16,8 @@ LAST_PACK_FINISH = 1.5  # the same for fish, meat or tofu that goes off tomorrow
 WEIGHING = 6
 OPENING = 4
 # For a tin that is opened and not emptied, or a pack with less than a portion left in it, where the dish could take all
-# of it: about half a portion away from the usual amount.
-REST_IN_A_PACK = 20
+# of it: about a quarter of a portion away from the usual amount.
+REST_IN_A_PACK = 10
 THAWING = 6  # for raw fish or meat out of the freezer, beside its minutes: a fresh thing is had first, where both suit
 MINUTE = 0.6
 LATE_MINUTE = 2.0  # on top, for each minute over the usual: a tray that takes an hour has to be worth it

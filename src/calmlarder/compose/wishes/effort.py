@@ -68,7 +68,7 @@ def _least_rest(problem: PatternProblem, option: Option) -> int:
     if option.sealed:
         return option.most
     piece = option.offered.unit_grams >= A_PIECE_G
-    packed = food.kind in PACK_KINDS and not piece and problem.wanted.sitting == "dinner"
+    packed = food.kind in PACK_KINDS and not piece and not option.thaws and problem.wanted.sitting == "dinner"
     people = min(problem.wanted.people, _SHARES_A_REST)
     return math.ceil(_A_MEAL * float(food.portion_g) * people / option.unit) if packed else 0
 
