@@ -137,8 +137,13 @@ def test_no_herb_burns_in_a_rub_and_no_bed_of_leeks(adapt: Adapt) -> None:
     assert "chives" not in pork["recipe"]
     assert "garlic-infused oil, garlic-infused oil" not in pork["recipe"]
     stew = adapt(
-        "Beef goulash", "1 kg stewing beef", "6 large onions, sliced", "2 tbsp olive oil", "2 tbsp paprika",
+        "Beef goulash", "1 kg stewing beef", "4 large onions, sliced", "2 tbsp olive oil", "2 tbsp paprika",
         steps="1. Soften the onions in the oil, add the beef, paprika and a litre of water and simmer for 2 hours.",
     )  # fmt: skip
     greens = [to for one in stew["changes"] for to in one["to"] if to["food"] == "leek-green"]
     assert sum(float(one["grams"]) for one in greens) == 200
+    soup = adapt(
+        "French onion soup", "1.2 kg yellow onions, sliced", "50 g butter", "1.2 litres water", "100 g gruyere",
+        steps="1. Cook the onions in the butter for 40 minutes, add the water and simmer for 20 minutes.", status=3,
+    )  # fmt: skip
+    assert soup["status"] == "cannot"

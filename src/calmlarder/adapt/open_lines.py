@@ -349,9 +349,9 @@ def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
 
 
 def _no_bed_of_leeks(candidate: Candidate, dish: Dish) -> Candidate:
-    """A stand-in of leek greens by the handful, however many onions there were."""
+    """A stand-in of leek greens by the handful, where onions are many; where they are the dish it stands as it is."""
     most = Decimal(_MOST_LEEK_G * dish.serves)
-    if not any(part.food.id == _LEEK_GREENS and part.grams > most for part in candidate.parts):
+    if not any(part.food.id == _LEEK_GREENS and most < part.grams <= 3 * most for part in candidate.parts):
         return candidate
     parts = tuple(
         part._replace(grams=min(part.grams, most)) if part.food.id == _LEEK_GREENS else part for part in candidate.parts
