@@ -142,3 +142,11 @@ def test_cups_and_pieces_of_shops(line: str, food: str, low: float, high: float,
     assert read.food == food
     assert read.grams is not None
     assert low <= read.grams <= high
+
+
+def test_a_cup_of_crushed_crisps_is_no_heavier_than_one_of_crushed_crackers(lines: LineReader) -> None:
+    """A cup of crackers crushed is 70 g in SR28 (18228); crisps are as light."""
+    read = lines.read("1 cup crushed potato chips")
+    assert read.food == "potato-crisps"
+    assert read.grams is not None
+    assert 25 < read.grams <= 70
