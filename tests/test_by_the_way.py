@@ -69,3 +69,40 @@ def test_headings_and_chatter_are_no_question(line: str, reader: LarderReader) -
 )  # fmt: skip
 def test_a_dish_is_not_its_plain_part(line: str, food: str, reader: LarderReader) -> None:
     assert only(reader, line).food == food
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "low", "high"),
+    [
+        ("tahini, mostly oil now", "tahini", 100, 400), ("peanut butter, all oil on top", "peanut-butter", 100, 400),
+        ("spinach 20 bob", "spinach", 50, 400), ("eggs 6, 3 euros", "egg", 250, 400),
+        ("mugs worth of milk", "milk", 200, 400), ("coconut cream tin", "coconut-cream", 380, 420),
+        ("soy sce", "soy-sauce", 20, 500), ("fish sce", "fish-sauce", 20, 700),
+        ("chkn brst 2", "chicken-breast", 200, 400), ("frozen petit pois", "peas-frozen", 400, 1000),
+        ("miso sachets", "soup-miso", 100, 800), ("canchita", "sweetcorn-dried", 50, 500),
+    ],
+)  # fmt: skip
+def test_prices_oil_on_top_and_short_forms(reader: LarderReader, line: str, food: str, low: float, high: float) -> None:
+    lot = only(reader, line)
+    assert lot.food == food
+    assert low <= lot.grams <= high
+
+
+def test_what_may_be_dried_or_fresh_is_asked(reader: LarderReader) -> None:
+    """Crayfish: dried and ground in West Africa, elsewhere a shellfish as fresh as prawns."""
+    reading = reader.read("crayfish", "line 1")
+    assert reading is not None
+    assert reading.match.outcome == "ask"
+    assert only(reader, "ground crayfish").food == "shrimp-dried"
+
+
+@pytest.mark.parametrize(
+    "line", ["gas lighter", "pouches for the cat", "cat pouches", "kids lunches", "box of matches"]
+)
+def test_no_food_is_offered_for_what_is_none(reader: LarderReader, line: str) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is None or (reading.match.outcome == "unknown" and not reading.lots)
+
+
+def test_a_misspelt_room_mate_is_one(reader: LarderReader) -> None:
+    assert only(reader, "roomates perogies").owner is not None

@@ -110,7 +110,10 @@ _ENDS = " .!?,;()[]/'\"-~*#:"
 # What nobody eats, or no person.
 _ANIMALS = r"(?:cat|dog|kitten|puppy|pet|hamster|guinea pig|bird|fish|hen)"
 _NO_FOOD = LatePattern(
-    rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|treats?|kibble|pellets|nibbles|litter|bones?|bait)\b.*"
+    rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|treats?|kibble|pellets|nibbles|litter|bones?|bait|pouch(?:es)?"
+    r"|sachets?|tins?)\b.*|(?:\d+ )?(?:pouch(?:es)?|sachets?|tins|food|treats|biscuits) (?:is |are )?for"
+    r" (?:the |my |our )?"
+    rf"{_ANIMALS}s?\b.*|(?:gas |cooker |hob |bbq |cigarette |the )*lighters?|(?:a |box(?:es)? of )?matches"
     r"|bird ?seeds?\b.*"
     r"|(?:[\w,.]+ )*?(?:cling ?film|tin ?foil|kitchen ?foil|bin ?(?:bags?|liners?)|washing up liquid|batteries|loo roll"
     r"|cleaning vinegar|toilet (?:roll|paper)|kitchen ?roll|paper towels?|dishwasher tablets?|sandwich bags"
@@ -127,6 +130,12 @@ _SAID_NO_FOOD = LatePattern(
     r"|(?:face|hand|body|sun|shaving|nappy|eye) (?:cream|butter|lotion|oil)"
     r"|(?:dog|cat|puppy|kitten) (?:meat|chews|biscuits)|camera film|ice ?packs?)\b.*"
     r"|(?:(?:\d+|an?|some|the|of|big|half|bags?|trays?|packs?) )*ice ?cubes\b.*"
+)
+
+# Boxes that stand ready for somebody: nobody is told what is in them.
+_LUNCHES_OF = LatePattern(
+    r"(?:[a-z]+'?s?'? )?(?:the |my )?(?:kid|child|children|boy|girl|lad)'?s?'? (?:school |packed )?"
+    r"(?:lunches|lunch ?boxes)(?![a-z])(?:,? (?:on )?(?:the )?(?:top|middle|bottom)? ?shelf)?"
 )
 
 
@@ -151,6 +160,9 @@ def refuse_remarks(text: str, lexicon: Lexicon) -> None:
     no_food = alone and _NO_FOOD.fullmatch(head)
     if bare not in lexicon.spelt and (no_food or _SAID_NO_FOOD.fullmatch(bare)):
         raise NotThere("it names nothing that people eat", "nothing was added")
+    lunches = _LUNCHES_OF.match(bare)
+    if lunches and not any(_is_food(word, lexicon) for word in WORD.findall(bare[lunches.end() :])):
+        raise NotThere("it is made ready for somebody, and what is in it is not told", "nothing was added")
     if _NOTHING_WITH.match(bare):
         raise NotThere("it says what is not wanted and names no food that is there", "nothing was added")
     if _NO_POWER.match(bare):

@@ -59,7 +59,8 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "jalap": ("jalapeno",),
     "sossie": ("sausage",), "sossy": ("sausage",), "sozzie": ("sausage",), "sozzy": ("sausage",),
     "mushrm": ("mushroom",), "chees": ("cheese",), "ptato": ("potato",), "crrot": ("carrot",), "lettce": ("lettuce",),
-    "eggz": ("egg",), "chkn": ("chicken",),
+    "eggz": ("egg",), "chkn": ("chicken",), "sce": ("sauce",), "brst": ("breast",), "tmto": ("tomato",),
+    "tmtos": ("tomato",),
     "oate": ("oat",), "chily": ("chilli",),
     # Slips of several letters that are made often.
     **dict.fromkeys(("romain", "romane", "romaien"), ("romaine",)),

@@ -13,7 +13,8 @@ from calmlarder.matching.owners.given_names import GIVEN_NAMES
 
 # People of a house without a name.
 PEOPLE = frozenset({
-    "flatmate", "flatmates", "housemate", "housemates", "roommate", "roommates", "neighbour", "neighbours", "mum",
+    "flatmate", "flatmates", "housemate", "housemates", "roommate", "roommates",
+    "roomate", "roomates", "neighbour", "neighbours", "mum",
     "mums", "mom", "dad", "dads", "gran", "nan", "granny", "kid", "kids", "children", "child", "toddler", "husband",
     "wife", "partner", "boyfriend", "girlfriend", "bf", "gf's", "hers", "his", "theirs", "lodger", "landlady",
     "landlord", "guest", "guests", "visitor", "visitors", "cat", "dog", "cats", "dogs", "baby's", "son", "daughter",
@@ -73,7 +74,8 @@ OF_A_FOOD = VARIETIES | frozenset({
 SOMEBODY_ELSES = frozenset({"her", "his", "their"})
 HOUSE_PETS = frozenset({"dog", "dogs", "cat", "cats", "puppy", "kitten", "hamster", "bunny"})  # `dog mince 500g`
 SHARES_HOUSE = frozenset({
-    "flatmate", "housemate", "roommate", "lodger", "landlord", "landlady", "neighbour", "guest", "tenant", "roomie",
+    "flatmate", "housemate", "roommate",
+    "roomate", "lodger", "landlord", "landlady", "neighbour", "guest", "tenant", "roomie",
     "flattie", "hubby", "wifey", "husband", "wife", "boyfriend", "girlfriend", "lads",
 })  # fmt: skip
 # Those whose cooking is given: `nani ka achaar`.

@@ -118,6 +118,30 @@ _NOT_GONE_OFF = LatePattern(
     r"|\b(?:with )?(?:the )?(?:tops?|rinds?|skins?|crusts?|stalks?|heads?|tails?|shells?|lids?|labels?)"
     r" (?:cut |taken |trimmed |chopped |peeled )?off\b"
 )
+# What was paid says nothing of how much there is: `spinach 20 bob each`.
+_PRICE = LatePattern(
+    r"[,;(@]? ?(?<![\w.])(?:at |for )?\d+(?:\.\d+)? ?(?:bob|quid|shillings?|ksh|kes|naira|rands?|pesos?|rupees|dollars?"
+    r"|bucks|pence|euros?)\b(?: (?:each|apiece|a (?:bunch|bag|kilo|pop|piece)|per \w+|the lot))?\)?",
+    needs=(
+        "bob",
+        "quid",
+        "shilling",
+        "ksh",
+        "kes",
+        "naira",
+        "rand",
+        "peso",
+        "rupees",
+        "dollar",
+        "bucks",
+        "pence",
+        "euro",
+    ),
+)
+# `mugs worth of milk` is one mug of it, written without its apostrophe.
+_A_MUGS_WORTH = LatePattern(
+    r"^(?:about |maybe )?(?:a |one )?(mug|cup|bowl|jar|handful|spoon)(?:e?s|'s) worth of (?=[a-z])"
+)
 _FINISH_OFF = LatePattern(r"\b(?:finish|polish|use|eat)(?:ing)? off\b(?= [a-z])")
 _GREENS_ONLY = LatePattern(
     r"(?<=\()(?:only |just )?(?:the )?(green|white) (?:bits?|parts?|ends?)(?: only)?(?=\))"
@@ -303,6 +327,8 @@ def plainly_put(text: str) -> str:
     if "free" in text:
         text = _FREE_FROM.sub(_denied_behind, text)
     text = _VAC_PACK.sub("vac pack", text) if "vac" in text else text
+    text = _PRICE.sub(" ", text)
+    text = _A_MUGS_WORTH.sub(r"1 \1 of ", text) if " worth " in text else text
     text = _NOT_GONE_OFF.sub(" ", _FINISH_OFF.sub("finish", text)) if "off" in text else text
     text = _DWARF.sub("small ", text) if _DWARF.search(text) else text
     if not re.search(r"\d|\b(?:few|couple|some|half|one|two|three|four)\b", text):

@@ -73,6 +73,13 @@ _ROUGH_EDGES = LatePattern(
     r" (?:round|around|at|on|along) (?:the |its |their )?(?:edges?|ends?|tips?|outside|corners?|top)\b"
 )
 
+# The oil that stands on what is left of a nut butter or a paste is no oil of its own.
+_MOSTLY_OIL = LatePattern(
+    r"(?<=[a-z)])(?: -|[,;:(]| is| it'?s)*"
+    r" ?\b(?:mostly|mainly|largely|nearly all|all|just|basically|half) oil(?: now| by now| left| on top)?"
+    r"\)?(?=\s*(?:$|[,;]))"
+)
+
 
 def nearly_there(text: str) -> str:
     """A plain line with a state for what is on its way to mush."""
@@ -100,4 +107,5 @@ def freshness(text: str) -> str:
     text = _RUN_TO_SEED.sub("bolted", _ROUGH_EDGES.sub("gone rough", text))
     if found := _NOT_FRESH_FIRST.match(text):
         text = f"{text[found.end() :]}, past its best"
+    text = _MOSTLY_OIL.sub("", text) if "oil" in text else text
     return _FRESH.sub("", _NOT_FRESH.sub(", past its best", text))
