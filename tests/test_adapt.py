@@ -362,6 +362,9 @@ def test_a_swap_without_an_amount_is_checked_against_diet_and_allergens(adapted:
         ("2 x 400 g tins chickpeas, drained", "chickpeas-canned", 480, "canned chickpeas, drained"),
         ("300 g pumpkin", "pumpkin", 210, "pumpkin"),  # read without its skin: the words would mean another weight
         ("200 g butter or oil", "butter", 200, "butter"),
+        ("1 large ripe avocado", "avocado", 130, "ripe avocado"),
+        ("1 avocado, ripe", "avocado", 130, "avocado, ripe"),
+        ("1 (13.5 oz) can full-fat coconut milk", "coconut-milk", 260, "full-fat coconut milk"),
     ],
 )
 def test_a_smaller_amount_keeps_the_lines_own_words(

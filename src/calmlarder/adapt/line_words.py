@@ -75,6 +75,7 @@ _DISSOLVED = re.compile(
 _TOASTED = re.compile(r"(?:toasted|warmed|warm|grilled)\b", re.IGNORECASE)
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
 _SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
+_STILL_SO = re.compile(r"\b(?:ripe|full-fat)\b", re.IGNORECASE)  # holds of any amount of it
 _SAME = Decimal("0.02")  # as a share of the grams that were read
 
 
@@ -95,7 +96,10 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
         told = amount_told(found["amount"].casefold(), food, tables)
         if told is not None and abs(told.grams - grams) <= _SAME * grams:
             return HANGS_ON.sub("", words)
-    return f"{_named_so(read.text, food, tables)}{tail_of(read.text)}"
+    name = _named_so(read.text, food, tables)
+    still = _STILL_SO.search(read.text.partition(",")[0]) if not several else None
+    so = f"{still[0].lower()} " if still is not None and still[0].lower() not in name else ""
+    return f"{so}{name}{tail_of(read.text)}"
 
 
 def _is_one_of_several(read: IngredientRead, food: Food) -> bool:
