@@ -239,6 +239,8 @@ def test_open_for_about_a_week(tables: Tables) -> None:
         ("leftover chicken from yesterday", "chicken-cooked", 1),
         ("cod fillets, from this morning", "cod", 2),
         ("cod fillets from last night", "cod", 1),
+        ("chicken drumsticks 10, in the fridge since last night", "chicken-drumsticks", 1),
+        ("chicken drumsticks 10, from the freezer, in the fridge since last night", "chicken-drumsticks", 0),
         ("bonito fillets, from this morning", "mackerel", 2),
         ("mackerel from yesterday", "mackerel", 1),
         ("lamb chops from yesterday", "lamb-chops", 2),

@@ -47,7 +47,7 @@ def bought_then(text: str, raw: Iterable[Part], lexicon: Lexicon) -> bool:
         return False
     clear = all(part.named.outcome == "matched" for part in parts)
     also = _LASTS if re.search(r"\bold\b", text) else _NEVER_LEFT_OVER
-    if not _OF_AN_EVENING.search(text) or _RAW_CUT.search(text):
+    if re.search(r"\bsince\b", text) or not _OF_AN_EVENING.search(text) or _RAW_CUT.search(text):
         also = also | _RAW_MEAT  # raw meat that is taken for cooked could hurt; the other way round it is cooked again
     return clear and all(
         (food.kind in _SOLD_RAW | also or food.id in _OUT_OF_ITS_SHELL) and food.state not in FITS["cooked"]

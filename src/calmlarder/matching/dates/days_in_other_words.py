@@ -121,6 +121,13 @@ _PLAINLY = (
     (LatePattern(r"\b(?:a )?(?:few|three|3|several|4|5|6) months (ago|old)\b"), r"90 days \1"),
     (LatePattern(r"\blast weekend\b"), "last saturday"),
     (LatePattern(r"\b(?:from|out of) (?:the )?freezer,? (?=thawing|defrosting|thawed|defrosted)"), " "),
+    (
+        LatePattern(
+            r"\b(?:from|out of) (?:the )?freezer,? (?:now |and )?(?:in|into|put in|moved to) (?:the )?fridge,? since\b",
+            needs=("freezer",),
+        ),
+        "defrosting since",
+    ),
     (LatePattern(r"\b(yesterday|last night|this) eve\b"), r"\1 evening"),
     (LatePattern(r"(?<=[a-z\d,] )of (?=(?:today|yesterday|this morning|last night)\s*(?:$|[,;)]))"), "from "),
     (LatePattern(r"\b(use|eat|cook|finish)(?: (?:me|it|them|this))? 1st\b(?! of)", needs=(" 1st",)), r"\1 first"),
