@@ -223,7 +223,7 @@ def test_a_herb_is_not_served_raw_where_the_greens_of_its_step_come_later(cook: 
     dinner = cook(fridge, "polenta")
     assert "finish with 1 g fresh rosemary" not in said(dinner)
     rosemary = next(one for one in dinner.timeline.moments if "rosemary" in one.adds)
-    assert rosemary.what == "stir fresh rosemary into the pan"
+    assert rosemary.what == "take the lid off, and stir fresh rosemary into the pan"
 
 
 def test_a_caribbean_fridge_is_run_down_in_coconut_milk(cook: Cook) -> None:

@@ -111,4 +111,5 @@ def test_no_ordinary_word_beside_carrots_is_a_condition(tables: Tables) -> None:
     text = " ".join(re.sub(r"`[^`\n]*`", " ", path.read_text(encoding="utf-8")) for path in papers)
     words = sorted(set(re.findall(r"(?<![\w'])[a-z]{4,}(?![\w'])", text.casefold())))
     assert len(words) > 1500
+    words.remove("wilt")  # a verb there; beside carrots it is `wilted`, typed short
     assert [word for word in words if conditions_mended(f"{word} carrots", lexicon) != f"{word} carrots"] == []

@@ -71,7 +71,7 @@ def test_a_food_s_own_name_is_nobody_s(reader: LarderReader, line: str, foods: s
 @pytest.mark.parametrize(
     ("whose", "owner"), [("{}, Priya's", "priya"), ("Owen's {}", "owen"), ("{} - Lena's, not mine", "lena")]
 )
-@pytest.mark.parametrize("thing", ["leftover curry", "cashew cheese", "mushroom stew", "oatmilk ice cream"])
+@pytest.mark.parametrize("thing", ["leftover curry", "vegan brie", "mushroom stew", "cashew sauce"])
 def test_what_is_somebody_elses_is_set_aside_and_nobody_is_asked_which_kind(
     reader: LarderReader, thing: str, whose: str, owner: str
 ) -> None:

@@ -14,10 +14,12 @@ _HOT_FAT = re.compile(
     r"\b(?:fry|fried|frying|saut\w+|sizzl\w*|sputter\w*|melt\w*|bloom\w*|sweat|soften\w*|heat|hot|warm|toast\w*|brown)\b",
     re.IGNORECASE,
 )
-_COLD = re.compile(
-    r"\b(?:bowl|jug|jar|blender|processor|whisk\w*|combine|mix|blend|beat|stir together|mix together|shake)\b"
-    r"|\b(?:add|pour|stir|tip|put)\b[^.;]*\b(?:stock|broth|water|milk|cream|tomato(?:es)?|passata|soup|yogh?urt)\b",
-    re.IGNORECASE,
+_MIXED = re.compile(
+    r"\b(?:bowl|jug|jar|blender|processor|whisk\w*|combine|mix|blend|beat|shake|add|pour|stir|tip|put)\b", re.IGNORECASE
+)
+# Dry spices that are mixed for a rub are heated with what they are rubbed on.
+_WET = re.compile(
+    r"\b(?:stock|broth|water|milk|cream|tomato(?:es)?|passata|soup|yogh?urt|mayonnaise|vinegar|juice)\b", re.IGNORECASE
 )
 _FIRST = " [first sizzled for a few seconds in a little hot fat]"
 
@@ -34,7 +36,7 @@ def bloomed(steps: Sequence[str], adapted: Adapted) -> list[str]:
         start = max((one.end() for one in re.finditer(r"[.;!?]\s", step[: found.start()])), default=0)
         end = re.compile(r"[.;!?](?=\s|$)").search(step, found.end())
         sentence = step[start : end.start() if end else len(step)]
-        if _COLD.search(sentence) and not _HOT_FAT.search(sentence):
+        if _MIXED.search(sentence) and _WET.search(sentence) and not _HOT_FAT.search(sentence):
             told[place] = f"{step[: found.end()]}{_FIRST}{step[found.end() :]}"
         break
     return told
