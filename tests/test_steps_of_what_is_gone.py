@@ -11,9 +11,11 @@ import pytest
 
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_left_over import without_what_is_left_over
+from calmlarder.adapt.step_named_once import named_once
 from calmlarder.adapt.step_pulse_liquid import _with_water
 from calmlarder.adapt.step_put_in_late import late_where_it_simmers
 from calmlarder.adapt.step_rice_paper import _dipped, _fried, _pressed, _without_cloth
+from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
 
 Adapt = Callable[..., dict[str, Any]]
 
@@ -129,3 +131,71 @@ def test_a_page_says_nothing_below_its_steps_of_what_is_gone_and_marks_what_pass
     assert "half an apple [not counted: a usual portion passes a limit] for sweetness." in page
     assert "garlic" not in page
     assert "Leftovers keep for 2 days in the fridge." in page
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        ("Toss the greens with lemon and leave to pickle for 15 minutes until bright pink. Serve.",
+         "Toss the greens with lemon and leave to pickle for 15 minutes. Serve."),
+        ("Put the leek greens [just stir it in] in a sieve, press out the liquid with a spoon and tip into a bowl.",
+         "Put the leek greens into a bowl."),
+        ("Toast the bread, rubbed with the rest of the garlic-infused oil.",
+         "Toast the bread, brushed with the rest of the garlic-infused oil."),
+        ("Stir the rest of the garlic-infused oil in and add with the carrots.",
+         "Add the rest of the garlic-infused oil with the carrots."),
+        ("Fry the leek greens [only until soft, not golden] gently until soft and just starting to caramelise.",
+         "Fry the leek greens gently until soft."),
+    ],
+)  # fmt: skip
+def test_green_tops_and_oil_are_not_handled_as_bulbs(step: str, told: str) -> None:
+    assert smoothed(step, lambda _: False) == told
+
+
+def test_an_oil_does_not_go_into_the_bird_and_the_tin_and_the_gravy() -> None:
+    """The oil of a bulb that is roasted and squeezed out later goes in where it is squeezed."""
+    steps = [
+        "Put the lemon halves and half of the garlic bulb [2 tsp of the garlic-infused oil: no piece to cut or roast, "
+        "so skip this and stir it in when the rest comes together] inside the cavity.",
+        "Toss the carrots, potatoes and the rest of the garlic-infused oil with the oil in a tin and roast.",
+        "Squeeze the garlic-infused oil from its skins into the tin, and stir in the flour.",
+    ]
+    told = oil_only_later(steps)
+    assert told[0] == "Put the lemon halves inside the cavity."
+    assert told[1] == "Toss the carrots and potatoes with the oil in a tin and roast."
+    assert "garlic-infused oil" in told[2]
+
+
+def test_what_went_in_before_is_not_put_in_the_oven_once_more(adapt: Adapt) -> None:
+    method = _method(adapt(
+        "Goulash", "1 kg braising steak, cut in chunks", "3 tbsp sunflower oil", "3 onions, thinly sliced",
+        "400 g tin chopped tomatoes",
+        steps="1. Add the oil and the onions to the casserole. Cook over a low heat for 20-25 minutes, stirring often, "
+        "until meltingly soft and a deep golden brown.\n2. Add the steak and tomatoes, cover and "
+        "cook in the oven for 2 hours "
+        "until the steak is tender and the onions have melted into the sauce.",
+    )).partition("Notes")[0]  # fmt: skip
+    assert "for 5 minutes, stirring often, until soft and bright green" in method
+    assert "the leek greens have melted into the sauce" in method
+    assert "for the last 15 minutes" not in method
+
+
+def test_the_onion_is_the_one_that_is_not_called_red(adapt: Adapt) -> None:
+    method = _method(adapt(
+        "Koftas", "500 g lamb mince", "1 onion, grated", "1 red onion, thinly sliced", "1 lemon, juiced",
+        "4 gluten-free flatbreads",
+        steps="1. Mix the onion with the lamb.\n2. Toss the red onion with the lemon juice.\n3. Fry the koftas for 8 "
+        "minutes and serve on the flatbreads.",
+    ))  # fmt: skip
+    assert "Mix 110 g of the leek greens with the lamb" in method
+    assert "Toss 110 g of the leek greens with the lemon juice" in method
+
+
+def test_wontons_of_rice_paper_are_not_lowered_into_broth() -> None:
+    told = _fried("Heat the broth. Lower in the wontons and cook for 4 minutes until they float. Add pak choi.")
+    assert "until they float [rice paper melts in water: fry them" in told
+
+
+def test_two_amounts_of_one_thing_at_the_end_of_a_list_are_one() -> None:
+    step = "Mix the oil, paprika, cumin, 1/4 tsp of the asafoetida and 0.5 g of the asafoetida. Stir."
+    assert named_once([step]) == ["Mix the oil, paprika, cumin and the asafoetida. Stir."]

@@ -128,6 +128,9 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
         {food for step in within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
         each, _staying(adapted, parts, changed), _headings(parts), lines_with_neighbours(parts, each),
         introduced=introduced_parts(steps),
+        by_itself=frozenset(
+            food for step in within(steps) for _, _, meant in spans_in(step, alone) if len(meant) == 1 for food in meant
+        ),
     )  # fmt: skip
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}

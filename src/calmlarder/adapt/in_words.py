@@ -57,7 +57,7 @@ _NEXT_WORD = re.compile(r"\s+([a-z]{4,})\b", re.IGNORECASE)
 _THE = re.compile(r"\b(?:the|your) $", re.IGNORECASE)
 _SO_MUCH = re.compile(r"\d[\d\s./]*(?:kg|g|ml|l|tsp|tbsp|cups?|pinch)? of the |the rest of the ")
 _SOLD_AS = re.compile(r"\b(?:dry|canned) (?=\w)")
-_FREE_OF = re.compile(r" without (?:wheat, )?onion or garlic\b")
+_FREE_OF = re.compile(r" without (?:(?:wheat, )?onion or garlic|garlic|onion)\b")
 _VERBS = {"is": "are", "has": "have", "was": "were"}
 _TURNS = ("turn", "start", "begin", "soften", "wilt", "look", "brown", "crackle", "collapse", "smell")
 _VERB = re.compile(rf"( )(is|are|has|have|was|were|(?:{'|'.join(_TURNS)})s?)\b")

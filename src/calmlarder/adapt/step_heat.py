@@ -99,6 +99,7 @@ _TOSSED = re.compile(
     r"\b(?:toss|serve|divide|pile|spoon|plate|drain|rinse|refresh|twirl|share|return|add back|fold)\w*\b[^.;,]*$",
     re.IGNORECASE,
 )
+_IS_SO = re.compile(r"\s+(?:is|are|has|have)\b")
 _LONG = 30  # minutes: ours
 _MUCH_LONGER = 5  # minutes in the oven beyond what green tops bear: ours
 SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
@@ -137,6 +138,8 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     ):
         return ": just stir it in"
     oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
+    if _IS_SO.match(step, end):
+        oven = None  # it went in before: `until the onions have melted into the sauce`
     if oven and _says(IN_THE_OVEN, step) and not _in_a_pan(step) and not _on_the_stove(step, sentence):
         following = behind.partition("\n")[0]
         baked = step if _minutes(step) else f"{step} {following}" if _ROAST_NEXT.match(following) else ""

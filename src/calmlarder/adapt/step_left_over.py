@@ -21,6 +21,12 @@ _WRUNG_OUT = re.compile(
     r"\b(?:[Ss]queeze|[Ww]ring|[Pp]ress)(?: out)? (?P<what>[^.;\[\]]{3,60}) \[just stir it in\](?: out)? "
     r"(?:in|with|between|using|through|over|to)\b[^.;]*[.;] (?P<verb>[A-Z][a-z]+) (?:it|them|the onions?|the pulp)\b"
 )
+_PRESSED_OUT = re.compile(
+    r"\b(?P<put>put|place|tip) (?P<what>[^.;]{0,30}\bgreens(?: \[just stir it in\])?) (?:in|into|through) a "
+    r"(?:fine |clean )?(?:sieve|colander|cloth|tea towel|muslin)\b[^.;]*?\b(?:press|squeeze|wring)\b[^.;]*?"
+    r"(?:,? and|[.;,]) (?:then )?(?P<verb>tip|put|add|mix|stir|transfer)(?: it| them)?(?= (?:in|into|to|with)\b)",
+    re.IGNORECASE,
+)
 _GAVE_ITS_TASTE = re.compile(
     r"(?:(?<=[.;!] )|(?<=^)|(?<=^\d[.)] ))(?:(?:once|when|as) )?(?:the )?garlic-infused oil(?: \[[^\]]*\])? "
     r"(?:has|will have|have)\b[^.;]*\b(?:flavou?r|aroma|taste|job|work|golden|brown|colou?r)\w*[^.;]*"
@@ -98,6 +104,7 @@ _ALL_THE_REST = "and rub the meat with the garlic-infused oil"
 
 def without_what_is_left_over(step: str) -> str:
     """A changed step without what is done to a clove, said twice in a list, or called by the old name."""
+    step = _PRESSED_OUT.sub(_put_in, step)
     step = _CLINGS_TO_NOTHING.sub("", _WRUNG_OUT.sub(r"\g<verb> \g<what>", step))
     step = _LAID_ON_NOTHING.sub(_laid_alone, _DISCARDED.sub("", step))
     step = _SPREAD_WITH_NOTHING.sub(r"\g<lead>", step)
@@ -164,6 +171,11 @@ def remaining_if_begun(steps: Sequence[str]) -> list[str]:
 
 def _begun(step: str, before: str) -> str:
     return _REMAINING.sub(lambda one: one[0] if one["name"] in before else one["name"], step)
+
+
+def _put_in(found: re.Match[str]) -> str:
+    what = found["what"].removesuffix(" [just stir it in]")
+    return f"{'Put' if found['put'][0].isupper() else 'put'} {what}"
 
 
 def _laid_alone(found: re.Match[str]) -> str:

@@ -182,6 +182,9 @@ def _one_now(step: str, span: tuple[int, int], meant: frozenset[str], before: st
     start, end = span
     if step[:end].endswith("s") and len(words_of(step[start:end])) == 1:
         meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
+    others = meant - told.by_itself
+    if not step[:end].endswith("s") and len(others) == 1 < len(meant) and all_replaced(meant, told):
+        meant = others  # `the onion`, where the red one is named so
     foods = [food for food in sorted(meant) if food in told.changed][:1]
     if all_replaced(meant, told):  # `the mushrooms`, of which two kinds stood in one line
         now, foods = of_several(meant, meant, told)

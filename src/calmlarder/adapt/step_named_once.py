@@ -112,7 +112,8 @@ def _once_each(sentence: str, whole: str) -> str:
         else:
             told = (f"{a} {b['unit']}" for a, b in zip(many, each, strict=True))
             new = f"{' and '.join(told)} of the {name}"
-        sentence = f"{sentence[: first.start()]}{new}{sentence[first.end() :]}"
+        at = sentence.find(first[0])  # a comma before it may be an `and` now
+        sentence = f"{sentence[:at]}{new}{sentence[at + len(first[0]) :]}"
     return sentence
 
 

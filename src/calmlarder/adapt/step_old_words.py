@@ -15,6 +15,10 @@ _ITS_PARTS = (
 _PART_OF_IT = re.compile(rf"\b[a-z]+ {_NOW} (?P<part>{_ITS_PARTS})\b", re.IGNORECASE)
 _CAPS = re.compile(rf"\b(?:mushroom|porcini|shiitake|portobello)s? {_NOW} (?:caps|cups)\b", re.IGNORECASE)
 _OWN_CAPS = re.compile(r"\b(?P<now>oyster mushrooms?) (?:caps|cups)\b", re.IGNORECASE)
+# `the squash [butternut squash and pumpkin] lengthways`
+_ONE_OF_TWO = re.compile(
+    r"\b(?P<old>[a-z]+) \[(?P<now>(?:[a-z-]+ )?(?P=old) and [a-z-]+(?: [a-z-]+)?)\]", re.IGNORECASE
+)
 _FRONDS = re.compile(
     rf"\b(?P<name>fennel|celery|carrot|beetroot|leek) {_NOW.replace('<now>', '<new>')} (?=fronds|leaves|tops)"
 )
@@ -56,6 +60,7 @@ def _by_the_new_name(step: str) -> str:
     step = _AND_GARLIC.sub(lambda one: f"{one['share'] or ''}the {_one_of(one['now'])} ", step)
     step = _THE_REST.sub(r"\g<now>", step)
     step = _CAPS.sub(r"\g<now>", _OWN_CAPS.sub(r"\g<now>", step))
+    step = _ONE_OF_TWO.sub(r"\g<now>", step)
     step = _FRONDS.sub(r"\g<name> ", step)
     step = _PART_OF_IT.sub(_the_part, step)
     step = _FRESH.sub(r"\g<now>", _STICKY.sub(r"\g<now>", step))

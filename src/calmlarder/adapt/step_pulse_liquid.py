@@ -14,9 +14,10 @@ from calmlarder.tables.book import Tables
 _PULSES = r"(?:beans|chickpeas|lentils|peas|pulses)"
 _LIQUID = r"(?:liquid|liquor|juices?|brine)"
 _WITH_IT = re.compile(
-    rf"(?P<pulses>\b{_PULSES}(?: \[[^\]]*\])?)(?P<and>,? (?:and|with|in|plus|along with)) "
-    rf"(?:(?:all|half|most|some|a little|a splash) )?(?:of )?(?:their|its|the) "
-    rf"(?:(?:can|tin|canning|own|reserved|bean) )*{_LIQUID}\b",
+    rf"(?P<pulses>\b{_PULSES}(?: \[[^\]]*\]| and [a-z]+)?)(?P<and>,? (?:and|with|in|plus|along with)) "
+    rf"(?:(?:all|half|most|some|a little|a splash) )?(?:of )?(?:(?:their|its|the) "
+    rf"(?:(?:can|tin|canning|own|reserved|bean) )*{_LIQUID}\b"
+    rf"|the (?:water|{_LIQUID}) (?:from|in|of) (?:(?:one|both|all|half) (?:of )?)?(?:the|their) (?:tins?|cans?))",
     re.IGNORECASE,
 )
 _KEPT = re.compile(

@@ -38,6 +38,7 @@ _MINUTES = re.compile(r"\b\d+(?: ?(?:[-–]|to) ?\d+)? ?(?:minutes?|mins?)\b")
 _BOILED = re.compile(
     r"\b(?:boil|simmer|poach|drop|lower|cook)\w*\b[^.;]*\b(?:dumplings?|wontons?|parcels?|tortellini|ravioli)\b[^.;]*"
     r"\b(?:boiling|simmering|water|broth|stock|soup)\b[^.;]*"
+    r"|\b(?:lower|slip|slide|drop|tip|add|put)(?: in)? the (?:dumplings?|wontons?|parcels?)\b[^.;]*\bfloat\b[^.;]*"
     r"|\b(?:boil|simmer|poach) the (?:dumplings?|wontons?|parcels?)\b[^.;]*",
     re.IGNORECASE,
 )
@@ -77,7 +78,7 @@ def _without_cloth(step: str) -> str:
     if not found["lead"]:
         behind = behind.lstrip(".;, ")
         behind = f"{behind[:1].upper()}{behind[1:]}"
-    return f"{step[: found.start()]}{behind}"
+    return f"{step[: found.start()]}{behind}".rstrip()
 
 
 def _pressed(step: str) -> str:

@@ -15,16 +15,17 @@ from calmlarder.adapt.step_put_in_late import put_in_late
 _NOT_GOLDEN = re.compile(r" \[only until soft, not golden\]")
 _UNTIL_GOLDEN = re.compile(
     r"\b(?P<until>until|till) (?:(?:it is|they are|all is) )?"
-    r"(?:(?:very )?(?:soft(?:ened)?|tender|sweet|silky),? (?:and )?)?"
+    r"(?:(?:(?:very|really|quite|meltingly|completely) )?(?:soft(?:ened)?|tender|sweet|silky),? (?:and )?)?"
     r"(?:(?:very|just|lightly|light|pale|deep|deeply|rich|nicely|turning|starting to|beginning to|nearly|almost|an?) )*"
-    r"(?:golden|gold|brown(?:ed)?|translucent|transparent|carameli[sz]ed|colou?r)(?:[- ]brown)?"
+    r"(?:golden|gold|brown(?:ed)?|translucent|transparent|carameli[sz]ed?|colou?r)(?:[- ]brown)?"
     r"(?: (?:at|around|on) the edges| all over| in places)?",
     re.IGNORECASE,
 )
 _GREENS_GOLDEN = re.compile(
     r"(?P<greens>\b(?:greens|chives))(?: \[[^\]]*\])? (?:are|is|turns?|have turned|look) "
     r"(?:(?:very|just|lightly|light|pale|deep|deeply|nicely) )*"
-    r"(?:golden|brown|carameli[sz]ed|translucent|sticky|charred|crisp|jammy|blackened)(?: brown)?",
+    r"(?:golden|brown|carameli[sz]ed|translucent|sticky|charred|crisp|jammy|blackened)(?: brown)?"
+    r"(?: (?:at|around|on) the edges)?",
     re.IGNORECASE,
 )
 _CARAMELISED = re.compile(
@@ -68,6 +69,8 @@ _GOES_IN = re.compile(
 _GOES_ON = re.compile(r"\s*(?:and |then )?(?:fry|cook|let|stir|saut\w+|keep|continue|leave)\b", re.IGNORECASE)
 # A bulb that is roasted whole and squeezed out later: its oil only comes in there.
 _WHOLE_BULB = re.compile(
+    r",? and (?:nestle|tuck|pop|place|put|add|scatter|sit) (?:in )?(?:the |some of the )?garlic-infused oil"
+    r" \[no piece to cut or roast[^\]]*\](?: (?:among|between|around|in|alongside)[^.;,]*)?(?=[.;,])|"
     r"(?:,| with| and| along with) the garlic-infused oil \[no piece to cut or roast[^\]]*\]"
     r"(?:,? (?:cut|flat)[- ]sides? (?:down|up))?"
     r"|,? and (?:until )?the garlic-infused oil(?: \[[^\]]*\])? (?:is|are|turns?|feels?) (?:very |completely )?"
@@ -107,8 +110,9 @@ _CHARRED_GREENS = re.compile(
     re.IGNORECASE,
 )
 _OIL_IN_A_ROW = re.compile(
-    r"(?:,| and|, and) (?:some of )?(?:the )?garlic-infused oil(?: \[no piece to cut[^\]]*\])?"
-    r"(?= (?:in|into|to|on|onto)\b|,| and\b)",
+    r"(?:,| and|, and) (?:(?:half (?:of )?)?(?:the )?garlic(?: bulb| head)?s? \[[^\]]*garlic-infused oil[^\]]*\]"
+    r"|(?:(?:some|half|the rest|[\d/ ]+ (?:tsp|tbsp)) of )?(?:the )?garlic-infused oil(?: \[no piece to cut[^\]]*\])?)"
+    r"(?= (?:in|into|to|on|onto|with|inside|around|over|under)\b|,| and\b)",
     re.IGNORECASE,
 )
 _MASHED_NOT = re.compile(
@@ -124,6 +128,10 @@ _RUBBED = re.compile(
     re.IGNORECASE,
 )
 _BRUSHED = {"": "brush", "bed": "brushed", "bing": "brushing", "s": "brushes"}
+_RUBBED_ALONE = re.compile(
+    r"\brubbed with (?P<oil>(?:the rest of the |the |a )?(?:halved |cut )?garlic-infused oil)(?: \[[^\]]*\])?",
+    re.IGNORECASE,
+)
 _CRUSHED_WITH = re.compile(
     r"\b(?P<take>take) the garlic-infused oil(?: \[[^\]]*\])? and (?:the )?"
     r"(?P<what>ginger|chill?i(?:es)?)(?: together)?",
@@ -147,6 +155,19 @@ _ONLY_A_MINUTE = re.compile(
 _TWO_LEFT = re.compile(
     r"(?P<first>\b(?:tip|put|toss|add|place|spread|arrange|scatter) the [a-z-]+(?: [a-z-]+)?), "
     r"(?=[a-z-]+(?: [a-z-]+)? (?:in|into|on|onto|to|over) (?:an?|the) )",
+    re.IGNORECASE,
+)
+# `Stir the garlic-infused oil in and add with the onions.`
+_STIRRED_AND_ADDED = re.compile(
+    r"\bstir (?P<oil>the (?:rest of the )?garlic-infused oil) in,? and add (?:it |them )?"
+    r"(?P<with>with|along with|to)\b",
+    re.IGNORECASE,
+)
+# Green tops turn no pink in vinegar.
+_PICKLED_PINK = re.compile(
+    r"(?P<pickled>\bgreens\b[^.;]*\b(?:pickle|marinate|steep|leave|stand)\b[^.;]*?),? "
+    r"until (?:bright |vivid |pale )?pink"
+    r"(?: and \w+)?",
     re.IGNORECASE,
 )
 _NOTHING_BETWEEN = re.compile(r", ,|,,")
@@ -179,6 +200,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = without_what_is_left_over(step)
     step = _TWICE.sub(_once, _MASHED_NOT.sub(lambda one: _mashed(one, step), step))
     step = _soured(_A_KIND_OF_IT.sub(r"the \g<long>", _RUBBED.sub(_brushed, step)))
+    step = _RUBBED_ALONE.sub(r"brushed with \g<oil>", step)
     step = _CRUSHED_WITH.sub(
         lambda one: f"{'C' if one['take'][0] == 'T' else 'c'}rush the {one['what']} into the garlic-infused oil", step
     )
@@ -200,9 +222,14 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(lambda one: _without_skins(one, step[: one.start()]), step)
     step = _ONLY_A_MINUTE.sub("", step)
-    step = put_in_late(_without_bite(step))
+    step = put_in_late(_without_bite(_STIRRED_AND_ADDED.sub(_added, step)))
+    step = _PICKLED_PINK.sub(r"\g<pickled>", step)
     step = step.replace(",  and ", " and ")
     return _NOTHING_BETWEEN.sub(",", _TWO_LEFT.sub(r"\g<first> and ", step))
+
+
+def _added(found: re.Match[str]) -> str:
+    return f"{'Add' if found[0][0].isupper() else 'add'} {found['oil']} {found['with']}"
 
 
 def not_charred(step: str) -> str:

@@ -22,7 +22,9 @@ _FRIES = re.compile(
 )
 _NOT_IN_A_PAN = re.compile(
     r"\b(?:oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|grill\w*|simmer\w*|boil\w*|slow cooker"
-    r"|deep[- ]fr(?!ying pan)\w+|batter|(?:to|into) the (?:casserole|stew|soup|sauce|curry|broth))\b",
+    r"|deep[- ]fr(?!ying pan)\w+|batter|(?:to|into) the (?:casserole|stew|soup|sauce|curry|broth)"
+    # not where the next sentence fries it there: `Add the onions to the casserole. Cook over a low heat …`
+    r"(?![^.;]*[.;] (?:cook|fry|soften|sweat|saut\w+|gently)\b[^.;]*\b(?:heat|until)\b))\b",
     re.IGNORECASE,
 )
 _GOES_ON = re.compile(

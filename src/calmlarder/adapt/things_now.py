@@ -41,6 +41,7 @@ class Told:
     near: Mapping[str, Sequence[Near]] = field(default_factory=dict)  # of those their neighbours
     here: dict[str, Change] = field(default_factory=dict)  # the line that the sentence at hand means
     introduced: frozenset[str] = frozenset()  # words of the parts that steps begin with: `For the dumplings, …`
+    by_itself: frozenset[str] = frozenset()  # foods that some step names by a name of theirs alone: `the red onion`
     timed: set[str] = field(default_factory=set)
     measured: set[str] = field(default_factory=set)
     marked: set[str] = field(default_factory=set)
