@@ -24,7 +24,10 @@ _NOT_IN_IT = (
 )
 _NO_ALLIUM = r"(?![a-z ]*\b(?:garlic|onions?|shallots?|leeks?|chives)\b)"
 _HUES = r"(?:red|green|yellow|pink|brown|white|black|purple|orange|blue|grey|gray|golden?)"
-_NAMES_OF_HUES = r"(?:butter|salmon|lime|lemon|olive|cherry|plum|chocolate|mint|peach|cream|mustard|coffee|wine)"
+# A mustard green is a leaf.
+_NAMES_OF_HUES = (
+    r"(?:butter|salmon|lime|lemon|olive|cherry|plum|chocolate|mint|peach|cream|mustard(?![ -]green)|coffee|wine)"
+)
 _PLACES = (
     r"(?:shelf|drawer|caddy|shop|counter|van|stall|board|rack|bar|float|aisle|man|lady|guy|bloke|woman|bin|basket|crate"
     r"|section|compartment|cupboard|crisper|market|place|truck|factory)"
