@@ -12,7 +12,7 @@ import pytest
 from calmlarder.adapt.step_clove_work import without_work_on_cloves
 from calmlarder.adapt.step_left_over import without_what_is_left_over
 from calmlarder.adapt.step_old_words import without_old_words
-from calmlarder.adapt.step_shares import all_in_one_step
+from calmlarder.adapt.step_shares import all_in_one_step, spoonfuls_alone
 
 Adapt = Callable[..., dict[str, Any]]
 
@@ -62,6 +62,15 @@ def test_two_of_a_mixture_join_what_stays() -> None:
         "paprika [1 tsp of it] and toast."
     )
     assert all_in_one_step(step) == "Stir in the cumin, chilli flakes and paprika and toast."
+
+
+def test_a_spoonful_of_flour_takes_no_raising_agent_with_it() -> None:
+    """What raises a cake goes in whole, whether or not its eggs curdle (common practice, no source)."""
+    beaten = "Beat in the eggs, with a spoonful of the flour blend and 2 1/2 tsp of the baking powder if it curdles."
+    told = spoonfuls_alone([beaten, "Fold in the flour blend, baking powder [1 tsp of it] and milk."])
+    assert told[0] == "Beat in the eggs, with a spoonful of the flour blend if it curdles."
+    assert told[1] == "Fold in the flour blend, baking powder and milk."
+    assert spoonfuls_alone([beaten, "Bake."])[0] == beaten  # where nothing follows it, it stays
 
 
 def test_garlic_bread_is_no_garlic_of_the_list(adapt: Adapt) -> None:

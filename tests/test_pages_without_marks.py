@@ -48,6 +48,16 @@ def test_ingredients_and_steps_are_told_apart(body: str) -> None:
     assert recipe.steps == _STEPS
 
 
+@pytest.mark.parametrize("told", ["Enough for 5.", "Serves 5", "Feeds five"])
+def test_for_how_many_it_is_is_no_ingredient(told: str) -> None:
+    foods = f"<p>{told}</p>{''.join(f'<p>– {one}</p>' for one in _FOODS)}"
+    recipe = read_recipe(
+        f"<html><body><h1>Stew</h1><h2>ingredients</h2>{foods}<h2>method</h2>{_PARAGRAPHS}</body></html>"
+    )
+    assert recipe.serves == 5
+    assert recipe.ingredients == _FOODS
+
+
 def test_headings_of_the_parts_stay_headings(tables: Tables) -> None:
     parts = (("Fritters", "2 carrots, grated</li><li>3 eggs"), ("Yoghurt", "200 g yoghurt</li><li>1 lemon"))
     for mark in ("dl><dt", "h5"):

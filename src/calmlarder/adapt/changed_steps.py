@@ -58,7 +58,7 @@ from calmlarder.adapt.step_pulse_liquid import water_for_their_liquid
 from calmlarder.adapt.step_put_in_late import late_where_it_simmers
 from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
 from calmlarder.adapt.step_rice_paper import wrapped_in_rice_paper
-from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, twice
+from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, spoonfuls_alone, twice
 from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
 from calmlarder.adapt.step_times import in_their_own_time
 from calmlarder.adapt.step_water import water_in_its_step
@@ -165,7 +165,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
 
 def _one_beside_the_other(marked: Sequence[str]) -> list[str]:
     """The changed steps once more, where what one says hangs on the others: shares, the oven, what is opened how."""
-    told = late_where_it_simmers([boiled_ahead(oil_once(not_charred(text))) for text in marked])
+    told = late_where_it_simmers([boiled_ahead(oil_once(not_charred(text))) for text in spoonfuls_alone(marked)])
     told = put_in_the_oven_later(caps_are_halves(green_parts_named(told)))
     told = oil_shared_out(named_once([greens_by_one_word(text) for text in told]))
     return without_old_words(remaining_if_begun(told))

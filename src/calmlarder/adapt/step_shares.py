@@ -140,3 +140,27 @@ def all_in_one_step(step: str) -> str:
             (a, b), in_first = first
             (c, d), in_second = second
             step = f"{step[:a]}{in_first}{step[b:c]}{in_second}{step[d:]}"
+
+
+_SPOONFUL = re.compile(
+    r"\b(?P<little>(?:an?|one|1) (?:(?:heaped|level|small|large) )?"
+    r"(?:(?:table)?spoonful|tablespoon|tbsp|handful|dusting) of (?:the )?[a-z -]+?) and [\d/ ]+ (?:tsp|tbsp|g) of the (?P<other>[a-z]+(?: [a-z]+){0,2}?)"
+    r"(?= if\b| at\b|[,.;]|$)",
+    re.IGNORECASE,
+)
+
+
+def spoonfuls_alone(steps: Sequence[str]) -> list[str]:
+    """The changed steps; a spoonful of flour takes nothing of the raising agent with it that goes in with the rest.
+
+    As in `a spoonful of the flour and 2 tsp of the baking powder` before `fold in baking powder [1 tsp of it]`.
+    """
+    told = list(steps)
+    for place, step in enumerate(told):
+        found = _SPOONFUL.search(step)
+        own = re.compile(rf"\b({re.escape(found['other'])}) \[[\d/ ]+ (?:tsp|tbsp|g) of it\]") if found else None
+        later = next((n for n in range(place + 1, len(told)) if own and own.search(told[n])), None)
+        if found and own and later is not None:
+            told[place] = f"{step[: found.end('little')]}{step[found.end() :]}"
+            told[later] = own.sub(r"\1", told[later], count=1)
+    return told

@@ -11,7 +11,7 @@ from calmlarder.cookbook.behind import is_between, is_over
 from calmlarder.cookbook.blocks import Block, blocks_of
 from calmlarder.cookbook.bounds import LONGEST_TITLE, MOST_INGREDIENTS, MOST_STEPS
 from calmlarder.cookbook.run_together import joined_amounts
-from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in
+from calmlarder.cookbook.serves import SERVES, is_yield, pieces_in, served_in_dishes, serves_above, serves_in
 from calmlarder.cookbook.wording import HEADING
 from calmlarder.cookbook.words import like_ingredient, section_of
 from calmlarder.matching.names.words import plain, words_of
@@ -150,7 +150,7 @@ def _under_a_heading(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]]
         in_lists = {one.listed for one in listed if one.listed}
         if in_lists:
             listed = [one for one in listed if one.listed or one.level or _parts_the_list(one)]
-        listed = [one for one in listed if len(one.text) <= _LONGEST_LINE]
+        listed = [one for one in listed if len(one.text) <= _LONGEST_LINE and not is_yield(one.text)]
         while listed and listed[-1].level:
             listed.pop()
         if sum(like_ingredient(one.text) for one in listed) < _LEAST_LISTED - 1:

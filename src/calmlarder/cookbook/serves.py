@@ -30,6 +30,7 @@ _FOR = re.compile(
 )
 # A number without a word of what: people up to so many, beyond it rather biscuits. Common practice, no source.
 _MOST_WITHOUT_A_WORD = 12
+_LONGEST_YIELD = 30  # letters of a line that says no more: ours
 _MAKES_ALONE = re.compile(rf"(?:makes|yields?)\b[\s:*_]*(?:about )?{_COUNT}{_RANGE}{_END}", re.IGNORECASE)
 _PIECES = re.compile(
     rf"(?m)^\W*(?:makes|yields?|gives|cuts? into|slices into|divides into"
@@ -76,6 +77,11 @@ def pieces_in(text: str, alone: bool = False) -> str:
     told = found[1].strip(" .:*_") if found else ""
     cut = _CUT_INTO.match(told)
     return cut[1] if cut else told
+
+
+def is_yield(line: str) -> bool:
+    """Whether a line of a list, without its bullet, says for how many it is, and nothing else."""
+    return len(line) <= _LONGEST_YIELD and SERVES.match(line) is not None
 
 
 def serves_up_to(text: str) -> int | None:

@@ -16,7 +16,15 @@ from calmlarder.cookbook.run_together import (
     pieces_of,
     told_plainly,
 )
-from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
+from calmlarder.cookbook.serves import (
+    SERVES,
+    is_yield,
+    pieces_in,
+    served_in_dishes,
+    serves_above,
+    serves_in,
+    serves_up_to,
+)
 from calmlarder.cookbook.text_lines import BULLET, Line, bare_line, lines_of, unmarked
 from calmlarder.cookbook.title_line import dish_title
 from calmlarder.cookbook.unwrapped import unwrapped
@@ -25,7 +33,6 @@ from calmlarder.matching.names.words import plain
 
 _LONGEST_INGREDIENT = 400
 _LONGEST_HEADING = 60
-_LONGEST_YIELD = 30
 _MOST_BETWEEN = 2  # lines without an amount between those that have one: ours
 _LEAST_IN_A_RUN = 4  # lines with an amount, of a list that no heading tells: ours
 _INGREDIENTS = re.compile(
@@ -172,12 +179,6 @@ def without_a_mail(text: str) -> str:
     return "\n".join(kept) + text[first:] if len(kept) < len(head) else text
 
 
-def _is_yield(line: str) -> bool:
-    """Whether a line in a list says for how many it is, and nothing else."""
-    bare = bare_line(line[:LONGEST_STEP])
-    return len(bare) <= _LONGEST_YIELD and SERVES.match(bare) is not None
-
-
 def _is_behind(line: str) -> bool:
     bare = bare_line(line)
     return is_over(bare) or (section_of(line) == "off" and bare[-1:] not in ".!?")
@@ -237,7 +238,7 @@ def _told(lines: list[Line]) -> tuple[list[int], list[int]]:
             if chosen and (_is_step(line.text) or (index > last_head and _starts_to_tell(lines, index))):
                 where = "on"
                 rest.append(index)
-            elif bare_line(line.text) and not is_switch(line.text) and not _is_yield(line.text):
+            elif bare_line(line.text) and not is_switch(line.text) and not is_yield(bare_line(line.text)):
                 chosen.append(index)
         elif line.text.strip() and where == "on":
             rest.append(index)
