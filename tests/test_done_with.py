@@ -21,7 +21,8 @@ def foods(reader: LarderReader, line: str) -> list[str]:
         "ham, sweaty, chucking it", "broth, off i reckon, will bin", "celery - liquid. straight in the compost",
         "pears, brown inside, going to throw them out", "gnocchi (furry), to be binned", "sprouts for the compost",
         "half a melon, poured it away", "lamb shank, gave it to next door", "yoghurt 500g, fed it to the hens",
-        "dates - bin", "spinach (binned)", "ham (chucked it)", "crab, smells, should go in the bin",
+        "dates - bin", "spinach (binned)", "swede all soft, threw out",
+        "beets, tipped out", "ham (chucked it)", "crab, smells, should go in the bin",
     ],
 )  # fmt: skip
 def test_what_is_thrown_or_given_is_not_added(line: str, reader: LarderReader) -> None:

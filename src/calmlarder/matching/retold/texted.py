@@ -103,6 +103,10 @@ _YAMS = LatePattern(r"(?<=\d )yams\b(?!.*tuber)|^yams(?=,? (?:x ?)?\d{1,2}(?: ?(
 _CANNED_BISCUITS = LatePattern(
     r"\b(can|tube|roll)s? of biscuits\b|\bbiscuits? (can|tube|roll)s?\b|\bbiscuits \((?:in )?(?:a )?(can|tube)\)"
 )
+# `2nd tofu`: another one, and no day.
+_ONE_MORE = LatePattern(
+    r"^(?:the )?(?:2nd|3rd|4th) (?!(?:of )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b)(?=[a-z]{3})"
+)
 _OF_A_TYPE = LatePattern(r"(?<=[a-z]{3}) type (?=[a-z]{3})(?!of\b|flour\b)")
 
 
@@ -110,7 +114,7 @@ def as_texted(text: str) -> str:
     """A plain line without such words, and with a few phrases of messages put plainly."""
     if "-" in text:
         text = _DASH.sub(r"\1 - ", _DASH_BEHIND_LABEL.sub(r"\1 ", text))
-    text = mended(text)
+    text = mended(_ONE_MORE.sub("", text))
     text = _LEFT_OF_A_SHOP.sub("", text) if "left" in text else text
     text = _LEFT_OVER.sub("leftover", text) if "left" in text else text
     text = _CHOOK.sub(r"\1 chicken", text) if "chook" in text else text

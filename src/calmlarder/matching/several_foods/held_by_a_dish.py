@@ -6,6 +6,8 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.words import singular
 from calmlarder.matching.part import WORD, Part, asked, name_part
+from calmlarder.matching.several_foods.headings import bare_words
+from calmlarder.matching.several_foods.in_brackets import before_bracket
 from calmlarder.matching.several_foods.pieces import ENDS, SPLIT, says_amount
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import DIETS
@@ -33,6 +35,8 @@ def dish_alone(found: list[Part], text: str, brackets: Sequence[str], lexicon: L
     Where the dish of the tables is eaten by some who cannot eat what is told, or may hold less than that, the line is
     a question: a pizza with ham on it is not the usual one. What has an amount of its own is a food beside the dish.
     """
+    if len(found) > 1 and len(brackets) == 1 and (mix := _mix_by_name(text, brackets[0], lexicon)):
+        return [mix]
     if len(found) < 2 or not (told := _told(text, brackets)):
         return found
     dish, held, box = told
@@ -49,6 +53,23 @@ def dish_alone(found: list[Part], text: str, brackets: Sequence[str], lexicon: L
     words = {singular(word) for word in WORD.findall(dish)}
     is_pot = words & _POTS or (words & _TOSSED and _WITH.search(text)) or _IN_IT.search(held)
     return [asked(name_part(text, frozenset(), lexicon))] if is_pot else found
+
+
+def _mix_by_name(text: str, bracket: str, lexicon: Lexicon) -> Part | None:
+    """The mix of the tables whose bracket tells what is in it: `coleslaw mix (just cabbage + carrot)` is one bag.
+
+    A question where it may hold less than that: onion.
+    """
+    before = before_bracket(text, bracket)
+    words = bare_words(before) if before and not SPLIT.search(before) else ()
+    if words[-1:] != ("mix",) or " ".join(words) not in lexicon.spelt:
+        return None
+    part = name_part(before, frozenset(), lexicon)
+    if part.named.outcome != "matched" or len(part.named.foods) != 1:
+        return None
+    inside = [name_part(piece, frozenset(), lexicon) for piece in SPLIT.split(bracket) if piece.strip(ENDS)]
+    held = [lexicon.tables.food_by_id[food] for one in inside for food in one.named.foods]
+    return part if _covers(lexicon.tables.food_by_id[part.named.foods[0]], held, lexicon) else asked(part)
 
 
 def _told(text: str, brackets: Sequence[str]) -> tuple[str, str, str] | None:
