@@ -144,7 +144,8 @@ def all_in_one_step(step: str) -> str:
 
 _SPOONFUL = re.compile(
     r"\b(?P<little>(?:an?|one|1) (?:(?:heaped|level|small|large) )?"
-    r"(?:(?:table)?spoonful|tablespoon|tbsp|handful|dusting) of (?:the )?[a-z -]+?) and [\d/ ]+ (?:tsp|tbsp|g) of the (?P<other>[a-z]+(?: [a-z]+){0,2}?)"
+    r"(?:(?:table)?spoonful|tablespoon|tbsp|handful|dusting) of (?:the )?[a-z -]+?)"
+    r" and [\d/ ]+ (?:tsp|tbsp|g) of the (?P<other>[a-z]+(?: [a-z]+){0,2}?)"
     r"(?= if\b| at\b|[,.;]|$)",
     re.IGNORECASE,
 )
