@@ -25,7 +25,7 @@ _FIRST = " [first sizzled for a few seconds in a little hot fat]"
 
 
 def bloomed(steps: Sequence[str], adapted: Adapted) -> list[str]:
-    """The changed steps; where one names it first, with nothing hot in that sentence or before it, that it sizzles."""
+    """The changed steps; where the sentence that names it first mixes it into what is wet and cold, that it sizzles."""
     told = list(steps)
     if not any(one.food == _ASAFOETIDA for change in adapted.changes for one in change.to):
         return told

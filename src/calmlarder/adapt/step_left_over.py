@@ -10,7 +10,7 @@ _NOTHING_TO_CUT = re.compile(
     r"|and (?:crush|chop|mince|slice|peel|mash|smash|set))\b[^.;,]*)?[.;] +(?=[A-Z])",
     re.IGNORECASE,
 )
-# A clove that only gave its taste is lifted out: `The garlic has imparted its flavour, so take it out and discard.`
+# A sauce has nothing to cling to: `simmer until it coats the lentils [left out]`.
 _CLINGS_TO_NOTHING = re.compile(
     r",? and (?:it )?(?:clings? to|coats?|covers?|glazes?|surrounds?) (?:the |all the )?[a-z][a-z -]{2,30} "
     r"\[left out\]",
@@ -27,6 +27,7 @@ _PRESSED_OUT = re.compile(
     r"(?:,? and|[.;,]) (?:then )?(?P<verb>tip|put|add|mix|stir|transfer)(?: it| them)?(?= (?:in|into|to|with)\b)",
     re.IGNORECASE,
 )
+# A clove that only gave its taste is lifted out: `The garlic has imparted its flavour, so take it out and discard.`
 _GAVE_ITS_TASTE = re.compile(
     r"(?:(?<=[.;!] )|(?<=^)|(?<=^\d[.)] ))(?:(?:once|when|as) )?(?:the )?garlic-infused oil(?: \[[^\]]*\])? "
     r"(?:has|will have|have)\b[^.;]*\b(?:flavou?r|aroma|taste|job|work|golden|brown|colou?r)\w*[^.;]*"

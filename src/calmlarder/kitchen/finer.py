@@ -55,9 +55,7 @@ _LID_FIRST = ", with the lid on at first"  # of a pattern; soft vegetables swim 
 _TOUGH, _TOUGH_FROM = frozenset({"brassica", "leaf", "pod", "root", "squash", "stem"}), 5  # minutes: ours
 _ROASTED = re.compile(r"\b(roast until (?:browned(?: at the edges)?|golden))\b")
 _COVERED_FROM = 60  # minutes: dice that roast for so long dry out in the open. Common practice, no source
-FATTY = frozenset(
-    {"duck", "goose", "lamb-chops", "pork-belly"}
-)  # what comes out of it swims: common practice, no source
+FATTY = frozenset({"duck", "goose", "lamb-chops", "pork-belly"})  # it swims in its fat: common practice, no source
 _FATTY_G = 200  # ours
 _FRIED = re.compile(r"\b(?:[Ff]ry|[Bb]rown)\b")
 _POUR_OFF = "pour off all but a spoon of the fat"

@@ -242,8 +242,8 @@ def _carved_later(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     at = next((n for n, step in enumerate(pattern.steps) if step.place == "oven" and whole & set(step.slots)), None)
     if at is None or pattern.eaten_cold:
         return pattern
-    (slot,) = whole & set(pattern.steps[at].slots)
-    rests = Step(place="oven", minutes=_CARVED_AFTER, words=f"Turn the oven off; lift {{{slot}}} {_RESTS_UNDER_FOIL}")
+    lifted = " and ".join(f"{{{slot}}}" for slot in pattern.steps[at].slots if slot in whole)
+    rests = Step(place="oven", minutes=_CARVED_AFTER, words=f"Turn the oven off; lift {lifted} {_RESTS_UNDER_FOIL}")
     return pattern.with_steps([*pattern.steps[: at + 1], rests, *pattern.steps[at + 1 :]])
 
 
