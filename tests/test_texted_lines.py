@@ -123,7 +123,7 @@ def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
         "vegetable oil or grill spray",  # one of two, and nobody knows which
         "2 fresh truffles",  # no trifle
         "leftover rice and dal",  # dal that was made, with who knows what
-        "jerk chicken",  # in onion and garlic
+        "jerk turkey",  # in onion and garlic
         "gefilte fish",
         "tom yum soup",  # no tomatoes
         "lemon chicken",  # a dish, and no lemons

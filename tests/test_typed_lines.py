@@ -197,7 +197,7 @@ def test_nothing_typed_is_dropped(lines: list[str], reader: LarderReader) -> Non
     [
         ("salsa verde jar (onion in it)", ["salsa-verde"]),  # what a bracket says of a food is no second food
         ("tofu (and kale)", ["tofu-firm", "kale"]),
-        ("congee leftover from tues", []),  # the strange word is the food: asked, never a ready meal in silence
+        ("zurbelmus leftover from tues", []),  # the strange word is the food: asked, never a ready meal in silence
     ],
 )
 def test_a_bracket_and_a_strange_word_make_no_other_food(reader: LarderReader, line: str, foods: list[str]) -> None:

@@ -25,6 +25,34 @@ from calmlarder.larder.lines_to_lots import LarderReader
         ("big pot natural yoghurt", {"yoghurt-plain": (400, 1000)}),
         ("custard tin", {"custard": (350, 450)}),
         ("flour tortillas burrito size", {"tortilla-wheat": (300, 600)}),
+        # measures by other names, and parts of what is bought whole
+        ("sambar 2 ladles", {"sambar": (180, 440)}),
+        ("soda bread 2 cuts", {"bread-soda": (45, 120)}),
+        ("jambon blanc 2 tr", {"ham": (30, 75)}),
+        ("chook half roast", {"chicken-cooked": (220, 560)}),
+        ("half a xmas pud", {"fruit-cake": (120, 560)}),
+        ("12 lg shrimp", {"prawns": (60, 270)}),
+        ("a yam", {"sweet-potato": (100, 300)}),
+        ("yam tuber 1", {"yam": (700, 2600)}),
+        ("boxed mac & cheese 2", {"macaroni-cheese-mix": (330, 700)}),
+        ("lunchbox pasta", {"pasta-cooked": (150, 510)}),
+        # a bracket behind a heading: what is in the bag
+        ("bag salad (rocket & spinach)", {"rocket": (20, 60), "spinach": (50, 150)}),
+        ("cheese (brie, stilton)", {"brie": (100, 340), "stilton": (100, 360)}),
+        # dishes and tins of their own (recalled cookery)
+        ("congee", {"congee": (150, 600)}),
+        ("moi moi 2", {"moin-moin": (190, 450)}),
+        ("jerk chicken 2 legs", {"chicken-jerk": (140, 500)}),
+        ("chole 1 katori", {"curry-chickpea": (150, 440)}),
+        ("teacakes 3", {"bun-fruit": (140, 260)}),
+        ("tin of crab", {"crab-canned": (60, 170)}),
+        ("smoked oysters tin", {"mussels-canned": (40, 170)}),
+        ("devon 4 slices", {"luncheon-sausage": (35, 170)}),
+        ("moms tamales 3", {"tamales": (230, 610)}),
+        ("chili bowl", {"chilli-con-carne": (180, 440)}),
+        ("crm of mushroom can", {"soup-condensed": (180, 490)}),
+        ("peppers lime green", {"pepper-green": (100, 1700)}),
+        ("rosemary, bay", {"rosemary": (5, 40), "bay-leaf": (1, 80)}),
         # one number for several kinds
         ("2 peppers red n yellow", {"pepper-red": (100, 200), "pepper-yellow": (100, 200)}),
         ("4 peppers, red and green", {"pepper-red": (220, 400), "pepper-green": (220, 400)}),
@@ -49,7 +77,7 @@ from calmlarder.larder.lines_to_lots import LarderReader
         ("turkish delight", {"sweets-jelly": (100, 300)}),
         ("dairy free cheddar", {"vegan-cheese": (150, 250)}),
         ("prosecco half", {"wine-sparkling": (340, 410)}),
-        ("cider 4 cans", {"cider-dry": (1300, 2000)}),
+        ("cider 4 cans", {"cider-sweet": (1300, 2000)}),
         # a dish by its own name, wherever it is from
         ("indian takeaway: chicken tikka masala", {"curry-chicken": (250, 500)}),
         ("chinese takeaway rice", {"rice-fried-leftover": (200, 500)}),
@@ -121,6 +149,22 @@ def test_whose_it_is(reader: LarderReader, line: str, food: str, owner: str | No
     assert read is not None
     assert [lot.food for lot in read.lots] == [food]
     assert read.lots[0].owner == owner
+
+
+@pytest.mark.parametrize(("line", "food"), [("LF cheese", "cheddar"), ("lf milk 1l", "milk"), ("cider", "cider-sweet")])
+def test_short_words_that_may_mean_less_are_read_as_more(reader: LarderReader, line: str, food: str) -> None:
+    """LF is low in fat to some and lactose free to others; a cider may be dry or sweet."""
+    found = reader.read(line, "line")
+    assert found is not None
+    assert [lot.food for lot in found.lots] == [food]
+    assert found.assumed
+
+
+@pytest.mark.parametrize("line", ["froz prawns", "mince froz"])
+def test_frozen_in_short_is_in_the_freezer(reader: LarderReader, line: str) -> None:
+    found = reader.read(line, "line")
+    assert found is not None
+    assert [lot.place for lot in found.lots] == ["freezer"]
 
 
 def test_a_soup_chicken_may_be_either(reader: LarderReader) -> None:

@@ -11,12 +11,13 @@ _DRIED = {
     "oregano-fresh": "oregano", "rosemary": "rosemary-dried", "sage": "sage-dried", "tarragon": "tarragon-dried",
     "thyme": "thyme-dried",
 }  # fmt: skip
+_BAY = "bay-leaf"  # stands beside fresh herbs as well
 _FRESH = re.compile(r"\b(?:fresh|bunch(?:es)?|sprigs?|plants?|pots?|garden|balcony|growing|picked|leaves|windowsill)\b")
 
 
 def among_spices(parts: Sequence[Part], text: str, foods: Mapping[str, Food]) -> tuple[Part, ...]:
     """The parts of a line, each herb without amount or word of being fresh as dried, where it stands among spices."""
-    spiced = any(foods[food].kind == "spice" for part in parts for food in part.named.foods)
+    spiced = any(foods[one].kind == "spice" and one != _BAY for part in parts for one in part.named.foods)
     if not spiced or _FRESH.search(text.lower()):
         return tuple(parts)
     return tuple(_dried(part) for part in parts)

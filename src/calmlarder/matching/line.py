@@ -46,7 +46,7 @@ from calmlarder.tables.rows import Food
 Place = Literal["fridge", "freezer", "cupboard"]
 _PLACES: dict[str, Place] = {
     "freezer": "freezer", "frzr": "freezer", "frozen": "freezer", "frz": "freezer",
-    "frzn": "freezer", "fridge": "fridge", "refrigerator": "fridge",
+    "frzn": "freezer", "froz": "freezer", "frozn": "freezer", "fridge": "fridge", "refrigerator": "fridge",
     "cupboard": "cupboard", "pantry": "cupboard", "larder": "cupboard", "shelf": "cupboard", "counter": "cupboard",
 }  # fmt: skip
 _IN_PLACE = LatePattern(
@@ -56,7 +56,7 @@ _IN_PLACE = LatePattern(
 )
 # Frozen, with its slips, and as other tongues put it beside a food.
 _FROZEN = LatePattern(
-    r"\b(?:frozen|frozn|frzn?|frozed?|freezed|congelad[oa]s?|surgel(?:at[oaie]|[eé]e?s?)|gefroren\w*|mro[zż]on[aey]\w*"
+    r"\b(?:frozen|froz(?:n|ed?)?|frzn?|freezed|congelad[oa]s?|surgel(?:at[oaie]|[eé]e?s?)|gefroren\w*|mro[zż]on[aey]\w*"
     r"|fryst\w?|fros(?:ne|sen))\b"
 )
 # What is out of the freezer has its days, whenever it went in.

@@ -20,7 +20,8 @@ CONTAINERS = (
 MEASURES = (
     *CONTAINERS, "tbsp", "tsp", "cup", "glass", "mug", "handful", "pinch", "dash", "splash", "drizzle", "glug",
     "knob", "bunch", "head", "bulb", "bowl", "plate", "portion", "slice", "wedge", "squeeze", "clove", "stalk",
-    "stick", "spear", "leaf", "floret", "sprig", "cube", "piece", "fillet", "rasher", "nest", "bundle", "sheet",
+    "stick", "spear", "ladle", "leaf", "floret", "sprig", "cube", "piece", "fillet", "rasher", "nest", "bundle",
+    "sheet",
     "cob", "roll", "heel", "thumb", "small", "medium", "large", "bar", "scoop", "pat", "pint", "sack", "log", "crown",
     "hand", "baguette", "gem", "matchbox", "tray", "sachet", "string", "shank", "hock", "joint",
 )  # fmt: skip
@@ -45,7 +46,7 @@ _ALIASES = {
     "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
     "tetrapak": "carton", "pocket": "sack", "net": "bag", "baggie": "bag", "bagful": "bag",
     "vessel": "tub", "rind": "heel", "braid": "string", "jarful": "jar", "clamshell": "punnet", "clamshells": "punnet",
-    "canister": "packet", "tupperware": "tub", "tupper": "tub",
+    "ladleful": "ladle", "cut": "slice", "canister": "packet", "tupperware": "tub", "tupper": "tub",
     "hand": "hand", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
     "stem": "stalk", "rope": "packet", "crust": "heel", "crusts": "heel",
@@ -58,7 +59,7 @@ _ELSEWHERE = {
     "katori": "bowl", "lata": "tin", "bote": "jar", "frasco": "jar", "flasche": "bottle", "paquet": "packet",
     "paquete": "packet", "boite": "tin", "paczka": "packet", "sloik": "jar", "puszka": "tin", "dabba": "box",
     "pkg": "packet", "lg": "large", "lge": "large", "lrg": "large", "med": "medium", "sm": "small", "sml": "small",
-    **dict.fromkeys(("scheibe", "scheiben", "tranche", "tranches", "fette", "loncha", "lonchas", "rodaja",
+    **dict.fromkeys(("tr", "scheibe", "scheiben", "tranche", "tranches", "fette", "loncha", "lonchas", "rodaja",
         "rodajas", "rebanada", "rebanadas", "fatia", "fatias", "plaster", "plastry", "plasterki"), "slice"),
     **dict.fromkeys(("dose", "dosen", "latas", "boites", "scatola", "scatole", "scatoletta", "scatolette", "lattina",
         "kaleng", "puszki", "konserve"), "tin"),

@@ -145,6 +145,11 @@ _MADE_OF_GRAINS = LatePattern(
 _FREE_OF_GLUTEN = LatePattern(
     r"\b(?:gf|gluten[ -]free)\b.*\b(?:pasta|penne|fusilli|spaghetti|macaroni|bread|loaf|wraps?|crackers?|noodles?)\b"
 )
+# `peppers lime green` are green ones.
+_HUE_OF_PEPPER = LatePattern(
+    rf"(?<!black )(?<!white )\b((?:peppers?|capsicums?)[^,;]*?){_AFTER}{_NAMES_OF_HUES}[ -]"
+    rf"(?=(?:green|red|yellow){_END})"
+)
 _IN_ORANGE = LatePattern(
     r"\b(?:peppers?|capsicums?|lentils?|turnips?|neeps?|tomato(?:es)?|sweet potato(?:es)?|chill?is?)\b"
 )
@@ -157,6 +162,7 @@ _FOOD_BEFORE = LatePattern(
 
 def without_descriptions(text: str) -> str:
     """A plain line without the parts that describe the food before them."""
+    text = _HUE_OF_PEPPER.sub(r"\1 ", text)
     text = _THE_ORANGE.sub(_colour, _ONE_COLOUR.sub(_colour, text))
     if _SUGAR_FREE.search(text):
         bare = _SUGAR_FREE.sub("", text)

@@ -21,6 +21,7 @@ _SERVED = LatePattern(
     r"\b(?:bowls?|bowlfuls?|plates?|platefuls?) (?:of )?|\bin (?:a|the) bowl\b"
     r"|\b(?:bowls?|bowlfuls?|plates?|platefuls?)$|\bportions?\b"
     r"|\btupper(?:ware)?s? (?=[a-z])"
+    r"|\b(?:lunch ?box|packed lunch|(?:kids?'? )?lunch (?=pasta|rice|noodle|couscous|quinoa)|school lunch(?:es)?)\b"
     r"|\b(?:take ?out (?:container|box)|to ?go (?:container|box)|deli container|lunch ?box) of\b"
 )
 _NOT_COOKED = LatePattern(r"\b(?:dry|dried|raw|uncooked|soak(?:ed|ing)?|flour|flakes?|frozen|tin|can|jar|bag|packet)\b")

@@ -18,7 +18,7 @@ _PACKED_IN = LatePattern(
 _ON_BONE = LatePattern(r"\b(?:(?:left |still )?on (?:the )?bone|bone[ -]in|with (?:the |its )?bones?(?: in| on)?)\b")
 _OFF_BONE = LatePattern(r"\b(?:off (?:the )?bone|bones? out|bone[ -]out)\b")
 # Cream of wheat, of tartar or of mushroom soup is no cream.
-_CREAM_OF = LatePattern(r"\bcream of (?!the\b|a\b|some\b)(?=[a-z])")
+_CREAM_OF = LatePattern(r"\b(?:cream|crm|crem) of (?!the\b|a\b|some\b)(?=[a-z])")
 _AND_A_HALF = LatePattern(r"^(?:an? |one )?((?!.*dozen)[a-z]{3,}(?: [a-z]{3,})?) (?:and|n|&) (?:a half|1/2)$")
 # What is sour by its nature is not bad for being so.
 _SOUR_ANYWAY = LatePattern(r"\b(?:kimchi|sauerkraut|kraut|pickles|gherkins?|kefir|kombucha)\b")
@@ -272,7 +272,7 @@ def one_word(text: str) -> str:
         text = _PACKED_IN.sub(r"in\1", text)
     if "bone" in text:
         text = _OFF_BONE.sub("offbone", _ON_BONE.sub("onbone", text))
-    if "cream of" in text:
+    if "m of " in text:
         text = _CREAM_OF.sub("creamof ", text)
     text = _HALF_AND_HALF.sub("halfandhalf", text) if "half" in text else text
     return _PERCENT.sub(lambda found: f"{found[1]}{found[2] or ''}{PERCENT}", text) if "%" in text else text

@@ -35,6 +35,9 @@ _PRICE = LatePattern(
     r"[£$€] ?\d+(?:[.,]\d\d?)?\b(?![.,]?\d| off)(?: (?:sticker|each|a ?piece|the lot))?|\b\d{2}p\b"
 )  # money is no amount
 # A chook is a whole bird unless it was cooked; Chinese leaf is a cabbage and no leaf of one.
+_HALF_BIRD = LatePattern(
+    r"\b(?:chicken|chook) (half|quarter|whole|1/2|1/4) (?:of )?(?:a )?(roast(?:ed)?|rotisserie|cooked|bbq|grilled)\b"
+)
 _CHOOK = LatePattern(r"\b(cooked|bbq|rotisserie|roast(?:ed)?|hot) chook\b")
 _CHINESE_LEAF = LatePattern(r"\bchinese lea(?:f|ves)\b")
 # How a thing is wrapped is no food and no amount; neither is `a bit` before how it looks.
@@ -64,7 +67,7 @@ _IN_CUPS = LatePattern(
     r"\b(yog\w*|yoghurts?|guac\w*|hummus|pudding|custard|jell[yo]|apple ?sauce|fruit|cottage cheese|rice pudding)"
     r" cups?\b"
 )
-_ISH = LatePattern(r"(?<=\d)[ -]?ish\b")  # `4ish`, `300ish g`
+_ISH = LatePattern(r"(?<=\d)[ -]?ish\b|(?<=[a-z]{4})-ish\b")  # `4ish`, `300ish g`; `zorb-ish pickle`
 # How lean it is: `93/7`, `80/20`.
 _LEAN = LatePattern(r"(?<![\w/.])(?:[789]\d)/(?:[1-9]|[123]\d)(?![\w/])")
 _MINCED = LatePattern(r"\b(?:ground|minced?|beef|turkey|pork|hamburger|burgers?)\b")
@@ -98,7 +101,10 @@ _REST_OF_CHILI = LatePattern(
     r"(?=(?:chill?i|chile)\b(?! (?:flakes?|powder|oil|sauce|paste|crisp|peppers?)))"
 )
 # In shops of North America yams are sweet potatoes; a true one is a tuber of a kilo and more.
-_YAMS = LatePattern(r"(?<=\d )yams\b(?!.*tuber)|^yams(?=,? (?:x ?)?\d{1,2}(?: ?(?:lg|large|small|med|medium|big))?$)")
+_YAMS = LatePattern(
+    r"(?<=\d )yams?\b(?!.*(?:tuber|puna|pona|white))|(?<=^a )yam\b(?!.*tuber)"
+    r"|^yams?(?=,? (?:x ?)?\d{1,2}(?: ?(?:lg|large|small|med|medium|big))?$)"
+)
 # Dough in a tube that is baked, where no British biscuit is sold.
 _CANNED_BISCUITS = LatePattern(
     r"\b(can|tube|roll)s? of biscuits\b|\bbiscuits? (can|tube|roll)s?\b|\bbiscuits \((?:in )?(?:a )?(can|tube)\)"
@@ -117,6 +123,7 @@ def as_texted(text: str) -> str:
     text = mended(_ONE_MORE.sub("", text))
     text = _LEFT_OF_A_SHOP.sub("", text) if "left" in text else text
     text = _LEFT_OVER.sub("leftover", text) if "left" in text else text
+    text = _HALF_BIRD.sub(r"\1 \2 chicken", text) if "chicken" in text or "chook" in text else text
     text = _CHOOK.sub(r"\1 chicken", text) if "chook" in text else text
     text = _CHINESE_LEAF.sub("chinese cabbage", text) if "chinese" in text else text
     text = _WRAPPED.sub(" ", text) if "in" in text or "wi" in text or "und" in text else text
@@ -147,7 +154,7 @@ def as_texted(text: str) -> str:
     text = _SIDE.sub("joint ", text) if "side" in text else text
     text = _PAN_OF.sub("tray of ", text) if "pan " in text else text
     text = _REST_OF_CHILI.sub("leftover ", text) if "rest" in text else text
-    text = _YAMS.sub("sweet potatoes", text) if "yams" in text else text
+    text = _YAMS.sub("sweet potatoes", text) if "yam" in text else text
     if "biscuit" in text:
         text = _CANNED_BISCUITS.sub("refrigerated biscuits", text)
     text = _OF_A_TYPE.sub(" style ", text) if " type " in text else text

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from calmlarder.matching.amounts.numbers_and_fractions import Span
 from calmlarder.matching.conditions.states import FITS
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.name_index import expanded
@@ -20,6 +21,11 @@ from calmlarder.matching.part import WORD, Part, name_part
 from calmlarder.matching.several_foods.pieces import ENDS, MOST_PARTS, SPLIT, says_amount
 
 _ONES = frozenset({"one", "ones"})
+# Words that only say of what sort the things in a bracket behind them are.
+_HEADING_WORDS = frozenset({
+    "salad", "leaf", "green", "fruit", "cheese", "veg", "vegetable", "fish", "nut", "berry", "mushroom", "bag", "mix",
+    "mixed", "assorted", "bowl",
+})  # fmt: skip
 _WHOLE_KINDS = frozenset({"fish", "cheese"})  # words for a whole kind of food: `fish (salmon)` is salmon
 _DRY_GOODS = frozenset({
     "rice", "quinoa", "lentil", "bean", "chickpea", "pasta", "noodle", "couscous", "bulgur", "barley", "millet",
@@ -97,6 +103,24 @@ def without_heading(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) 
         and (both.takes >= words or (heading.said in _WHOLE_KINDS and _kind(heading, lexicon) == _kind(kind, lexicon)))
     )
     return [kind] if is_one else parts
+
+
+def without_head_of_bracket(parts: list[Part]) -> list[Part]:
+    """The parts of a line with a bracket, without a first one that only heads what is listed there.
+
+    As in `salad stuff (lettuce, cucumber, tomatoes)` and `bag of leaves (rocket, spinach)`; these share the bag.
+    """
+    if len(parts) < 3:
+        return parts
+    head, *kinds = parts
+    if head.named.foods in [part.named.foods for part in kinds]:
+        return kinds
+    if not {singular(word) for word in head.said.split()} <= _HEADING_WORDS:
+        return parts
+    if head.amount.how == "none" or any(part.amount.how != "none" for part in kinds):
+        return kinds
+    each = head.amount.number.times(Span(*[1 / len(kinds)] * 3))
+    return [part._replace(amount=head.amount._replace(number=each)) for part in kinds]
 
 
 def _kind(part: Part, lexicon: Lexicon) -> str:

@@ -18,6 +18,7 @@ from calmlarder.matching.several_foods.headings import (
     listed,
     names_both,
     of_one_heading,
+    without_head_of_bracket,
 )
 from calmlarder.matching.several_foods.held_by_a_dish import dish_alone
 from calmlarder.matching.several_foods.in_brackets import (
@@ -177,8 +178,7 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
     if "/" in text and len(several) == 2 and several[0].named.foods == several[1].named.foods:
         several = [max(several, key=lambda part: part.amount.how != "none")]  # one thing by two names
     several = told_twice(several) if brackets else several
-    if brackets and len(several) > 2 and several[0].named.foods in [part.named.foods for part in several[1:]]:
-        several = several[1:]  # `salad stuff (lettuce, cucumber, tomatoes)`: what is listed says it all
+    several = without_head_of_bracket(several) if brackets else several
     if whole.named.partly and several:
         return several  # `tomatoes and basil` are no sauce of them
     if whole.named.outcome == "matched":
