@@ -225,7 +225,8 @@ def _bread(p: _Programme, problem: PatternProblem, used: list[int]) -> None:
         for main, v in zip(problem.options, used, strict=True):
             food, place = main.offered.food, slots[main.slot]
             kind = food.kind in {"fish", "shellfish", "poultry", "meat"} and food.id not in cured
-            if kind and place.role == "protein" and place.method != "raw":
+            hot = place.method == "stir-fry" if food.kind == "cheese" else kind and place.method != "raw"
+            if hot and place.role == "protein":
                 p.at_most({u: 1, v: 1, on_toast: -1}, 1)
 
 

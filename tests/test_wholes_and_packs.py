@@ -16,6 +16,14 @@ from calmlarder.larder.lines_to_lots import LarderReader
         ("half a chocolate cake", {"brownie": (180, 450)}),
         ("half a lasagne", {"lasagne": (240, 400)}),
         ("roast chicken, the other half", {"chicken-cooked": (250, 450)}),
+        ("leftover roast chicken, about half", {"chicken-cooked": (250, 450)}),
+        ("bbq chook half from yesterday", {"chicken-cooked": (250, 450)}),
+        ("cooked chicken half a breast", {"chicken-cooked": (20, 130)}),
+        ("1 baking potato", {"potato": (200, 300)}),
+        # what is said not to be free of something is the ordinary thing
+        ("greek yoghurt (not lactose free)", {"yoghurt-greek": (400, 600)}),
+        ("milk not lactose free", {"milk": (400, 2300)}),
+        ("soy sauce, not gf", {"soy-sauce": (100, 300)}),
         # so many of a pack, whichever way it is put
         ("corn tortillas pk 8", {"tortilla-corn": (160, 260)}),
         ("wraps pk of 6", {"tortilla-wheat": (200, 400)}),

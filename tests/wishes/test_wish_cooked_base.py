@@ -16,6 +16,7 @@ def _toast(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> Tiny:
     """A pan dish that takes bread alone as its base."""
     slots = dict(PAN.slots)
     slots["base"] = slots["base"].model_copy(update={"kinds": ("bread",), "method": "roast", "items": (1, 1)})
+    slots["protein"] = slots["protein"].model_copy(update={"kinds": ("egg", "fish", "cheese")})
     pattern: Pattern = PAN.model_copy(update={"slots": slots})
     return Tiny(pattern_problems(lots, wanted, [pattern], tables)[0])
 
@@ -23,11 +24,12 @@ def _toast(lots: Sequence[Lot], wanted: DinnerRequest, tables: Tables) -> Tiny:
 def test_toast_under_fish_costs_where_rice_is_there(
     lots_of: Callable[..., list[Lot]], wanting: Callable[..., DinnerRequest], tables: Tables
 ) -> None:
-    lots = lots_of(["gluten-free bread", "salmon fillets 300g", "eggs x6", "dry white rice 1kg"])
+    lots = lots_of(["gluten-free bread", "salmon fillets 300g", "eggs x6", "dry white rice 1kg", "halloumi 200g"])
     toast = _toast(lots, wanting(people=1), tables)
     bread = next(option for option in toast.problem.options if option.slot == "base")
     under = {bread.offered.food.id: bread.unit * 2}
     assert toast.points(CookedBase(), under | {"salmon": 150}) == -BREAD_FOR_A_BASE
+    assert toast.points(CookedBase(), under | {"halloumi": 80}) == -BREAD_FOR_A_BASE
     assert toast.points(CookedBase(), under | {"egg": 110}) == 0
 
 

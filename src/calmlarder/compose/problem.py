@@ -16,7 +16,6 @@ from calmlarder.intake.profile import Profile
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.freezing import thaw_minutes, thaws
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.with_bones import has_bones
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES, Role
@@ -247,10 +246,10 @@ def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
 
 
 def _even_unit(thing: Offered, wanted: DinnerRequest) -> int:
-    """The step in which a lot is dealt out; of wraps and eggs everybody gets as many, where there are enough."""
+    """The step in which a lot is dealt out; of wraps, eggs and fillets everybody gets as many, where there are enough."""
     round_g = thing.unit_grams * wanted.people
     counted = thing.food.kind == "wrap" or (thing.food.kind == "egg" and wanted.sitting == "dinner")
-    counted = counted or (has_bones(thing.food) and thing.unit_grams >= A_PIECE_G)
+    counted = counted or (thing.food.kind in _RAW_FLESH and thing.unit_grams >= A_PIECE_G)
     evenly = wanted.as_many_each and counted and thing.lot.grams >= _EACH * round_g
     return round_g if evenly else thing.unit_grams
 

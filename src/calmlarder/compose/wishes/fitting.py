@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from calmlarder.compose.problem import CURED, PatternProblem
+from calmlarder.compose.problem import CURED, Option, PatternProblem
 from calmlarder.compose.taste import SEASONED_SITTINGS
 from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import (
@@ -17,7 +17,7 @@ from calmlarder.compose.weights import (
     RICE_FOR_TORTILLAS,
     rescue_points,
 )
-from calmlarder.patterns.pattern import HEATED, Pattern, slot_names
+from calmlarder.patterns.pattern import HEATED, Pattern, Slot, slot_names
 from calmlarder.tables.vocabulary import Family
 
 _INFUSED = frozenset({"oil-garlic", "oil-garlic-made", "oil-onion", "oil-onion-made"})
@@ -26,6 +26,7 @@ _MEXICAN = "latin"
 _ASIAN = frozenset({"east-asian", "southeast-asian", "south-asian"})
 _ASIAN_BASES = frozenset({"rice", "noodle"})
 _NOT_ON_TOAST = frozenset({"fish", "shellfish", "poultry", "meat"})
+_FRIED = "stir-fry"  # slices of cheese from the pan are a main thing: melted on toast they are another dish
 _PRESSING = rescue_points(3, True)  # potatoes of so few days are worth a dish of theirs
 
 
@@ -150,9 +151,9 @@ class TortillasFirst:
 
 
 class CookedBase:
-    """Bread under fish or meat from the pan costs where potatoes, rice or noodles are there and the bread keeps.
+    """Bread under fish, meat or fried cheese costs where potatoes, rice or noodles are there and the bread keeps.
 
-    Eggs, cheese, tofu and pulses go on toast; a dish that names its bread (a burger in a bun) is not meant.
+    Eggs, melted cheese, tofu and pulses go on toast; a dish that names its bread (a burger in a bun) is not meant.
     """
 
     def terms(self, draft: DishVariables) -> list[Term]:
@@ -170,8 +171,7 @@ class CookedBase:
         mains = [
             number
             for number, option in options
-            if option.offered.food.kind in _NOT_ON_TOAST and option.offered.food.id not in CURED
-            if slots[option.slot].role == "protein" and slots[option.slot].method != "raw"
+            if slots[option.slot].role == "protein" and _wants_potatoes(option, slots[option.slot])
         ]
         if not breads or not mains:
             return []
@@ -204,6 +204,14 @@ class FilledBase:
     def bound(self, problem: PatternProblem) -> int:
         """A base costs nothing."""
         return 0
+
+
+def _wants_potatoes(option: Option, slot: Slot) -> bool:
+    """Fish and meat that are hot, and slices of cheese from the pan."""
+    food = option.offered.food
+    if food.kind == "cheese":
+        return slot.method == _FRIED
+    return food.kind in _NOT_ON_TOAST and food.id not in CURED and slot.method != "raw"
 
 
 def _else_water(pattern: Pattern) -> Iterator[list[str]]:

@@ -50,6 +50,11 @@ _PUNYA = LatePattern(r" ?\(?\b([a-z]{2,}) punya\b\)?")  # the possessive of Mala
 _KILOS = LatePattern(r"(?<![\w.,/-])(\d/\d|\d{1,2}(?:\.\d)?) ?k\b")
 # Free of onion, and no onion.
 _FREE_FROM = LatePattern(r"\b(onion|garlic)s?(?: (?:and|&|or|/) ?(onion|garlic)s?)?[ -]free\b ?([^,;&+()]*)")
+# `not lactose free` and `isn't gf` are the ordinary thing, with all that it holds.
+_NOT_FREE = LatePattern(
+    r"[ ,(-]+(?:not|isn'?t|ain'?t) (?:the |a |an )?(?:(?:lactose|lacto|gluten|dairy|milk|wheat)[ -]?free|lf|gf|df)"
+    r"(?: (?:one|ones|kind|sort|stuff|type))?\b\)?"
+)
 # A bird that was roasted whole is another amount than some of its meat.
 _WHOLE_BIRD = LatePattern(
     r"\b(half|whole|most of|quarter|1/2|1/4|3/4|1|one|a|the rest of)( of)?( an?| the)? "
@@ -73,7 +78,9 @@ _MADE_DISH = LatePattern(
     r"|hotpot)\b"
 )
 _CHICKEN_HALF = LatePattern(
-    r"\b((?:left ?over )?(?:roasted|roast|rotisserie) chicken)[ ,(]+(?:the )?(?:other )?(half|1/2|whole|quarter)\b\)?"
+    r"\b((?:left ?over )?(?:(?:cold|hot|whole|cooked) )*"
+    r"(?:roasted|roast|rotisserie|bbq|barbecued?|grilled|cooked) chicken)"
+    r"[ ,(-]+(?:the |about |roughly |nearly |maybe )?(?:other )?(half|1/2|whole|quarter)\b\)?(?! (?:a )?(?:breast|thigh|leg))"
 )
 _VAC_PACK = LatePattern(r"\bvac(?:uum)?[ -]?pack(?:ed|s)\b")
 # What grows small is half as much and less.
@@ -324,6 +331,7 @@ def plainly_put(text: str) -> str:
         text = _READY_MEAL.sub(" ", text) if _MADE_DISH.search(text) or _OWN_NAME.search(text) else text
     text = as_texted(text)
     text = _KILOS.sub(r"\1 kg", text) if "k" in text else text
+    text = _NOT_FREE.sub(" ", text) if "not " in text or "n't " in text or "nt " in text else text
     if "free" in text:
         text = _FREE_FROM.sub(_denied_behind, text)
     text = _VAC_PACK.sub("vac pack", text) if "vac" in text else text
