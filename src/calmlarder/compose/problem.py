@@ -246,7 +246,7 @@ def _in_time(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
 
 
 def _even_unit(thing: Offered, wanted: DinnerRequest) -> int:
-    """The step in which a lot is dealt out; of wraps, eggs and fillets everybody gets as many, where there are enough."""
+    """The step in which a lot is dealt out; everybody gets as many wraps, eggs and fillets, if there are enough."""
     round_g = thing.unit_grams * wanted.people
     counted = thing.food.kind == "wrap" or (thing.food.kind == "egg" and wanted.sitting == "dinner")
     counted = counted or (thing.food.kind in _RAW_FLESH and thing.unit_grams >= A_PIECE_G)

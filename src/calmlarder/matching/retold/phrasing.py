@@ -80,7 +80,8 @@ _MADE_DISH = LatePattern(
 _CHICKEN_HALF = LatePattern(
     r"\b((?:left ?over )?(?:(?:cold|hot|whole|cooked) )*"
     r"(?:roasted|roast|rotisserie|bbq|barbecued?|grilled|cooked) chicken)"
-    r"[ ,(-]+(?:the |about |roughly |nearly |maybe )?(?:other )?(half|1/2|whole|quarter)\b\)?(?! (?:a )?(?:breast|thigh|leg))"
+    r"[ ,(-]+(?:the |about |roughly |nearly |maybe )?(?:other )?(half|1/2|whole|quarter)\b\)?"
+    r"(?! (?:a )?(?:breast|thigh|leg))"
 )
 _VAC_PACK = LatePattern(r"\bvac(?:uum)?[ -]?pack(?:ed|s)\b")
 # What grows small is half as much and less.
