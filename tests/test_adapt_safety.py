@@ -32,6 +32,9 @@ def test_what_is_eaten_one_each_is_shown_so_beside_the_question(
     assert "gluten-free" in said.out or "It fits as it is" in said.out
     assert main(["adapt", recipe(tmp_path, "300 g plain flour", head="Makes 1 loaf (10 slices)")]) == 2
     assert capsys.readouterr().out.startswith("If 10 slices are for 10, one each;")
+    head = "You need a deep tin, lined. It cuts into 10 if people are polite and 8 if they are not."
+    assert main(["adapt", recipe(tmp_path, "300 g plain flour", head=head)]) == 2
+    assert capsys.readouterr().out.startswith("If 10 slices are for 10, one each;")
     assert main(["adapt", recipe(tmp_path, "300 g beef", head="Makes 24 meatballs")]) == 2
     assert capsys.readouterr().out == ""
 

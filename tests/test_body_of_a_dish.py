@@ -19,13 +19,16 @@ Adapt = Callable[..., dict[str, Any]]
         ("Garlic sauce", ("3 heads of garlic", "1 tsp salt", "500 ml sunflower oil", "300 g white pitta, to serve")),
         ("Roasted garlic soup", ("4 heads of garlic", "2 tbsp olive oil", "300 g potatoes, diced", "1 litre water")),
         ("Confit garlic", ("200 g garlic cloves, peeled", "300 ml olive oil", "2 sprigs thyme")),
+        ("Red onion marmalade", ("1.2 kg red onions, sliced", "150 g brown sugar", "120 ml red wine vinegar")),
+        ("French onion soup", ("1 kg onions, sliced", "50 g butter", "1 litre beef stock", "100 g gruyere")),
     ],
 )
-def test_no_oil_stands_for_garlic_that_is_the_dish(adapt: Adapt, title: str, lines: tuple[str, ...]) -> None:
+def test_nothing_stands_for_a_bulb_that_is_the_dish(adapt: Adapt, title: str, lines: tuple[str, ...]) -> None:
     found = adapt(title, *lines, steps="1. Blend it all, or cook it over a low heat until soft.", status=3)
     assert found["status"] == "cannot"
     assert not found["changes"]
-    assert any("garlic carries" in one or "garlic and" in one for one in found["remarks"])
+    assert any(bulb in one for bulb in ("garlic carries", "garlic and", "onion carries", "onion and")
+               for one in found["remarks"])  # fmt: skip
     assert any("Nearest of the program's own dishes" in one for one in found["remarks"])
 
 

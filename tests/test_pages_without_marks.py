@@ -37,6 +37,8 @@ _LIST = "".join(f"<li>{food}</li>" for food in _FOODS)
         f"<tr><td>Rice, to serve</td><td></td></tr></table>{_PARAGRAPHS}",
         "<dl><dt>1</dt><dd>onion, sliced</dd><dt>2 tbsp</dt><dd>oil</dd><dt>400 g</dt><dd>tin tomatoes</dd>"
         f"<dt>1 tsp</dt><dd>paprika</dd><dt></dt><dd>Rice, to serve</dd></dl><h3>Get cooking</h3>{_NUMBERED}",
+        f"<h2>To buy</h2><ul>{_LIST}</ul><h2>Go</h2><div><b>1</b> {_STEPS[0]}</div><div><b>2</b> {_STEPS[1]}</div>",
+        f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p><a>&lt;&lt; bean soup</a> | <a>onion pie &gt;&gt;</a></p>",
     ],
 )  # fmt: skip
 def test_ingredients_and_steps_are_told_apart(body: str) -> None:
@@ -46,6 +48,22 @@ def test_ingredients_and_steps_are_told_apart(body: str) -> None:
     assert recipe.serves == 4
     assert recipe.ingredients == _FOODS
     assert recipe.steps == _STEPS
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        "<table><tr><th colspan=2>Bowl</th></tr><tr><td>2</td><td>eggs</td></tr><tr><td>90 g</td><td>rice noodles</td>"
+        "</tr><tr><th colspan=2>Broth</th></tr><tr><td>1 tbsp</td><td>soy sauce</td></tr></table>",
+        "<h2>Ingredients</h2><p>Bowl</p><ul><li>2 eggs</li><li>90 g rice noodles</li></ul>"
+        "<p>Broth</p><ul><li>1 tbsp soy sauce</li></ul>",
+    ],
+)
+def test_a_few_words_above_a_list_or_in_a_cell_for_headings_are_no_food(body: str) -> None:
+    recipe = read_recipe(
+        f"<html><body><h1>Noodle soup</h1><p>Serves 2</p>{body}<h2>Method</h2>{_NUMBERED}</body></html>"
+    )
+    assert recipe.ingredients == ("Bowl:", "2 eggs", "90 g rice noodles", "Broth:", "1 tbsp soy sauce")
 
 
 @pytest.mark.parametrize("told", ["Enough for 5.", "Serves 5", "Feeds five"])

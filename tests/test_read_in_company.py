@@ -37,6 +37,7 @@ def test_bare_cloves_are_the_spice_beside_whole_spices_only(tables: Tables) -> N
         "4 spring onions, sliced, green parts reserved",
         "6 spring onions, chopped, keeping the green tops for garnish",
         "4 spring onions, whites and greens separated",
+        "4 spring onions, white part sliced, green part kept for the top",
         "3 scallions, thinly sliced, dark green parts set aside",
     ],
 )
@@ -52,6 +53,7 @@ def test_a_part_that_is_kept_for_later_is_no_part_alone(line: str, tables: Table
         ("400 ml milk, plus a splash for the mash", "milk", 400),
         ("1 (4 ounce) can diced green chiles", "chilli-poblano", 113.4),
         ("4 spring onions, green parts only", "spring-onion-green", 28),
+        ("2 pita breads, split, toasted and broken into chips", "pitta-white", 120),
     ],
 )
 def test_a_line_is_one_food(line: str, food: str, grams: float, tables: Tables) -> None:

@@ -178,7 +178,8 @@ def test_text_keeps_everything_else() -> None:
 @pytest.mark.parametrize(
     ("title", "line", "serves"),
     [
-        ("Soup for 2", "", 2), ("Leek soup for two (quick)", "", 2), ("Dal for 4-6", "", 4), ("Pot roast", "For 4", 4),
+        ("Soup for 2", "", 2), ("Leek soup for two (quick)", "", 2), ("Dal for 4-6", "", 4),
+        ("Dal", "Ingredients (for 4 with rice)", 4), ("Pot roast", "For 4", 4),
         ("Stew for a family of four", "", 4), ("Stew", "for 4 people", 4), ("Stew", "Feeds six", 6),
         ("Stew", "makes 4 servings", 4), ("Rolls", "Yields 12", 12), ("Rolls", "Yield: 12.", 12),
         ("Soup for 2", "Serves 3", 3), ("Tea for 2 minutes", "", None), ("Bread for 2 days", "", None),

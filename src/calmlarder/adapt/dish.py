@@ -56,7 +56,7 @@ class Dish(NamedTuple):
     stay: frozenset[str] = frozenset()  # foods of lines that nothing is listed for: they stay as they are
     beside: Mapping[str, frozenset[str]] = {}  # by the text of a line that names several foods all of them
     eastern: bool = False  # it is seasoned as in East or Southeast Asia
-    of_garlic: bool = False  # that is its body, and not its seasoning
+    bulbs: frozenset[str] = frozenset()  # garlic or onions that are its body, and not its seasoning
 
     def profile_of(self, food: Food) -> LoadProfile:
         """What a food brings, worked out once."""

@@ -6,7 +6,7 @@ from decimal import Decimal
 from itertools import combinations
 
 from calmlarder.adapt import prices
-from calmlarder.adapt.body import is_made_of_garlic, is_the_soup
+from calmlarder.adapt.body import bulbs_made_of, is_the_soup
 from calmlarder.adapt.choice import Choice, Open, tie
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.dish import (
@@ -92,8 +92,8 @@ def open_lines(
     for line in lines:
         beside[line.read.text] = beside.get(line.read.text, frozenset()) | {line.food.id}
     eastern = is_eastern(line.food for line in lines)
-    of_garlic = is_made_of_garlic(lines, serves, told)
-    dish = Dish(serves, eaters, tables, told, kinds, {}, stay, beside, eastern, of_garlic)
+    bulbs = bulbs_made_of(lines, serves, told)
+    dish = Dish(serves, eaters, tables, told, kinds, {}, stay, beside, eastern, bulbs)
     return tuple(_open(line, dish) for line in lines)
 
 
@@ -114,8 +114,9 @@ def _open(line: Counted, dish: Dish) -> Open:
     if line.brings or line.breaks or unknown:
         titled = dish.told.is_titled(line.food.id)
         is_body = line.food.id in _BODY and _body_floor(line, dish) < 1
-        is_body |= dish.of_garlic and line.food.id == _GARLIC
-        for choice in () if is_body and line.food.id == _GARLIC else _swaps(line, weight, dish):
+        of_bulbs = line.food.id in dish.bulbs
+        is_body |= of_bulbs
+        for choice in () if of_bulbs else _swaps(line, weight, dish):
             unlike = _unlike_title(choice, line, dish) if titled else 0
             if unlike and is_the_soup(line, dish.serves, dish.told):
                 continue

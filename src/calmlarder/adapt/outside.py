@@ -90,7 +90,7 @@ _BY_THE_WAY = re.compile(
 )
 # `Serve with naan.`, and a sentence that says no more than what would do beside it: `Rice or chapatis.`
 _WITH = re.compile(
-    r"(?:\bserv(?:e[ds]?|ing)\b[^.;:]{0,40}?\b(?:with|over|in|on|alongside|atop)\b"
+    r"(?:\b(?:serv(?:e[ds]?|ing)|eat(?:en)?)\b[^.;:]{0,40}?\b(?:with|over|in|on|alongside|atop)\b"
     r"|(?<=[.!?] )(?=[\w-]+ or (?:[\w-]+ ){0,2}[\w-]+(?:[.!]|$)))"
     r"([^.;:]{1,80})"
     r"|(?<![^.!?\n] )(?<![^.!?\n ])([A-Z][^.;:!?\n]{1,60}?) (?:to serve|alongside|on the side|at the table)"
@@ -126,6 +126,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eater
     covered |= {word for words, meant in names.items() if meant & ids for word in words}
     covered |= words_for_several(ids, tables)  # `the cheese`, where feta is in the list
     made = _made_of(ids, recipe, tables)
+    last = words_of(recipe.title)[-1:]  # an onion marmalade is the marmalade of its steps
     title = set(words_of(recipe.title))
     found: dict[str, None] = {}
     for step in within(recipe.steps):
@@ -135,7 +136,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eater
             strange = covered.isdisjoint(_beside_colours(words)) and not set(words) <= _ELSE and not meant & made
             strange = strange and not _is_something_else_now(told[end:], covered)
             strange = strange and not (len(words) == 1 and _is_a_dish(meant, tables))
-            strange = strange and not (title.issuperset(words) and _is_made(meant, tables))
+            strange = strange and not (title.issuperset(words) and (words[-1:] == last or _is_made(meant, tables)))
             if strange and any(matters(one, eaters, tables) for one in meant):
                 found[" ".join(words)] = None
     if not found:

@@ -42,7 +42,8 @@ _OVER = re.compile(
     r"|rate (?:this|it)\b.{0,30}"
     r"|share (?:this|on|it)\b.{0,40}|print (?:this|recipe)\b.{0,20}|related (?:posts?|recipes?|articles?)"
     r"|nutrition(?:al)? (?:values?|info\w*|facts|per)\b.*|(?:> ?)?on .{3,60}\bwrote|sent from my\b.*"
-    r"|-+ ?(?:original|forwarded) message\b.*|(?:any )?questions\?.{0,60}",
+    r"|-+ ?(?:original|forwarded) message\b.*|(?:any )?questions\?.{0,60}"
+    r"|(?:<<|«|←|‹).{1,130}|.{1,130}\s(?:>>|»|→|›)",  # ways to the page before and the one behind
     re.IGNORECASE,
 )
 # Ways to other dishes by their names, in a line as long as they are: `More like this: Cheese pie, Egg curry`.

@@ -56,6 +56,7 @@ class _Page:
         self._parts: list[tuple[str, int]] = []
         self._hidden: list[str] = []
         self._in_row = False
+        self._cells: list[str] = []  # the tags of those of the row so far
         self._term = ""  # what the last line is, where it is the term of a list of terms
 
     def takes(self, token: Token) -> None:
@@ -81,10 +82,12 @@ class _Page:
             self._level = _HEADINGS[tag]
         elif tag in {"td", "th"}:
             self._text.append("\x00")  # whoever wrote the page may have left its end out
+            self._cells.append(tag)
         elif tag in _LINES:
             within = bool(self._lists) and tag in _LISTS
             self.breaks(_HEADS_A_LIST if within else 0)
             self._in_row = tag == "tr"
+            self._cells.clear()
             if tag != "dd":
                 self._term = ""
             if tag in _LISTS:
@@ -124,8 +127,10 @@ class _Page:
     def breaks(self, heads: int = 0) -> None:
         """The end of a line. Parts set apart by their look alone are set apart by a space.
 
-        A short line without a number before a list within its list is the heading of that, of level `heads`.
+        A short line without a number before a list within its list is the heading of that, of level `heads`; so is a
+        row of a table that is but one cell for a heading.
         """
+        heads = _HEADS_A_LIST if self._in_row and self._cells == ["th"] else heads
         told = "".join(self._text)
         self._text.clear()
         if not told.strip("\x00 \n\t\r") or len(self.blocks) >= _MOST_BLOCKS:

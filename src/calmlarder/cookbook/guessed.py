@@ -35,6 +35,8 @@ _SITE = re.compile(r"\s+[|–—·»-]\s+|\s*[|»]\s*")  # between the name of a
 _PAGE_TITLE = re.compile(r"<title\b[^>]{0,200}>([^<]{1,500})</title", re.IGNORECASE)
 # `1. Bring the water to a boil. Add the rice.`: a numbered line that ends as a sentence, not an amount.
 _NUMBERED_STEP = re.compile(r"(?:step )?\d{1,2}[.):] ?\s*[A-Z][^:]{20,}[.!]", re.IGNORECASE)
+# `1 Boil the eggs.`: a number that is set apart by its look alone; it tells of a step where the next one follows.
+_COUNTED_STEP = re.compile(r"(\d{1,2}) (?=[A-Z].{15,}[.!)]$)")
 _END = re.compile(
     r"(?:.{0,30}\b(?:comments?|repl(?:y|ies)|related|you (?:may|might)(?: also)? like|more (?:recipes|from)|share|"
     r"nutrition|notes?|tips?|reviews?|subscribe|newsletter|tags?|categor(?:y|ies)|video|equipment|storage|faqs?|"
@@ -131,9 +133,8 @@ def _is_alone(place: int, chosen: Sequence[Block]) -> bool:
     """Whether a few words without an amount are a list of their own, before another list: `Fritters`."""
     block = chosen[place]
     behind = chosen[place + 1] if place + 1 < len(chosen) else block
-    few = len(block.text.split()) <= _MOST_IN_A_HEADING and not re.search(r"\d", block.text)
     alone = sum(one.listed == block.listed for one in chosen) == 1
-    return few and alone and bool(block.listed) and behind.listed != block.listed
+    return _is_few_words(block) and alone and bool(block.listed) and behind.listed != block.listed
 
 
 def _kind(block: Block) -> str | None:
@@ -147,9 +148,8 @@ def _under_a_heading(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]]
         if _kind(block) != "in":
             continue
         listed, end = _until(blocks, place + 1, block.level, steps_end=True)
-        in_lists = {one.listed for one in listed if one.listed}
-        if in_lists:
-            listed = [one for one in listed if one.listed or one.level or _parts_the_list(one)]
+        if any(one.listed for one in listed):
+            listed = _lists_and_headings(listed)
         listed = [one for one in listed if len(one.text) <= _LONGEST_LINE and not is_yield(one.text)]
         while listed and listed[-1].level:
             listed.pop()
@@ -158,6 +158,22 @@ def _under_a_heading(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]]
         if best is None or len(listed) > len(best[0]):
             best = listed, _method(blocks, end)
     return best
+
+
+def _lists_and_headings(listed: Sequence[Block]) -> list[Block]:
+    """The lines of lists and what parts them: headings, and a few words right above a list that are marked as none."""
+    kept: list[Block] = []
+    for place, one in enumerate(listed):
+        behind = listed[place + 1] if place + 1 < len(listed) else one
+        if one.listed or one.level or _parts_the_list(one):
+            kept.append(one)
+        elif behind.listed and _is_few_words(one):
+            kept.append(one._replace(level=_SET_IN_BOLD))
+    return kept
+
+
+def _is_few_words(block: Block) -> bool:
+    return len(block.text.split()) <= _MOST_IN_A_HEADING and not re.search(r"\d|[.!?]$", block.text)
 
 
 def _parts_the_list(block: Block) -> bool:
@@ -224,10 +240,20 @@ def _unheaded(blocks: Sequence[Block], start: int) -> list[Block]:
     rest = list(blocks[start:])
     end = next((at for at, one in enumerate(rest) if is_over(one.text)), len(rest))
     end = next((at for at, one in enumerate(rest[:end]) if one.level and _END.fullmatch(one.text)), end)
-    numbered = [one for one in rest[:end] if _is_step(one)]
+    numbered = [one for one in rest[:end] if _is_step(one)] or _counted(rest[:end])
     lists = [one for one in rest[:end] if one.listed and not one.level and one.text.endswith((".", "!"))]
     sentences = [one for one in lists if not like_ingredient(one.text) and one.listed == lists[0].listed]
     return numbered or (sentences if len(sentences) > 1 else [])
+
+
+def _counted(blocks: Sequence[Block]) -> list[Block]:
+    """The lines that begin with 1, 2, 3 and so on, without these; none where there is no second one."""
+    steps: list[Block] = []
+    for block in blocks:
+        found = None if block.level else _COUNTED_STEP.match(block.text)
+        if found and int(found[1]) == len(steps) + 1:
+            steps.append(block._replace(text=block.text[found.end() :]))
+    return steps if len(steps) >= _LEAST_STEPS else []
 
 
 def _by_its_look(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]] | None:

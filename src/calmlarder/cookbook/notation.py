@@ -28,6 +28,12 @@ _GLUED = re.compile(r"(?<=\d )((?:tea|table)spoon|tsp|tbsp|cup)(?=(?!s\b|s?ful|c
 _EITHER = re.compile(r"\b(?:fresh|frozen|dried) or (?:fresh|frozen|dried)\b")
 # What it is for, in front of a line: `Egg wash: 1 egg yolk`.
 _LABEL = re.compile(r"^(?:[a-z-]+ ){0,3}[a-z]+(?: ?:| [–—-]) ?(?=\d|[½¼¾⅓⅔⅛]|an? (?:\w+[- ])?\w+)")
+# `cut into chips`, `shaved into noodles`: its shape, and no food beside it.
+_INTO_A_SHAPE = re.compile(
+    r",?\s*(?:(?:and|then) )?\b(?:(?:thickly|thinly|roughly|finely) )?"
+    r"(?:cut|torn|broken|snapped|split|sliced|chopped|shaved|pulled|spirali[sz]ed)(?: up)? into\b"
+    r"(?! (?:\w+ )?(?:pieces|joints|portions|quarters|parts|serving))[^,;()]{1,40}"  # a bird's tell that it is whole
+)
 # `white and green parts`, `green and white parts separated`: the whole of it.
 _SHADE = r"(?:(?:pale |light |dark )?green|white)s?"
 _BOTH_PARTS = re.compile(
@@ -41,6 +47,9 @@ _PART_FOR_LATER = re.compile(
     r"(?:reserved|kept|saved|set aside|separated|put aside|held back)"
     rf"|(?:reserv|keep|sav|sett|separat|hold)(?:e|ing)?(?: aside| back)? {_ONE_PART}\b(?: aside| back| apart)?)"
     r"(?: (?:separate(?:ly)?|apart))?(?: (?:for|to) [^,;()]+)?"
+)
+_OTHER_PART = re.compile(
+    r",\s*(?:the )?whites?(?: (?:parts?|ends?|bits?|bulbs?))?(?= (?:\w+ly |very )?\w+ed\b|\s*[,;]|\s*$)"
 )
 # `dark green leaves cut off`, `discard the green tops`: the whites are left, which hold far more.
 _GREENS = r"(?:(?:dark|tough|outer|the|any) )*green (?:leaves|parts?|tops?|ends?)"
@@ -246,7 +255,8 @@ def in_plain_words(line: str) -> str:
     if told != line:
         line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
     elif " only" not in line and not _BOTH_PARTS.search(line):
-        line = _PART_FOR_LATER.sub(" ", line)
+        whole = _PART_FOR_LATER.sub(" ", line)
+        line = _OTHER_PART.sub(",", whole) if whole != line else line
     line = _AMOUNT_BEHIND.sub(lambda found: f"{found[2]} {found[1].strip()}", _NOT_SO.sub(" ", line).strip())
     line = _OF_NO_KIND.sub(r"\1stock", _STOCK_OF.sub(r"\2 \1", line))
     line = _STOCK_BEHIND.sub(r"\2 \1", _SEDIMENT.sub("chilli crisp", _PLUS_SOME.sub(" plus ", line)))
@@ -259,7 +269,7 @@ def in_plain_words(line: str) -> str:
     line = _PELLETS.sub(r"\1 cubes ", _BOTTLE_GOURD.sub("lauki", _PACKED.sub("", line)))
     line = _TOMATOES_IN.sub("", _SHAPES.sub("", line))
     line = _CLEANED.sub(r"\g<state> ", line)
-    line = _WHOLE_BIRD.sub("whole chicken", line)
+    line = _INTO_A_SHAPE.sub("", _WHOLE_BIRD.sub("whole chicken", line))
     line = _INCH_OF_ROOT.sub(r"\1 knob ", line)
     line = _THOUSANDS.sub(r"\1\2", line)
     for share, word in _SHARES:

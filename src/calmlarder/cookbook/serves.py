@@ -25,7 +25,8 @@ SERVES = re.compile(
 # `Soup for 2`, in a title or a line under it: the number ends what is said, so that it counts no minutes.
 _FOR = re.compile(
     rf"(?!.*\b(?:min|mins|minutes?|hours?|hrs?|days?|prep|cook|bake|simmer|boil|chill|rest|soak|leave|oven)\b)"
-    rf"[^.!?]{{0,80}}?\bfor:? (?:about |a family of )?{_COUNT}{_RANGE}\s?(?:$|[.,!:;)\]*_#]|[-–—(]\s?[^\d\s])",
+    rf"[^.!?]{{0,80}}?\bfor:? (?:about |a family of )?{_COUNT}{_RANGE}"
+    rf"(?:\s?(?:$|[.,!:;)\]*_#]|[-–—(]\s?[^\d\s])|\s(?:with|over|on)\s[^\d]{{3,30}}$)",
     re.IGNORECASE,
 )
 # A number without a word of what: people up to so many, beyond it rather biscuits. Common practice, no source.
@@ -33,10 +34,14 @@ _MOST_WITHOUT_A_WORD = 12
 _LONGEST_YIELD = 30  # letters of a line that says no more: ours
 _MAKES_ALONE = re.compile(rf"(?:makes|yields?)\b[\s:*_]*(?:about )?{_COUNT}{_RANGE}{_END}", re.IGNORECASE)
 _PIECES = re.compile(
-    rf"(?m)^\W*(?:makes|yields?|gives|cuts? into|slices into|divides into"
+    rf"(?m)(?:^|[.!?] )\W*(?:(?:it|this|that) )?(?:makes|yields?|gives|cuts? into|slices into|divides into"
     rf"|for(?=[\s:*_]{{1,6}}(?:about )?\w{{1,6}}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}))"
     rf"\b[\s:*_]{{0,6}}((?:about |approximately )?{_COUNT}\b[^\n]{{0,40}})",
     re.IGNORECASE,
+)
+# `It cuts into 10 if people are polite`: slices, by whatever name.
+_CUT_ALONE = re.compile(
+    rf"(?:cuts?|slices|divides) into\W+((?:about )?{_COUNT}{_RANGE})(?=\s?(?:$|[.,;:!?(]|if\b|or\b))"
 )
 _COUNTED = re.compile(rf"\s*((?:about )?{_COUNT}\b[^\n]{{0,40}})", re.IGNORECASE)
 # `4 (2 tacos each)`: what each of them gets stands in brackets.
@@ -75,6 +80,8 @@ def pieces_in(text: str, alone: bool = False) -> str:
     """
     found = _PIECES.search(text) or (_COUNTED.match(text) if alone else None)
     told = found[1].strip(" .:*_") if found else ""
+    if found and (bare := _CUT_ALONE.search(found[0].casefold())):
+        return f"{bare[1]} slices"
     cut = _CUT_INTO.match(told)
     return cut[1] if cut else told
 

@@ -206,7 +206,7 @@ def section_of(line: str) -> str | None:
 def like_ingredient(line: str) -> bool:
     """Whether a line starts with an amount, or has it behind a name and a sign."""
     bare = plain(bare_line(line[: 2 * _LONGEST_INGREDIENT]))
-    if not bare or len(bare) > _LONGEST_INGREDIENT // 2 or _ABOUT.match(bare) or SERVES.match(bare):
+    if not bare or len(bare) > _LONGEST_INGREDIENT // 2 or _ABOUT.match(bare) or SERVES.match(bare) or pieces_in(bare):
         return False
     starts = NUMBER_ALONE.match(bare) or re.match(r"\d|an? (?:\w+ )?\w+ of\b", bare) or has_name_first(bare)
     return bool(starts) and not re.search(r"[.!?] [a-z]", _SHORT.sub(r"\1", bare))
