@@ -19,6 +19,8 @@ from calmlarder.larder.lines_to_lots import LarderReader
         ("leftover roast chicken, about half", {"chicken-cooked": (250, 450)}),
         ("bbq chook half from yesterday", {"chicken-cooked": (250, 450)}),
         ("cooked chicken half a breast", {"chicken-cooked": (20, 130)}),
+        ("spinach cut", {"spinach": (100, 400)}),
+        ("ugu (cut), must use today", {"pumpkin-leaves": (100, 400)}),
         ("1 baking potato", {"potato": (200, 300)}),
         # what is said not to be free of something is the ordinary thing
         ("greek yoghurt (not lactose free)", {"yoghurt-greek": (400, 600)}),

@@ -25,6 +25,10 @@ _FOR_TOFU = frozenset({"tempeh", "seitan", "soya"})  # which shops have less oft
 
 _PLANT_MAINS = _FOR_TOFU | {"tofu"}
 _EVERYDAY = frozenset({"egg", "chicken-breast"})  # which every shop has: ours
+_EVERYDAY_BASES = frozenset({
+    "bread-gluten-free", "pasta-gluten-free-dry", "polenta-dry", "potato", "quinoa-dry", "rice-brown-dry",
+    "rice-white-dry", "tortilla-corn",
+})  # fmt: skip  # ours
 _EVERYDAY_VEGETABLES = frozenset({
     "aubergine", "broccoli", "cabbage-chinese", "cabbage-white", "carrot", "courgette", "cucumber", "green-beans",
     "kale", "lettuce", "parsnip", "pepper-green", "pepper-red", "spinach", "tomato",
@@ -172,12 +176,13 @@ def _is_sold(food: Food) -> bool:
 def _is_seldom_bought(food: Food, tofu: bool) -> bool:
     """What no cook would name to somebody in elimination who lacks one thing for tonight.
 
-    Vegetables that not every shop has.
-    Wheat, rye and barley as the main thing; vegan cheese, which brings little; and, where tofu may be bought, tempeh
-    and what imitates meat.
+    Bases and vegetables that not every shop has; wheat, rye and barley as the main thing; vegan cheese, which brings
+    little; and, where tofu may be bought, tempeh and what imitates meat.
     """
     main = not {"base", "protein"}.isdisjoint(food.roles)
     if not main and "vegetable" in food.roles and food.id not in _EVERYDAY_VEGETABLES:
+        return True
+    if "base" in food.roles and food.id not in _EVERYDAY_BASES:
         return True
     return (main and food.gluten == "yes") or food.kind == "cheese" or (tofu and food.kind in _FOR_TOFU)
 

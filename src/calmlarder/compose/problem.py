@@ -263,6 +263,8 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     whole = _most_of_what_goes_off(slot, thing, wanted)
     if there * unit <= whole * portion:
         portions = max(portions, whole)
+    if unit > thing.unit_grams and food.kind in _RAW_FLESH and there * unit <= _MOST_BEFORE_THE_LAST_DAY * portion:
+        portions = max(portions, _MOST_BEFORE_THE_LAST_DAY)  # two thighs each, and none is left over
     most = min(there, max(int(portions * portion / unit), int(_by_the_gram(food))))
     share = _least_share(slot, food)
     least = min(max(1, math.ceil(share * portion / unit)), there)

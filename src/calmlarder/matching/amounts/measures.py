@@ -46,7 +46,7 @@ _ALIASES = {
     "case": "packet", "pkts": "packet", "pk": "packet", "pks": "packet",
     "tetrapak": "carton", "pocket": "sack", "net": "bag", "baggie": "bag", "bagful": "bag",
     "vessel": "tub", "rind": "heel", "braid": "string", "jarful": "jar", "clamshell": "punnet", "clamshells": "punnet",
-    "ladleful": "ladle", "cut": "slice", "canister": "packet", "tupperware": "tub", "tupper": "tub",
+    "ladleful": "ladle", "canister": "packet", "tupperware": "tub", "tupper": "tub",
     "hand": "hand", "ear": "cob", "ears": "cob",
     "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk",
     "stem": "stalk", "rope": "packet", "crust": "heel", "crusts": "heel",

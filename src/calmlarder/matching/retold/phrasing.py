@@ -83,6 +83,8 @@ _CHICKEN_HALF = LatePattern(
     r"[ ,(-]+(?:the |about |roughly |nearly |maybe )?(?:other )?(half|1/2|whole|quarter)\b\)?"
     r"(?! (?:a )?(?:breast|thigh|leg))"
 )
+# So many cuts of something are slices; what is cut is no slice.
+_CUTS = LatePattern(r"(?<=\d )cuts?\b|\b(one|two|three|four|five|six|few|couple|some)( of)? cuts\b")
 _VAC_PACK = LatePattern(r"\bvac(?:uum)?[ -]?pack(?:ed|s)\b")
 # What grows small is half as much and less.
 _DWARF = LatePattern(
@@ -335,6 +337,7 @@ def plainly_put(text: str) -> str:
     text = _NOT_FREE.sub(" ", text) if "not " in text or "n't " in text or "nt " in text else text
     if "free" in text:
         text = _FREE_FROM.sub(_denied_behind, text)
+    text = _CUTS.sub(lambda found: f"{found[1]} slices" if found[1] else "slices", text) if " cut" in text else text
     text = _VAC_PACK.sub("vac pack", text) if "vac" in text else text
     text = _PRICE.sub(" ", text)
     text = _A_MUGS_WORTH.sub(r"1 \1 of ", text) if " worth " in text else text
