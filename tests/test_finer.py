@@ -8,6 +8,7 @@ import pytest
 from calmlarder.kitchen.filling import Filling, Told, is_salted, made_ready
 from calmlarder.kitchen.finer import finer
 from calmlarder.kitchen.timeline import told_twice
+from calmlarder.kitchen.toasting import toasted
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -97,3 +98,26 @@ def test_raw_peanuts_are_toasted_and_frozen_cassava_is_not_cut(tables: Tables) -
     assert made_ready("roughly chopped", peanuts, Told("salted peanuts"), mashed=False) == "roughly chopped"
     assert made_ready("cut in 2 cm cubes", cassava, Told("frozen yuca", from_freezer=True), mashed=False) == ""
     assert made_ready("cut in 2 cm cubes", cassava, Told("yuca 1kg"), mashed=False) == "cut in 2 cm cubes"
+
+
+@pytest.mark.parametrize(
+    ("pattern", "food", "line", "grams", "told"),
+    [
+        ("polenta", "walnuts", "walnuts", 20, "toasted in a dry pan until golden, roughly chopped"),
+        ("polenta", "walnuts", "toasted walnuts", 20, "roughly chopped"),
+        ("polenta", "walnuts", "walnuts", 5, "roughly chopped"),
+        ("porridge", "walnuts", "walnuts", 20, "roughly chopped"),
+    ],
+)
+def test_raw_nuts_over_a_hot_dinner_are_toasted(
+    patterns: Sequence[Pattern], tables: Tables, pattern: str, food: str, line: str, grams: int, told: str
+) -> None:
+    """Recalled cookery."""
+    dish = next(one for one in patterns if one.id == pattern)
+    assert toasted("roughly chopped", tables.food_by_id[food], "topping", line, grams, dish) == told
+
+
+@pytest.mark.parametrize(("food", "most"), [("cod", 12), ("plaice", 10), ("trout", 12), ("salmon", 15)])
+def test_fillets_bake_no_longer_than_cooks_say(tables: Tables, food: str, most: int) -> None:
+    """Thin white fillets 10 to 12 minutes at 200 °C, thick salmon 12 to 15 (recalled cookery)."""
+    assert 8 <= tables.food_by_id[food].minutes["roast"] <= most

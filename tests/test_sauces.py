@@ -125,3 +125,33 @@ def test_of_two_jars_of_a_spice_one_is_opened(tmp_path: Path, capsys: pytest.Cap
     dinners = json.loads(capsys.readouterr().out)["dinners"]
     assert dinners
     assert all(sum(use["food"] == "turmeric" for use in dinner["uses"]) <= 1 for dinner in dinners)
+
+
+def test_a_salad_beside_the_dish_gets_some_of_its_lemon(cook: Cook) -> None:
+    """Oil alone dresses no salad: common practice, no source."""
+    fridge = ["2 salmon fillets", "rice 1kg", "pak choi 300g", "cucumber", "soy sauce", "limes 2"]
+    dinner = cook(fridge, "supper-plate")
+    dressed = next(one for one in dinner.steps if one.startswith("Dress"))
+    assert "g cucumber with a few drops of oil, a pinch of salt and a little of" in dressed
+    assert "g lime (" in dressed
+    assert "Serve the cucumber beside it." in said(dinner)
+
+
+def test_bare_oil_stays_in_the_pan_and_what_tastes_goes_over(cook: Cook) -> None:
+    """Recalled cookery."""
+    plain = ["2 pork chops", "potatoes 1kg", "carrots x4", "olive oil"]
+    assert "what is in the pan" not in said(cook(plain, "supper-plate"))
+    assert "what is in the pan over all" in said(cook([*plain, "fresh sage"], "supper-plate"))
+
+
+def test_fewer_chops_than_people_are_sliced(cook: Cook) -> None:
+    """Common practice, no source: nobody is served two thirds of a chop."""
+    fridge = ["3 pork chops", "potatoes 2kg", "carrots x8", "white cabbage 500g", "mustard", "cider vinegar"]
+    assert "Slice the pork chops so that everybody gets a share" in said(cook(fridge, "supper-plate", people=4))
+    assert "so that everybody" not in said(cook(fridge, "supper-plate", people=3))
+
+
+def test_wine_boils_away_before_a_risotto_gets_its_water(cook: Cook) -> None:
+    """Recalled cookery."""
+    fridge = ["risotto rice 500g", "prawns 300g", "white wine", "courgettes 2", "butter", "lemon", "parsley"]
+    assert "dry white wine bubble away, then add hot water a ladle at a time" in said(cook(fridge, "risotto"))

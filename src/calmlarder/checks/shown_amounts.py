@@ -30,6 +30,7 @@ _OF_THE_LINE = re.compile(r"all (\d+)|(\d+) of the (\d+)")
 _NEAREST, _NEAREST_PART = Decimal("0.27"), Decimal("0.21")  # half of a half; the parts lie further apart
 _KINDS_NEVER_HALVED = {"poultry"}
 _NEVER_HALVED, _NEAREST_WHOLE = {"floret"}, Decimal("0.51")  # told in whole ones
+_FILLETS = re.compile(r"\b(?:fillet|trout|plaice)\b")  # a piece of it is a fillet
 _COUNTED, _SMALL_PIECE_G, _SEVERAL = {"piece", "medium", "stalk"}, 20, 3  # of small or many things no half is told
 _SPRAYS = {"oil-spray"}  # told as a coat of it
 _PINCH_G = Decimal("0.5")  # a food of which a person gets less goes in by the pinch
@@ -152,6 +153,8 @@ def measure_faults(read: Read) -> Iterator[str]:
             continue
         count, part = _COUNT.fullmatch(use["household"]), _PART.fullmatch(use["household"])
         word = (count and count[3]) or (part and part[2]) or "piece"
+        if word == "piece" and _FILLETS.search(read.foods[use["food"]]["name"]):
+            word = "fillet" if _grams_of(read, use["food"], "fillet") is not None else word
         is_pack = word in {"pack", "packs"}
         line = read.lots[use["lot"]]["line"]
         one = _typed_pack(line) if is_pack else _of_a_chicken(use["food"], line) or _grams_of(read, use["food"], word)

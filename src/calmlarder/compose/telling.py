@@ -39,6 +39,7 @@ from calmlarder.kitchen.piece import oil_taken
 from calmlarder.kitchen.sauces import mixed
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
+from calmlarder.kitchen.toasting import toasted
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS
 from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
@@ -127,11 +128,18 @@ def _filling(use: PlateUse, option: Option, pattern: Pattern, tables: Tables, fo
         grams=use.grams,
         how=use.how,
         household=use.household,
-        prep=made_ready(
-            slot.prep_of(food),
+        prep=toasted(
+            made_ready(
+                slot.prep_of(food),
+                food,
+                Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot), lot.place == "freezer", option.before),
+                mashes(pattern, use.slot),
+            ),
             food,
-            Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot), lot.place == "freezer", option.before),
-            mashes(pattern, use.slot),
+            use.slot,
+            lot.line,
+            use.grams,
+            pattern,
         ),
         minutes=slot.minutes_for(food),
         done=sign_of(tables.done_sign(food), food, lot.line),

@@ -59,6 +59,9 @@ FATTY = frozenset({"duck", "goose", "lamb-chops", "pork-belly"})  # it swims in 
 _FATTY_G = 200  # ours
 _FRIED = re.compile(r"\b(?:[Ff]ry|[Bb]rown)\b")
 _POUR_OFF = "pour off all but a spoon of the fat"
+_WINE_BY_THE_LADLE = re.compile(
+    r"then ([^;,]* wine) (?=a ladle at a time)(a ladle at a time, stirring), with more hot water(?= as it is drunk up)"
+)
 _LIFTED_AT_END = re.compile(r",? and (?=lift out\b)")
 _SIZZLE = re.compile(r"\b(?:([Ss]izzle) ([^;.]+?)|([Ll]et) ([^;.]+?) sizzle)( in [^;.,]+?)? for half a minute")
 
@@ -95,6 +98,7 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
     elif place == "oven" and any(one.food.id in IN_ONE_PIECE for one in things):
         said = _RUBBED.sub(r"Rub \1 with \2, salt and \3, and roast", said).replace("browned at the edges", "browned")
     if place == "pot":
+        said = _WINE_BY_THE_LADLE.sub(r"let \1 bubble away, then add hot water \2,", said)
         said = _long_simmered(said, things)
     if place in {"pan", "pot"} and any(one.food.id in _SOFTENED for one in things):
         said = said.replace(" for half a minute", " until soft")

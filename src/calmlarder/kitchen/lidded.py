@@ -16,6 +16,7 @@ from calmlarder.patterns.pattern import Step
 
 # Minutes in a pan from which a thing is hard or tough, by its kind: ours.
 _FROM_MINUTES = {"root": 10, "squash": 10, "fruit-vegetable": 10, "pod": 8, "stem": 10, "brassica": 7, "leaf": 6}
+_BROWN_WELL = frozenset({"root", "squash"})  # sweet where they brown: common practice, no source
 _AS_THEY_ARE = frozenset({*SLIMY, "bitter-gourd", "leek-green", "nopales"})  # fried dry, or soft by themselves
 _WET_ALREADY = re.compile(r"\b(?:water|simmer|braise|boil|cook down|cover|lid|soup|broth|steam(?:er)?)\b")
 _SIMMERS = re.compile(r"\b(?:simmer|cook down)\b")
@@ -42,8 +43,10 @@ def splash(dish: Dish, step: Step, here: Sequence[Filling], minutes: int, said: 
     first = "turn the heat to medium, " if re.search(r"\bhigh heat\b", said) else ""
     several = re.search(r"\bpans\b", said) is not None
     lid, place = ("the lids on", f"{step.place}s") if several else ("the lid on", step.place)
-    off = ", and take it off once they are soft" if re.search(r"\b(?:golden|browned)\b", step.words) else ""
-    return left, f"{first}add a splash of water to the {place}, and put {lid}{off}"
+    browns = re.search(r"\b(?:golden|browned)\b", step.words) or any(one.food.kind in _BROWN_WELL for one in hard)
+    off = f", and take {'them' if several else 'it'} off once they are soft, so that they brown" if browns else ""
+    lidded = f"put {lid}{off}" if off else f"and put {lid}"
+    return left, f"{first}add a splash of water to the {place}, {lidded}"
 
 
 def lid_off(later: Sequence[Work], left: int, what: str) -> list[Work]:

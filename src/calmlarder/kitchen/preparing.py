@@ -18,7 +18,7 @@ _PREP_PER_100_G = (("peel", 1.5), ("cub", 1.0), ("slice", 0.8), ("chop", 0.8), (
 _ALONE = re.compile(r"\b(?:soaked|simmered|thawed) (\d+) minutes\b")  # while the cook does something else
 _CRUSHED = "crushed"  # whole peppercorns of which nobody wants to bite into one
 _LONGEST_PREP = 8  # however much it is
-_TOASTING = 5  # nuts in a dry pan
+_TOASTING, _TOASTING_RAW_PEANUTS = 3, 5  # nuts and seeds in a dry pan
 _THAWING = 4  # frozen leaves, under hot water or in the microwave, before they are squeezed
 
 
@@ -55,8 +55,12 @@ def prep_minutes(filling: Filling) -> int:
     alone = _ALONE.search(prep)
     if alone:
         return int(alone[1]) + 1
-    first = _THAWING if "thawed" in prep and "squeezed" in prep else _TOASTING if TOASTED in prep else 0
+    first = _THAWING if "thawed" in prep and "squeezed" in prep else _toasting(filling) if TOASTED in prep else 0
     return min(_LONGEST_PREP, first + max(1, math.ceil(rate * filling.grams / 100)))
+
+
+def _toasting(filling: Filling) -> int:
+    return _TOASTING_RAW_PEANUTS if filling.food.id == "peanuts" else _TOASTING
 
 
 def made_ready_before(things: Sequence[Filling]) -> tuple[str, ...]:

@@ -1,5 +1,6 @@
 """Sauces and dressings as they are mixed: oil where nothing else makes one, tahini never neat. Common practice."""
 
+import math
 import re
 from collections.abc import Sequence
 
@@ -13,11 +14,71 @@ _THICK_TOO = frozenset({"mayonnaise", "vegan-mayonnaise", "salad-cream", "tartar
 _NEAT = frozenset({"tahini"})
 _A_SAUCE_G = 8  # of tahini for one, a good teaspoon; with more water than that it tastes of nothing. Ours
 _SOUR = frozenset({"acid", "citrus"})
+_UNDRESSED = re.compile(r"^Serve \{(salad)\} beside (it|them), with a few drops of oil and a pinch of salt\.$")
+_GIVE_TASTE = frozenset({"aromatic", "spice"})
+_OIL_OVER_ALL = re.compile(r", (?:what is in the pan over all(?=[.\[;])|spoon what is in the pan over(?=,))")
+_SERVED_WHOLE = re.compile(r"^(Serve|Lay) \{protein\} (?=with|beside|on)")
+_COUNTED_PIECES = re.compile(r"about (\d+)?(½)?")
 
 
 def mixed(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pattern:
     """The pattern with its dressing and its tahini as these fillings want them."""
-    return _tahini_stirred(_oil_where_wanted(pattern, fillings), fillings, people)
+    pattern = _tahini_stirred(_oil_where_wanted(pattern, fillings), fillings, people)
+    pattern = _oil_left_behind(_salad_soured(pattern, fillings), fillings)
+    return _shared_out(pattern, fillings, people)
+
+
+def _salad_soured(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """A salad beside the dish gets a little of the lemon or vinegar, where that goes in as the dish is served."""
+    at = next((n for n, step in enumerate(pattern.steps) if _UNDRESSED.search(step.words)), None)
+    sour = next((one for one in fillings if one.food.kind in _SOUR and _at_the_plate(one, pattern)), None)
+    if at is None or sour is None or not any(one.slot in pattern.steps[at].slots for one in fillings):
+        return pattern
+    found = _UNDRESSED.search(pattern.steps[at].words)
+    first = next(n for n, step in enumerate(pattern.steps) if sour.slot in step.slots)
+    if found is None or first >= at:
+        return pattern
+    words = f"Dress {{{found[1]}}} with a few drops of oil, a pinch of salt and a little of {{{sour.slot}}}."
+    dressed = Step(place="plate", minutes=None, words=words)
+    beside = pattern.steps[at].with_words(f"Serve {{{found[1]}}} beside {found[2]}.")
+    between = pattern.steps[first:at]
+    return pattern.with_steps([*pattern.steps[:first], dressed, *between, beside, *pattern.steps[at + 1 :]])
+
+
+def _oil_left_behind(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """Bare oil in which something fried stays in the pan: butter, spices and what was stirred in go over the dish."""
+    slots = {one.slot for one in fillings}
+    stirred = {slot for step in pattern.steps if "pan juices" in step.words for slot in step.slots}
+    fried = {slot for step in pattern.steps if step.place == "pan" for slot in step.slots}
+    tasty = {one.slot for one in fillings if pattern.slots[one.slot].role in _GIVE_TASTE or one.food.kind == "butter"}
+    if slots & stirred or tasty & fried:
+        return pattern
+    return pattern.with_steps([step.with_words(_OIL_OVER_ALL.sub("", step.words)) for step in pattern.steps])
+
+
+def _shared_out(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pattern:
+    """Fewer chops or steaks than people are sliced before they are served."""
+    few = next((one for one in fillings if one.slot == "protein" and _pieces_of(one) < people), None)
+    if few is None:
+        return pattern
+    words = "Slice {protein} so that everybody gets a share, and "
+    return pattern.with_steps(
+        [
+            step.with_words(_SERVED_WHOLE.sub(lambda found: f"{words}{found[1].lower()} ", step.words, count=1))
+            if step.place == "plate"
+            else step
+            for step in pattern.steps
+        ]
+    )
+
+
+def _pieces_of(one: Filling) -> float:
+    """How many chops or steaks a thing is, where its measure counts them; else more than anybody would share."""
+    counted = _COUNTED_PIECES.fullmatch(one.household or "")
+    whole = one.prep.endswith("patted dry") and "cut across" not in one.prep and one.food.kind == "meat"
+    if not whole or counted is None or one.food.state != "raw":
+        return math.inf
+    return float(counted[1] or 0) + 0.5 * bool(counted[2])
 
 
 def _oil_where_wanted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:

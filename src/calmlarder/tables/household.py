@@ -1,6 +1,7 @@
 """Grams in a cook's measures."""
 
 import math
+import re
 from collections.abc import Iterator, Sequence
 from typing import Literal
 
@@ -27,6 +28,7 @@ _WHOLE_SPICES = frozenset({"bay-leaf", "cardamom", "chilli-dried", "cloves", "li
 _NO_COUNT = frozenset({"piece", "medium"})
 # Some buy it by the piece, a block or a pot; nobody knows how large another's is.
 _NO_PIECES = frozenset({"tofu", "yoghurt"})
+_FILLETS = re.compile(r"\b(?:fillet|trout|plaice)\b")  # fish that is told by the fillet, not by the whole fish
 _IN_SLIVERS = frozenset({"ginger-pickled"})  # a piece is none that one could count
 _NO_PLURAL = frozenset({"tbsp", "tsp", "medium"})
 _NEVER_HALVED = frozenset({"floret"})  # nobody looks for half of one
@@ -120,6 +122,11 @@ def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
         if name == "handful" and food.kind in _NO_HANDFUL:
             continue
         if name == "slice" and food.kind not in _BY_SLICE:
+            continue
+        if name == "piece" and _FILLETS.search(food.name):
+            row = own.get("fillet") or own.get(name)
+            if row is not None:
+                yield name, float(row.grams)
             continue
         row = own.get(name) or (tables.measure(food, name) if name in _general(food) else None)
         if row is not None:

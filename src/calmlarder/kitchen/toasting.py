@@ -1,0 +1,25 @@
+"""Raw nuts and seeds over a hot dinner are toasted in a dry pan first: common practice, no source."""
+
+import re
+
+from calmlarder.kitchen.filling import TOASTED
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.rows import Food
+
+_WORTH_A_PAN = frozenset({
+    "almonds", "cashews", "hazelnuts", "pecans", "pine-nuts", "pumpkin-seeds", "sesame-black", "sesame-brown",
+    "sesame-seeds", "sunflower-seeds", "walnuts",
+})  # fmt: skip
+_LEAST_G = 10  # of the whole dish: for less nobody heats a pan. Ours
+_TOASTED_ALREADY = re.compile(r"\b(?:toasted|roast(?:ed)?|salted|smoked|candied|ground|flaked)\b", re.IGNORECASE)
+
+
+def toasted(prep: str, food: Food, slot: str, line: str, grams: int, pattern: Pattern) -> str:
+    """How a topping is made ready: `prep`, and the dry pan before it where its line tells of no roasting."""
+    hot = "hob" in pattern.equipment and "dinner" in pattern.sittings and not pattern.eaten_cold
+    place = pattern.slots[slot]
+    if not hot or place.role != "topping" or place.method != "raw" or TOASTED in prep:
+        return prep
+    if food.id not in _WORTH_A_PAN or grams < _LEAST_G or _TOASTED_ALREADY.search(line):
+        return prep
+    return ", ".join(part for part in (TOASTED, prep) if part)
