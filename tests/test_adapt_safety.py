@@ -182,6 +182,14 @@ def test_what_it_is_served_with_says_which_is_wheat(tmp_path: Path, capsys: pyte
     assert "chapati (wheat or the like); choose rice instead" in said
 
 
+def test_what_may_be_served_in_its_place_is_named(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Lactose-free milk is milk with its sugar split (recalled_general in swaps.csv)."""
+    path = recipe(tmp_path, "300 g carrots", "200 g potatoes", steps="1. Simmer and blend. Serve with milk.")
+    main(["adapt", path, "--json"])
+    said = " ".join(json.loads(capsys.readouterr().out)["remarks"])
+    assert "choose lactose-free milk instead" in said
+
+
 def test_toast_is_the_bread_of_the_list(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     steps = "1. Fry the eggs. Serve with the toast."
     main(["adapt", recipe(tmp_path, "4 eggs", "3 slices spelt sourdough, toasted", steps=steps), "--json"])

@@ -178,3 +178,16 @@ def test_how_many_it_feeds_may_stand_at_the_end_of_a_step() -> None:
         "blender, taste it, and ladle it into warm bowls with bread beside it. Feeds 5 hungry people.</p>"
     )
     assert read_recipe(page).serves == 5
+
+
+def test_a_list_in_one_line_and_what_it_is_served_with_are_ingredients() -> None:
+    """Cooks write lists so in notes of their own (recalled)."""
+    text = "Bake (6)\n\n2 tbsp oil; 1 onion, chopped; 2 x 400g cans tomatoes; 12 lasagne sheets; 30g parmesan\n\n"
+    told = "Oven 190C. Fry the onion in the oil for 5 min. Add the tomatoes, layer and bake for 40 min.\n"
+    recipe = read_recipe(f"{text}Custard or ice cream to serve\n\n{told}")
+    assert recipe.ingredients == (
+        "2 tbsp oil", "1 onion, chopped", "2 x 400g cans tomatoes", "12 lasagne sheets", "30g parmesan",
+        "Custard or ice cream to serve",
+    )  # fmt: skip
+    assert recipe.steps == (told.strip(),)
+    assert recipe.serves == 6

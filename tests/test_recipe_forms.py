@@ -186,6 +186,7 @@ def test_text_keeps_everything_else() -> None:
         ("Soup", "for 2 minutes", None), ("Soup", "For 2 hours", None), ("Soup", "Simmer for 2", None),
         ("Biscuits", "Makes 24 biscuits", None), ("Stock", "Yields 500 ml", None), ("Menu for 2024", "", None),
         ("Soup", "Ready for 6 pm", None), ("Soup", "For 5-10 minutes", None),
+        ("Dip", "Makes a bowl, for 6 with bread", 6), ("Mussels", "for 4 as a starter", 4), ("Lasagne (6)", "", 6),
     ],
 )  # fmt: skip
 def test_how_many_it_serves_where_it_clearly_says(title: str, line: str, serves: int | None) -> None:

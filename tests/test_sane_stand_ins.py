@@ -127,3 +127,37 @@ def test_sliced_onion_stays_raw_beside_grated(adapt: Adapt) -> None:
     )  # fmt: skip
     raw = next(one for one in found["changes"] if "thinly sliced" in one["ingredient"])
     assert "leek-green" not in {one["food"] for one in raw["to"]}
+
+
+def test_garlic_goes_out_of_a_dish_that_keeps_every_limit_too(adapt: Adapt) -> None:
+    """Elimination avoids garlic at any amount (recalled from dietitians' handouts); the answer says both."""
+    found = adapt("Tahini sauce", "120g tahini", "1 small garlic clove, crushed", "1 lemon, juiced",
+                  steps="1. Whisk the tahini with the garlic and lemon.")  # fmt: skip
+    assert "garlic-infused oil" in _lines(found)
+    assert "keeps every limit" in " ".join(found["remarks"])
+    assert "little as it may be" in found["changes"][0]["why"]
+
+
+def test_an_egg_to_glaze_binds_nothing(adapt: Adapt) -> None:
+    """An egg brushed on top holds no dough together (recalled cookery)."""
+    found = adapt("Scones", "300g plain flour", "80g butter", "150ml lactose-free milk", "1 egg, beaten, to glaze",
+                  steps="1. Rub the butter into the flour, stir in milk.\n2. Glaze and bake the dough.")  # fmt: skip
+    assert "1 egg, beaten, to glaze" in _lines(found)
+
+
+def test_pulses_that_were_undrained_are_drained_as_they_are_counted(adapt: Adapt) -> None:
+    """What limits them goes over into their liquid (Tuck et al. 2018, J Hum Nutr Diet 31:436)."""
+    found = adapt(
+        "Beans", "2 x 400g cans black beans, undrained", "200g rice", steps="1. Simmer the beans, boil the rice."
+    )
+    line = next(one for one in _lines(found).splitlines() if "black beans" in one)
+    assert "undrained" not in line
+    assert "drained and rinsed" in line
+
+
+def test_flakes_and_cayenne_are_no_mixed_powder(adapt: Adapt) -> None:
+    """A mixed chilli powder may hold garlic, ground or flaked chilli alone does not (common practice)."""
+    rest = ("2 onions, chopped", "400g carrots", "1 tbsp oil")
+    steps = "1. Fry the onions in the oil. Simmer it all."
+    assert "chilli" not in " ".join(adapt("Soup", "a pinch of cayenne", *rest, steps=steps)["remarks"])
+    assert "chilli" in " ".join(adapt("Soup", "1 tsp kashmiri chilli powder", *rest, steps=steps)["remarks"])

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from calmlarder.adapt import prices
+from calmlarder.adapt.alliums import goes_out
 from calmlarder.adapt.binding import with_eggs_that_bind
 from calmlarder.adapt.choice import Choice, Open
 from calmlarder.adapt.counted import Counted, counted
@@ -51,7 +52,7 @@ def adapt(
     status: Status
     if not lines.counted and lines.unread:
         status = "nothing_read"
-    elif not over and not breaks:
+    elif not over and not breaks and not any(goes_out(line, serves, eaters, tables) for line in lines.counted):
         status = "fits"
     else:
         opened = open_lines(lines.counted, serves, eaters, tables, told)
@@ -69,7 +70,9 @@ def adapt(
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip
         status = answers[solved.kind]
-    changes = with_eggs_that_bind(_changes(opened, solved, serves, eaters, over), lines.counted, tables, told.binds)
+    changes = with_eggs_that_bind(
+        _changes(opened, solved, serves, eaters, over, tables), lines.counted, tables, told.binds
+    )
     if status == "adapted" and not changes:
         status = "fits"  # what might have been left out stays, as nothing has to go
     if status in {"fits", "adapted", "adapted_best_found"}:
@@ -110,7 +113,7 @@ def _filled_ones(told: Told, tables: Tables) -> bool:
 
 
 def _changes(
-    opened: Sequence[Open], solved: Solved, serves: int, eaters: Eaters, over: tuple[str, ...]
+    opened: Sequence[Open], solved: Solved, serves: int, eaters: Eaters, over: tuple[str, ...], tables: Tables
 ) -> tuple[Change, ...]:
     found: list[Change] = []
     if not solved.chosen:
@@ -118,6 +121,7 @@ def _changes(
     for line, number in zip(opened, solved.chosen, strict=True):
         choice = line.choices[number]
         if choice.kind is not None:
+            out = goes_out(line.line, serves, eaters, tables)
             found.append(
                 Change(
                     place=line.line.place,
@@ -129,7 +133,10 @@ def _changes(
                     why="; ".join(
                         filter(
                             None,
-                            (why_line(line, choice, serves, eaters.limits, over), _new_allergens(line.line, choice)),
+                            (
+                                why_line(line, choice, serves, eaters.limits, over, out),
+                                _new_allergens(line.line, choice),
+                            ),
                         )
                     ),
                     how=how_to(line, choice),

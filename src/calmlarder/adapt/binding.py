@@ -15,6 +15,7 @@ _LEAST_TOLD = Decimal(60)  # g; of less nobody needs the word: ours
 _COUNTED = re.compile(
     r"\s*(\d{1,2}|one|two|three|four|five|six)\b(?=(?: [\w-]+){0,4} eggs?\b)(?!.*\b(?:yolk|white)s?\b)"
 )
+_FOR_A_GLAZE = re.compile(r"\b(?:to|for) (?:glaz|brush)\w*|\begg[ -]?wash\b", re.IGNORECASE)  # that binds nothing
 _COUNTS = ("one", "two", "three", "four", "five", "six")
 _WHY = "gluten-free flour binds less: an egg more holds it together (common practice, no source)"
 
@@ -31,7 +32,14 @@ def with_eggs_that_bind(
          if tables.food_by_id[one.food].kind == "flour"),
         Decimal(0),
     )  # fmt: skip
-    eggs = [line for line in lines if line.food.id == "egg" and line.amount is not None and not line.breaks]
+    eggs = [
+        line
+        for line in lines
+        if line.food.id == "egg"
+        and line.amount is not None
+        and not line.breaks
+        and not _FOR_A_GLAZE.search(line.read.text)
+    ]
     settled = tuple(_without_the_word(change) for change in changes)
     if not binds:
         return settled

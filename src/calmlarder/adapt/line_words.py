@@ -66,6 +66,7 @@ _AND_MORE = re.compile(
     rf",? ?((?:plus|\+|and) (?:a (?:little|bit|touch) )?(?:more|extra)(?: {_USES}|,? (?:to|for) (?:the )?[a-z]+)?)$",
     re.IGNORECASE,
 )
+_WITH_ITS_LIQUID = re.compile(r"\b(?:undrained|not drained|with (?:their|its|the) (?:liquid|juices?|liquor))\b", re.I)
 _SERVED = re.compile(r"\b(?:to|for) (?:serve|serving|mopping|dipping|scooping|mop|dip)$", re.IGNORECASE)
 _DISSOLVED = re.compile(
     r"(?:,? )\b((?:(?:dissolved|made up|crumbled|mixed|diluted|stirred) (?:in(?:to)?|with)|in(?:to)?|with) "
@@ -89,6 +90,8 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
         return f"{food.name}, drained"
     if _is_one_of_several(read, food):
         return f"{food.name}{cut_of(read.text) if not read.also else ''}{for_what(read.text)}"
+    if food.kind == "pulse" and food.name.startswith("canned") and _WITH_ITS_LIQUID.search(read.text):
+        return f"{_named_so(read.text, food, tables)}, drained and rinsed"  # as they are counted
     found = _OWN_WORDS.fullmatch(read.text)
     several = _SEVERAL.search(read.text.partition(",")[0]) or read.also or read.alternatives
     words = _HELD_IN.sub("", found["words"].strip()) if found is not None else ""

@@ -25,7 +25,7 @@ _SO_MUCH = re.compile(
     re.IGNORECASE,
 )
 _SAME = Decimal("0.02")  # as a share of the grams that were read
-BESIDE_IT = "the infused oil goes into the pan beside it, and is oil too"
+BESIDE_IT = "the infused oil goes in beside it, and is oil too"
 # Oils that are dripped over or serve for their taste are not what is fried in.
 _FOR_TASTE = frozenset({"oil-sesame", "oil-walnut", "oil-mustard", "oil-herb", "oil-lemon", "oil-spray"})
 

@@ -6,6 +6,7 @@ from decimal import Decimal
 from itertools import combinations
 
 from calmlarder.adapt import prices
+from calmlarder.adapt.alliums import goes_out, holds_allium
 from calmlarder.adapt.body import bulbs_made_of, is_the_soup
 from calmlarder.adapt.choice import Choice, Open, tie
 from calmlarder.adapt.counted import Counted
@@ -27,7 +28,6 @@ from calmlarder.adapt.loads import LineLoad, share_filled
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.near import is_near
 from calmlarder.adapt.told import NOTHING_TOLD, Told
-from calmlarder.adapt.worst import POWDERS
 from calmlarder.intake.diet_and_allergens import allergens_met, suits_diet
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.candidates import listed, same_thing
@@ -46,10 +46,7 @@ _MIXED = frozenset({
 })  # fmt: skip
 _CALLED_ALIKE = frozenset({"pasta", "noodle", "rice", "bread", "milk", "pepper", "mushroom", "squash", "allium"})
 _STAYS = frozenset({None, "less", "weigh"})
-_A_TRACE = Decimal("0.005")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
 IN_LEAVES = frozenset({"brassica", "leaf"})
-_CUBES = "stock-cube-"
-_TRIFLING = Decimal("0.2")  # of any limit, of a sauce by the spoon: ours
 _WHOLE = frozenset({"bread", "wrap"})
 _LACTOSE_FREE = "lactose-free "
 _LEEK_GREENS, _MOST_LEEK_G = "leek-green", 50  # a serving: of two leeks for four; more is a bed of greens; ours
@@ -122,7 +119,7 @@ def _open(line: Counted, dish: Dish) -> Open:
                 continue
             choices.append(choice._replace(price=choice.price + round(_TITLED * unlike)))
         in_leaves = line.food.kind in IN_LEAVES  # of a cabbage the leaves are filled, and fewer make as many rolls
-        whole = (line.food.id in dish.told.stuffed and not in_leaves) or _swapped_allium(line, dish.tables)
+        whole = (line.food.id in dish.told.stuffed and not in_leaves) or holds_allium(line.food, dish.tables)
         if not line.breaks and line.food.id in dish.told.stuffed and not in_leaves:
             choices += smaller_ones(line, weight, dish)
             choices += halved(line, weight, dish)
@@ -200,20 +197,10 @@ def _swapped_first(line: Counted, choices: list[Choice], dish: Dish) -> list[Cho
     if line.profile is None and (swaps or gone):
         known = min(swaps or gone) + round(prices.POINT * prices.LEFT_IN)  # what nobody knows goes before what is known
         return [choice._replace(price=known) if choice.kind is None else choice for choice in choices]
-    if dish.eaters.profile.name != "elimination" or not _swapped_allium(line, dish.tables) or not swaps:
-        return choices
-    if _is_trifling(line, dish):
+    if not swaps or not goes_out(line, dish.serves, dish.eaters, dish.tables):
         return choices
     dear = min(swaps) + round(prices.POINT * prices.LEFT_IN)
     return [choice._replace(price=dear) if choice.kind is None else choice for choice in choices]
-
-
-def _is_trifling(line: Counted, dish: Dish) -> bool:
-    """Whether a bought sauce with onion or garlic in it brings too little for its own figures to ask a swap."""
-    if _is_allium(line.food) or line.food.kind != "sauce" or line.amount is None or line.profile is None:
-        return False
-    own = LineLoad(line.food, line.amount, line.profile)
-    return share_filled(own, dish.serves, dish.eaters.limits) <= _TRIFLING
 
 
 def _unlike_title(choice: Choice, line: Counted, dish: Dish) -> float:
@@ -231,24 +218,8 @@ def _unlike_title(choice: Choice, line: Counted, dish: Dish) -> float:
     return 0 if named else prices.ANOTHER_PULSE if near else 1
 
 
-def _swapped_allium(line: Counted, tables: Tables) -> bool:
-    """Onion and garlic, and what is made with them, are swapped and never halved where something can stand in."""
-    rows = [row for row in tables.parts if row.food == line.food.id and row.part in tables.food_by_id]
-    least = _A_TRACE * sum(row.grams for row in rows)
-    own = [row.part for row in rows if row.part not in POWDERS or row.grams >= least]
-    if line.food.id.startswith(_CUBES):  # those of meat are made as those of vegetables
-        own += [row.part for row in tables.parts if row.food in own and row.part in tables.food_by_id]
-    held = any(_is_allium(tables.food_by_id[food]) for food in (line.food.id, *own))
-    return held and bool(tables.swaps_of(line.food.id))
-
-
 def _is_spice(food: Food) -> bool:
     return food.roles[0] == "spice"
-
-
-def _is_allium(food: Food) -> bool:
-    """Onion, garlic and their like, fresh or as a powder."""
-    return food.kind == "allium" or food.id in POWDERS
 
 
 def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:

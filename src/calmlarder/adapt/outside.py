@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterable, Sequence
 
 from calmlarder.adapt.collective import words_for_several
+from calmlarder.adapt.instead import stand_ins_beside
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.names import foods_in, names_of_all, spans_in
 from calmlarder.adapt.said_above import below_the_steps
@@ -269,6 +270,7 @@ def _which_pass(found: dict[str, frozenset[str]], eaters: Eaters, tables: Tables
         f"{words} ({'wheat or the like' if words in wheat else 'much of what is limited'})" for words in over
     )
     rest = [words for words in found if words not in over]
+    rest = rest or list(stand_ins_beside({words: found[words] for words in over}, eaters, tables))
     instead = f"choose {' or '.join(rest)} instead." if rest else "choose something else."
     return f" A usual portion passes a limit: {named}; {instead}"
 

@@ -52,8 +52,10 @@ def share_of(one: LineLoad, serves: int, limits: Profile, passed: tuple[str, ...
     return max(under_passed or shares, key=lambda share: share.grams / share.cap.typical_g, default=None)
 
 
-def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: tuple[str, ...]) -> str:
-    """The reason for one changed line."""
+def why_line(
+    line: Open, choice: Choice, serves: int, limits: Profile, passed: tuple[str, ...], goes_out: bool = False
+) -> str:
+    """The reason for one changed line; `goes_out` says that elimination does without it, little as it may be."""
     told = [line.line.breaks] if line.line.breaks else []
     if line.line.profile is None:
         told.append(f"no figure is known of {line.line.food.name}")
@@ -61,10 +63,8 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
     if amount is not None and brings is not None:
         share = share_of(LineLoad(line.line.food, amount, brings), serves, limits, passed)
         if share is not None and (share.cap.key in passed or not told):
-            told.append(
-                f"likely {_said(share.grams)} g of {GROUP_WORDS[share.cap.group]} a serving come from "
-                f"{line.line.food.name}; the limit {_OF_WHAT[share.cap.scope]}is {share.cap.typical_g:.2f} g"
-            )
+            brought = f"likely {_said(share.grams)} g of {GROUP_WORDS[share.cap.group]} a serving come from"
+            told.append(f"{brought} {line.line.food.name}; {_limit_passed(share, choice, limits, goes_out)}")
     if choice.candidate is not None:
         candidate = choice.candidate
         told += [f"keeps {candidate.keeps}"] if candidate.keeps else []
@@ -78,6 +78,21 @@ def why_line(line: Open, choice: Choice, serves: int, limits: Profile, passed: t
         f"what {line.line.food.name} may hold at most counts too, beside the rest of the dish, "
         "though likely it holds nothing"
     )
+
+
+def _limit_passed(share: Share, choice: Choice, limits: Profile, goes_out: bool) -> str:
+    """The limit that a share passes; where it alone does not, what else asks for the change."""
+    limit = f"the limit {_OF_WHAT[share.cap.scope]}is {share.cap.typical_g:.2f} g"
+    if _said(share.grams) >= share.cap.typical_g:
+        return limit
+    if goes_out:
+        return "elimination does without onion and garlic, little as it may be"
+    if choice.kind == "weigh":
+        return f"{limit}, which it may pass by eye"
+    whole = next((cap for cap in limits.sitting_caps if cap.group == share.cap.group), None)
+    if whole is None:
+        return f"{limit}, which it may pass"
+    return f"with the rest of the dish, and what it may hold at most, it comes too near {whole.typical_g:.2f} g a meal"
 
 
 def how_to(line: Open, choice: Choice) -> str:

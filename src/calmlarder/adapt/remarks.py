@@ -1,8 +1,10 @@
 """What is remarked on an adapted recipe: labels to read, and where it cannot stay the dish that its title names."""
 
+import re
 from collections.abc import Sequence
 
 from calmlarder.adapt import prices
+from calmlarder.adapt.alliums import holds_allium
 from calmlarder.adapt.dish import STRANDS, is_made_anew
 from calmlarder.adapt.model import Adapted
 from calmlarder.adapt.near import is_wheat_or_milk, near_share
@@ -18,6 +20,8 @@ from calmlarder.tables.book import Tables
 
 _MANY_NAMES = frozenset({"bread", "wrap", "pasta", "noodle"})
 _ASKS = "read the label"
+_OF_MIXED_POWDERS = "mixed "  # such a note is of powders alone: cayenne and flakes are nothing but chilli
+_POWDER = re.compile(r"\bpowders?\b", re.IGNORECASE)
 
 
 def labels_to_read(reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables) -> tuple[str, ...]:
@@ -36,10 +40,11 @@ def labels_to_read(reads: Sequence[IngredientRead], adapted: Adapted, tables: Ta
         if tables.food_by_id[one.food].kind in _MANY_NAMES
     }
     told = {}
+    powders = {read.food for place, read in enumerate(reads) if place not in changed and _POWDER.search(read.text)}
     for food in dict.fromkeys([*kept, *new]):
         row = tables.food_by_id.get(food or "")
         note = next((part.strip() for part in row.note.split(";") if _ASKS in part), "") if row is not None else ""
-        if row is not None and note:
+        if row is not None and note and (food in powders or not note.startswith(_OF_MIXED_POWDERS)):
             told[names.get(row.id, row.name)] = note.replace(_ASKS, "").strip(" :,")
     for change in adapted.changes:
         if _ASKS in change.how.casefold() and change.change == "swap":
@@ -91,6 +96,19 @@ def weigh_these(reads: Sequence[IngredientRead], adapted: Adapted, tables: Table
         if near_share(food) < share <= 1:
             near.append(f"{food.name}, no more than {float(amount.grams):g} g in all ({share:.0%} of its limit)")
     return (f"Weigh: {'; '.join(near)}.",) if near else ()
+
+
+def out_all_the_same(adapted: Adapted, tables: Tables) -> tuple[str, ...]:
+    """A remark where a dish that kept every limit changes for its onion and garlic alone; else nothing."""
+    swapped = [change for change in adapted.changes if change.change == "swap"]
+    foods = [
+        adapted.amounts[one.place].food for one in swapped if one.place in adapted.amounts and one.place is not None
+    ]
+    if adapted.passed or adapted.status != "adapted" or not foods:
+        return ()
+    if not all(holds_allium(tables.food_by_id[food], tables) for food in foods):
+        return ()
+    return ("As written it keeps every limit; elimination does without onion and garlic all the same.",)
 
 
 _A_WORD = 4  # a word of the title in the pattern's counts as so many foods that it has a place for: ours

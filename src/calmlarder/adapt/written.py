@@ -42,10 +42,13 @@ _SPOONS = (
 )
 _BIG_SPOONS = ("2 tsp", "1 tbsp", "1 1/2 tbsp", "2 tbsp", "3 tbsp", "4 tbsp")  # of syrup and sugar; more is weighed
 # Of what is poured by the spoon so many are as near as any jug.
-_POURED_SPOONS = ("1 tsp", "1 1/2 tsp", "2 tsp", "1 tbsp", "4 tsp", "5 tsp", "2 tbsp", "3 tbsp", "4 tbsp")
+_POURED_SPOONS = (
+    "1 tsp", "1 1/2 tsp", "2 tsp", "2 1/2 tsp", "1 tbsp", "4 tsp", "1 1/2 tbsp", "5 tsp", "2 tbsp", "2 1/2 tbsp",
+    "3 tbsp", "4 tbsp",
+)  # fmt: skip
 _DRIPPED = frozenset({"oil", "soy-sauce", "acid", "paste"})
 _NEAR_A_SPOON = Decimal("0.08")
-_NEAR_FAT_OR_SUGAR = Decimal("0.12")  # nobody measures 49 ml of oil or 23 g of sugar
+_NEAR_FAT_OR_SUGAR = Decimal("0.12")  # nobody measures 49 ml of oil, 22 ml of lemon juice or 23 g of sugar
 _SAME_SPOON = Decimal("0.06")
 _OWN_MEASURE = re.compile(
     r"\s*(\d+(?:[.,/]\d+)?(?: \d/\d)?\s?(?:ml|l|litres?|liters?|tbsp|tsp|tablespoons?|teaspoons?|cups?)"
@@ -73,7 +76,8 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     words = words or food.name
     if grams < _ON_THE_SCALE or (food.kind == "spice" and grams < _MOST_SPOONED):
         spoon = min(_spoons(food, tables), key=lambda one: abs(one[1].grams - grams), default=None)
-        if spoon is not None and abs(spoon[1].grams - grams) <= _near(grams) * grams:
+        least = spoon is not None and food.kind == "spice" and grams < spoon[1].grams  # a pinch is the least there is
+        if spoon is not None and (least or abs(spoon[1].grams - grams) <= _near(grams) * grams):
             return Written(f"{spoon[0]} {words}", spoon[1].model_copy(update={"sure": sure}))
     if food.kind == "sweetener":
         big = min(_BIG_SPOONS, key=lambda one: abs(_spooned(one, food, tables) - grams))
@@ -127,7 +131,7 @@ def in_own_count(read: IngredientRead, food: Food, grams: Decimal, tables: Table
 
 
 def _near_spoon(food: Food) -> Decimal:
-    return _NEAR_FAT_OR_SUGAR if food.kind == "oil" else _NEAR_A_SPOON
+    return _NEAR_FAT_OR_SUGAR if food.kind in {"oil", "acid"} else _NEAR_A_SPOON
 
 
 def _near(grams: Decimal) -> Decimal:

@@ -4,9 +4,13 @@ import re
 from typing import NamedTuple
 
 from calmlarder.cookbook.line_amount import take_quantity
+from calmlarder.cookbook.wording import names_nothing
 from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 
-_COUNT = rf"(?:[\d½¼¾⅓⅔⅛][\d./]*|{'|'.join(word for word in WHOLE_WORDS if len(word) > 2)})"
+_COUNT = (
+    rf"(?:[\d½¼¾⅓⅔⅛][\d./]*|half|{'|'.join(word for word in WHOLE_WORDS if len(word) > 2)}"
+    r"|an?(?= (?:tin|can|jar|packet|pack|pouch|carton|bag)\b))"
+)
 _WHO = (
     r"(?:you'?re |you are |using |a |it'?s )?(?:vegetarians?|vegans?|gluten[- ]free|dairy[- ]free|coeliacs?|celiacs?)"
 )
@@ -21,6 +25,7 @@ _IN_BRACKETS = tuple(
     )
 )
 _ANEW = re.compile(rf"(?P<line>[^()]{{3,}}?),?\s+or\s+(?P<other>(?:a |an |about )?{_COUNT}\s[^()]+)", re.IGNORECASE)
+_ITS_STATES = frozenset({"frozen", "dried", "canned", "tinned", "fresh", "chopped", "cooked"})
 _FOR_WHOM = re.compile(rf"\s+(?:if|for) {_WHO}\b.*", re.IGNORECASE)
 
 
@@ -40,6 +45,13 @@ def what_is_allowed(line: str) -> Allowed | None:
             return Allowed(rest, _FOR_WHOM.sub("", found["other"]).strip())
     anew = _ANEW.fullmatch(line)
     return Allowed(anew["line"].strip(), anew["other"].strip()) if anew is not None else None
+
+
+def is_so_much_of_it(other: str) -> bool:
+    """Whether what a line allows is the same food by another measure: `half a tin`, `2 cans`, `a handful of frozen`."""
+    found = take_quantity(other)
+    measured = found.main is not None and found.main.unit is not None
+    return measured and (names_nothing(found.rest) or found.rest in _ITS_STATES)
 
 
 def with_amount_of(line: str, other: str) -> str:

@@ -3,7 +3,7 @@
 import re
 
 from calmlarder.clean import clean_line
-from calmlarder.cookbook.allowed import what_is_allowed, with_amount_of
+from calmlarder.cookbook.allowed import is_so_much_of_it, what_is_allowed, with_amount_of
 from calmlarder.cookbook.citrus import citrus_of
 from calmlarder.cookbook.covered import Coverage
 from calmlarder.cookbook.either import OR, either_of
@@ -103,6 +103,8 @@ class LineReader:
             other = self._whole(shown, with_amount_of(told.line, told.other))
             said = with_amount_of(as_written.line, as_written.other)
             return other.model_copy(update={"said": said}) if _is_one(other) else None
+        if is_so_much_of_it(told.other):  # `4 tomatoes, or half a tin`
+            return first
         if other.outcome != "read" or other.food == first.food:
             again = self._whole(shown, line)
             return None if again.outcome == "read" else first.model_copy(update={"said": as_written.line})

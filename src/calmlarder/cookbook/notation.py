@@ -79,10 +79,12 @@ _TART = re.compile(
 )
 # `1.200 g`: a dot before thousands, as half the world writes them; nobody weighs to the milligram.
 _THOUSANDS = re.compile(r"\b(\d{1,2})\.(\d{3})(?= ?(?:g|gr|gramm?|ml)\b)")
-# `the white part of 1 leek`, `kernels cut from 3 ears of corn`: the part is told before its whole.
+# `the white part of 1 leek`, `kernels cut from 3 ears of corn`, `seeds of 1/2 pomegranate`: the part is told before its
+# whole.
 _PART_OF = re.compile(
     r"^(?:the )?(?P<part>(?:light |pale |dark )?(?:white|green)s?(?: and (?:light |pale )?green)?"
-    r"(?: parts?| tops?| ends?)?|kernels|florets|flesh|tops|leaves) "
+    r"(?: parts?| tops?| ends?)?|kernels|florets|flesh|pulp|arils|tops|leaves"
+    r"|seeds(?=.*\b(?:pomegranates?|passion ?fruits?)\b)) "
     r"(?:(?:cut|stripped|picked|scraped|scooped) )?(?:of|from|off) "
     r"(?P<whole>(?:about )?(?:\d|half|an? |one|two|three|four|six).*)"
 )

@@ -26,9 +26,10 @@ SERVES = re.compile(
 _FOR = re.compile(
     rf"(?!.*\b(?:min|mins|minutes?|hours?|hrs?|days?|prep|cook|bake|simmer|boil|chill|rest|soak|leave|oven)\b)"
     rf"[^.!?]{{0,80}}?\bfor:? (?:about |a family of )?{_COUNT}{_RANGE}"
-    rf"(?:\s?(?:$|[.,!:;)\]*_#]|[-–—(]\s?[^\d\s])|\s(?:with|over|on)\s[^\d]{{3,30}}$)",
+    rf"(?:\s?(?:$|[.,!:;)\]*_#]|[-–—(]\s?[^\d\s])|\s(?:with|over|on|as an?|alongside)\s[^\d]{{3,30}}$)",
     re.IGNORECASE,
 )
+_IN_BRACKETS = re.compile(r"[^\d().!?:]{3,60} \((\d{1,2})\)\s*")  # `Vegetable lasagne (6)`: a title, and for whom
 # A number without a word of what: people up to so many, beyond it rather biscuits. Common practice, no source.
 _MOST_WITHOUT_A_WORD = 12
 _LONGEST_YIELD = 30  # letters of a line that says no more: ours
@@ -139,8 +140,9 @@ def number_span(text: str, above: bool = False) -> tuple[int, int] | None:
 
 
 def _for(line: str) -> re.Match[str] | None:
-    found = _FOR.match(line) if len(line) <= 200 else None
-    return found if found and 1 <= _count(found[1]) <= _MOST_FOR else None
+    found = _FOR.match(line) or _IN_BRACKETS.fullmatch(line) if len(line) <= 200 else None
+    most = _MOST_WITHOUT_A_WORD if found and found.re is _IN_BRACKETS else _MOST_FOR
+    return found if found and 1 <= _count(found[1]) <= most else None
 
 
 def _count(word: str) -> int:

@@ -216,6 +216,7 @@ def like_ingredient(line: str) -> bool:
 _SHORT = re.compile(r"\b(c|tbsp?|tbl?s|tsp|oz|pkg|pkt|env|sm|lg|med|lbs?|pts?|qts?|gal|doz|ea|approx|abt|no)\.")
 
 
+_TO_SERVE = re.compile(r"[^.;:!?\d]{3,60},? (?:to|for) (?:serve|serving)")
 # `- **Pesto**` in a list whose other lines are not set so: it parts the list.
 _ALL_BOLD = re.compile(r"[ \t]*(?:[-*+•·][ \t]+)?(?:\*\*|__)[^*_\d]{2,40}(?:\*\*|__):?[ \t]*")
 
@@ -271,7 +272,11 @@ def _guessed(lines: list[Line], first: int) -> tuple[list[int], list[int]]:
             continue
         while block and block[0] == first and not like_ingredient(lines[first].text):
             block.pop(0)  # the title
-        like = [one for one in block if like_ingredient(lines[one].text)]
+        like = [one for one in block if like_ingredient(lines[one].text) or _is_in_one_line(lines[one].text)]
+        if chosen and block and all(_is_to_serve(lines[one].text) for one in block):
+            chosen += block
+            block = []
+            continue
         if (
             chosen
             and not like
@@ -282,7 +287,7 @@ def _guessed(lines: list[Line], first: int) -> tuple[list[int], list[int]]:
             chosen += block
             block = []
             continue
-        if len(like) * 2 >= len(block) > 0 and not any(_is_step(lines[one].text) for one in block):
+        if len(like) * 2 >= len(block) > 0 and not any(_is_step(lines[one].text) and one not in like for one in block):
             told = {one for one in block if one > like[0] and begins_method(bare_line(lines[one].text), "")}
             chosen += [one for one in block if one not in told and not _ABOUT.match(plain(bare_line(lines[one].text)))]
             rest += sorted(told)
@@ -290,6 +295,17 @@ def _guessed(lines: list[Line], first: int) -> tuple[list[int], list[int]]:
             rest += block
         block = []
     return (chosen, rest) if chosen else _longest_run(lines)
+
+
+def _is_in_one_line(line: str) -> bool:
+    """Whether a line is a whole list, with a sign between its foods: `2 tbsp oil; 1 onion, chopped; 2 courgettes`."""
+    return ";" in line and len(line) <= LONGEST_STEP and is_a_list(bare_line(line))
+
+
+def _is_to_serve(line: str) -> bool:
+    """Whether a line below the list names what the dish is served with: `Custard or ice cream, to serve`."""
+    bare = bare_line(line)
+    return _TO_SERVE.fullmatch(plain(bare)) is not None and not begins_method(bare, "")
 
 
 def _longest_run(lines: list[Line]) -> tuple[list[int], list[int]]:
@@ -326,7 +342,8 @@ def _items(line: Line) -> list[Item]:
         begin = line.text.index(":") + 1
         return [_item(line.text[at:end], line.start + at) for at, end in pieces_of(line.text, begin)]
     bulleted = BULLET.match(line.text)
-    if len(line.text) <= _LONGEST_INGREDIENT * 2 and is_a_list(line.text[bulleted.end() if bulleted else 0 :]):
+    short = len(line.text) <= _LONGEST_INGREDIENT * 2 and is_a_list(line.text[bulleted.end() if bulleted else 0 :])
+    if short or _is_in_one_line(line.text):
         begin = bulleted.end() if bulleted else 0
         return [_item(line.text[at:end], line.start + at) for at, end in pieces_of(line.text, begin)]
     begin = bulleted.end() if bulleted and not _ALL_BOLD.fullmatch(line.text) else 0

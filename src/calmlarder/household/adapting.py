@@ -15,7 +15,14 @@ from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
 from calmlarder.adapt.oil_lowered import with_all_the_oil, with_oil_lowered
 from calmlarder.adapt.outside import marked_below, marked_beside, named_outside, served_with
-from calmlarder.adapt.remarks import another_dish, labels_to_read, many_leeks, taken_from_tins, weigh_these
+from calmlarder.adapt.remarks import (
+    another_dish,
+    labels_to_read,
+    many_leeks,
+    out_all_the_same,
+    taken_from_tins,
+    weigh_these,
+)
 from calmlarder.adapt.said_above import without_what_is_gone, without_what_is_gone_below
 from calmlarder.adapt.settled import Settler
 from calmlarder.adapt.step_notes import without_oven_times
@@ -104,6 +111,7 @@ def adapted_recipe(
     told = told_of(recipe, reads, tables)
     adapted = without_oven_times(adapt(reads, serves, eaters, tables, told), recipe.steps)
     remarks = ((GUESSED if recipe.page else SENTENCES,) if recipe.guessed else ()) + _for_how_many(recipe, serves)
+    remarks += out_all_the_same(adapted, tables)
     remarks += another_dish(recipe, reads, adapted, told, tables)
     remarks += served_with(recipe, reads, eaters, tables) + labels_to_read(reads, adapted, tables)
     remarks += many_leeks(adapted, tables) + taken_from_tins(reads) + weigh_these(reads, adapted, tables)
