@@ -94,3 +94,26 @@ def test_the_whole_beans_are_named_beside_the_mashed_and_an_amount_ends_with_its
     method = found["recipe"].partition("Method")[2]
     assert "the mashed and the whole lentils" in method
     assert "the aubergine slices" in method
+
+
+def test_what_a_heading_calls_a_part_and_what_is_pickled_keep_their_names(adapt: Adapt) -> None:
+    """Fructans of onion: Muir et al. 2007 (doi:10.1021/jf070623x); lactose of sour cream: usda_sr28 01056."""
+    found = adapt(
+        "Bean tacos", "For the beans:", "1 tin black beans, drained", "1 white onion, diced", "For the avocado crema:",
+        "1/2 cup sour cream", "1/4 ripe avocado", "To serve:", "8 corn tortillas", "pickled red onions, coriander",
+        steps="1. Soften the onion in oil, and add the beans.\n2. Put everything for the crema in a blender.\n"
+        "3. Fill the tortillas with the beans and the crema. Finish with pickled onions and coriander.",
+    )  # fmt: skip
+    assert "everything for the crema in a blender" in found["recipe"]
+    assert "pickled leek" not in found["recipe"]
+
+
+def test_of_a_mixture_the_kind_that_stays_bears_no_other_name(adapt: Adapt) -> None:
+    """A litre of stock to 300 g of risotto rice: common practice; mannitol: Yao et al. 2014 (doi:10.1111/jhn.12127)."""
+    found = adapt(
+        "Mushroom barley", "300g pearl barley", "1.2 litres water", "40g butter",
+        "400g mixed mushrooms (chestnut, oyster, shiitake), torn",
+        steps="1. Simmer the barley in the water for 40 minutes.\n2. Fry the mushrooms in the butter.",
+    )  # fmt: skip
+    assert "shiitake)" not in found["recipe"]
+    assert "less of the liquid" not in found["recipe"]

@@ -1,7 +1,7 @@
 """What the lines of a recipe call their foods themselves: steps repeat those words."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.names import Names, names_of_all
@@ -46,6 +46,16 @@ def called_by_lines(parts: Sequence[Part]) -> Names:
                 found.setdefault(words[first:], set()).add(food)
     alone = {words: frozenset(foods) for words, foods in found.items() if len(foods) == 1}
     return {**alone, **_last_words(parts, lines)}
+
+
+def treated_names(foods: Iterable[str], tables: Tables) -> Names:
+    """`pickled onions` of a pickled red onion: how it was treated and what it is, without the words between."""
+    found: dict[tuple[str, ...], set[str]] = {}
+    for food in foods:
+        words = words_of(tables.food_by_id[food].name)
+        if len(words) > _FEWEST and tables.food_by_id[food].state == words[0]:
+            found.setdefault((words[0], words[-1]), set()).add(food)
+    return {words: frozenset(foods) for words, foods in found.items() if len(foods) == 1}
 
 
 def single_words(parts: Sequence[Part]) -> Names:

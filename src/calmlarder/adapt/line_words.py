@@ -106,10 +106,15 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
 
 
 def _is_one_of_several(read: IngredientRead, food: Food) -> bool:
-    """Whether a line lists several foods with commas, of which this is one: the others are none of its words."""
+    """Whether a line lists several foods with commas, of which this is one: the others are none of its words.
+
+    Of `mixed mushrooms (oyster, shiitake)` the brackets tell which.
+    """
     first, comma, rest = read.text.partition(",")
     name = set(words_of(food.name)[-1:])
     behind = name <= set(words_of(rest)) and not name & set(words_of(first))
+    if first.rfind("(") > first.rfind(")"):
+        behind |= set(words_of(food.name)) - set(words_of(first)) <= set(words_of(rest))
     return bool(comma) and (bool(read.also) or behind)
 
 

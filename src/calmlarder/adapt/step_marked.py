@@ -24,6 +24,7 @@ from calmlarder.adapt.step_names import (
     alone_in,
     begins_a_bread,
     boiled_in,
+    is_a_part,
     is_longer_name,
     late_among,
     of_the_other_line,
@@ -143,7 +144,7 @@ def _is_none_of_them(step: str, span: tuple[int, int], meant: frozenset[str], to
         return True
     if _AS_A_VERB.match(step, end) and _A_CLAUSE_BEGINS.search(step[max(0, start - 20) : start]):
         return _VERB_TOO.fullmatch(step[start:end]) is not None or is_longer_name(step, span, meant, told.tables)
-    if begins_a_bread(step, span, meant, told.tables):
+    if begins_a_bread(step, span, meant, told.tables) or is_a_part(step, span, told.headings):
         return True
     if _A_POT.match(step, end):
         return True  # the bean pot is one whatever is in it

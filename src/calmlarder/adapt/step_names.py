@@ -1,7 +1,7 @@
 """What the names in a step of a recipe mean, and what stands beside them."""
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import names_of_all, spans_in
@@ -120,6 +120,21 @@ def is_longer_name(step: str, span: tuple[int, int], meant: frozenset[str], tabl
         return False  # `pickled onions`: of the recipe's own
     more = len(longer) > len(words_of(step[span[0] : span[1]]))  # `the` counts for nothing
     return more and bool(other) and not any(same_thing(one, food) for one in other for food in meant)
+
+
+def is_a_part(step: str, span: tuple[int, int], headings: Mapping[str, str]) -> bool:
+    """Whether a name is what a heading calls a part of the dish, and no line of the list its food: the `crema`.
+
+    `headings` are the headings (`For the avocado crema`) by the lines under them.
+    """
+    own = words_of(step[span[0] : span[1]])
+    names = {words_of(heading.strip(" :")) for heading in headings.values()}
+    is_one = any(len(name) > len(own) and name[-len(own) :] == own for name in names)
+    return (
+        bool(own)
+        and is_one
+        and not any(set(own) <= set(words_of(line)) for line, heading in headings.items() if line != heading)
+    )
 
 
 def begins_a_bread(step: str, span: tuple[int, int], meant: frozenset[str], tables: Tables) -> bool:

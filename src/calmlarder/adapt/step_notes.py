@@ -42,6 +42,10 @@ _THIN = frozenset({"coconut-milk", "tomato-canned", "passata"})
 _IS_REDUCED = re.compile(r"\b(?:thick(?:en\w*|er)?|reduc\w*|trail|jammy|pulpy)\b", re.IGNORECASE)
 _LEAST_WET = 30  # g; less is not missed: ours
 _LEAST_TAKEN_UP = 150  # g of water; less boils away or not: ours
+_RISOTTO = "rice-risotto-dry"
+_STOCK_OF_A_RISOTTO = Decimal(
+    "3.3"
+)  # g to a gram of rice, a litre to 300 g, some of it as steam: common practice, no source
 _BOILED_PULSE = Decimal("2.73")  # g of one gram dry: lentils, usda_sr28 16069/16070
 _STEP = Decimal(10)
 _HOLDS = re.compile(r"^\d+ small \w.*, about \d+ g each|, in halves")
@@ -230,6 +234,8 @@ def filling_notes(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> It
 def _taken_up(food: Food, grams: Decimal, tables: Tables) -> Decimal:
     """Grams of water that so much of a dry pulse or grain takes up, by the tables' conversions; else nothing."""
     factors = [row.factor for row in tables.conversions if row.from_food == food.id]
+    if food.id == _RISOTTO:
+        return grams * _STOCK_OF_A_RISOTTO
     if food.state != "dry" or not (factors or food.kind == "pulse"):
         return Decimal(0)
     return grams * (max(factors, default=_BOILED_PULSE) - 1)

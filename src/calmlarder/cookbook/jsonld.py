@@ -19,6 +19,8 @@ _DURATION = re.compile(
     re.IGNORECASE,
 )
 # A whole list in one string: commas in front of amounts.
+_NOTE = re.compile(r"\s*\(\s?[,;]\s?([^()]{1,200})\)")
+_TWICE = re.compile(r"\(\(([^()]{1,200})\)\)")
 _COMMAS = re.compile(r"\s*[,;]\s+(?=\d|[½¼¾⅓⅔⅛])")
 _LONGEST_TIME = 60 * 24 * 30
 _MOST_NODES = 2_000_000
@@ -89,7 +91,7 @@ def _mended(text: str) -> str:
 
 def recipe_of(found: dict[str, Any]) -> Recipe:
     """The recipe an object describes. Raises CannotGoOn when it names no ingredient, or too many."""
-    lines = _once(tuple(line for line in (_words(item) for item in _lines(_listed(found))) if line))
+    lines = _once(tuple(_bracketed_once(line) for line in (_words(item) for item in _lines(_listed(found))) if line))
     if not lines:
         fail("names no ingredient", "give the recipe's text instead")
     check_count(len(lines))
@@ -172,6 +174,11 @@ def _lines(listed: Any) -> Iterator[Any]:
             yield from _lines(one) if isinstance(one, list) or (len(listed) == 1 and isinstance(one, str)) else [one]
     elif isinstance(listed, dict):
         yield from _lines(listed.get("itemListElement", [listed]))
+
+
+def _bracketed_once(line: str) -> str:
+    """A line whose note some pages set in brackets with the comma that leads to it: `1 onion (, chopped)`."""
+    return _NOTE.sub(r", \1", _TWICE.sub(r"(\1)", line))
 
 
 def _words(value: Any) -> str:
