@@ -4,12 +4,13 @@ What cooks said of seventy dinners. Common practice, no source; salted fish and 
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
 import pytest
 
 from calmlarder.checks.minutes import minute_faults
+from calmlarder.compose.dinner import Dinner
 from calmlarder.kitchen.filling import Filling, one_of_each
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.patterns.pattern import Pattern
@@ -293,3 +294,35 @@ def test_sauce_and_lime_of_a_wrap_are_mixed(patterns: tuple[Pattern, ...], table
     both = cooked(patterns, tables, "wraps", sauce="mayonnaise", **foods)
     assert any(what.startswith("stir mayonnaise and lime together") for what in both.times)
     assert not any("together" in what for what in cooked(patterns, tables, "wraps", **foods).times)
+
+
+def test_chops_are_laid_among_roots_and_tossed_by_nobody(cook: Callable[..., Dinner]) -> None:
+    """Recalled cookery."""
+    fridge = ["lamb chops 500g", "potatoes 1kg", "parsnips 400g", "white cabbage 500g", "butter", "thyme"]
+    text = " ".join(cook(fridge, "roast-dinner").steps)
+    assert "g lamb chops on the tray" in text
+    assert "g lamb chops to the tray, and toss" not in text
+
+
+def test_mussels_are_told_as_they_lie_in_the_shop(cook: Callable[..., Dinner]) -> None:
+    """About a quarter of a mussel can be eaten (recalled): a kilo in the shells, and not the 270 g of its meat."""
+    fridge = ["mussels 1kg today", "potatoes 1kg", "white wine", "parsley", "celery", "butter", "lemon"]
+    assert "270 g mussels (1000 g in their shells) to the pot" in " ".join(cook(fridge, "steamed-shellfish").steps)
+
+
+def test_it_is_kept_warm_when_all_is_in(cook: Callable[..., Dinner]) -> None:
+    """What joins the pan last comes before the foil."""
+    fridge = ["pork belly slices 400g", "rice 1kg", "cucumber", "carrots 4", "gochugaru", "soy sauce", "spinach 200g"]
+    dinner = cook([*fridge, "rice vinegar"], "supper-plate")
+    for step in dinner.steps:
+        assert "under foil" not in step or "For the last" not in step[step.index("under foil") :]
+    joins = [n for n, step in enumerate(dinner.steps) if "chilli flakes into the pan" in step]
+    foil = [n for n, step in enumerate(dinner.steps) if "under foil" in step]
+    assert joins
+    assert all(one >= joins[0] for one in foil)
+
+
+def test_soy_sauce_makes_a_dressing_with_oil(cook: Callable[..., Dinner]) -> None:
+    """Noodles with two spoons of soy sauce alone stick and are bare: common practice, no source."""
+    dinner = cook(["firm tofu 300g", "rice noodles 400g", "kale 200g", "carrots 4", "tamari"], "noodle-bowl")
+    assert re.search(r"tamari with \d tsp oil to a dressing", " ".join(dinner.steps))

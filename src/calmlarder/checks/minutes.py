@@ -18,7 +18,7 @@ _LABEL = re.compile(r" (?:with (?:garlic|onion|shallot|wheat)|without|and other)
 _FOOD = "\x00"  # stands for a food's name
 _AMOUNT = re.compile(
     rf"(?:\b(?:all )?(?:\d+ (?:g )?|\d*½? ?t(?:sp|bsp) )|\ba (?:pinch|coat) of )?{_FOOD}"
-    r"(?: \((?:\d+ g|[^()]* juice|(?:\d+ g, )?\d+ g including the bones)\))?"
+    r"(?: \((?:\d+ g|[^()]* juice|(?:\d+ g, )?\d+ g including the bones|\d+ g in their shells)\))?"
 )  # 2 eggs (110 g), 4 tsp olive oil (16 g)
 _OIL = re.compile(r"\b\d+ tsp oil\b")
 _SMALL_WORDS = {"the", "and", "all", "a", "an"}  # which come and go with the amounts

@@ -92,6 +92,8 @@ def step_faults(read: Read) -> Iterator[str]:
     for use in read.dinner["uses"]:
         bones, name = _BONES.fullmatch(use["household"] or ""), read.name(use["food"])
         # `630 g chicken pieces (950 g including the bones)`, `2 wings (60 g, 100 g including the bones)`
+        if _IN_SHELLS.fullmatch(use["household"] or "") is not None:
+            text = text.replace(f"{use['grams']} g {name} ({use['household']})", f"{use['grams']} g {name}")
         if bones is not None:
             too = f"{bones[2]} g including the bones)"
             text = text.replace(f"{use['grams']} g {name} ({too}", f"{use['grams']} g {name}")

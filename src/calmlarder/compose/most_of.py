@@ -12,6 +12,7 @@ _MOST_PORTIONS = {"vegetable": 1.5, "aromatic": 1.5, "topping": 1.5, "spice": 1.
 # About a tablespoon of soy sauce a person, which has as much salt as half a day's (2.3 g): USDA SR 28 16123, recalled.
 MOST_OF_KIND: Final = {"soy-sauce": 1.6}
 _MOST_RAW = {"root": 0.8, "brassica": 1.0}  # at dinner: a heap of raw carrot is no side
+_MOST_SCATTERED = {"nut": 1.2}  # a spoon and a half of nuts is scattered, more is heaped: ours
 # Spices of sweet dishes: with another spice they round a dish, alone or in a heap they rule it.
 SWEET_SPICES: Final = frozenset(
     {"cinnamon", "allspice", "nutmeg", "mace", "cardamom", "mixed-spice", "pumpkin-spice", "cloves"}
@@ -28,6 +29,8 @@ def most_portions(slot: Slot, food: Food, wanted: DinnerRequest) -> float:
     """In portions of the food for one person, no more than its place in the dish takes."""
     most = min(slot.portions[2], _MOST_PORTIONS.get(slot.role, slot.portions[2]))
     most = min(most, MOST_OF_KIND.get(food.kind, most))
+    if slot.role == "topping" and wanted.sitting == "dinner":
+        most = min(most, _MOST_SCATTERED.get(food.kind, most))
     if slot.method == "raw" and wanted.sitting == "dinner":
         most = min(most, _MOST_RAW.get(food.kind, most))
     if food.id in SWEET_SPICES and wanted.sitting in _SAVOURY:

@@ -25,6 +25,7 @@ _CUT_UP = re.compile(r"(?:cut )?in \d cm pieces|in thick pieces")
 _PIECES = re.compile(r"about ([1-9]|1\d)")
 _OF_THE_LINE = re.compile(r"(all [1-9]\d?|[1-9]\d?)(?: of the \d+)?")  # so many as its line counts
 _WITH_BONES = re.compile(r"(?:(.+), )?(\d+ g including the bones)")  # what can be eaten is told beside it
+IN_SHELLS = "g in their shells"
 _SMALL_FISH_G = 250  # what can be eaten of a fish that fits a pan whole: ours
 _GUTTED = "gutted and rinsed where that is not done"
 _SPOONS = re.compile(r"about (\d*½? ?(?:tsp|tbsp))")
@@ -135,6 +136,8 @@ class Filling(NamedTuple):
             pieces = _PIECES.fullmatch(self.household or "")
             name = self.food.name.removesuffix("s") if pieces and pieces[1] == "1" else self.food.name
             return f"{pieces[1]} {name} ({self.grams} g)" if pieces else ""
+        if self.household is not None and self.household.endswith(IN_SHELLS):
+            return f"{'all ' * self.whole}{self.grams} g {self.food.name} ({self.household})"
         bones = _WITH_BONES.fullmatch(self.household or "")
         counted = _OF_THE_LINE.fullmatch((bones[1] if bones else self.household) or "")
         if bones and not counted:

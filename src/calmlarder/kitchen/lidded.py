@@ -42,7 +42,8 @@ def splash(dish: Dish, step: Step, here: Sequence[Filling], minutes: int, said: 
         return 0, ""
     first = "turn the heat to medium, " if re.search(r"\bhigh heat\b", said) else ""
     several = re.search(r"\bpans\b", said) is not None
-    lid, place = ("the lids on", f"{step.place}s") if several else ("the lid on", step.place)
+    called = "pot" if re.search(r"\bpot\b", said) and not re.search(r"\bpans?\b", said) else step.place
+    lid, place = ("the lids on", f"{called}s") if several else ("the lid on", called)
     browns = re.search(r"\b(?:golden|browned)\b", step.words) or any(one.food.kind in _BROWN_WELL for one in hard)
     off = f", and take {'them' if several else 'it'} off once they are soft, so that they brown" if browns else ""
     lidded = f"put {lid}{off}" if off else f"and put {lid}"

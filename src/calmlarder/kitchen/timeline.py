@@ -85,17 +85,22 @@ def _kept_hot(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
 
 def _kept_warm(one: Work, work: Sequence[Work], planned: Schedule) -> Work:
     """What is done in its pan long before it is served, as there was no ring for it later, waits under foil."""
-    last = one.task.weight > 1 and COOK not in one.task.needs
+    on = next((other for other in work if other.task.name == (one.task.before_end_of or (one.task.name,))[0]), one)
+    joined = [other for other in work if (other.task.before_end_of or ("",))[0] == on.task.name]
+    lifted = "lift out" in on.said
+    if one is not on if lifted or not joined else one is not joined[-1]:
+        return one
+    last = on.task.weight > 1 and COOK not in on.task.needs
     if (
         not last
-        or _WARM.search(one.said)
-        or any(one.task.name in other.task.after for other in work if _on_heat(other))
+        or any(_WARM.search(other.said) for other in (on, *joined))
+        or any(on.task.name in other.task.after for other in work if _on_heat(other))
     ):
         return one
-    wanted = [planned.starts[other.task.name] for other in work if one.task.name in other.task.after]
-    if min(wanted, default=planned.minutes) - planned.starts[one.task.name] - one.task.minutes < _WAITS_MINUTES:
+    wanted = [planned.starts[other.task.name] for other in work if on.task.name in other.task.after]
+    if min(wanted, default=planned.minutes) - planned.starts[on.task.name] - on.task.minutes < _WAITS_MINUTES:
         return one
-    if "lift out" in one.said:
+    if lifted:
         return one._replace(said=one.said.replace("lift out", "lift out onto a warm plate under foil", 1))
     return one._replace(said=f"{one.said} Keep it warm under foil.")
 

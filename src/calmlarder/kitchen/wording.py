@@ -6,6 +6,7 @@ from typing import Final
 
 from calmlarder.and_list import and_list
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
+from calmlarder.kitchen.finer import has_two_sides
 from calmlarder.patterns.pattern import CLAUSE, REFERENCE, TIMED_ROLES, Pattern, Place, Step, slot_names
 from calmlarder.tables.vocabulary import Method
 
@@ -264,7 +265,8 @@ def joins(one: Filling, place: Place, fat: bool, called: str, on: str) -> str:
     if place == "pan" and one.food.kind in _STIRRED_IN:
         return f"stir {called} into the pan"
     if place == "oven" and fat and one.food.kind not in _NOT_TURNED and one.food.state != "frozen":
-        return f"add {called} {on}, and toss"
+        laid = has_two_sides(one)
+        return f"lay {called} {on.replace('to the', 'on the', 1)}" if laid else f"add {called} {on}, and toss"
     if place == "oven" and one.food.kind == "cheese":
         return f"scatter {called} over the tray"
     return f"add {called} {on}"

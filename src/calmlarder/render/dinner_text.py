@@ -7,6 +7,7 @@ from calmlarder.compose.dinner import Dinner, PlateUse
 from calmlarder.compose.own_oil import OWN_OIL
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.intake.cap_words import CAP_WORDS
+from calmlarder.kitchen.filling import IN_SHELLS
 from calmlarder.larder.with_bones import WITH_BONES
 from calmlarder.render.caution import CAUTION as CAUTION
 from calmlarder.render.nourishment import energy_words, protein_words, short_of_filling, short_of_protein
@@ -120,7 +121,7 @@ def _how(use: PlateUse, style: Style) -> str:
         "box": "from its box",
     }[use.how]
     if use.whole and use.how != "box":
-        how = "all of it"
+        how = f"all of it, {how}" if how.endswith(IN_SHELLS) else "all of it"
     weighed = use.how == "weigh"
     how = f"{how}, without its bones" if weighed and use.food in WITH_BONES else how
     how = ", ".join(filter(None, (how, style.manner.beside(use.grams))))
