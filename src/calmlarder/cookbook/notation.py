@@ -34,6 +34,11 @@ _INTO_A_SHAPE = re.compile(
     r"(?:cut|torn|broken|snapped|split|sliced|chopped|shaved|pulled|spirali[sz]ed)(?: up)? into\b"
     r"(?! (?:\w+ )?(?:pieces|joints|portions|quarters|parts|serving))[^,;()]{1,40}"  # a bird's tell that it is whole
 )
+# `soaked in 2 tbsp hot water`: water that comes with it, and no food beside it.
+_IN_ITS_WATER = re.compile(
+    r",?\s*\b(?:soaked|steeped|dissolved|infused|bloomed|softened|rehydrated|crushed|mixed|covered) (?:in|into|with)\b"
+    r"[^,;()]{0,30}?\bwater\b[^,;()]{0,30}"
+)
 # `white and green parts`, `green and white parts separated`: the whole of it.
 _SHADE = r"(?:(?:pale |light |dark )?green|white)s?"
 _BOTH_PARTS = re.compile(
@@ -248,7 +253,7 @@ def in_plain_words(line: str) -> str:
     for pattern, spoon in _SPOONS:
         line = pattern.sub(spoon, line)
     line = _TAKEN_OUT.sub("", _BOURBON.sub(r"\1 whiskey", _DRY_PULSES.sub("dried ", line)))
-    line = _A_FEW_OVER.sub("", line)
+    line = _IN_ITS_WATER.sub("", _A_FEW_OVER.sub("", line))
     line = _HALVES.sub(lambda found: f"{_G_OF_A_HALF[found[2]] * int(found[1])} g canned {found[2]}s", line)
     line = _COUPLE.sub("2 ", _SALT_AND_PEPPER.sub("salt and pepper", line))
     line = _MUCH_TOMATO_SAUCE.sub(r"\g<much>tomato pasta sauce", line)
