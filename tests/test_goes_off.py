@@ -39,6 +39,21 @@ def test_what_is_on_its_last_day_and_stays_out_is_named(
     assert said("dry white rice 1kg") == []
 
 
+def test_what_is_cooked_already_spares_some_of_the_dry(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """Protein of dry and of cooked white rice: usda_sr28 20052 and 20045, 2.42 g cooked from each gram."""
+    simmered = [one for one in patterns if one.id == "coconut-braise"]
+    lines = ["cooked white rice 121g", "dry white rice 1kg", "firm tofu 400g", "spinach 300g", "coconut milk", "ginger"]
+    dinner = compose(lots_of(lines), wanting(people=3, seconds=60), simmered, tables).dinners[0]
+    assert "dry white rice" in {use.name for use in dinner.uses}
+    told = [one for one in dinner.cautions if one.startswith("Cooked white rice (121 g) is there")]
+    assert len(told) == 1
+    assert told[0].endswith("boil 50 g less of the dry white rice.")
+    assert not any("Left for the next days: cooked white rice" in one for one in dinner.cautions)
+
+
 def test_what_is_left_out_on_its_last_day_says_so(
     tables: Tables, lots_of: Callable[[Sequence[str]], list[Lot]], wanting: Callable[..., DinnerRequest]
 ) -> None:

@@ -59,10 +59,31 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
     others = [thing for thing in once if thing not in fitting and not may_be_planned(thing, plan, tables)]
     used = {use.option.offered.lot.id for use in plan.uses}
     said = {thing.lot.id for thing in passed if is_last_day(thing.lot) or (thing.lot.days_left or 0) < 0}
-    waits = _left_for_other_days(plan, passed, said | {thing.lot.id for thing in soon}, tables)
-    return tuple(
-        dict.fromkeys((*told, *_soon(fitting, used, tables), *_for_others(others[:_MOST_TOLD], used, tables), *waits))
-    )
+    warmed = {thing.lot.id: words for thing in passed if (words := _warmed_too(thing, plan, tables))}
+    fitting = [thing for thing in fitting if thing.lot.id not in warmed]
+    waits = _left_for_other_days(plan, passed, {*said, *warmed, *(thing.lot.id for thing in soon)}, tables)
+    kept = (*_soon(fitting, used, tables), *_for_others(others[:_MOST_TOLD], used, tables), *waits)
+    return tuple(dict.fromkeys((*told, *warmed.values(), *kept)))
+
+
+def _warmed_too(thing: Offered, plan: Plan, tables: Tables) -> str:
+    """What of a dry base need not be boiled where some is cooked already; nothing where this is no such thing.
+
+    Cooked rice is chilled soon, and warmed once until steaming hot: UK Food Standards Agency (recalled).
+    """
+    if thing.food.state not in COOKED_STATES or (thing.lot.safety_days_left or 0) < 0:
+        return ""
+    factors = {row.from_food: float(row.factor) for row in tables.conversions}
+    for use in plan.uses:
+        food = use.option.offered.food
+        if food.kind == thing.food.kind and food.state == "dry" and food.id in factors:
+            less = min(use.grams, thing.lot.grams / factors[food.id])
+            name = name_said(thing.food, thing.lot.line, tables).capitalize()
+            return (
+                f"{name} ({thing.lot.grams:.0f} g) is there: if it was chilled soon after cooking, warm it once, "
+                f"until steaming hot all through, and boil {5 * round(less / 5)} g less of the {food.name}."
+            )
+    return ""
 
 
 def _left_for_other_days(plan: Plan, passed: Sequence[Offered], said: Container[str], tables: Tables) -> Iterator[str]:
