@@ -20,7 +20,7 @@ DISHES = {
     "coleslaw mix (just the cabbage + carrot)": {"coleslaw-mix"},
     "salad mix (rocket + spinach)": {"lettuce"},
     "coleslaw mix (cabbage, carrot, onion)": set(),
-    "pizza (ham n pineapple)": set(),
+    "pizza (ham n pineapple)": {"pizza-meat"},
     "pasta salad (tuna, sweetcorn, mayo)": set(),
     "curry (chickpea and spinach)": set(),
     "stew (lentil & carrot)": set(),

@@ -102,7 +102,7 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("peppers 1 red 1/2 green", ["pepper-red", "pepper-green"]),
         ("tin of beans", ["baked-beans"]),
         ("tin of beans (kidney)", ["kidney-beans-canned"]),
-        ("leftover spag bol (onion in)", ["bolognese"]),
+        ("leftover spag bol (onion in)", ["spaghetti-bolognese"]),
         ("chicken thawing in fridge since last night", ["chicken-breast"]),
     ],
 )

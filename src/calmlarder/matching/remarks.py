@@ -130,6 +130,7 @@ _SAID_NO_FOOD = LatePattern(
     r"|(?:face|hand|body|sun|shaving|nappy|eye) (?:cream|butter|lotion|oil)"
     r"|(?:dog|cat|puppy|kitten) (?:meat|chews|biscuits)|camera film|ice ?packs?)\b.*"
     r"|(?:(?:\d+|an?|some|the|of|big|half|bags?|trays?|packs?) )*ice ?cubes\b.*"
+    r"|(?:(?:\d+|an?|some|the|of|big|half|bags?|trays?|packs?|blocks?) )*(?:crushed )?ice(?: bags?| trays?)?"
 )
 
 # Boxes that stand ready for somebody: nobody is told what is in them.

@@ -55,7 +55,8 @@ _ALIASES = {
 # What packs, bunches and bowls are called in other kitchens.
 _ELSEWHERE = {
     "bori": "sack", "ikat": "bunch", "tali": "bunch", "judi": "bunch", "maco": "bunch", "manojo": "bunch",
-    "mazzo": "bunch", "bund": "bunch", "btl": "bottle", "bnch": "bunch", "bch": "bunch", "papan": "block",
+    "mazzo": "bunch", "bund": "bunch", "btl": "bottle", "bot": "bottle", "bnch": "bunch", "bch": "bunch",
+    "papan": "block",
     "katori": "bowl", "lata": "tin", "bote": "jar", "frasco": "jar", "flasche": "bottle", "paquet": "packet",
     "paquete": "packet", "boite": "tin", "paczka": "packet", "sloik": "jar", "puszka": "tin", "dabba": "box",
     "pkg": "packet", "lg": "large", "lge": "large", "lrg": "large", "med": "medium", "sm": "small", "sml": "small",

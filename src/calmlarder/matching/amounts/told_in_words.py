@@ -56,6 +56,8 @@ _DOZEN_AND_SOME = LatePattern(
 _HANDFUL_OF_BOTH = LatePattern(
     r"\b((?:a )?handful)(?: of)? (?!mac )([a-z]{4,}s?) (?:n|and|&|\+) ([a-z]{4,})(?=\s*$)", needs=("handful",)
 )
+_HAND_FULL = LatePattern(r"\bhands? ?full?s?\b(?! of (?:bananas|plantain))")
+_QUARTERS = LatePattern(r"(?<![\w/.])3 ?(?:qtrs?|quarters?)(?: of)?(?: an?| the)?\b")  # `3 qtr bag spinach`
 _TWO_HANDS = LatePattern(r"\b(?:a )?double handful\b")
 _PACK_BEHIND = LatePattern(r"(?<=[a-z]s )(?:packs?|pk|pck|packet|pkt)\.? ?(\d{1,2})(?=\s*(?:$|[,;)]))")  # `wraps pk 8`
 # For one it comes in pots, and in a big one for all.
@@ -82,6 +84,8 @@ def amounts_plainly(text: str) -> str:
     text = _WORD_LEFT.sub(lambda found: f"{WHOLE_WORDS[found[1]]} left", text)
     text = _END_OF.sub("heel", text)
     text = _HANDFUL_OF_BOTH.sub(r"\1 \2, \1 \3", text)
+    text = _HAND_FULL.sub("handful", text) if "hand" in text else text
+    text = _QUARTERS.sub("3/4", text) if "q" in text else text
     text = _TWO_HANDS.sub("2 handfuls", text)
     text = _PACK_BEHIND.sub(r"\1", text)
     text = _BIG_POT.sub("tub", text) if "yog" in text else text

@@ -246,6 +246,8 @@ def _made(reading: Reading, words: Words) -> set[str]:
     said = reading.takes - frozenset(FITS) - SELF_MADE
     if said == {"chilli"} and any(token.typed == "portion" for token in tokens):
         return {"leftover"}  # nobody portions a pepper
+    if "stew" in said and any(token.typed == "portion" for token in tokens):
+        return {"leftover"}  # `stew, beef, 2 portions` was cooked
     is_dish = bool(said & (DISHES | DISH_WHEN_MADE)) and said <= DISH_WHEN_MADE and said != {"pasta"}
     return {"leftover"} if made and is_dish else set()
 

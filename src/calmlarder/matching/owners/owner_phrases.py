@@ -152,6 +152,9 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = signs.BELONGS.search(text)
     if found:
         return None if found[1] in NOBODY else found[1], None, _cut(text, found)
+    found = signs.ONLY_FOR.search(text)
+    if found and is_person(found[1] or found[2], lexicon):
+        return bare_name(found[1] or found[2]), None, _cut(text, found)
     found = signs.KEPT_FOR.search(text)
     if found:
         owner, _, rest = _open(_cut(text, found).strip(" ,;-"), lexicon)

@@ -34,6 +34,12 @@ FOR_TONIGHT = LatePattern(
 FOR_HIM_ONLY = LatePattern(
     r"(?:only|just) for (?:my |our |the )?([a-z]+)|for (?:my |our |the )?([a-z]+) only", needs=("only", "just")
 )
+# The same before a food or behind it: `for dad only - blue cheese`.
+ONLY_FOR = LatePattern(
+    r"^(?:only |just )?for (?:my |our |the )?([a-z]+) only\b\s*[-:,]*\s*(?=[a-z\d])"
+    r"|[,;-]?\s*\bfor (?:my |our |the )?([a-z]+) only$",
+    needs=("only",),
+)
 TODAY_ONLY = LatePattern(r"\bfor (?=today only\b)")
 # What comes from somebody's hens, tree or kitchen, or was made, sent or given by somebody, is ours.
 GIVEN_BY = LatePattern(

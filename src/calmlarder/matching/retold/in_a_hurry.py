@@ -20,6 +20,7 @@ _FILM = LatePattern(
 )
 # A dish, and neither salt nor pepper beside it.
 _SALT_N_PEPPER = LatePattern(r"\bsalt ?(?:n|and|&|\+) ?pep+er (?=(?:squid|calamari)\b)")
+_ON_TURN = LatePattern(r"\bon turn\b")
 _DRY_LOOKING = LatePattern(r"\bdry[ -]looking\b")
 _DODGY_LOOKING = LatePattern(r"\b(?:off|suspect|sketchy|questionable|grim|rough)[ -]looking\b")
 # How many there are is told by the number beside it.
@@ -52,6 +53,7 @@ def in_a_hurry(text: str, lexicon: Lexicon) -> str:
     text = _FILM.sub(r"\1", text) if "cling" in text else text
     if "looking" in text:
         text = _DODGY_LOOKING.sub("dodgy", _DRY_LOOKING.sub("a bit dry", text))
+    text = _ON_TURN.sub("on the turn", text) if "on turn" in text else text
     text = _GLUT.sub(" ", text) if "glut" in text and _NUMBER.search(text) else text
     if "windfall" in text and _FALLS.search(text):
         text = _WINDFALL.sub(" ", text)

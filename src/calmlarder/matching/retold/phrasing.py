@@ -66,6 +66,7 @@ _WHOLE_BIRD = LatePattern(
 _TAKEAWAY = LatePattern(
     r"\b(?:(?:indian|chinese|thai|japanese|mexican|italian|vietnamese|korean|turkish|greek|lebanese) )?"
     r"take[ -]?(?:aways?|outs?)\b(?! (?:box|container|tub))\s*[:-]?"
+    r"|\bleft ?over (?:indian|chinese|thai|japanese|mexican|vietnamese|korean|turkish|greek|lebanese)\s*[:-]"
 )
 _READY_MEAL = LatePattern(r"(?<=[a-z]{3} )(?:ready|microwave|tv)[ -]?(?:meals?|dinners?)\b")
 _OWN_NAME = LatePattern(
@@ -328,7 +329,7 @@ def plainly_put(text: str) -> str:
     text = _SPRINKLE_OF.sub("a little bit of ", text) if "sprinkl" in text or "mouthful" in text else text
     text = _LOW_FODMAP.sub("low fodmap", text) if "fo" in text else text
     text = _PUNYA.sub(r" (\1's)", text) if "punya" in text else text
-    if "take" in text and _OWN_NAME.search(text):
+    if ("take" in text or "left" in text) and _OWN_NAME.search(text):
         text = _TAKEAWAY.sub("leftover ", text)
     if "meal" in text or "dinner" in text:
         text = _READY_MEAL.sub(" ", text) if _MADE_DISH.search(text) or _OWN_NAME.search(text) else text

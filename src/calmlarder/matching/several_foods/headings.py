@@ -105,7 +105,7 @@ def without_heading(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) 
     return [kind] if is_one else parts
 
 
-def without_head_of_bracket(parts: list[Part]) -> list[Part]:
+def without_head_of_bracket(parts: list[Part], bracket: str) -> list[Part]:
     """The parts of a line with a bracket, without a first one that only heads what is listed there.
 
     As in `salad stuff (lettuce, cucumber, tomatoes)` and `bag of leaves (rocket, spinach)`; these share the bag.
@@ -115,7 +115,8 @@ def without_head_of_bracket(parts: list[Part]) -> list[Part]:
     head, *kinds = parts
     if head.named.foods in [part.named.foods for part in kinds]:
         return kinds
-    if not {singular(word) for word in head.said.split()} <= _HEADING_WORDS:
+    told = [piece for piece in SPLIT.split(bracket) if piece.strip(ENDS)]
+    if len(told) != len(kinds) or not {singular(word) for word in head.said.split()} <= _HEADING_WORDS:
         return parts
     if head.amount.how == "none" or any(part.amount.how != "none" for part in kinds):
         return kinds

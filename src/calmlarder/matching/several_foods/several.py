@@ -178,7 +178,7 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
     if "/" in text and len(several) == 2 and several[0].named.foods == several[1].named.foods:
         several = [max(several, key=lambda part: part.amount.how != "none")]  # one thing by two names
     several = told_twice(several) if brackets else several
-    several = without_head_of_bracket(several) if brackets else several
+    several = without_head_of_bracket(several, brackets[0]) if brackets else several
     if whole.named.partly and several:
         return several  # `tomatoes and basil` are no sauce of them
     if whole.named.outcome == "matched":
