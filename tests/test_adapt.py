@@ -247,6 +247,9 @@ def test_hundreds_of_ingredients_are_answered(size: int, tables: Tables, adapted
         ("leek-green", 297, "295 g leek greens"),
         ("chives", 4, "4 g chives"),
         ("asafoetida", 0.3, "1 pinch asafoetida"),
+        ("vinegar-rice", 12, "2 1/2 tsp rice vinegar"),
+        ("maple-syrup", 10, "1 1/2 tsp maple syrup"),
+        ("egg", 210, "4 eggs"),
     ],
 )
 def test_lines_as_a_cook_writes_them(food: str, grams: float, line_written: str, tables: Tables) -> None:

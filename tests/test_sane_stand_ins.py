@@ -161,3 +161,35 @@ def test_flakes_and_cayenne_are_no_mixed_powder(adapt: Adapt) -> None:
     steps = "1. Fry the onions in the oil. Simmer it all."
     assert "chilli" not in " ".join(adapt("Soup", "a pinch of cayenne", *rest, steps=steps)["remarks"])
     assert "chilli" in " ".join(adapt("Soup", "1 tsp kashmiri chilli powder", *rest, steps=steps)["remarks"])
+
+
+def test_one_flour_for_all_of_a_dish(adapt: Adapt) -> None:
+    """Nobody opens a second bag for a spoon in the sauce (recalled cookery)."""
+    found = adapt("Cutlets", "For the sauce", "1 tbsp plain flour", "300ml water", "For the crumb", "75g plain flour",
+                  "100g breadcrumbs", "2 eggs", "400g firm tofu", "2 tbsp oil", serves=2,
+                  steps="1. Boil the water with the flour. Dip the tofu in flour, egg and crumbs. Fry in the oil.")  # fmt: skip
+    flours = [line for line in _lines(found).splitlines() if "flour" in line]
+    assert len(flours) == 2
+    assert all("gluten-free" in line for line in flours)
+
+
+def test_what_does_the_work_of_an_unknown_food_comes_for_it(adapt: Adapt) -> None:
+    """A sour syrup in a dressing is lemon and something sweet (recalled cookery)."""
+    found = adapt("Salad", "1 tbsp pomegranate molasses", "3 tbsp olive oil", "200g lettuce", "200g tomatoes",
+                  steps="1. Shake the molasses with the oil. Toss it with the lettuce and tomatoes.")  # fmt: skip
+    assert {one["food"] for one in found["changes"][0]["to"]} == {"maple-syrup", "lemon-juice"}
+
+
+def test_apple_in_a_cold_bowl_of_milk_is_no_orange(adapt: Adapt) -> None:
+    """Overnight oats want berries or banana in the place of grated apple (recalled cookery)."""
+    found = adapt("Overnight oats", "50g rolled oats", "1 small apple, grated", "150ml lactose-free milk", serves=1,
+                  steps="1. Stir everything together and leave it in the fridge overnight.")  # fmt: skip
+    assert not {"orange", "clementine"} & {one["food"] for one in found["changes"][0]["to"]}
+
+
+def test_three_beans_of_which_one_stays_are_beans(adapt: Adapt) -> None:
+    found = adapt("Smoky three-bean chilli", "1 can kidney beans, drained", "1 can black beans, drained",
+                  "1 can pinto beans, drained", "800g canned tomatoes",
+                  steps="1. Simmer the beans in the tomatoes for 20 minutes.")  # fmt: skip
+    assert str(found["recipe"]).startswith("Smoky bean chilli")
+    assert "cannot stay" not in " ".join(found["remarks"])

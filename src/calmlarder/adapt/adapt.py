@@ -12,6 +12,7 @@ from calmlarder.adapt.dropped import only_changes
 from calmlarder.adapt.left_open import left_out_unread, so_much_of_it
 from calmlarder.adapt.loads import LineLoad, loads_of, passed
 from calmlarder.adapt.model import Adapted, Amount, Brought, Change, Eaters, Status
+from calmlarder.adapt.one_sort import of_one_sort
 from calmlarder.adapt.open_lines import IN_LEAVES, may_go_unknown, open_lines
 from calmlarder.adapt.reasons import (
     at_heat,
@@ -28,6 +29,7 @@ from calmlarder.adapt.told import NOTHING_TOLD, Told
 from calmlarder.adapt.triggers import with_triggers
 from calmlarder.cookbook.recipe import IngredientRead
 from calmlarder.intake.diet_and_allergens import allergens_met
+from calmlarder.intake.profile import Profile
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import ALLERGENS
@@ -70,6 +72,7 @@ def adapt(
             "best": "adapted", "found": "adapted_best_found", "none": "cannot", "open": "open",
         }  # fmt: skip
         status = answers[solved.kind]
+        solved = _of_one_sort(opened, solved, limits)
     changes = with_eggs_that_bind(
         _changes(opened, solved, serves, eaters, over, tables), lines.counted, tables, told.binds
     )
@@ -100,6 +103,15 @@ def adapt(
         changes=changes,
         unread=with_triggers(unread, reads, eaters, tables),
     )
+
+
+def _of_one_sort(opened: Sequence[Open], solved: Solved, limits: Profile) -> Solved:
+    """The same with one flour or milk for all lines of it, where that passes no limit."""
+    if not solved.chosen:
+        return solved
+    chosen = of_one_sort(opened, solved.chosen)
+    brings = [one for line, number in zip(opened, chosen, strict=True) for one in line.choices[number].brings]
+    return solved if passed(brings, solved.serves, limits) else solved._replace(chosen=chosen)
 
 
 def _in_order(change: Change) -> tuple[bool, int]:

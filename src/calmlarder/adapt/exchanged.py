@@ -86,6 +86,7 @@ def _raising(line: Counted, candidate: Candidate, dish: Dish) -> list[Written]:
     return [written(powder, flour * _POWDER, dish.tables, sure=dish.eaters.sure)]
 
 
+_SEVERAL_OF_IT = re.compile(r"(?<=gluten-free )(pitta|naan|bagel|baguette)\b(?!s)")
 _ONE_OF_THEM = re.compile(r"\b(roll|cube|tortilla|bun|wrap|bagel)s\b")
 
 
@@ -108,7 +109,7 @@ def _line_of(part: Serving, line: Counted, halved: str, dish: Dish) -> Written:
         return Written(f"{own.line} {words}", own.amount.model_copy(update={"sure": dish.eaters.sure}))
     counted = in_own_count(line.read, part.food, grams, dish.tables)
     if counted is not None:
-        words = _ONE_OF_THEM.sub(r"\1", words) if counted.line == "1" else words
+        words = _ONE_OF_THEM.sub(r"\1", words) if counted.line == "1" else _SEVERAL_OF_IT.sub(r"\1s", words)
         return Written(f"{counted.line} {words}", counted.amount.model_copy(update={"sure": dish.eaters.sure}))
     return written(part.food, grams, dish.tables, words, dish.eaters.sure)
 

@@ -59,6 +59,7 @@ _SEASONS_G = 10  # a usual portion below it seasons a dish, whatever the title s
 _SEASONED_G = 30  # g a serving, a big spoonful or two: ours
 _MEAT = frozenset({"meat", "poultry"})
 _SAVOURY = frozenset({"allium", "meat", "poultry", "fish", "pulse"})
+_MILKY = frozenset({"milk", "yoghurt", "plant-drink"})  # in a cold bowl of it nobody wants oranges: common practice
 _BREAKFAST_FRUIT = frozenset(
     {"blueberry", "banana-firm", "pineapple-canned"}
 )  # in a pilaf or a korma nobody wants them
@@ -165,9 +166,12 @@ def _out_last(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
     if line.read.optional and free:  # lactose-free yoghurt is the yoghurt
         least = min(free) + prices.POINT
         return [c._replace(price=max(c.price, least)) if c.kind == "out" else c for c in choices]
-    if line.read.optional or line.breaks or line.amount is None or line.profile is None:
+    if line.read.optional or line.breaks or line.amount is None:
         return choices
     rest = [choice.price for choice in choices if choice.kind not in {None, "out"}]
+    if line.profile is None:  # what nobody knows goes, and what does its work comes
+        least = min(rest, default=0) + prices.POINT
+        return [c._replace(price=max(c.price, least)) if c.kind == "out" else c for c in choices]
     if rest and line.food.id in dish.told.thrown_away and line.food.kind == "allium" and line.food.id != _GARLIC:
         return [
             c._replace(price=min(rest) - 1) if c.kind == "out" else c for c in choices
@@ -254,8 +258,10 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         fit = [one for one in fit if "toast" not in one.when] or fit
     if line.food.kind == "pulse" and line.food.id in dish.told.blended and not dish.told.brothy:
         fit = [one for one in fit if not any(part.food.kind in _NO_CREAM for part in one.parts)]
-    if line.food.kind == "fruit" and _GRATED.search(line.read.text):
+    if line.food.kind == "fruit" and _GRATED.search(line.read.text) and (dish.kinds & _SAVOURY or dish.told.savoury):
         fit = [one for one in fit if not any(part.food.id in _PUDDING_FRUIT for part in one.parts)]
+    if line.food.kind == "fruit" and use == "raw" and dish.kinds & _MILKY and not dish.kinds & _SAVOURY:
+        fit = [one for one in fit if not any(part.food.kind == "citrus" for part in one.parts)] or fit
     if line.food.kind == "bread" and _TORN.search(line.read.text):
         fit = [one for one in fit if all(part.food.kind == "bread" for part in one.parts)] or fit
     if line.food.id not in dish.told.blended:

@@ -119,12 +119,13 @@ def another_dish(
 ) -> tuple[str, ...]:
     """A remark where nothing of what the title names stays, or no sane change was found; else nothing."""
     gone = []
+    left = _left(reads, adapted, told, tables)
     for change in adapted.changes:
         food = reads[change.place].food if change.place is not None else None
         half = prices.LEAST_OF_A_MAIN * float(sum(one.grams for one in change.to))
         stays = {one.food for one in change.to if one.food == food or one.grams >= half}
         replaced = food is not None and change.change in {"swap", "out"} and told.is_titled(food)
-        if food is not None and replaced and not _stays(food, stays, told, tables):
+        if food is not None and replaced and not _stays(food, stays | left, told, tables):
             gone.append(tables.food_by_id[food].name)
     if not gone and adapted.status not in {"cannot", "open"}:
         return ()
@@ -138,6 +139,13 @@ def another_dish(
     if gone and not (set(words_of(recipe.title)) & set(words_of(nearest))) - foods:
         return (head,)
     return (f"{head} Nearest of the program's own dishes: {nearest}.".strip(),)
+
+
+def _left(reads: Sequence[IngredientRead], adapted: Adapted, told: Told, tables: Tables) -> set[str]:
+    """The pulses of the title that other lines keep: a chilli of three beans that keeps one is that chilli."""
+    gone = {change.place for change in adapted.changes if change.change in {"swap", "out"}}
+    foods = {read.food for place, read in enumerate(reads) if read.food and place not in gone}
+    return {food for food in foods if food and told.is_titled(food) and tables.food_by_id[food].kind == "pulse"}
 
 
 _MOST_NAMED = 4  # foods that carry it: ours

@@ -22,6 +22,7 @@ _STATES = frozenset({
     "tinned", "drained", "syrup",
 })  # fmt: skip
 
+_SO_MANY_BEANS = re.compile(r"\b(?:two|three|four|five|six|seven|[2-7])[- ](?=beans?\b)", re.IGNORECASE)
 _DAL = re.compile(r"\b(?:da+h?ls?|dhals?)\b", re.IGNORECASE)
 _AND_BEFORE = re.compile(r"\s+(?:and|&)\s+(?:[a-z]+ )?$")
 _AND_BEHIND = re.compile(r"\s*(?:,|&|\band)\s*$")
@@ -35,7 +36,13 @@ def retitled(title: str, reads: Sequence[IngredientRead], adapted: Adapted, told
         for place, read in enumerate(reads)
         if read.food and all(change.place != place for change in adapted.changes)
     }
+    several = _SO_MANY_BEANS.search(title)
+    if several and any(tables.food_by_id[food].kind == "pulse" for food in stays):
+        title = f"{title[: several.start()]}{title[several.end() :]}"  # of three kinds there may be two now
+        title = f"{title[:1].upper()}{title[1:]}"
     for food, change in _gone(reads, adapted, told):
+        if several and tables.food_by_id[food].kind == "pulse":
+            continue
         if food in stays:
             title = _with_the_larger(title, food, change, tables)
         else:

@@ -16,6 +16,7 @@ from calmlarder.tables.rows import Food
 
 BY_THE_PIECE = frozenset({"bread", "wrap"})
 CUBE = "stock-cube-plain"
+_EGG = "egg"
 _SAUSAGES = "sausages"
 # Poured things are told in millilitres, weighed by what a cup of them weighs.
 _POURED = frozenset({"oil", "soy-sauce", "acid", "milk", "cream", "plant-drink", "stock", "juice"})
@@ -40,7 +41,16 @@ _SPOONS = (
     "5 tsp",
     "2 tbsp",
 )
-_BIG_SPOONS = ("2 tsp", "1 tbsp", "1 1/2 tbsp", "2 tbsp", "3 tbsp", "4 tbsp")  # of syrup and sugar; more is weighed
+_BIG_SPOONS = (
+    "1 tsp",
+    "1 1/2 tsp",
+    "2 tsp",
+    "1 tbsp",
+    "1 1/2 tbsp",
+    "2 tbsp",
+    "3 tbsp",
+    "4 tbsp",
+)  # of syrup and sugar; more is weighed
 # Of what is poured by the spoon so many are as near as any jug.
 _POURED_SPOONS = (
     "1 tsp", "1 1/2 tsp", "2 tsp", "2 1/2 tsp", "1 tbsp", "4 tsp", "1 1/2 tbsp", "5 tsp", "2 tbsp", "2 1/2 tbsp",
@@ -74,6 +84,10 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     `words` are what the line calls the food, its name where there are none.
     """
     words = words or food.name
+    if food.id == _EGG and (eggs := _in_eggs(grams, food, tables)) is not None:
+        count, whole = eggs
+        words = words if count > 1 else re.sub(r"\beggs\b", "egg", words, count=1)
+        return Written(f"{count} {words}", whole.model_copy(update={"sure": sure}))
     if grams < _ON_THE_SCALE or (food.kind == "spice" and grams < _MOST_SPOONED):
         spoon = min(_spoons(food, tables), key=lambda one: abs(one[1].grams - grams), default=None)
         least = spoon is not None and food.kind == "spice" and grams < spoon[1].grams  # a pinch is the least there is
@@ -100,6 +114,14 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     sane = _sane(grams)
     amount = Amount(food=food.id, grams=sane, high=sane, weighed=True, sure=sure)
     return Written(f"{float(sane):g} g {words}", amount)
+
+
+def _in_eggs(grams: Decimal, food: Food, tables: Tables) -> tuple[int, Amount] | None:
+    """So many whole eggs as come nearest, one at least."""
+    one = amount_told("1", food, tables)
+    count = max(1, int((grams / one.grams).quantize(Decimal(1), ROUND_HALF_UP))) if one is not None else 0
+    amount = amount_told(str(count), food, tables) if count else None
+    return (count, amount) if amount is not None else None
 
 
 def in_own_measure(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> Written | None:

@@ -23,7 +23,7 @@ MOST_BYTES = 5_000_000
 _EATEN_ONE_EACH = re.compile(
     r"(?:about )?(\d{1,2}) (?:(?:large|big|generous|thick|good|medium|regular) )?"
     r"(?:slices?|muffins?|cupcakes?|scones?|buns?|bars?|squares?|brownies|blondies|flapjacks?|wraps?|burgers?|tartlets"
-    r"|pasties|traybake squares)\b",
+    r"|fingers|pieces|wedges|doughnuts?|tarts|cakes|pasties|traybake squares)\b",
     re.IGNORECASE,
 )
 

@@ -35,6 +35,8 @@ _SPOONS = frozenset({"tsp", "tbsp", "pinch", "dash", "splash", "drizzle", "squee
 _NEVER_SPOONED = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "potato", "meat", "poultry", "fish"})
 
 
+_BY_PIECES = frozenset({"bread", "wrap"})
+_NO_AMOUNT = {"grams_low": None, "grams": None, "grams_high": None, "weighed": False}
 _SCALES = re.compile(r"\W*(?:\d{1,2}(?:/\d)?x\W*){2,}", re.IGNORECASE)  # buttons of a page: `1x 2x 3x`
 
 
@@ -298,11 +300,18 @@ class LineReader:
     def _of_one_amount(self, found: Found, reads: list[IngredientRead]) -> list[IngredientRead]:
         """One amount over several foods; a spoon is of what is spooned (`4 tbsp cream and crusty bread`)."""
         whole = [food is not None and food.kind in _NEVER_SPOONED for food in map(self._food_of, reads)]
+        kinds = [food.kind if food is not None else "" for food in map(self._food_of, reads)]
+        if found.main is not None and found.main.unit is None and kinds[0] in _BY_PIECES and kinds.count(kinds[0]) == 1:
+            bare_ones = [read.model_copy(update=_NO_AMOUNT) for read in reads[1:]]
+            return [reads[0], *bare_ones]  # `4 pittas and raita`: nobody counts raita
         spoon = found.main is not None and found.main.unit in _SPOONS and not all(whole)
         shared = len(reads) - sum(whole) if spoon else len(reads)
-        bare = {"grams_low": None, "grams": None, "grams_high": None, "weighed": False}
         return [
-            read.model_copy(update=bare) if spoon and is_whole else shared_out(read, shared) if shared > 1 else read
+            read.model_copy(update=_NO_AMOUNT)
+            if spoon and is_whole
+            else shared_out(read, shared)
+            if shared > 1
+            else read
             for read, is_whole in zip(reads, whole, strict=True)
         ]
 
