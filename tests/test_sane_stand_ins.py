@@ -167,7 +167,7 @@ def test_one_flour_for_all_of_a_dish(adapt: Adapt) -> None:
     """Nobody opens a second bag for a spoon in the sauce (recalled cookery)."""
     found = adapt("Cutlets", "For the sauce", "1 tbsp plain flour", "300ml water", "For the crumb", "75g plain flour",
                   "100g breadcrumbs", "2 eggs", "400g firm tofu", "2 tbsp oil", serves=2,
-                  steps="1. Boil the water with the flour. Dip the tofu in flour, egg and crumbs. Fry in the oil.")  # fmt: skip
+                  steps="1. Boil the water with the flour. Dip the tofu in flour, egg and crumbs. Fry it.")  # fmt: skip
     flours = [line for line in _lines(found).splitlines() if "flour" in line]
     assert len(flours) == 2
     assert all("gluten-free" in line for line in flours)

@@ -86,7 +86,7 @@ def _raising(line: Counted, candidate: Candidate, dish: Dish) -> list[Written]:
     return [written(powder, flour * _POWDER, dish.tables, sure=dish.eaters.sure)]
 
 
-_SEVERAL_OF_IT = re.compile(r"(?<=gluten-free )(pitta|naan|bagel|baguette)\b(?!s)")
+_SEVERAL_OF_IT = re.compile(r"(?<=gluten-free )(pitta|bagel|baguette)\b(?!s)")
 _ONE_OF_THEM = re.compile(r"\b(roll|cube|tortilla|bun|wrap|bagel)s\b")
 
 

@@ -144,7 +144,8 @@ def another_dish(
 def _left(reads: Sequence[IngredientRead], adapted: Adapted, told: Told, tables: Tables) -> set[str]:
     """The pulses of the title that other lines keep: a chilli of three beans that keeps one is that chilli."""
     gone = {change.place for change in adapted.changes if change.change in {"swap", "out"}}
-    foods = {read.food for place, read in enumerate(reads) if read.food and place not in gone}
+    foods = {read.food for place, read in enumerate(reads) if place not in gone}
+    foods |= {one.food for change in adapted.changes for one in change.to}  # some of it kept
     return {food for food in foods if food and told.is_titled(food) and tables.food_by_id[food].kind == "pulse"}
 
 
