@@ -121,3 +121,24 @@ def test_raw_nuts_over_a_hot_dinner_are_toasted(
 def test_fillets_bake_no_longer_than_cooks_say(tables: Tables, food: str, most: int) -> None:
     """Thin white fillets 10 to 12 minutes at 200 °C, thick salmon 12 to 15 (recalled cookery)."""
     assert 8 <= tables.food_by_id[food].minutes["roast"] <= most
+
+
+@pytest.mark.parametrize("root", ["parsnip", "swede", "turnip", "celeriac", "beetroot"])
+def test_roots_that_roast_long_are_cut_thick(tables: Tables, root: str) -> None:
+    """Cubes of a centimetre are black in 35 minutes at 200 °C: recalled cookery."""
+    food = tables.food_by_id[root]
+    assert food.minutes["roast"] >= 35
+    assert food.prep_for("roast") == "peeled, in thick pieces"
+    assert food.prep_for("boil") == "peeled, in 1 cm pieces"
+
+
+def test_neck_of_lamb_is_cut_up_and_covered_as_what_is_diced(tables: Tables) -> None:
+    """A tough cut dries out in the open: recalled cookery."""
+    told = made_ready("whole", tables.food_by_id["lamb-roast"], Told("lamb neck 600g"), mashed=False)
+    assert told == "large pieces halved"
+
+
+def test_duck_fries_on_its_skin_first(tables: Tables) -> None:
+    """Recalled cookery."""
+    duck = thing(tables, "duck", "protein")._replace(prep="skin scored, patted dry")
+    assert "skin side down first, turning once, until browned" in finer("Fry it in oil until browned.", "pan", [duck])

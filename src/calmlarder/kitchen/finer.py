@@ -77,7 +77,10 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = _fat_poured(said, things)
         said = _until_wilted(said, things)
     if place == "pan" and any(has_two_sides(one) for one in things):
-        said = _TURNED.sub(r"\1, turning once,", said, count=1)
+        turned = (
+            "skin side down first, turning once" if any(one.food.id == "duck" for one in things) else "turning once"
+        )
+        said = _TURNED.sub(rf"\1, {turned},", said, count=1)
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
     if not any(one.food.kind in _TOUGH and one.minutes >= _TOUGH_FROM for one in things):
