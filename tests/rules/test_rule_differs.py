@@ -17,6 +17,7 @@ EARLIER = Differs([Eats("tofu", "rice", frozenset({"carrot"}))])
         ({}, False),
         ({"tofu-firm": 0, "tempeh": 80}, True),
         ({"rice-white-cooked": 0, "rice-noodles-dry": 60}, True),
+        ({"rice-white-cooked": 0}, False),  # the same without its rice
         ({"kale": 80}, True),  # as much as of the old ones
         ({"kale": 40}, False),
     ],

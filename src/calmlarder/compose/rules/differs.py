@@ -10,7 +10,8 @@ from calmlarder.compose.variables import DishVariables
 class Differs:
     """From each earlier dinner: another main protein, or another base, or half of its vegetables by weight are new.
 
-    Another means that the main one of the earlier dinner is not in this one.
+    Another means that there is one, and the main one of the earlier dinner is not in this one: the same salmon without
+    its potatoes is no other dinner.
     """
 
     def __init__(self, earlier: Sequence[Eats]) -> None:
@@ -21,16 +22,14 @@ class Differs:
         for eats in self._earlier:
             ways = [draft.model.new_bool_var("") for _ in range(3)]
             draft.model.add(sum(ways) >= draft.active)
-            self._without(draft, [n for n in _of(draft, "protein") if _protein(draft, n) == eats.protein],
-                          eats.protein, "protein", ways[0])  # fmt: skip
-            self._without(draft, [n for n in _of(draft, "base") if _base(draft, n) == eats.base],
-                          eats.base, "base", ways[1])  # fmt: skip
+            same = [n for n in _of(draft, "protein") if _protein(draft, n) == eats.protein]
+            self._without(draft, same, "protein", ways[0])
+            self._without(draft, [n for n in _of(draft, "base") if _base(draft, n) == eats.base], "base", ways[1])
             self._new_vegetables(draft, eats, ways[2])
 
-    def _without(self, draft: DishVariables, same: list[int], had: str | None, role: str, way: Any) -> None:
-        """None of these, or, where the earlier dinner had none of the role, at least one."""
-        if had is None:
-            draft.model.add(sum(draft.used[n] for n in _of(draft, role)) >= way)
+    def _without(self, draft: DishVariables, same: list[int], role: str, way: Any) -> None:
+        """None of these, and at least one of the role."""
+        draft.model.add(sum(draft.used[n] for n in _of(draft, role)) >= way)
         for number in same:
             draft.model.add(draft.used[number] + way <= 1)
 
