@@ -48,6 +48,33 @@ def test_no_tahini_dressing_without_something_sour(cook: Cook) -> None:
     assert "tahini" in foods(cook([*WARM, "tahini", "lemon"], "warm-salad"))
 
 
+def test_a_bag_of_leaves_on_its_last_day_lies_beside_the_ragu(cook: Cook) -> None:
+    """And bacon makes no stew where there are eggs; recalled cookery."""
+    ragu = ["gluten-free penne 500g", "beef mince 400g", "passata 500g", "parmesan", "lettuce use by today"]
+    assert "lettuce" in foods(cook(ragu, "ragu"))
+    assert cook(["potatoes 1kg", "bacon 200g", "spinach 200g", "tomatoes x4"], "tomato-stew") is None
+
+
+def test_a_peanut_dressing_has_its_chilli_and_its_sugar(cook: Cook) -> None:
+    """As a cook of Java makes it; recalled cookery."""
+    lines = ["rice noodles 300g", "firm tofu 400g", "carrots x4", "peanut butter", "soy sauce", "lime", "maple syrup",
+             "chilli flakes"]  # fmt: skip
+    assert {"maple-syrup", "chilli-flakes"} <= foods(cook(lines, "peanut-sauce-plate"))
+
+
+def test_adobo_of_belly_has_an_egg_beside_it_and_its_aubergine_in_the_sauce(cook: Cook) -> None:
+    """Recalled cookery."""
+    lines = ["white rice 1kg", "pork belly 400g", "aubergine", "eggs x4", "soy sauce", "white vinegar", "bay leaves"]
+    assert {"aubergine", "egg"} <= foods(cook(lines, "adobo"))
+
+
+def test_two_thighs_each_and_none_is_left_over(cook: Cook) -> None:
+    """Four among two: nobody is given one and a half. Common practice, no source."""
+    dinner = cook(["potatoes 1kg", "chicken thighs 400g", "carrots x4", "broccoli", "olive oil", "lemon", "thyme"])
+    assert dinner is not None
+    assert next(use.grams for use in dinner.uses if use.food == "chicken-thigh") in {200, 400}
+
+
 CHOWDER = ["potatoes 1kg", "smoked tofu 400g", "carrots x4", "soya drink (from soya protein) 1 litre"]
 
 
