@@ -122,6 +122,10 @@ def test_not_in_the_tables(line: str, lines: LineReader) -> None:
         ("6 canned water chestnuts, sliced", 42.0),
         ("seeds of 1/2 pomegranate", 45.0),
         ("pulp of 2 passion fruit", 36.0),
+        # Juice of half a lemon: half of USDA SR28 portions 09152; a spoon of paste is a third of a big one (recalled).
+        ("juice 1/2 lemon", 24.0),
+        ("zest & juice 1 orange", 86.0),
+        ("2 tsp rogan josh paste", 10.0),
         # NIST Handbook 44, Appendix C: 1 lb is 453.6 g, 1 oz 28.35 g, a US fluid ounce 29.57 ml.
         ("1 lb potatoes", 453.6),
         ("1 lb 2 oz potatoes", 510.3),

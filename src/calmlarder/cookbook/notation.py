@@ -93,6 +93,11 @@ _PART_OF = re.compile(
     r"(?:(?:cut|stripped|picked|scraped|scooped) )?(?:of|from|off) "
     r"(?P<whole>(?:about )?(?:\d|half|an? |one|two|three|four|six).*)"
 )
+# `juice 1/2 lemon`, `zest & juice 1 orange`: so many of the fruit, where `of` was left out.
+_JUICE_WITHOUT_OF = re.compile(
+    r"^(?P<what>(?:(?:finely|freshly|grated|squeezed) ){0,2}(?:zest|juice|rind)(?: (?:and|&|\+) (?:zest|juice|rind))?) "
+    r"(?=(?:\d[\d/]*|half|an?|one|two) (?:(?:large|small|big|unwaxed|ripe|an?) )?(?:lemon|lime|orange)s?\b)"
+)
 # `1 pt / 570 ml`, `750 ml-1 litre / 1 1/4-1 3/4 pints`: the same twice, of which the one in grams or litres counts.
 _COUNT = rf"(?:\d+ \d/\d|\d+/\d|\d[\d.,]*(?: ?{_NUMBER})?|{_NUMBER})"
 _IN_METRIC = (
@@ -281,6 +286,7 @@ def in_plain_words(line: str) -> str:
     line = _THOUSANDS.sub(r"\1\2", line)
     for share, word in _SHARES:
         line = share.sub(word, line)
+    line = _JUICE_WITHOUT_OF.sub(r"\g<what> of ", line)
     part = _PART_OF.match(line)
     if part is not None:
         head, comma, tail = part["whole"].partition(",")
