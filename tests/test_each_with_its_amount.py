@@ -98,7 +98,7 @@ def test_several_of_a_kind_stand_beside_another_food_and_before_a_product_name_i
         ("lentil and tomato soup", {"soup-lentil"}),  # the richer one of what it may be
         ("pasta sauce tomato n garlic", {"pasta-sauce-tomato"}),
         ("yoghurt peach & passionfruit", {"yoghurt-fruit"}),
-        ("rice and chickpea curry", {"rice-white-dry", "curry-vegetable"}),
+        ("rice and chickpea curry", {"rice-white-dry", "curry-chickpea"}),
     ],
 )
 def test_what_tastes_of_two_things_is_one_thing(reader: LarderReader, line: str, foods: set[str]) -> None:

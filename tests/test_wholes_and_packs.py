@@ -91,6 +91,10 @@ from calmlarder.larder.lines_to_lots import LarderReader
         ("beef stroganoff", {"stroganoff": (150, 650)}),
         ("crab rangoon 6", {"crab-rangoon": (90, 260)}),
         ("hawaiian pizza 2 slices", {"pizza-meat": (110, 350)}),
+        ("bananas bunch of 5", {"banana-ripe": (390, 760)}),
+        ("bell peppers 3 color pack", {"pepper-yellow": (290, 560)}),
+        ("rice cakes (tteok)", {"rice-cakes-korean": (200, 1000)}),
+        ("leftover refried beans", {"chilli-bean": (150, 800)}),
         # one number for several kinds
         ("2 peppers red n yellow", {"pepper-red": (100, 200), "pepper-yellow": (100, 200)}),
         ("4 peppers, red and green", {"pepper-red": (220, 400), "pepper-green": (220, 400)}),
@@ -201,7 +205,19 @@ def test_short_words_that_may_mean_less_are_read_as_more(reader: LarderReader, l
     assert found.assumed
 
 
-@pytest.mark.parametrize("line", ["froz prawns", "mince froz"])
+@pytest.mark.parametrize(
+    ("line", "grams"),
+    [("rigatoni 200g, penne 300g", [200, 300]), ("cheddar 200g, mature cheddar 100g", [200, 100])],
+)
+def test_two_sorts_of_one_food_with_their_amounts_are_two_lots(
+    reader: LarderReader, line: str, grams: list[float]
+) -> None:
+    found = reader.read(line, "line")
+    assert found is not None
+    assert [lot.grams for lot in found.lots] == grams
+
+
+@pytest.mark.parametrize("line", ["froz prawns", "mince froz", "tilapia fillets 4 fz"])
 def test_frozen_in_short_is_in_the_freezer(reader: LarderReader, line: str) -> None:
     found = reader.read(line, "line")
     assert found is not None

@@ -56,7 +56,7 @@ _IN_PLACE = LatePattern(
 )
 # Frozen, with its slips, and as other tongues put it beside a food.
 _FROZEN = LatePattern(
-    r"\b(?:frozen|froz(?:n|ed?)?|frzn?|freezed|congelad[oa]s?|surgel(?:at[oaie]|[eé]e?s?)|gefroren\w*|mro[zż]on[aey]\w*"
+    r"\b(?:frozen|froz(?:n|ed?)?|frzn?|fz|freezed|congelad[oa]s?|surgel(?:at[oaie]|[eé]e?s?)|gefroren\w*|mro[zż]on[aey]\w*"
     r"|fryst\w?|fros(?:ne|sen))\b"
 )
 # What is out of the freezer has its days, whenever it went in.

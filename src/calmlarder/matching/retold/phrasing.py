@@ -233,7 +233,9 @@ _FREE_OF = LatePattern(r"\b([gld])/f\b")
 _DON_BLACK = LatePattern(r"\bdon (?=(?:black|ripe|yellow|brown)\b)(\w+)(?: finish)?")
 # The American word is of a mix, the British one of the chilli alone.
 _CHILI_POWDER = LatePattern(r"(?:(?<=^)|(?<=[,;.&+] )|(?<=\band ))chili powder\b(?! (?:blend|mix))")
-_BUNCH_OF_BANANAS = LatePattern(r"\bbunch\b(?=.*\bbananas?\b)|(?<=banana )bunch\b|(?<=bananas )bunch\b")
+_BUNCH_OF_BANANAS = LatePattern(
+    r"\bbunch\b(?=.*\bbananas?\b)|(?:(?<=banana )|(?<=bananas ))bunch\b(?! of (?:\d|three|four|five|six|seven))"
+)
 # New potatoes are small ones.
 _NEW_POTATOES = LatePattern(
     r"(?<=\d )(?:baby |new )+(?=(?:pots|potato(?:es)?|spuds|tatt?ies)\b)"

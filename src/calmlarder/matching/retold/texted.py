@@ -63,6 +63,8 @@ _MAY_HAVE = LatePattern(
 _STRIPS = LatePattern(r"(?<=[a-z])(?<!york)(?<!ny)(?<!beef)(?<!pork) strips?\b(?! of)")
 _THING_OF = LatePattern(r"\b(an?|half an?|the|this|1|one|half|2|two|most of an?) (?:little |big )?things? of (?=[a-z])")
 # Their cups are pots: `yogurt cups 4`.
+# One of each colour: `peppers 3 color pack`.
+_COLOUR_PACK = LatePattern(r"(?<![\w.])(\d) ?colou?rs? ?(?:pack|pk)\b")
 _IN_CUPS = LatePattern(
     r"\b(yog\w*|yoghurts?|guac\w*|hummus|pudding|custard|jell[yo]|apple ?sauce|fruit|cottage cheese|rice pudding)"
     r" cups?\b"
@@ -132,6 +134,7 @@ def as_texted(text: str) -> str:
     text = _MAY_HAVE.sub(r"\1 may ", text) if " can " in text else text
     if "strip" in text and "bacon" not in text:
         text = _STRIPS.sub(" ", text)
+    text = _COLOUR_PACK.sub(r"\1", text) if "colo" in text else text
     text = _THING_OF.sub(r"\1 tub of ", text) if "thing" in text else text
     text = _IN_CUPS.sub(r"\1 pots", text) if " cup" in text else text
     text = _OFF_THE_BBQ.sub("cooked ", text) if "b" in text else text

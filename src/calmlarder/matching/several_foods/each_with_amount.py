@@ -48,8 +48,12 @@ def each_with_its_amount(whole: Part, text: str, hints: frozenset[str], lexicon:
     if any(of_the_kind_before(piece, parts[:n], lexicon) != piece for n, piece in enumerate(pieces)):
         return []
     reaches = sum(not whole.named.takes.isdisjoint(part.named.takes) for part in parts) > 1
-    by_name = all(" ".join(bare_words(piece)) in lexicon.spelt for piece in pieces)
-    return parts if (reaches or by_name) and len({part.named.foods for part in parts}) == len(parts) else []
+    names = {" ".join(bare_words(piece)) for piece in pieces}
+    by_name = all(name in lexicon.spelt for name in names)
+    apart = len({part.named.foods for part in parts}) == len(parts)
+    if by_name and len(names) == len(pieces):
+        return parts  # `rigatoni 200g, penne 300g` are two lots of pasta
+    return parts if (reaches or by_name) and apart else []
 
 
 def _tells_how_much(piece: str) -> bool:
