@@ -124,6 +124,12 @@ def test_leftovers_that_are_too_old_are_not_asked_what_they_were(line: str, read
     assert read("leftover curry from last night", reader).to_answer is not None
 
 
+@pytest.mark.parametrize("line", ["cream turned?", "milk, turned i think"])
+def test_what_may_have_turned_is_not_added(line: str, reader: LarderReader) -> None:
+    assert read(line, reader).problem is not None
+    assert not read(line, reader).lots
+
+
 @pytest.mark.parametrize("line", ["cat food", "2 tins of dog food", "bin bags"])
 def test_what_nobody_eats_is_no_food(line: str, reader: LarderReader) -> None:
     problem = read(line, reader).problem

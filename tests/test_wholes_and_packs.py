@@ -95,6 +95,9 @@ from calmlarder.larder.lines_to_lots import LarderReader
         ("bell peppers 3 color pack", {"pepper-yellow": (290, 560)}),
         ("rice cakes (tteok)", {"rice-cakes-korean": (200, 1000)}),
         ("leftover refried beans", {"chilli-bean": (150, 800)}),
+        ("1 red cabbage, quarter", {"cabbage-red": (150, 340)}),
+        ("lentils puy pouch", {"lentils-boiled": (150, 370)}),
+        ("spag bol sauce tub", {"bolognese": (200, 520)}),
         # one number for several kinds
         ("2 peppers red n yellow", {"pepper-red": (100, 200), "pepper-yellow": (100, 200)}),
         ("4 peppers, red and green", {"pepper-red": (220, 400), "pepper-green": (220, 400)}),

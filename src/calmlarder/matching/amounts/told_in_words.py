@@ -58,6 +58,11 @@ _HANDFUL_OF_BOTH = LatePattern(
 )
 _HAND_FULL = LatePattern(r"\bhands? ?full?s?\b(?! of (?:bananas|plantain))")
 _QUARTERS = LatePattern(r"(?<![\w/.])3 ?(?:qtrs?|quarters?)(?: of)?(?: an?| the)?\b")  # `3 qtr bag spinach`
+# `1 red cabbage, quarter`: so much of the one; a quarter of a bird is a cut of it.
+_PART_OF_ONE = LatePattern(
+    r"^(?:1|one|an?) (?!.*\b(?:chicken|duck|turkey|leg|bird|pound|pint|dozen)\b)([a-z][a-z ]{2,}?)[ ,(]+"
+    r"(half|quarter|third|1/2|1/4|1/3|3/4)\)?$"
+)
 _TWO_HANDS = LatePattern(r"\b(?:a )?double handful\b")
 _PACK_BEHIND = LatePattern(r"(?<=[a-z]s )(?:packs?|pk|pck|packet|pkt)\.? ?(\d{1,2})(?=\s*(?:$|[,;)]))")  # `wraps pk 8`
 # For one it comes in pots, and in a big one for all.
@@ -86,6 +91,7 @@ def amounts_plainly(text: str) -> str:
     text = _HANDFUL_OF_BOTH.sub(r"\1 \2, \1 \3", text)
     text = _HAND_FULL.sub("handful", text) if "hand" in text else text
     text = _QUARTERS.sub("3/4", text) if "q" in text else text
+    text = _PART_OF_ONE.sub(r"\2 \1", text)
     text = _TWO_HANDS.sub("2 handfuls", text)
     text = _PACK_BEHIND.sub(r"\1", text)
     text = _BIG_POT.sub("tub", text) if "yog" in text else text

@@ -150,7 +150,8 @@ _GONE_BAD = LatePattern(
     r"|\b(?:is|are|all|pure|just) (?:mush|sour|slime|liquid|spoil)\b(?! cream)|"
     rf"\b(?:(?:has|have|had|is|are|was|were|it'?s|they'?ve) )?(?:(?:all|already|just) )?"
     rf"(?:don(?: (?:go|dey|turn))?|gone|went|turned|(?!^)got|gotten|become|became) (?:all |a bit )?{_BAD}(?![\w-])"
-    r"|\b(?:(?:has|have|had|it'?s|they'?ve) )?turned(?=\s*(?:$|[,;.!)]))|\bdon (?:turn|die|expire)\b",
+    r"|\b(?:(?:has|have|had|it'?s|they'?ve) )?turned(?=\s*(?:$|[,;.!?)]| i (?:think|reckon)\b))"
+    r"|\bdon (?:turn|die|expire)\b",
     needs=(
         "bad",
         "mush",
