@@ -29,6 +29,8 @@ Adapt = Callable[..., dict[str, Any]]
         ("Add a spoonful of the sticky onions [leek greens].", "Add a spoonful of the leek greens."),
         ("Top with the cauliflower [broccoli and green beans] mash.", "Top with the mash."),
         ("Cook until the fresh mushrooms [oyster mushrooms] soften.", "Cook until the oyster mushrooms soften."),
+        ("Tip in the onion [leek greens]-tomato masala.", "Tip in the leek-tomato masala."),
+        ("Add the garlic [garlic-infused oil]-ginger paste.", "Add the garlic-infused oil and ginger paste."),
         ("Wipe the mushrooms [aubergine halves: about 15 minutes] clean.", "Wipe the aubergine halves clean."),
     ],
 )  # fmt: skip
@@ -43,6 +45,8 @@ def test_an_old_name_makes_room_for_the_new_one(step: str, told: str) -> None:
          "Cook for 1 minute."),
         ("Warm it, but do not let the garlic-infused oil burn. Add the wine.", "Warm it. Add the wine."),
         ("Stir. Do not let the garlic-infused oil brown or it will be bitter. Add the wine.", "Stir. Add the wine."),
+        ("Add the garlic-infused oil and let it warm; let the garlic-infused oil turn pale gold.",
+         "Add the garlic-infused oil and let it warm; warm it through for a moment."),
         ("Fry the ham. The garlic-infused oil has now imparted its flavour, so take it out with a spoon and discard.",
          "Fry the ham."),
     ],

@@ -146,3 +146,44 @@ def test_of_vegetables_the_list_says_what_they_are(adapt: Adapt) -> None:
     )["recipe"]  # fmt: skip
     assert "1. Fry the vegetables in the oil for 10 minutes." in found
     assert "2. Boil the quinoa for about 15 minutes in plenty of water, and drain." in found
+
+
+_PULSES = ("150 g dried Puy lentils", "2 carrots, diced", "800 ml vegetable stock", "400 g chopped tomatoes")
+
+
+@pytest.mark.parametrize(
+    ("lines", "written", "told"),
+    [
+        # Tins go in at the end, nothing else in the pot takes 45 minutes, and nothing drinks up the stock.
+        (_PULSES, "Add the carrots, lentils, tomatoes and stock. Simmer for 45 minutes.",
+         ("of the stock back, and add of it",
+          "Simmer for 20 minutes. Put in the lentils for the last 10 minutes of it.")),
+        (("200 g dried chickpeas, soaked overnight", "2 carrots, diced", "400 g chopped tomatoes"),
+         "Boil the chickpeas in fresh water for 1 hour. Drain, keeping 250 ml of the cooking water.\n"
+         "2. Add the tomatoes, carrots, chickpeas and reserved cooking water and simmer for 20 minutes.",
+         ("nothing is soaked or boiled here", "and 250 ml water and simmer for 20 minutes")),
+        # A grain that only soaked is boiled, and what stood in the bowl with it is stirred in.
+        (("200 g couscous", "250 ml vegetable stock", "50 g walnuts"),
+         "Meanwhile put the couscous in a bowl with the walnuts, pour over the hot stock, leave for 5 minutes. Fluff.",
+         ("Meanwhile boil the quinoa for about 15 minutes in the stock", "then stir in the walnuts. Fluff.")),
+        # In a dish of an hour in the oven the quicker grain goes in for the end.
+        (("200 g pearl barley", "600 g pumpkin, diced", "700 ml vegetable stock"),
+         "Put the barley and pumpkin in a dish. Pour over the hot stock.\n2. Cover with foil and bake for 1 hour.",
+         ("Put the pumpkin in a dish.", "Put in the risotto rice for the last 30 minutes of it.")),
+        # A shorter time takes the place of the old one.
+        (("200 g freekeh", "1 cucumber"),
+         "Rinse the freekeh, put in a pan, bring to the boil and simmer for 25 minutes.",
+         ("bring to the boil and simmer for 15 minutes.",)),
+        # Some of the beans of one word stay.
+        (("400 g tin black beans, drained", "400 g tin kidney beans, drained", "1 red pepper, sliced"),
+         "Fry the pepper, season with salt and pepper and tip in the beans.",
+         ("season with salt and pepper", "tip in the beans and ")),
+    ],
+)  # fmt: skip
+def test_what_takes_its_place_has_its_own_time_and_liquid(
+    lines: tuple[str, ...], written: str, told: tuple[str, ...], adapt: Adapt
+) -> None:
+    found = adapt("Supper pot", *lines, steps=f"1. {written}", serves=6)["recipe"]
+    for words in told:
+        assert words in found
+    assert "only for the last" not in found  # the sentence says it, no bracket has to

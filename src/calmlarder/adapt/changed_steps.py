@@ -23,6 +23,7 @@ from calmlarder.adapt.oil_lowered import BESIDE_IT
 from calmlarder.adapt.step_ahead import boiled_ahead
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_bloomed import bloomed
+from calmlarder.adapt.step_canned_late import canned_late
 from calmlarder.adapt.step_clove_work import without_work_on_cloves
 from calmlarder.adapt.step_cooked_to_serve import cooked_to_be_served
 from calmlarder.adapt.step_filled import caps_are_halves
@@ -32,6 +33,7 @@ from calmlarder.adapt.step_heat import (
     on_time,
 )
 from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun, water_for_what_is_out
+from calmlarder.adapt.step_less_liquid import kept_back_in_its_step
 from calmlarder.adapt.step_liquor import without_soaked_mushrooms
 from calmlarder.adapt.step_marked import marked_step
 from calmlarder.adapt.step_named_once import named_once, oil_shared_out
@@ -147,7 +149,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = without_work_on_cloves(marked)
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
-    marked = without_soaked_pulses(steps, _one_beside_the_other(marked), told)
+    marked = without_soaked_pulses(steps, _one_beside_the_other(canned_late(marked, told)), told)
     marked = bloomed(wrapped_in_rice_paper(marked, adapted), adapted)
     marked = [old if text == plain else text for text, plain, old in zip(marked, steps, written, strict=False)]
     marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]
@@ -158,6 +160,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     notes = [*_notes(steps, parts, adapted, told, (named, texts)), *of_liquid]
     marked, notes = water_for_what_is_out(marked, notes)
     marked, notes = water_in_its_step(marked, notes, _less_of(adapted, parts), alone)
+    marked, notes = kept_back_in_its_step(steps, marked, notes, told)
     marked, notes = cooked_to_be_served(half_and_rest(steps, marked), notes)
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")

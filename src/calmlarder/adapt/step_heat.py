@@ -2,12 +2,13 @@
 
 import re
 from bisect import bisect_right
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import lru_cache
 
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import Names, spans_in
 from calmlarder.adapt.step_notes import IN_THE_OVEN, OVEN_TIME, parts_of_how
+from calmlarder.and_list import and_list
 from calmlarder.tables.book import Tables
 
 _HOT = re.compile(
@@ -28,6 +29,13 @@ _LIQUID_BOILS = re.compile(
     r"(?: \[[^\]]*\])?(?:[^.;,]{0,15}\bto (?:the|a) boil)?",
     re.IGNORECASE,
 )
+_MEANWHILE = re.compile(r"^\s*(?:\d+[.)]\s*)?(?:meanwhile|while)\b", re.IGNORECASE)
+_OWN_NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
+_OVEN = re.compile(r"\b(?:bake|oven)\b", re.IGNORECASE)
+_LAST_MINUTES = re.compile(r"add only for the last (\d+) minutes$")
+_MORE_IN_THE_OVEN = 10  # minutes: common practice, no source
+_BAKES = 20  # minutes in which a grain is done under a lid in the oven: ours
+_BOILS = re.compile(r"\bto (?:the|a) (?:boil|simmer)\b", re.IGNORECASE)
 _COOKED_FOR_LONG = re.compile(r"\b(?:simmer|cook|boil|stew|bak|roast|brais|bubbl|oven)\w*", re.IGNORECASE)
 _LATE_IN_IT = re.compile(
     r",? and only for the last \d+ minutes|(?:; )?[^;]*\bonly (?:for the last \d+ minutes|at the end)"
@@ -209,10 +217,11 @@ def _of_oil(step: str, end: int, sentence: str) -> str:
     return ""
 
 
-def without_soaking(step: str, instead: str, alone: bool) -> str:
-    """A step that boils what it only poured hot water over: the sentence that soaks makes room where it is `alone`.
+def without_soaking(step: str, instead: str, alone: bool, others: Callable[[str], Sequence[str]]) -> str:
+    """A step that boils what it only poured hot water over: the sentence that soaks makes room.
 
-    Else, where it names other foods too, what to do stands before it all.
+    What else stands in it (`others`, as the step calls it) is stirred in when it is done. Where that sentence is not
+    found, what to do stands before it all.
     """
     told = f"{instead[:1].upper()}{instead[1:]}"
     kept: list[str] = []
@@ -223,12 +232,21 @@ def without_soaking(step: str, instead: str, alone: bool) -> str:
         start = stop
         goes_on = found and bool(_COVERS.match(sentence))
         goes_on |= alone and not found and bool(_INTO_A_BOWL.match(sentence)) and _soaks_next(step, start)
-        if alone and not found and (_says(_SOAKS, sentence) or _says(_POURED, sentence)):
+        if not found and (_says(_SOAKS, sentence) or _says(_POURED, sentence)):
             found = True
-            kept.append(f"{' ' if kept else ''}{told}.")
+            beside = others(sentence)
+            told = f"{told}, then stir in the {and_list(beside)}" if beside else told
+            number = _OWN_NUMBER.match(sentence) if not kept else None
+            kept.append(f"{' ' if kept else number[0] if number else ''}{_begun_as(sentence, told)}.")
         elif not goes_on:
             kept.append(sentence)
     return "".join(kept) if found else f"[In place of the soaking: {instead}.] {step}"
+
+
+def _begun_as(sentence: str, told: str) -> str:
+    """What is done instead, meanwhile where the sentence says so."""
+    while_that = _MEANWHILE.search(sentence)
+    return f"Meanwhile {told[:1].lower()}{told[1:]}" if while_that else told
 
 
 def _soaks_next(step: str, start: int) -> bool:
@@ -244,16 +262,49 @@ def time_told(step: str, end: int, change: Change, beside_others: bool = True) -
     heat = change.heat if _says(_COOKED_FOR_LONG, step) else _LATE_IN_IT.sub("", change.heat)  # blended, shaped
     if not heat or not _says(_HOT, step) or is_by_the_packet(step, end):
         return ""
-    if _BOILED_AWAY in change.how and _TOSSED.search(_so_far(step, end)):
+    so_far = _so_far(step, end)
+    if _BOILED_AWAY in change.how and _TOSSED.search(so_far) and not _boils_next(step, end, so_far):
         return ""  # it was cooked before
     needs, given = _ABOUT.search(heat), _TIME.search(step, end)
     minutes = _minutes(given[0]) if given else 0
     if needs is not None and minutes == int(needs[1]):
         return ""
+    alone = None if beside_others else _LAST_MINUTES.match(heat)
+    if alone is not None and minutes > int(alone[1]):
+        return f": about {alone[1]} minutes, not {minutes}"
+    if needs is not None and minutes > int(needs[1]) and not beside_others:
+        return f": {heat[: needs.end()]}, not {minutes}{heat[needs.end() :]}"
     if needs is not None and 0 < minutes < int(needs[1]):
         ahead = f"so {int(needs[1]) - minutes} minutes ahead of the rest" if beside_others else f"not {minutes}"
         heat = f"{heat[: needs.end()]}, {ahead}{heat[needs.end() :]}"
     return f": {heat}"
+
+
+def baked_later(step: str, end: int, change: Change, behind: str) -> str:
+    """When a quicker grain goes into a dish that bakes for long; nothing where it is boiled, or as slow.
+
+    `behind` is the step that follows. In the oven it takes ten minutes more than in a pot (common practice, no source).
+    """
+    needs = _ABOUT.search(change.heat) or _LAST_MINUTES.match(change.heat)
+    if needs is None or _says(_COOKS, sentence_at(step, end)):
+        return ""
+    minutes = int(needs[1]) + _MORE_IN_THE_OVEN
+    baked = max(
+        (_minutes(one) for one in SENTENCE_ENDS.split(f"{step[end:]}\n{behind}") if _OVEN.search(one)), default=0
+    )
+    return f": not yet, only for the last {minutes} minutes in the oven" if baked >= minutes + _MORE_IN_THE_OVEN else ""
+
+
+def has_its_time(step: str, end: int, change: Change) -> bool:
+    """Whether a step boils something for the very minutes that what it is now needs, so that no later one has to."""
+    needs, given = _ABOUT.search(change.heat), _TIME.search(sentence_at(step, end))
+    return needs is not None and given is not None and _minutes(given[0]) == int(needs[1]) and _says(_COOKS, step)
+
+
+def _boils_next(step: str, end: int, so_far: str) -> bool:
+    """Whether what is rinsed or drained there is boiled in the same sentence: `Rinse the rice and simmer it`."""
+    behind = sentence_at(step, end)[len(so_far) :]
+    return _COOKS.search(behind) is not None or _BOILS.search(behind) is not None
 
 
 def _so_far(step: str, end: int) -> str:
@@ -268,13 +319,20 @@ def is_by_the_packet(step: str, end: int) -> bool:
     return _says(_BY_THE_PACKET, sentence_at(step, end))
 
 
-def is_only_soaked(step: str, end: int, change: Change) -> bool:
-    """Whether a step pours hot water over what has to boil now, where it names it or in the sentence behind."""
+def is_only_soaked(step: str, end: int, change: Change, behind: str = "") -> bool:
+    """Whether a step pours hot water over what has to boil now, where it names it or in the sentence behind.
+
+    What is baked in it for long, in this step or in `behind`, boils there.
+    """
     if not change.not_soaked:
         return False
     told = sentence_at(step, end)
     told = f"{told}. {_behind(step, told)}"
     soaks = _says(_SOAKS, told) or _says(_POURED, told)
+    if soaks and any(
+        _minutes(one) >= _BAKES for one in SENTENCE_ENDS.split(f"{step[end:]}\n{behind}") if _OVEN.search(one)
+    ):
+        return False
     return soaks and not _says(_COOKS, _LIQUID_BOILS.sub(" ", told))
 
 

@@ -74,6 +74,11 @@ _CATCHES = re.compile(
     rf"|,? without (?:burning|browning|colou?ring|scorching) {_OIL}",
     re.IGNORECASE,
 )
+# `let the garlic-infused oil turn pale gold`: an oil is warmed.
+_LET_IT_COLOUR = re.compile(
+    rf"\b(?P<let>[Ll]et|[Aa]llow) {_OIL} (?:to )?(?:turn|go|take on|become|colou?r|brown|soften|sizzle until)"
+    r"(?: (?:to )?(?:(?:very|just|a|lightly|pale|light|deep|little|golden|gold|brown|soft|colou?r|nutty)\b ?)+)?"
+)
 _ITS_OWN_SENTENCE = re.compile(
     rf"(?:(?<=[.;!] )|(?<=^)|(?<=^\d[.)] ))(?:Do not|Don[’']t|Never|Take care not to|Be careful not to) "
     rf"(?:let |allow ){_OIL}(?: to)? {_BURNS}{_OR_BITTER}[.;!](?: +|$)"
@@ -115,7 +120,13 @@ def without_what_is_left_over(step: str) -> str:
     step = _AGAIN_IN_A_LIST.sub("", step)
     step = _NOT_THERE_YET.sub(lambda one: f"{one['until']} {'all is tender' + one['end'] if one['end'] else ''}", step)
     step = _GAVE_ITS_TASTE.sub("", _ITS_OWN_SENTENCE.sub("", step)).rstrip()
-    return _CATCHES.sub("", _IN_A_GLAZE.sub(r"\g<now>", _NOTHING_TO_CUT.sub("", step)))
+    step = _CATCHES.sub("", _IN_A_GLAZE.sub(r"\g<now>", _NOTHING_TO_CUT.sub("", step)))
+    return _LET_IT_COLOUR.sub(_warmed, step)
+
+
+def _warmed(found: re.Match[str]) -> str:
+    gap = " " if found[0].endswith(" ") else ""
+    return f"{'Warm' if found['let'][0].isupper() else 'warm'} it through for a moment{gap}"
 
 
 # `the rest of the garlic-infused oil and the remaining pepper flakes`, of which nothing went in before

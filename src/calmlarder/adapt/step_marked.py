@@ -10,7 +10,9 @@ from calmlarder.adapt.names import spans_in
 from calmlarder.adapt.near_lines import meant_lines
 from calmlarder.adapt.step_ahead import AHEAD_OF_THE_REST
 from calmlarder.adapt.step_heat import (
+    baked_later,
     boils_long,
+    has_its_time,
     is_by_the_packet,
     is_only_soaked,
     raw_when_mashed,
@@ -23,6 +25,7 @@ from calmlarder.adapt.step_named_once import LIST_ITEM, out_of_lists
 from calmlarder.adapt.step_names import (
     alone_in,
     begins_a_bread,
+    beside_what_soaks,
     boiled_in,
     is_a_part,
     is_longer_name,
@@ -64,6 +67,13 @@ _DRUNK_UP = re.compile(
 _JUICE = words_of("juice")
 _OF_A_FRUIT = re.compile(r"\s+(?:of|from|runs?|and zest)\b", re.IGNORECASE)
 _IF_USED = re.compile(r",? \(?if (?:you are |you're )?us(?:ed|ing)(?: (?:it|them|any))?\)?(?=[.,;]|$)", re.IGNORECASE)
+# `salt and pepper`: the spice, whatever peppers are in the list.
+_PEPPER = words_of("pepper")
+_WITH_SALT = re.compile(
+    r"\b(?:salt(?: and|,|, and| &) (?:some |plenty of |a little |freshly |ground |black |lots of )*|ground |black )$",
+    re.I,
+)
+_THEN_SALT = re.compile(r"\s+and salt\b", re.IGNORECASE)
 _A_POT = re.compile(r" (?:pot|crock|kettle)\b(?! of)", re.IGNORECASE)
 _SHORTER = re.compile(r"^leek greens$")
 # `Roll into balls`, `wrap it up`: what one does, where a clause begins with it.
@@ -77,6 +87,7 @@ _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
 _ELSE = re.compile(r" else\b")
 _ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
+_GRAINS = frozenset({"grain", "rice"})
 _IN_ITS_PLACE = re.compile(r"about \d+ minutes, not \d+$")  # the step's own time makes room for it
 
 
@@ -132,7 +143,7 @@ def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         done = end + (new.taken if new else 0)
     whole = out_of_lists(text + step[done:])
     if soaked is not None:
-        whole = without_soaking(whole, *soaked)
+        whole = without_soaking(whole, *soaked, lambda sentence: beside_what_soaks(sentence, soaked[0], told))
     return _OWN_STEP.sub(r"[No \1: left out.]", whole), list(found)
 
 
@@ -146,6 +157,10 @@ def _is_none_of_them(step: str, span: tuple[int, int], meant: frozenset[str], to
         return _VERB_TOO.fullmatch(step[start:end]) is not None or is_longer_name(step, span, meant, told.tables)
     if begins_a_bread(step, span, meant, told.tables) or is_a_part(step, span, told.headings):
         return True
+    if words == _PEPPER and not step[:end].endswith("s"):
+        salted = _WITH_SALT.search(step[max(0, start - 40) : start]) or _THEN_SALT.match(step, end)
+        if salted and not any(told.tables.food_by_id[food].kind == "spice" for food in meant & set(told.changed)):
+            return True
     if _A_POT.match(step, end):
         return True  # the bean pot is one whatever is in it
     if words == _JUICE and (step[start:end].endswith("s") or _OF_A_FRUIT.match(step, end)):
@@ -191,11 +206,21 @@ def _one_now(step: str, span: tuple[int, int], meant: frozenset[str], before: st
         now, foods = of_several(meant, meant, told)
     else:
         now = of_one(foods[0], meant, before, told) if foods else own_of(meant, told)
+    if not now and foods and (beside := _beside_those_that_stay(foods[0], meant, told)):
+        now = f"{step[start:end]} and {beside}"
     if words_of(step[start:end]) == _FRUIT and foods and _is_swapped(foods, told):
         now = ""  # rhubarb and sugar are the fruit
     if words_of(step[start:end]) in _STOCKS:
         now = _WHOSE_STOCK.sub("", now)  # the step's own word holds
     return now, foods
+
+
+def _beside_those_that_stay(food: str, meant: frozenset[str], told: Told) -> str:
+    """What stands in for some of the pulses that one word means, beside those that stay: `the beans and potatoes`."""
+    pulses = len(meant) > 1 and all(told.tables.food_by_id[one].kind == "pulse" for one in meant)
+    if not pulses or food in told.by_itself or told.changed[food].change != "swap":
+        return ""
+    return and_list([short_name(one) for one in things_now(told.changed[food], "", told, (food,))])
 
 
 def _made_with_it(step: str, end: int, now: str, foods: Sequence[str], told: Told) -> tuple[str, int] | None:
@@ -249,8 +274,12 @@ def _how(
     timed = food in told.timed
     others = not alone_in(step, end, food, told)
     late = "" if timed else time_told(step, end, change, others)
+    grain = all(told.tables.food_by_id[one.food].kind in _GRAINS for one in change.to)
+    if grain and not timed and (baked := baked_later(step, end, change, behind.partition("\n")[0])):
+        late = baked
+        told.soaked.add(food)  # the step says how long
     soaked = None
-    if is_only_soaked(step, end, change) and not timed:
+    if is_only_soaked(step, end, change, behind.partition("\n")[0]) and not timed:
         soaked = (boiled_in(step, change.not_soaked, told), not others)
         how, late = "", change.not_soaked
         told.soaked.add(food)
@@ -260,6 +289,9 @@ def _how(
         how, late = raw, ""  # its time is told where it goes in
     if is_by_the_packet(step, end):
         told.timed.add(food)
+    if has_its_time(step, end, change):
+        told.timed.add(food)
+        told.soaked.add(food)
     if AHEAD_OF_THE_REST in late:
         told.soaked.add(food)
         if len(change.to) == 1 and how == late:

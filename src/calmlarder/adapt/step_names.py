@@ -14,8 +14,10 @@ from calmlarder.tables.book import Tables
 _NEVER_GOLDEN = frozenset(
     {"allium", "herb", "spice", "oil", "butter", "stem", "acid", "stock", "paste", "sauce", "root", "pepper"}
 )
+_LIQUIDS = frozenset({"stock", "water"})
+_IN_BRACKETS = re.compile(r" ?\[[^\[\]]*\]")
 _SOAKED_IN = frozenset({"stock", "oil", "butter", "spice", "herb", "acid", "citrus"})
-_IN_THE_STOCK = "in the stock that is left and as much water as it wants, and drain"
+_IN_THE_STOCK = "in the stock and as much water as it wants, and drain"
 _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
 _SPOONS = {"ta": "tbsp", "tb": "tbsp", "te": "tsp", "ts": "tsp"}
 _WORD_BEFORE = re.compile(r"[^\W\d_]+[ -]$")
@@ -177,6 +179,18 @@ def alone_in(step: str, end: int, food: str, told: Told) -> bool:
     others = (meant for _, _, meant in spans_in(sentence, told.names) if food not in meant)
     # The first other food answers it: a sentence without end names many, and is asked about each of them.
     return all(told.tables.food_by_id[one].kind in _SOAKED_IN for meant in others for one in meant)
+
+
+def beside_what_soaks(sentence: str, instead: str, told: Told) -> list[str]:
+    """What else a sentence puts to what soaks there, as it calls it, without the liquid; `instead` names the grain."""
+    bare = _IN_BRACKETS.sub("", sentence)
+    found: dict[str, None] = {}
+    for start, end, meant in spans_in(bare, names_of_all(told.tables)):
+        kinds = {told.tables.food_by_id[food].kind for food in meant}
+        name = bare[start:end].casefold()
+        if not kinds & _LIQUIDS and name not in instead and not name.endswith("water"):
+            found[name.removeprefix("the ")] = None
+    return list(found)
 
 
 def boiled_in(step: str, instead: str, told: Told) -> str:

@@ -200,6 +200,8 @@ def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Ta
             kept = kept or change.change == "less"
         if change.change == "swap" and change.to and food.state == "dry" and food.kind in _BOILED_WITH:
             others = [(tables.food_by_id[one.food], one.grams) for one in change.to if one.food != food.id]
+            if food.kind == "grain" and any(one.state == "dry" for one, _ in others):
+                continue  # a grain for a grain: about the same, and the step says how it is seen to be done
             not_taken += _taken_up(food, less, tables) - sum((_taken_up(*one, tables) for one in others), Decimal(0))
             dry.append(food.name)
     water = missing - not_taken

@@ -51,6 +51,18 @@ _WIPED = re.compile(
 )
 
 
+# `the onion [leek greens]-tomato masala`, `the garlic [garlic-infused oil]-ginger paste`
+_JOINED = re.compile(
+    r"\b(?P<old>[a-z]+) \[(?P<now>[a-z][a-z -]{2,30})\](?:-|[–/])(?P<other>[a-z]+)"
+    r"(?P<made> (?:paste|mix|mixture|pur[eé]e))?\b",
+    re.IGNORECASE,
+)
+_JOINED_BEHIND = re.compile(
+    r"\b(?P<other>[a-z]+)-(?P<old>[a-z]+) \[(?P<now>[a-z][a-z -]{2,30})\](?P<made> (?:paste|mix|mixture|pur[eé]e))?",
+    re.IGNORECASE,
+)
+
+
 def without_old_words(steps: Sequence[str]) -> list[str]:
     """The changed steps with the new name alone, where its old one stood before a part, a rest or a sauce of it."""
     return [_by_the_new_name(step) for step in steps]
@@ -64,7 +76,18 @@ def _by_the_new_name(step: str) -> str:
     step = _FRONDS.sub(r"\g<name> ", step)
     step = _PART_OF_IT.sub(_the_part, step)
     step = _FRESH.sub(r"\g<now>", _STICKY.sub(r"\g<now>", step))
+    step = _JOINED_BEHIND.sub(_joined, _JOINED.sub(_joined, step))
     return _WIPED.sub(lambda one: f"{one['verb']} the {one['now']}", step)
+
+
+def _joined(found: re.Match[str]) -> str:
+    """`leek-tomato masala`; an oil is in no paste, and stands beside it."""
+    now, made = found["now"], found["made"] or ""
+    if now.endswith("oil"):
+        return f"{now} and {found['other']}{made}"
+    short = _one_of("leek" if now == "leek greens" else now)
+    first, second = (short, found["other"]) if found.re is _JOINED else (found["other"], short)
+    return f"{first}-{second}{made}" if " " not in short else f"{first} and {second}{made}"
 
 
 def _the_part(found: re.Match[str]) -> str:

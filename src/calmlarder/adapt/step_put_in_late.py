@@ -80,7 +80,7 @@ def _one_late(step: str) -> str:
         if not behind.startswith((",", " and")):
             return step  # nothing would be left to go in
         behind = re.sub(r"^(?:,| and) ", "", behind)
-    return _at_their_time(f"{before}{behind}", [text for _, text in sorted(late)])
+    return at_their_time(f"{before}{behind}", [text for _, text in sorted(late)])
 
 
 def _minutes_of(part: str) -> int:
@@ -105,10 +105,10 @@ def _last_things_last(step: str) -> str:
         return "the " if found["one"] else "" if found["the"] else found["behind"] or ""
 
     told = _LAST.sub(taken, step)
-    return _at_their_time(told, late) if late else step
+    return at_their_time(told, late) if late else step
 
 
-def _at_their_time(step: str, late: Sequence[str]) -> str:
+def at_their_time(step: str, late: Sequence[str]) -> str:
     """The step with what goes in late at its end; before what serves it, and minutes behind those they are the last of.
 
     `Simmer for an hour. Put in the beans for the last 10 minutes of it. At the end stir in the chives. Ladle out.`
@@ -136,5 +136,5 @@ def late_where_it_simmers(steps: Sequence[str]) -> list[str]:
         rest = f"{step[: found.start()]}{step[found.end() :]}"
         if not _A_TIME.search(rest) and _A_TIME.search(told[place + 1]) and _SIMMERS.search(told[place + 1]):
             told[place] = rest
-            told[place + 1] = _at_their_time(told[place + 1], [found[0].strip()])
+            told[place + 1] = at_their_time(told[place + 1], [found[0].strip()])
     return told

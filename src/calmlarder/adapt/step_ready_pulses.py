@@ -44,6 +44,15 @@ _THEIR_WATER = re.compile(
     r"(?:water|liquid|liquor)\b",
     re.IGNORECASE,
 )
+# `Drain, keeping 250 ml of the cooking water`: a later step takes so much fresh water.
+_KEPT_WATER = re.compile(
+    r"\b(?:keep|reserv|sav)(?:e|ing)? (?P<much>(?:\d[\d./½¼¾]* ?(?:ml|litres?|l|cups?)|an? (?:mug|cup|ladle)(?:ful)?))"
+    r" of (?:their|its|the) (?:(?:cooking|boiling|bean) )?(?:water|liquid|liquor)\b",
+    re.IGNORECASE,
+)
+_RESERVED = re.compile(
+    r"\b(?:the |their )?(?:reserved|saved) (?:cooking |bean |boiling )?(?:water|liquid|liquor)\b", re.IGNORECASE
+)
 _BEAN_WATER = re.compile(r"\b(?:the )?(?:bean|soaking|cooking|reserved|saved) (?:water|liquid|liquor)\b", re.IGNORECASE)
 
 
@@ -61,6 +70,8 @@ def without_soaked_pulses(steps: Sequence[str], marked: Sequence[str], told: Tol
         marked = [_rinsed_no_more(text) for text in marked]
     if ready:
         marked = [_THEIR_WATER.sub(r"\g<much> water", text) for text in marked]
+        kept = next(filter(None, map(_KEPT_WATER.search, steps)), None)
+        marked = [_RESERVED.sub(f"{kept['much']} water" if kept else "water", text) for text in marked]
     if len(ready) != 1 or not any(map(_SOAKS.search, steps)):
         return list(marked)
     now = short_name(and_list(things_now(told.changed[ready[0]], "", told, (ready[0],))))
