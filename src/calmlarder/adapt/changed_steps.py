@@ -75,7 +75,8 @@ _FLORET = re.compile(r"\bfloret(s)?\b")
 # The first letter of a sentence, behind its number where it has one.
 _BEGUN_SMALL = re.compile(r"(?:(?<=^)|(?<=^\d[.)] )|(?<=[a-z\])\d][.!?] ))[a-z]")
 _BOILED_FOR = re.compile(
-    r"cook .* for about \d+ minutes, in as much|.*, about \d+ minutes: begin earlier$"
+    r"add .* only for the last \d+ minutes|cook .* for about \d+ minutes, in as much"
+    r"|.*, about \d+ minutes: begin earlier$"
     r"|it needs no soaking and no long boiling: leave those steps out and add it for the last 10 minutes",
     re.IGNORECASE,
 )

@@ -2,13 +2,12 @@
 
 import re
 from bisect import bisect_right
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from functools import lru_cache
 
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import Names, spans_in
 from calmlarder.adapt.step_notes import IN_THE_OVEN, OVEN_TIME, parts_of_how
-from calmlarder.and_list import and_list
 from calmlarder.tables.book import Tables
 
 _HOT = re.compile(
@@ -16,25 +15,10 @@ _HOT = re.compile(
     r"|roast\w*|stew\w*|steam\w*|pressure|oven|minutes?|mins?)\b",
     re.IGNORECASE,
 )
-_SOAKS = re.compile(
-    r"\bsoak\w*|\b(?:pour|cover|over|add)\b[^.;]{0,60}\b(?:boiling|hot|just-boiled|boiled) (?:water|\w* ?stock)"
-    r"|\b(?:leave|stand|swell)\b[^.;]{0,40}\b(?:minutes?|mins?|absorbed|tender|soft)\b",
-    re.IGNORECASE,
-)
-_POURED = re.compile(r"\bpour (?:it|this|the \w+) over\b", re.IGNORECASE)
-_COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNORECASE)
-# Only the liquid boils, which is poured over what soaks.
-_LIQUID_BOILS = re.compile(
-    r"\b(?:bring|boil|heat)(?:s|ing)?\b[^.;]{0,40}\b(?:water|stock|broth|liquid|kettle)\b"
-    r"(?: \[[^\]]*\])?(?:[^.;,]{0,15}\bto (?:the|a) boil)?",
-    re.IGNORECASE,
-)
-_MEANWHILE = re.compile(r"^\s*(?:\d+[.)]\s*)?(?:meanwhile|while)\b", re.IGNORECASE)
-_OWN_NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
-_OVEN = re.compile(r"\b(?:bake|oven)\b", re.IGNORECASE)
+COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNORECASE)
+OVEN = re.compile(r"\b(?:bake|oven)\b", re.IGNORECASE)
 _LAST_MINUTES = re.compile(r"add only for the last (\d+) minutes$")
 _MORE_IN_THE_OVEN = 10  # minutes: common practice, no source
-_BAKES = 20  # minutes in which a grain is done under a lid in the oven: ours
 _BOILS = re.compile(r"\bto (?:the|a) (?:boil|simmer)\b", re.IGNORECASE)
 _COOKED_FOR_LONG = re.compile(r"\b(?:simmer|cook|boil|stew|bak|roast|brais|bubbl|oven)\w*", re.IGNORECASE)
 _LATE_IN_IT = re.compile(
@@ -82,12 +66,6 @@ _FALLS = re.compile(
     r"|fall\w* apart|disintegrat\w*|pulpy?|creamy)",
     re.IGNORECASE,
 )
-_INTO_A_BOWL = re.compile(
-    r"(?:\s*\d+[.)])?\s*(?:Meanwhile,? )?(?:put|place|tip|pour) the [\w -]{3,40} (?:in|into) a (?:\w+ ){0,2}"
-    r"(?:bowl|dish)\.$",
-    re.IGNORECASE,
-)
-_COVERS = re.compile(r"\s*(?:cover|leave|stand|let it)\b", re.IGNORECASE)
 _ABOUT = re.compile(r"about (\d+) minutes(?!: begin)")
 _ROAST_NEXT = re.compile(
     r"\s*(?:\d+[.)] )?(?:then )?(?:roast|bake|cook in the oven|put in the oven|return)", re.IGNORECASE
@@ -124,8 +102,8 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     if (
         foods
         and all(one.kind == "oil" for one in foods)
-        and _says(_AS_A_PIECE, sentence)
-        and (_says(IN_THE_OVEN, step) or _says(_PEELS, step))
+        and says(_AS_A_PIECE, sentence)
+        and (says(IN_THE_OVEN, step) or says(_PEELS, step))
     ):
         return ": no piece to cut or roast, so skip this and stir it in when the rest comes together"
     if any(one.kind == "pulse" and one.state != "dry" for one in foods) and _WITH_LIQUID.match(step, end):
@@ -140,7 +118,7 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     if foods and all(one.kind in _STAYS_WHOLE or one.kind == "pulse" for one in foods) and _FALLS.match(step, end):
         return ": these keep their shape, so go by the time"
     if (
-        _says(_PEELS, sentence)
+        says(_PEELS, sentence)
         and _is_peeled(step, end)
         and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to)
     ):
@@ -148,18 +126,18 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     oven = next((found for part in parts_of_how(change.how) if (found := OVEN_TIME.match(part))), None)
     if _IS_SO.match(step, end):
         oven = None  # it went in before: `until the onions have melted into the sauce`
-    if oven and _says(IN_THE_OVEN, step) and not _in_a_pan(step) and not _on_the_stove(step, sentence):
+    if oven and says(IN_THE_OVEN, step) and not _in_a_pan(step) and not _on_the_stove(step, sentence):
         following = behind.partition("\n")[0]
-        baked = step if _minutes(step) else f"{step} {following}" if _ROAST_NEXT.match(following) else ""
-        again = any(_says(IN_THE_OVEN, one) and _minutes(one) for one in behind.split("\n"))
+        baked = step if minutes_in(step) else f"{step} {following}" if _ROAST_NEXT.match(following) else ""
+        again = any(says(IN_THE_OVEN, one) and minutes_in(one) for one in behind.split("\n"))
         if baked and baked is not step:
-            again = any(_says(IN_THE_OVEN, one) and _minutes(one) for one in behind.split("\n")[1:])
-        if _minutes(baked) >= int(oven[1]) + _MUCH_LONGER:
+            again = any(says(IN_THE_OVEN, one) and minutes_in(one) for one in behind.split("\n")[1:])
+        if minutes_in(baked) >= int(oven[1]) + _MUCH_LONGER:
             when = f"only for the last {oven[1]} minutes"
             return f": not yet, {when} in the oven" if again else f": {when}"
     if (
         change.not_browned
-        and not _says(_FRIED_CRISP, sentence)
+        and not says(_FRIED_CRISP, sentence)
         and change.not_browned not in before
         and _is_browned(f"{sentence}. {_when_done(step, sentence)}", change.not_browned)
     ):
@@ -170,7 +148,7 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
 def _on_the_stove(step: str, sentence: str) -> bool:
     """Whether a sentence cooks for minutes of its own before the dish goes into the oven."""
     told = f"{sentence}. {_when_done(step, sentence)}"
-    return bool(_minutes(told)) and not _says(IN_THE_OVEN, told)
+    return bool(minutes_in(told)) and not says(IN_THE_OVEN, told)
 
 
 def _is_peeled(step: str, end: int) -> bool:
@@ -210,48 +188,11 @@ def _of_oil(step: str, end: int, sentence: str) -> str:
     cut = _CUTS.search(step[:end])
     if cut is not None and cut[0] in sentence:
         return f": nothing to {cut[1].lower()}"
-    if _says(_BROWNS, sentence) and _says(_LIFTS, f"{sentence}. {_behind(step, sentence)}"):
+    if says(_BROWNS, sentence) and says(_LIFTS, f"{sentence}. {sentence_behind(step, sentence)}"):
         return ": nothing to brown, lift out or pound; stir it in at the end of this step"
     if _UNTIL_BROWN.match(step, end):
         return ": it does not brown, so go on once it is hot"
     return ""
-
-
-def without_soaking(step: str, instead: str, alone: bool, others: Callable[[str], Sequence[str]]) -> str:
-    """A step that boils what it only poured hot water over: the sentence that soaks makes room.
-
-    What else stands in it (`others`, as the step calls it) is stirred in when it is done. Where that sentence is not
-    found, what to do stands before it all.
-    """
-    told = f"{instead[:1].upper()}{instead[1:]}"
-    kept: list[str] = []
-    found = False
-    start = 0
-    for stop in (*_ends(step), len(step)):
-        sentence = step[start:stop]
-        start = stop
-        goes_on = found and bool(_COVERS.match(sentence))
-        goes_on |= alone and not found and bool(_INTO_A_BOWL.match(sentence)) and _soaks_next(step, start)
-        if not found and (_says(_SOAKS, sentence) or _says(_POURED, sentence)):
-            found = True
-            beside = others(sentence)
-            told = f"{told}, then stir in the {and_list(beside)}" if beside else told
-            number = _OWN_NUMBER.match(sentence) if not kept else None
-            kept.append(f"{' ' if kept else number[0] if number else ''}{_begun_as(sentence, told)}.")
-        elif not goes_on:
-            kept.append(sentence)
-    return "".join(kept) if found else f"[In place of the soaking: {instead}.] {step}"
-
-
-def _begun_as(sentence: str, told: str) -> str:
-    """What is done instead, meanwhile where the sentence says so."""
-    while_that = _MEANWHILE.search(sentence)
-    return f"Meanwhile {told[:1].lower()}{told[1:]}" if while_that else told
-
-
-def _soaks_next(step: str, start: int) -> bool:
-    sentence = SENTENCE_ENDS.split(step[start:].lstrip())[0]
-    return _says(_SOAKS, sentence) or _says(_POURED, sentence)
 
 
 def time_told(step: str, end: int, change: Change, beside_others: bool = True) -> str:
@@ -259,14 +200,14 @@ def time_told(step: str, end: int, change: Change, beside_others: bool = True) -
 
     What goes in alone has its own time in the place of the step's, what goes in `beside_others` is begun before them.
     """
-    heat = change.heat if _says(_COOKED_FOR_LONG, step) else _LATE_IN_IT.sub("", change.heat)  # blended, shaped
-    if not heat or not _says(_HOT, step) or is_by_the_packet(step, end):
+    heat = change.heat if says(_COOKED_FOR_LONG, step) else _LATE_IN_IT.sub("", change.heat)  # blended, shaped
+    if not heat or not says(_HOT, step) or is_by_the_packet(step, end):
         return ""
     so_far = _so_far(step, end)
     if _BOILED_AWAY in change.how and _TOSSED.search(so_far) and not _boils_next(step, end, so_far):
         return ""  # it was cooked before
     needs, given = _ABOUT.search(heat), _TIME.search(step, end)
-    minutes = _minutes(given[0]) if given else 0
+    minutes = minutes_in(given[0]) if given else 0
     if needs is not None and minutes == int(needs[1]):
         return ""
     alone = None if beside_others else _LAST_MINUTES.match(heat)
@@ -286,11 +227,11 @@ def baked_later(step: str, end: int, change: Change, behind: str) -> str:
     `behind` is the step that follows. In the oven it takes ten minutes more than in a pot (common practice, no source).
     """
     needs = _ABOUT.search(change.heat) or _LAST_MINUTES.match(change.heat)
-    if needs is None or _says(_COOKS, sentence_at(step, end)):
+    if needs is None or says(COOKS, sentence_at(step, end)):
         return ""
     minutes = int(needs[1]) + _MORE_IN_THE_OVEN
     baked = max(
-        (_minutes(one) for one in SENTENCE_ENDS.split(f"{step[end:]}\n{behind}") if _OVEN.search(one)), default=0
+        (minutes_in(one) for one in SENTENCE_ENDS.split(f"{step[end:]}\n{behind}") if OVEN.search(one)), default=0
     )
     return f": not yet, only for the last {minutes} minutes in the oven" if baked >= minutes + _MORE_IN_THE_OVEN else ""
 
@@ -298,46 +239,29 @@ def baked_later(step: str, end: int, change: Change, behind: str) -> str:
 def has_its_time(step: str, end: int, change: Change) -> bool:
     """Whether a step boils something for the very minutes that what it is now needs, so that no later one has to."""
     needs, given = _ABOUT.search(change.heat), _TIME.search(sentence_at(step, end))
-    return needs is not None and given is not None and _minutes(given[0]) == int(needs[1]) and _says(_COOKS, step)
+    return needs is not None and given is not None and minutes_in(given[0]) == int(needs[1]) and says(COOKS, step)
 
 
 def _boils_next(step: str, end: int, so_far: str) -> bool:
     """Whether what is rinsed or drained there is boiled in the same sentence: `Rinse the rice and simmer it`."""
     behind = sentence_at(step, end)[len(so_far) :]
-    return _COOKS.search(behind) is not None or _BOILS.search(behind) is not None
+    return COOKS.search(behind) is not None or _BOILS.search(behind) is not None
 
 
 def _so_far(step: str, end: int) -> str:
     """The sentence around a place, up to it."""
-    ends = _ends(step)
+    ends = ends_in(step)
     behind = bisect_right(ends, end - 1)
     return step[ends[behind - 1] if behind else 0 : end]
 
 
 def is_by_the_packet(step: str, end: int) -> bool:
     """Whether a step cooks something as its packet says, whatever it is: then no step need tell the minutes."""
-    return _says(_BY_THE_PACKET, sentence_at(step, end))
-
-
-def is_only_soaked(step: str, end: int, change: Change, behind: str = "") -> bool:
-    """Whether a step pours hot water over what has to boil now, where it names it or in the sentence behind.
-
-    What is baked in it for long, in this step or in `behind`, boils there.
-    """
-    if not change.not_soaked:
-        return False
-    told = sentence_at(step, end)
-    told = f"{told}. {_behind(step, told)}"
-    soaks = _says(_SOAKS, told) or _says(_POURED, told)
-    if soaks and any(
-        _minutes(one) >= _BAKES for one in SENTENCE_ENDS.split(f"{step[end:]}\n{behind}") if _OVEN.search(one)
-    ):
-        return False
-    return soaks and not _says(_COOKS, _LIQUID_BOILS.sub(" ", told))
+    return says(_BY_THE_PACKET, sentence_at(step, end))
 
 
 @lru_cache(maxsize=256)  # a step may name a food a hundred times
-def _says(what: re.Pattern[str], text: str) -> bool:
+def says(what: re.Pattern[str], text: str) -> bool:
     return what.search(text) is not None
 
 
@@ -348,19 +272,19 @@ def _in_a_pan(step: str) -> bool:
 
 def sentence_at(step: str, end: int) -> str:
     """The sentence around a place."""
-    ends = _ends(step)
+    ends = ends_in(step)
     behind = bisect_right(ends, end)
     return step[ends[behind - 1] if behind else 0 : ends[behind] - 1 if behind < len(ends) else len(step)]
 
 
 @lru_cache(maxsize=256)
-def _ends(step: str) -> tuple[int, ...]:
+def ends_in(step: str) -> tuple[int, ...]:
     """Where the sentences of a step end, each behind its sign."""
     return tuple(one.end() for one in SENTENCE_ENDS.finditer(step))
 
 
 @lru_cache(maxsize=256)
-def _behind(step: str, sentence: str) -> str:
+def sentence_behind(step: str, sentence: str) -> str:
     """The sentence that follows."""
     rest = step[step.find(sentence) + len(sentence) :].lstrip(".;!? ")
     return SENTENCE_ENDS.split(rest)[0]
@@ -368,13 +292,13 @@ def _behind(step: str, sentence: str) -> str:
 
 def _when_done(step: str, sentence: str) -> str:
     """The sentence behind where it says how that one goes on (`Once golden, …`); else nothing."""
-    rest = _behind(step, sentence)
+    rest = sentence_behind(step, sentence)
     return rest if _GOES_ON.match(rest) else ""
 
 
 def _is_browned(sentence: str, how: str) -> bool:
     """Whether a sentence fries until golden, or longer than green tops bear."""
-    return _says(_BROWNS, sentence) or (how.startswith(_A_MINUTE) and _says(_SOFTENS, sentence))
+    return says(_BROWNS, sentence) or (how.startswith(_A_MINUTE) and says(_SOFTENS, sentence))
 
 
 def on_time(change: Change, steps: Sequence[str], food: str, names: Names) -> Change:
@@ -386,7 +310,7 @@ def on_time(change: Change, steps: Sequence[str], food: str, names: Names) -> Ch
         ends = [end for _, end, meant in spans_in(step, names) if food in meant]
         if ends:
             rest = f"{step[ends[0] :]} . {' '.join(steps[number + 1 : number + 2])}"
-            heated = [_minutes(one) for one in SENTENCE_ENDS.split(rest) if _HOT.search(one)]
+            heated = [minutes_in(one) for one in SENTENCE_ENDS.split(rest) if _HOT.search(one)]
             if sum(heated) >= int(late[1]):
                 how = "; ".join(part for part in parts_of_how(change.how) if not _LATE.search(part))
                 return change.model_copy(update={"how": how, "heat": ""})
@@ -396,8 +320,8 @@ def on_time(change: Change, steps: Sequence[str], food: str, names: Names) -> Ch
 
 def boils_long(step: str) -> bool:
     """Whether a step boils something as long as only what is dry needs."""
-    return _says(_COOKS, step) and _minutes(step) >= _LONG
+    return says(COOKS, step) and minutes_in(step) >= _LONG
 
 
-def _minutes(text: str) -> int:
+def minutes_in(text: str) -> int:
     return sum(int(found[1]) * (60 if found[2].lower().startswith("h") else 1) for found in _TIME.finditer(text))

@@ -14,12 +14,10 @@ from calmlarder.adapt.step_heat import (
     boils_long,
     has_its_time,
     is_by_the_packet,
-    is_only_soaked,
     raw_when_mashed,
     sentence_at,
     time_told,
     treated,
-    without_soaking,
 )
 from calmlarder.adapt.step_named_once import LIST_ITEM, out_of_lists
 from calmlarder.adapt.step_names import (
@@ -33,6 +31,7 @@ from calmlarder.adapt.step_names import (
     of_the_other_line,
     whole_names,
 )
+from calmlarder.adapt.step_soaked import is_only_soaked, without_soaking
 from calmlarder.adapt.things_now import (
     LEFT_OUT,
     Told,
