@@ -326,3 +326,10 @@ def test_soy_sauce_makes_a_dressing_with_oil(cook: Callable[..., Dinner]) -> Non
     """Noodles with two spoons of soy sauce alone stick and are bare: common practice, no source."""
     dinner = cook(["firm tofu 300g", "rice noodles 400g", "kale 200g", "carrots 4", "tamari"], "noodle-bowl")
     assert re.search(r"tamari with \d tsp oil to a dressing", " ".join(dinner.steps))
+
+
+def test_what_takes_as_long_as_its_step_goes_in_with_it(cook: Callable[..., Dinner]) -> None:
+    """Recalled cookery: no `at once` behind minutes that are told."""
+    fridge = ["gluten free pasta 500g", "passata", "firm tofu 280g", "frozen spinach 500g", "olive oil", "mixed herbs"]
+    text = " ".join(cook([*fridge, "nutritional yeast"], "pasta", people=1).steps)
+    assert re.search(r"heat through\. With it add \d+ g frozen spinach to the pan", text)

@@ -70,7 +70,7 @@ def joining(
     for group in groups[1:]:
         left = left_of(dish, group[0]) if group[0].key in progress.waiting else _left_in(dish, group[0], groups)
         told = _told(dish, progress, step, group, on)
-        when = "at once" if left >= joined.task.minutes else f"for the last {left} minute{'s' * (left != 1)}"
+        when = "with it" if left >= joined.task.minutes else f"for the last {left} minute{'s' * (left != 1)}"
         told = told._replace(said=f"{when} {told.said}")
         told = told._replace(said=f"{sentence(told.said)}.")
         if step.place == "pan":
