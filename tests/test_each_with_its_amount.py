@@ -133,3 +133,20 @@ def test_the_word_before_a_name_tells_only_who_it_is(reader: LarderReader, line:
 
 def test_the_end_of_a_block_is_little_of_it(reader: LarderReader) -> None:
     assert lots(reader, "butter, end of block") == lots(reader, "butter, end of the block")
+
+
+@pytest.mark.parametrize(
+    ("line", "grams"),
+    [
+        ("med-firm tofu 350g, extra firm 350g x 2", [350, 700]), ("milk 1L, milk 500ml", [1000, 500]),
+        ("butter 250g + 100g", [250, 100]), ("eggs 6, eggs 12", [330, 660]), ("tofu 1 block, tofu half", [280, 140]),
+        ("cheddar mature 300g, mild 200g", [300, 200]), ("carrots 1kg, 3 loose carrots", [1000, 210]),
+        # what tells how much that is, or what is left of it, is no second lot
+        ("chicken thighs 1kg, 8 thighs", [1000]), ("eggs 6, 4 left", [220]), ("salmon 2 fillets, 240g", [240]),
+        # a measure of no such food is a food of its own
+        ("white bread 1, rolls 4", [800, 200]), ("bread 1 loaf, 4 slices", [800]),
+    ],
+)  # fmt: skip
+def test_what_is_there_twice_is_two_lots(reader: LarderReader, line: str, grams: list[float]) -> None:
+    """What a cook would say of each; the weights of pieces are those of the tables (common practice, no source)."""
+    assert [found for _, found in lots(reader, line)] == grams

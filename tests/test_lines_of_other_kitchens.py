@@ -142,3 +142,28 @@ def test_a_food_the_tables_lack_is_offered_nothing_that_is_only_spelt_alike(read
     assert reading is not None
     assert reading.to_answer is not None
     assert reading.to_answer.choices == ()
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "grams"),
+    [
+        ("pot of rice from lunch", "rice-white-cooked", 800), ("kanin from lunch, kaldero half full", None, 400),
+        ("brown rice in the cooker from this am", "rice-brown-cooked", 800),
+        ("big pan of bolognese", "bolognese", 1440),
+        ("half a pot of beef stew", "stew-meat", 400), ("olla de frijoles negros", "black-beans-boiled", 800),
+        ("slow cooker half full of pulled pork", "pork-cooked", 400), ("wok of fried rice, half", None, 400),
+        ("small pot of beans", "chilli-bean", 440), ("pot of chili (beans, onion), Tues", "chilli-bean", 800),
+        # no cooking pots
+        ("yoghurt pot", "yoghurt-plain", 125), ("pot of basil", "basil", 40), ("pan de sal 6", "bread-roll", 300),
+        ("rice in the pot 200g", "rice-white-cooked", 200),
+    ],
+)  # fmt: skip
+def test_what_was_cooked_in_a_pot_is_a_cooking_pot_of_it(
+    reader: LarderReader, line: str, food: str | None, grams: float
+) -> None:
+    """A cooking pot holds some 800 g of what a household cooks: common practice, no source."""
+    reading = reader.read(line, "line")
+    assert reading is not None
+    ((found, weight),) = [(lot.food, lot.grams) for lot in reading.lots]
+    assert weight == grams
+    assert found == (food or found)

@@ -32,6 +32,7 @@ from calmlarder.matching.part import Part
 from calmlarder.matching.remarks import refuse_remarks
 from calmlarder.matching.retold.asides import without_asides
 from calmlarder.matching.retold.by_the_way import by_the_way
+from calmlarder.matching.retold.cooking_pots import in_pots
 from calmlarder.matching.retold.descriptions import without_descriptions
 from calmlarder.matching.retold.done_with import done_with
 from calmlarder.matching.retold.in_a_hurry import in_a_hurry
@@ -173,7 +174,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = bare[denied.end() :] if denied else bare
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
-    rest = by_the_way(done_with(pieces_gone(is_said_of_it(conditions_mended(english, lexicon), lexicon))))
+    rest = is_said_of_it(conditions_mended(in_pots(english), lexicon), lexicon)
+    rest = by_the_way(done_with(pieces_gone(rest)))
     rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))

@@ -31,7 +31,7 @@ _ALIASES = {
     "boxes": "box", "pinches": "pinch", "dashes": "dash", "splashes": "splash", "glasses": "glass",
     "pack": "packet", "packs": "packet", "pkt": "packet", "pieces": "piece", "chunks": "piece", "sticks": "stick",
     "square": "piece", "squares": "piece",
-    "pots": "pot", "end": "heel", "handfull": "handful",
+    "pots": "pot", "potful": "pot", "end": "heel", "handfull": "handful",
     **dict.fromkeys(("big", "massive", "huge", "enormous", "ginormous", "humongous", "whopping"), "large"),
     **dict.fromkeys(("wee", "tiny", "titchy", "teeny"), "small"),
     "glob": "tbsp", "squirt": "tbsp", "dab": "tsp", "swig": "glug", "gulp": "glug",

@@ -4,7 +4,9 @@ from calmlarder.matching.late_patterns import LatePattern
 
 # A bean pot is a dish that began with an onion, where nothing says that they were only boiled.
 _PULSE = r"(?:(?:black|kidney|white|red|pinto|butter|haricot|navy|cannellini|borlotti|mixed) )?(?:bean|chickpea|lentil)"
-_BEAN_POT = LatePattern(rf"\b(?:(?:big |small |old )?pot of (?:left ?over )?({_PULSE})s?|({_PULSE})s? pot)\b(?! of\b)")
+_BEAN_POT = LatePattern(
+    rf"\b(?:(?:old )?pot(?:ful)? of (?:left ?over )?({_PULSE})s?|({_PULSE})s? pot)\b(?! (?:of|chill?i)\b)"
+)
 _ONLY_BOILED = LatePattern(r"\b(?:boiled|soak(?:ed|ing)?|plain|dry|dried|unseasoned|unsalted|just cooked)\b")
 
 
@@ -37,5 +39,5 @@ def pots_plainly(text: str) -> str:
     text = _ABOUT_HALF.sub(r"\1 \2 left", _THIRD.sub("third ", text))
     text = _SOAKED_FIRST.sub("", text) if "soak" in text else text
     if "pot" in text and not _ONLY_BOILED.search(text):
-        text = _BEAN_POT.sub(lambda found: f"{found[1] or found[2]} stew", text)
+        text = _BEAN_POT.sub(lambda found: f"potful of {found[1] or found[2]} stew", text)
     return text

@@ -71,7 +71,15 @@ _POT_OF_CHILLI = LatePattern(
 )
 # So much of it is the dish: `tub of chilli`.
 _TUB_OF_CHILLI = LatePattern(
-    r"\b(tubs?|tupper(?:ware)?s?|portions?|bowls?|containers?)(?: of)? chill?i(?=\s*(?:$|[,;(]))", needs=("chil",)
+    r"\b(tubs?|tupper(?:ware)?s?|portions?|bowls?|containers?|pots?|potfuls?)(?: of)? chill?i(?=\s*(?:$|[,;(]))",
+    needs=("chil",),
+)
+# A bracket that tells what is in it tells no meat.
+_WITHOUT_MEAT = LatePattern(
+    r"(?<!bean )\bchill?i((?:,? (?:tub|pot|box|bowl|potful|left ?overs?))?),? "
+    r"\((?=[^()]*\b(?:beans?|lentils?|chickpeas?|tofu|vegetables|veg)\b)"
+    r"(?![^()]*(?:\d|\b(?:meat|beef|mince|pork|turkey|chicken|lamb|venison|bacon|chorizo|sausages?|no|not|without|minus)\b))"
+    r"[^()]*\)"
 )
 _POT_OF_BEANS = LatePattern(
     r"\b(?:veggie|veg|vegan|vegetarian|bean|(?:3|three|mixed) bean|lentil) chill?i"
@@ -89,6 +97,7 @@ def by_the_way(text: str) -> str:
     """A plain line with such words put plainly; all others stay as they are."""
     for shape, plainly in _PLAINLY:
         text = shape.sub(plainly, text)
+    text = _WITHOUT_MEAT.sub(r"bean chilli\1", text) if "chil" in text else text
     text = _TUB_OF_CHILLI.sub(r"\1 chilli con carne", text)
     text = _POT_OF_CHILLI.sub(r"\1chilli con carne", text)
     text = _POT_OF_BEANS.sub("bean chilli", text) if "chil" in text else text

@@ -1,5 +1,8 @@
 """What stands in a cooker, a pot or on a plate is cooked, where it comes dry: rice, pasta, pulses, grains."""
 
+import re
+
+from calmlarder.matching.amounts.measures import MEASURE
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.part import Part
@@ -17,6 +20,8 @@ _BAKED_IN = LatePattern(
     r"(?: (?:full )?of(?: it)?\b)?"
 )
 _POT = LatePattern(r"\b(?:still |left |sitting )*in (?:the |a |my |our |its )?(?:small |big |large )?pot\b")
+# Nobody keeps a pot of what is dry.
+_A_POT = LatePattern(r"\b(?<!yogurt )(?<!yoghurt )pot(?:s|fuls?)?\b(?! (?:barley|noodles?|roast|pies?|stickers?))")
 _SERVED = LatePattern(
     r"\b(?:bowls?|bowlfuls?|plates?|platefuls?) (?:of )?|\bin (?:a|the) bowl\b"
     r"|\b(?:bowls?|bowlfuls?|plates?|platefuls?)$|\bportions?\b"
@@ -24,6 +29,8 @@ _SERVED = LatePattern(
     r"|\b(?:lunch ?box|packed lunch|(?:kids?'? )?lunch (?=pasta|rice|noodle|couscous|quinoa)|school lunch(?:es)?)\b"
     r"|\b(?:take ?out (?:container|box)|to ?go (?:container|box)|deli container|lunch ?box) of\b"
 )
+_TELLS_AMOUNT = LatePattern(rf"\d|\b(?:{MEASURE})\b")
+_SIZE = LatePattern(r"\b(?:small|big|large)\b")
 _NOT_COOKED = LatePattern(r"\b(?:dry|dried|raw|uncooked|soak(?:ed|ing)?|flour|flakes?|frozen|tin|can|jar|bag|packet)\b")
 _STATES = frozenset({"dry", "canned drained"})  # chickpeas are from a tin unless something is said
 _COMES_DRY = frozenset({"rice", "pasta", "noodle", "pulse", "grain"})
@@ -37,17 +44,26 @@ def without_cooker(text: str) -> tuple[str, bool]:
     bare = " ".join(_BAKED_IN.sub(" ", text).split())
     if bare and _BAKED_IN.search(text) and not _NOT_COOKED.search(bare):
         return bare, True
-    told = bool(_COOKER.search(text) or _POT.search(text) or _SERVED.search(text)) and not _NOT_COOKED.search(text)
-    return " ".join(_COOKER.sub(" ", text).split()) or text, told
+    told = any(shape.search(text) for shape in (_COOKER, _A_POT, _SERVED)) and not _NOT_COOKED.search(text)
+    bare = " ".join(_POT.sub(_with_its_size, _COOKER.sub(_with_its_size, text)).split())
+    return bare if bare != "potful" else text, told
+
+
+def _with_its_size(found: re.Match[str]) -> str:
+    """A pot, small or large, where a line tells only in what a food stands; nothing where it tells how much."""
+    if _TELLS_AMOUNT.search(f"{found.string[: found.start()]} {found.string[found.end() :]}"):
+        return " "
+    size = _SIZE.search(found[0])
+    return f" {size[0]} potful " if size else " potful "
 
 
 def parts_cooked(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexicon: Lexicon) -> list[Part]:
     """The foods of a line in a pot or on a plate, as `parts_of`; those that come dry are read as cooked."""
     parts = parts_of(text, hints, brackets, lexicon)
-    bare = " ".join(_POT.sub(" ", text).split())
-    if "cooked" in hints or not _all_dry(parts_of(bare, hints, brackets, lexicon), lexicon):
+    unclear = any(part.named.outcome == "ask" for part in parts)
+    if "cooked" in hints or not (unclear or _all_dry(parts, lexicon)):
         return parts
-    cooked = [_assumed(part) for part in parts_of(bare, hints | {"cooked"}, brackets, lexicon)]
+    cooked = [_assumed(part) for part in parts_of(text, hints | {"cooked"}, brackets, lexicon)]
     return cooked if all(part.named.outcome == "matched" for part in cooked) else parts
 
 

@@ -1,14 +1,11 @@
 """Which foods a line names: one, or several, whatever stands between them."""
 
 import re
-from functools import partial
 
-from calmlarder.matching.conditions.states import FITS
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
-from calmlarder.matching.names.notes import HARMLESS, NOTES
 from calmlarder.matching.names.words import SMALL, singular, words_of
-from calmlarder.matching.part import AS_LAST_TIME, SOFT, WORD, Part, asked, name_part
+from calmlarder.matching.part import AS_LAST_TIME, WORD, Part, asked, name_part
 from calmlarder.matching.several_foods.between_signs import foods_between_signs
 from calmlarder.matching.several_foods.each_with_amount import each_with_its_amount, numbered_apart
 from calmlarder.matching.several_foods.either_side import each_a_food, turned_back, two_foods
@@ -29,11 +26,12 @@ from calmlarder.matching.several_foods.in_brackets import (
     names_but_the_bracket,
     without_bracket,
 )
-from calmlarder.matching.several_foods.kinds import KIND, kinds_of_one
+from calmlarder.matching.several_foods.kinds import kinds_of_one
+from calmlarder.matching.several_foods.of_it_again import of_it_again
 from calmlarder.matching.several_foods.one_dish import by_two_flavours, in_one_pot, tastes_of_both, told_twice
+from calmlarder.matching.several_foods.passed_over import passes_over
 from calmlarder.matching.several_foods.pieces import COLON, ENDS, MOST_PARTS, SPLIT
 from calmlarder.matching.several_foods.seasoned import is_seasoned_with
-from calmlarder.matching.several_foods.side_by_side import names_food
 from calmlarder.matching.several_foods.unclear_piece import counted_apart, joined_to_strange, some_clear
 
 _SAYS_MORE = LatePattern(r"\d|,|&|\+|^(?:and|plus|also|half)\b")
@@ -142,6 +140,8 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
         return [held]
     if not brackets and (each := each_with_its_amount(whole, text, hints, lexicon)):
         return each
+    if not brackets and (lots := of_it_again(text, hints, lexicon)):
+        return lots
     if len(brackets) == 1 and (told := _told_to_hold(whole, text, hints, brackets[0], lexicon)):
         return [told]
     if filled := _made_of_what_is_told(text, hints, brackets, lexicon):
@@ -159,7 +159,7 @@ def _parts_of(text: str, hints: frozenset[str], brackets: tuple[str, ...], lexic
     if whole.named.outcome == "matched" and not (
         SPLIT.search(text)
         and (
-            _passes_over(whole, text, lexicon)
+            passes_over(whole, text, lexicon)
             or (not brackets and (names_both(text, lexicon) or each_a_food(whole, text, lexicon)))
         )
     ):
@@ -280,29 +280,3 @@ def _made_of_what_is_told(text: str, hints: frozenset[str], brackets: tuple[str,
 def _of_one_sort(text: str, headed: re.Match[str], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """Sorts of what a heading names: the sesame of `oils: olive, sesame` is no seed."""
     return of_one_heading(headed[1], [text[headed.end() :]], hints, lexicon)
-
-
-def _passes_over(whole: Part, text: str, lexicon: Lexicon) -> bool:
-    """Whether a reading of the whole line leaves a kind, or a food that is a measure as well.
-
-    As in `half red onion, half white onion`; `cinnamon, cloves`.
-    """
-    takes = whole.named.takes
-    alone = (singular(piece.strip(ENDS)) for piece in SPLIT.split(text))
-    if whole.named.partly or any(map(partial(_is_name_beside, whole, lexicon), SPLIT.split(text))):
-        return True
-    kinds = {word for word in WORD.findall(text) if KIND.fullmatch(word)}
-    if len(kinds & FITS.keys()) == 1:
-        kinds -= FITS.keys()  # the one state that is told is that of the food
-    return not kinds <= takes or any(
-        word in SOFT and names_food(word, lexicon) and word not in takes for word in alone if word
-    )
-
-
-def _is_name_beside(whole: Part, lexicon: Lexicon, piece: str) -> bool:
-    """Whether a piece is another food's name, word for word, which the whole line takes for a note."""
-    words = bare_words(piece)
-    food = lexicon.spelt.get(" ".join(words))
-    if food is None or food in whole.named.foods or set(words) <= NOTES | HARMLESS | SOFT | FITS.keys():
-        return False
-    return whole.named.takes.isdisjoint(words) and food not in lexicon.kin(whole.named.foods[0])
