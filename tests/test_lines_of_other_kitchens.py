@@ -167,3 +167,52 @@ def test_what_was_cooked_in_a_pot_is_a_cooking_pot_of_it(
     ((found, weight),) = [(lot.food, lot.grams) for lot in reading.lots]
     assert weight == grams
     assert found == (food or found)
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "grams"),
+    [
+        # Malayalam, Kannada and Sinhala (recalled kitchen words)
+        ("payar 100g", "green-beans", 100), ("velichenna half bottle", "oil-coconut", None),
+        ("naranga achar", "lime-pickle", None), ("nendran raw 2", "plantain-green", None),
+        ("kudampuli", "garcinia-dried", None), ("bendekai 200g", "okra", 200), ("tuppa", "ghee", None),
+        ("wambatu 2", "aubergine", None), ("eerulli 3", "onion-brown", None),
+        # West Africa: what is iced there is frozen fish, and no salted one
+        ("mackerel iced fish 2 (frozen)", "mackerel", None), ("g/nut oil", "oil-groundnut", None),
+        ("zobo", "tea-herbal", None), ("sampalok mix", "sinigang-mix", None), ("feijoa chutney", "pickle-sweet", None),
+        # by a thumb, a box and a darne (common practice, no source)
+        ("hard cheese about a thumb's worth, dried out", "cheddar", 30), ("2 darnes salmon", "salmon", 360),
+        ("half a box of beer", "beer", 1980), ("chile serrano a handful", "chilli-green", 60),
+        ("pnut butter, scrapings", "peanut-butter", 20.4), ("jar of salsa, scrapings only", "salsa", 18),
+        # what is hairy on a root are rootlets
+        ("few hairy carrots", "carrot", 500), ("hairy parsnips 3", "parsnip", None),
+    ],
+)  # fmt: skip
+def test_words_of_more_kitchens(reader: LarderReader, line: str, food: str, grams: float | None) -> None:
+    """What a cook of that kitchen would say of each: recalled cookery."""
+    reading = reader.read(line, "line")
+    assert reading is not None
+    ((found, weight, owner),) = [(lot.food, lot.grams, lot.owner) for lot in reading.lots]
+    assert (found, owner) == (food, None)
+    assert weight == (grams or weight)
+
+
+@pytest.mark.parametrize("line", ["hairy strawberries", "eba leftover - throway", "soup throw away"])
+def test_what_is_hairy_or_thrown_away_is_gone(reader: LarderReader, line: str) -> None:
+    reading = reader.read(line, "line")
+    assert reading is not None
+    assert not reading.lots
+
+
+@pytest.mark.parametrize(
+    ("line", "owner"),
+    [
+        ("ham, left by tom", "tom"), ("white pudding - himself left it", "himself"),
+        ("yoghurts that kate left", "kate"),
+        ("lasagne - sophie left it here", "sophie"), ("milk, half left", None), ("carrots a week's worth", None),
+    ],
+)  # fmt: skip
+def test_what_somebody_left_is_theirs(reader: LarderReader, line: str, owner: str | None) -> None:
+    reading = reader.read(line, "line")
+    assert reading is not None
+    assert [lot.owner for lot in reading.lots] == [owner]

@@ -14,11 +14,15 @@ SHARES = (
         r"|\b(?:barely|hardly|scarcely) (?:any|anything)\b(?: left)?"
         r"|\b(?:dregs|last|scraps?) of(?: the)?\b"
                 r"|\b(?:end|dregs|remains) of the\b"
+                r"|\b(?:just the |the |an )?end of (?:a |its |my )?(?=(?:jar|bottle|tub|tube|bag|packet)\b)"
                 r"|\b(?:the )?(?:end|bottom|dregs|remains) of (?:(?:a |its |my )|the (?:[a-z]+ )?)?"
                 r"(?=(?:bag|jar|packet|pack|tub|bottle|box|carton|tube|pot|tin)\b)"
                 r"|\brunning (?:low|out)\b|\blow on\b"), Span(0.05, 0.12, 0.25)),
-    (LatePattern(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b|\b(?:scrape|smear|scraping"
-        r"|dregs)\b"),
+    (LatePattern(r"\b(?:scrapes?|smears?|scrapings?|smidge[n]?|dregs) of(?: the)?\b"
+        r"|\b(?:just |only )*(?:the )?(?:last )?(?:scrapes?|smears?|scrapings?|dregs"
+        r"|(?<=last )(?:squeeze|dribble|drop))\b"
+        r"(?: (?:left )?(?:round|around|in|at|on) the [a-z]+)?(?: only)?"
+        r"|\b(?:what'?s|whats) left (?:round|around|at|on) the [a-z]+"),
      Span(0.02, 0.06, 0.12)),
     (LatePattern(r"\b(?:(?:wee|tiny|little) (?:drops?|bits?|pieces?|lumps?)|drops?|dribbles?|splodges?|trickle"
         r"|thimbles?)(?: of)?\b(?! )?"),

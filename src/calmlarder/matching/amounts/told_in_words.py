@@ -37,6 +37,13 @@ _FULL = LatePattern(
 # So many cups of rice are measured; `brown rice cups` are packs of it cooked.
 _CUPS = LatePattern(r"(\brice\b.*?[\d½¼¾] ?|\b[\d½¼¾] )cups?\b(?= ?(?:$|[,;).+&]|of\b|left\b|or so\b))")
 _ONE_PACK_OF = LatePattern(r"\b(?:1|one|a) (?=(?:pack|packet|bag|box|tray) of \d)")
+# So much by a thumb or a fist, and for how long it lasts, are nobody's: common practice, no source.
+_WORTH = LatePattern(
+    r"\b(?:about |roughly )?(?:(?:an? )?(?P<two>two |2 )?(?P<body>thumb|matchbox|palm|fist|finger)s?'?s?[ -]"
+    r"(?:worth|width|sized?|length|lump|piece)\b(?: (?:lump|piece|bit|chunk))?(?: of\b)?"
+    r"|(?:an? |one |two |2 |few )?(?:day|week|month|meal|night)s?'?s?'? worth(?: of)?\b)"
+)
+_OF_BODY = {"thumb": " thumb ", "matchbox": " matchbox ", "finger": " thumb ", "palm": " 90 g ", "fist": " 120 g "}
 _COUNTS = sorted(WHOLE_WORDS.keys() - {"few", "several", "couple"}, key=len, reverse=True)  # a number may follow those
 _WORD_LEFT = LatePattern(rf"\b({'|'.join(_COUNTS)}) left\b(?! (?:of|from|on))")
 _END_OF = LatePattern(
@@ -81,6 +88,7 @@ _TIMES = LatePattern(r"(?<![\w.])(?:x ?\d{1,2}|\d{1,2} ?x)(?![\w.])")
 def amounts_plainly(text: str) -> str:
     """A plain line with such amounts as they are read elsewhere."""
     text = _LEAVES.sub(r"\1", _DOZEN_AND_SOME.sub(_in_all, text))
+    text = _WORTH.sub(lambda found: f" {found['two'] or ''}{_OF_BODY.get(found['body'], '')}", text)
     text = _AND_A_HALF.sub(r"1.5 \1", text)
     text = _OF_THAT_SIZE.sub(_all_of_them, text)
     text = _PART_GONE.sub(lambda found: f"{_REST[found[1]]} left", _HALF_FULL.sub("half left", text))

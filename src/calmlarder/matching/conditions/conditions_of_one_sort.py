@@ -24,6 +24,10 @@ _GROWS_FLUFF = (
     r"(?:strawber\w*|strawbs?|raspber\w*|rasps?|blackber\w*|bluebs?|blueber\w*|berr(?:y|ies)|grapes|cherries|figs?|plums?"
     r"|peach(?:es)?|satsumas?|clementines?|mandarins?|tangerines?|oranges?|lemons?|limes?|tomato(?:es)?|toms)"
 )
+_ROOTS = (
+    r"(?:parsnips?|carrots?|beetroots?|beets?|celeriac|turnips?|swedes?|radish(?:es)?|ginger|potato(?:es)?|spuds?|neeps?"
+    r"|yams?|turmeric|horseradish|salsify|sweet potato(?:es)?)"
+)
 _BLACK = r"(?:(?:pretty much |nearly |almost |all |half )*(?:black|blackened|brown|browned|spotted|freckled))"
 _LEAVES = (
     r"(?:lettuces?|rocket|arugula|spinach|salad|leaves|greens|chard|kale|cabbages?|sprouts|radicchio|endives?|chicory"
@@ -143,9 +147,11 @@ OF_ONE_SORT = (
     ),
     # Roots that sprout fine ones are old, and not mouldy (common practice, no source).
     OfOneSort(
-        LatePattern(r"\b(?:parsnips?|carrots?|beetroots?|celeriac|turnips?|swedes?|radish(?:es)?|ginger)\b"),
+        LatePattern(rf"\b{_ROOTS}\b"),
         LatePattern(
-            rf"{_BEHIND}(?:(?:is|are|a bit|bit|getting|going|gone|very|v) )*hairy(?: (?:now|roots?|bits?))?{_END}"
+            rf"\b(?:(?:a bit|bit|very|v|few|some|slightly) )*(?:hairy|whiskery) (?=(?:[a-z]+ )?{_ROOTS}\b)"
+            rf"|{_BEHIND}(?:(?:is|are|a bit|bit|getting|going|gone|very|v) )*"
+            rf"(?:hairy|whiskery)(?: (?:now|roots?|bits?))?{_END}"
         ),
         "hairy roots",
     ),

@@ -26,6 +26,7 @@ from calmlarder.matching.owners.owner_words import (
     PETS,
     SHARES_HOUSE,
     SOMEBODY_ELSES,
+    THE_OTHER,
     bare_name,
     is_given,
     is_name,
@@ -146,6 +147,9 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     found = signs.LEFT_BY.search(text)
     if found and found[1] in PEOPLE:
         return found[1], None, _cut(text, found)
+    found = signs.LEFT_BY_NAME.search(text)
+    if found and (who := found[found.lastgroup or 0]) and (who in PEOPLE | THE_OTHER or who in GIVEN_NAMES):
+        return who, None, _cut(text, found)
     found = signs.ASK_FIRST.search(text)
     if found and found.start() and (found[1] in PEOPLE | KIN or found[1] in GIVEN_NAMES):
         return found[1], None, _cut(text, found).strip(" ,;(-")

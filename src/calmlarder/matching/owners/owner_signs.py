@@ -130,6 +130,15 @@ HIS = LatePattern(r"\b(?:is|are) (?:his|hers|theirs)\b")
 LEFT_BY = LatePattern(
     r"[,;-]?\s*\b(?:my |our |the )([a-z]+) (?:left|forgot) (?:it|them|this|these)(?: here| behind)?\b"
 )
+# Left by somebody: `left by tom`, `- himself left it`, `that kate left`.
+_LEFT = r"(?:left|forgot)(?: (?:it|them|this|these))?(?: here| behind)?"
+LEFT_BY_NAME = LatePattern(
+    r"[,;(-]*\s*\bleft (?:here |behind |over )?by (?:my |our |the )?(?P<by>[a-z]+)\b"
+    rf"|[,;(-]+\s*(?:my |our |the )?(?P<did>[a-z]+) (?:left|forgot) (?:it|them|this|these)(?: here| behind)?\b"
+    rf"|\b(?:that|which) (?:my |our |the )?(?P<that>[a-z]+) {_LEFT}\b"
+    rf"|(?<=whatever) (?:my |our |the )?(?P<what>[a-z]+) {_LEFT}\b",
+    needs=("left", "forgot"),
+)
 SAYS = LatePattern(r"^\w+ (?:says|said|claims|reckons) (?:that )?(?:the )?")
 MY_PERSON = LatePattern(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
 FIRST = LatePattern(r"^([a-z]{2,})\s*[-:]\s+(?=[a-z\d])")

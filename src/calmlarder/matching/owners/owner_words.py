@@ -39,6 +39,7 @@ NOBODY = frozenset({
 })  # fmt: skip
 # Possessives that are no person's.
 NO_PERSON = frozenset({
+    "thumb", "finger", "fist", "palm", "hand", "matchbox", "day", "days", "weeks", "months", "meal", "worth",
     "night", "morning", "evening",
     "she", "he", "they", "we",
     "goat", "goats", "sheep", "ewe", "cow", "lady", "ladies", "baker", "bakers", "brewer", "brewers", "confectioner",
@@ -72,6 +73,7 @@ OF_A_FOOD = VARIETIES | frozenset({
     "melody", "oscar", "roma", "sofia", "san", "chen", "lee", "obi", "uma", "may", "ma", "mama",
 })  # fmt: skip
 SOMEBODY_ELSES = frozenset({"her", "his", "their"})
+THE_OTHER = frozenset({"himself", "herself"})  # so they call husband and wife in Ireland
 HOUSE_PETS = frozenset({"dog", "dogs", "cat", "cats", "puppy", "kitten", "hamster", "bunny"})  # `dog mince 500g`
 SHARES_HOUSE = frozenset({
     "flatmate", "housemate", "roommate",

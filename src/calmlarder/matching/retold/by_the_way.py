@@ -26,6 +26,15 @@ _PLAINLY = (
         ),
         " ",
     ),
+    # Tops that grow again in water are there as they are.
+    (
+        LatePattern(
+            r"[,;(-]* ?\b(?:re-?growing|rooting)"
+            r"(?: (?:in|on) (?:a |the )?(?:jar|glass|water|cup|jug|(?:window ?)?sill))?"
+            r"(?: of water)?\b\)?"
+        ),
+        " ",
+    ),
     (LatePattern(r"\bthings? of (?=garlic\b)"), "bulb of "),
     (LatePattern(r"\b(small|large|big|medium|little)[ -]?ish\b"), r"\1"),
     # A big bowl is one that is served from: so much as two and a half that one eats from; common practice, no source.

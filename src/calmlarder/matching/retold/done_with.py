@@ -77,6 +77,7 @@ _THROWN = LatePattern(
     rf"|{_BEHIND}(?:being |been |all |so |now |just )*"
     rf"(?:binned|binning|chucked|ditched|composted|composting|bin|throw|throwing|chucking){_OUT}?{_WHEN}{_END}"
     rf"|(?<=[a-z)\d] ){_NOT_TO_BE}(?:binned|chucked|ditched|composted){_WHEN}{_END}"
+    rf"|(?:{_BEHIND}|(?<=[a-z)\d] ))(?:to |for )?(?:throw(?:ing)? ?away|throway|throw(?:ing)? out){_WHEN}{_END}"
     rf"|\bout (?:it|they|she|he) (?:goes|go|went){_WHEN}{_END}"
     # `gone down the sink`, `straight in the bin`, `for the compost`, `gone to the hens`
     rf"|\b(?:(?:it'?s|its|they'?re|is|are|has|have|so|it|they|all|went|gone|going|goes?|straight|headed|heading|off"
