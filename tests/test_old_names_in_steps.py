@@ -31,6 +31,7 @@ Adapt = Callable[..., dict[str, Any]]
         ("Cook until the fresh mushrooms [oyster mushrooms] soften.", "Cook until the oyster mushrooms soften."),
         ("Tip in the onion [leek greens]-tomato masala.", "Tip in the leek-tomato masala."),
         ("Add the garlic [garlic-infused oil]-ginger paste.", "Add the garlic-infused oil and ginger paste."),
+        ("Put the washed pumpkin in a pot.", "Put the pumpkin in a pot."),
         ("Wipe the mushrooms [aubergine halves: about 15 minutes] clean.", "Wipe the aubergine halves clean."),
     ],
 )  # fmt: skip
@@ -58,6 +59,30 @@ def test_an_oil_neither_burns_nor_is_lifted_out(step: str, told: str) -> None:
 def test_no_oil_is_squashed_with_a_blade() -> None:
     step = "Squash the garlic-infused oil with the blade of a knife, just to bruise them. Fry the garlic-infused oil."
     assert without_work_on_cloves([step]) == ["Fry the garlic-infused oil."]
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        ("Add the garlic-infused oil and curry leaves and let the garlic-infused oil turn gold, not brown.",
+         "Add the garlic-infused oil and curry leaves."),
+        ("Mix it with salt. Set aside for 20 minutes so the garlic [1 tsp of the garlic-infused oil] mellows.",
+         "Mix it with salt. Set aside for 20 minutes."),
+        ("Fry the garlic-infused oil until fragrant.", "Fry the garlic-infused oil until fragrant."),
+    ],
+)  # fmt: skip
+def test_an_oil_turns_neither_gold_nor_mellow(step: str, told: str) -> None:
+    assert without_work_on_cloves([step]) == [told]
+
+
+def test_a_label_of_a_step_keeps_its_word(adapt: Adapt) -> None:
+    """Lactose of yoghurt: usda_sr28 01116."""
+    found = adapt(
+        "Carrot salad", "500 g carrots", "500 g yoghurt", "1 tbsp lemon juice",
+        steps="1. Yoghurt: stir the lemon juice into the yoghurt.\n2. Carrots: grate, and turn in the yoghurt.",
+    )  # fmt: skip
+    assert "1. Yoghurt: stir" in found["recipe"]
+    assert "lactose-free yoghurt" in found["recipe"]
 
 
 def test_two_of_a_mixture_join_what_stays() -> None:

@@ -38,6 +38,7 @@ _LIST = "".join(f"<li>{food}</li>" for food in _FOODS)
         "<dl><dt>1</dt><dd>onion, sliced</dd><dt>2 tbsp</dt><dd>oil</dd><dt>400 g</dt><dd>tin tomatoes</dd>"
         f"<dt>1 tsp</dt><dd>paprika</dd><dt></dt><dd>Rice, to serve</dd></dl><h3>Get cooking</h3>{_NUMBERED}",
         f"<h2>To buy</h2><ul>{_LIST}</ul><h2>Go</h2><div><b>1</b> {_STEPS[0]}</div><div><b>2</b> {_STEPS[1]}</div>",
+        f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p>P.S. No need to soak the beans for it.</p>",
         f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p><a>&lt;&lt; bean soup</a> | <a>onion pie &gt;&gt;</a></p>",
     ],
 )  # fmt: skip

@@ -1,4 +1,4 @@
-"""Peeling, halving and chopping of cloves that are an infused oil now: it goes out of the steps.
+"""Peeling, halving, chopping and browning of cloves that are an infused oil now: it goes out of the steps.
 
 Where a sentence does it to nothing else, all of the sentence goes; else only what it says of the garlic. It stays
 where the oil is named nowhere behind, since there it goes in.
@@ -51,6 +51,13 @@ _LAST_OF_SEVERAL = re.compile(
     rf"\b{_AT_WORK} (?:(?!\b{_ELSE}\b)[a-z ,-]){{3,60}}?(?:,? and |, )(?P<oil>{_OIL})(?=[.;,]| and\b| {_HOW}\b)",
     re.IGNORECASE,
 )
+# `and let the garlic turn gold, not brown`, `so the garlic mellows`: oil does neither.
+_COLOURS = re.compile(
+    rf"(?:,? (?:and|then))? (?:let|wait for|wait until|until|so(?: that)?) (?:{_OIL}|the garlic \[[^\]]*\])"
+    r"(?: is| has| to| just| starts? to| begins? to)* (?:turn|go|get|colou?r|brown|gold|crisp|mellow|soft|tender|pale)"
+    r"[a-z]*\b[^.;]*(?=[.;])",
+    re.IGNORECASE,
+)
 _NAMED = "garlic-infused oil"
 _READY = "The garlic-infused oil is ready as it is."
 
@@ -61,6 +68,7 @@ def without_work_on_cloves(steps: Sequence[str]) -> list[str]:
 
 
 def _without_it(step: str, behind: str) -> str:
+    step = _COLOURS.sub("", step)
     for what in (_ALONE, _BEHIND_ANOTHER, _FIRST_OF_SEVERAL, _LAST_OF_SEVERAL):
         found = what.search(step)
         if found is None or _NAMED not in f"{step[found.end() :]} {behind}".casefold():

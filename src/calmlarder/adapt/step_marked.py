@@ -85,6 +85,7 @@ _AS_A_VERB = re.compile(
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
 _ELSE = re.compile(r" else\b")
 _ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
+_LABELS = re.compile(r"\s*(?:\d{1,2}[.)] )?(?:for )?(?:the )?$", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
 _GRAINS = frozenset({"grain", "rice"})
 _IN_ITS_PLACE = re.compile(r"about \d+ minutes, not \d+$")  # the step's own time makes room for it
@@ -131,6 +132,8 @@ def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         if foods and now != LEFT_OUT and not all_told and not (several and (" for " in now or LEFT_OUT in now)):
             new = written_in(around, now, how, is_oil(foods[0], told))
         same = words_of(step[start:end])[-1:] == words_of(short_name(now))[-1:]
+        if same and _LABELS.match(step[done:start]) and step.startswith(":", end):
+            continue  # `Yoghurt: mix all of it`, of whatever kind
         if not how and same and _DRUNK_UP.search(step[done:start]):
             continue  # `so the oats drink up some milk`, of whatever kind
         if new is None and not how and same and _EACH.search(step[done:start]):

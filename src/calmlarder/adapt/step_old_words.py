@@ -50,6 +50,13 @@ _WIPED = re.compile(
     r"\b(?P<verb>wipe|brush|wash|pat|scrub) the [a-z]+ \[(?P<now>[a-z][a-z -]{2,30})(?P<how>:[^\]]*)?\]", re.IGNORECASE
 )
 
+# `the washed pumpkin`, in the place of lentils: what is peeled and cut is not washed of its dust, nor soaked.
+_SOAKED = re.compile(
+    r"\b(?:washed|rinsed|soaked)(?:,? (?:and )?(?:washed|rinsed|soaked|drained))* "
+    r"(?=(?:pumpkin|butternut squash|squash|potato|carrot|parsnip|courgette|aubergine|(?:firm )?tofu))",
+    re.IGNORECASE,
+)
+
 
 # `the onion [leek greens]-tomato masala`, `the garlic [garlic-infused oil]-ginger paste`
 _JOINED = re.compile(
@@ -75,7 +82,7 @@ def _by_the_new_name(step: str) -> str:
     step = _ONE_OF_TWO.sub(r"\g<now>", step)
     step = _FRONDS.sub(r"\g<name> ", step)
     step = _PART_OF_IT.sub(_the_part, step)
-    step = _FRESH.sub(r"\g<now>", _STICKY.sub(r"\g<now>", step))
+    step = _SOAKED.sub("", _FRESH.sub(r"\g<now>", _STICKY.sub(r"\g<now>", step)))
     step = _JOINED_BEHIND.sub(_joined, _JOINED.sub(_joined, step))
     return _WIPED.sub(lambda one: f"{one['verb']} the {one['now']}", step)
 

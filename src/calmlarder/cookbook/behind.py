@@ -89,7 +89,7 @@ _BETWEEN = re.compile(
     r"|(?:step[- ]by[- ]step )?(?:step )?(?:photos?|pictures?|images?)(?: (?:below|above))?[:.]?"
     r"|(?:article|story|recipe) continues (?:below|after)\b.{0,40}|scroll (?:down|on|up)\b.{0,60}"
     r"|(?:serves|servings?|yields?|makes|(?:(?:prep|cook|total|active) )?time)(?:\s?:.{0,30})?"
-    r"|(?:image|photo|picture) \d+(?: (?:of|/) \d+)?",
+    r"|(?:image|photo|picture) \d+(?: (?:of|/) \d+)?|p\.? ?s\.?[ :,–-].{1,300}",
     re.IGNORECASE,
 )
 # Above or in a list of ingredients: which measures it shows and how often over.
