@@ -301,3 +301,14 @@ def test_white_and_green_parts_of_spring_onions_are_half_of_the_greens_and_the_r
     assert half_and_rest(written, weighed) == weighed
     whole = ["Heat the oil and add the spring onions.", "Fry until the spring onions are soft."]
     assert half_and_rest(whole, marked) == marked
+
+
+def test_pieces_of_orange_stew_for_a_few_minutes(adapt: Adapt) -> None:
+    """Apricots, fresh and dried, are rich in sorbitol: Yao et al. 2014 (doi:10.1111/jhn.12127)."""
+    found = adapt(
+        "Chicken tagine", "8 chicken thighs", "150 g dried apricots, halved", "400 g tin tomatoes",
+        steps="1. Brown the chicken, and add the tomatoes.\n2. Add the apricots, and simmer for 25 minutes.",
+    )  # fmt: skip
+    swapped = [one["food"] for change in found["changes"] for one in change["to"]]
+    assert "orange" not in swapped or "last 5 minutes" in found["recipe"]
+    assert "orange" in swapped

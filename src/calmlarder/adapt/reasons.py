@@ -30,6 +30,8 @@ _STANDS = "leave ten minutes"
 _AT_THE_END = "stir it in at the end"
 _SIMMERED_DOWN = frozenset({"squash", "potato", "root"})  # thickens as the pulse did
 _PODS_LATER = 3  # green beans are never eaten raw
+# Pieces of an orange fall apart where dried fruit plumps up, and go bitter: common practice, no source.
+_DRIED_FRUIT, _FALLS_APART, _FRUIT_STEWS = "dried-fruit", "citrus", 5
 _MINUTES_LATER = 4  # less makes no difference in a pan: ours
 
 
@@ -137,6 +139,8 @@ def at_heat(line: Open, choice: Choice) -> str:
         name = f"{one.food.name} " if len(choice.brings) > 1 else ""
         if one.food.state in _READY and any(_AT_THE_END in when for when in choice.candidate.when.split("; ")):
             told.append(f"{name}only at the end")
+        elif food.kind == _DRIED_FRUIT and one.food.kind == _FALLS_APART and one.food.state == "raw":
+            told.append(f"{name}only for the last {_FRUIT_STEWS} minutes")
         elif dry_pulse and one.food.kind in _SIMMERED_DOWN and one.food.state == "raw":
             told.append(f"{name}from the start")
         elif dry_pulse and one.food.state != "dry":
