@@ -217,4 +217,4 @@ def test_the_gravy_takes_the_flour_of_its_own_heading(adapt: Adapt) -> None:
         "2. For the gravy, melt the butter, stir in the flour and add the water.",
     )  # fmt: skip
     second = next(line for line in _steps(found).splitlines() if line.startswith("2."))
-    assert "stir in the flour" in second
+    assert "stir in 1 tbsp of the gluten-free plain flour" in second  # one flour for both, this much of it
