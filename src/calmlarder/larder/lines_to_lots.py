@@ -30,13 +30,16 @@ from calmlarder.matching.amounts.numbers_and_fractions import ONE, Span
 from calmlarder.matching.conditions.condition_words import presses
 from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.line import LineRead, read_line
+from calmlarder.matching.line_text import without_bullet
 from calmlarder.matching.names.foods import Candidate
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import NO_SLIPS
 from calmlarder.matching.names.of_one_sort import of_one_sort, worth_offering
+from calmlarder.matching.names.words import plain
 from calmlarder.matching.part import Part, names_something, tells_of_a_food
 from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
+from calmlarder.matching.retold.apart_by_place import apart_by_place
 from calmlarder.matching.several_foods.under_headings import under_headings
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
@@ -94,6 +97,8 @@ class LarderReader:
             return self._problem(text, where, error)
         if line is None:
             return None
+        if answers == UNANSWERED and (both := self._in_two_places(line.text, where, number)) is not None:
+            return both
         line = _what_is_open(line, answers)
         good, bad = self._apart_from_the_bad(line)
         if bad and not good:
@@ -103,6 +108,18 @@ class LarderReader:
         names = (foods[part.named.foods[0]].name if part.named.foods else part.said for part in bad)
         told = (f"{name} not added: {_state(part)}" for name, part in zip(names, bad, strict=True))
         return read.model_copy(update={"assumed": (*read.assumed, *told)}) if bad else read
+
+    def _in_two_places(self, line: str, where: str, number: int) -> Reading | None:
+        """A line of which some is in the freezer and some is not, as two lots of its one food; else None."""
+        lines = apart_by_place(plain(without_bullet(line)))
+        reads = [self.read(one, where, number) for one in lines or ()]
+        lots = [lot for read in reads if read is not None for lot in read.lots]
+        if len(lots) != len(reads) or len({lot.food for lot in lots}) != 1:
+            return None
+        first = next(read for read in reads if read is not None)
+        told = [lot.model_copy(update={"id": f"{number}.{at}", "line": line}) for at, lot in enumerate(lots, start=1)]
+        update = {"text": line, "lots": tuple(told), "names": first.names * len(told)}
+        return first.model_copy(update=update)
 
     def _apart_from_the_bad(self, line: LineRead) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
         """The parts that are there, and those that the line says are gone or bad; hard cheese can be trimmed."""
