@@ -30,6 +30,7 @@ def lot_of(reader: LarderReader, line: str) -> Lot:
         ("salmon 2 fillets frozen in january, defrosted last night", "salmon", 0),
         ("mince 500g frozen 2 weeks ago now thawed", "beef-mince", 1),
         ("chicken thighs, froze sunday, out of the freezer this morning", "chicken-thigh", 1),
+        ("2 pork chops (freezer) got out this morning", "pork-chops", 2),
         ("frozen prawns, thawed yesterday", "prawns", 0),
         ("chicken from freezer thawed mon", "chicken-breast", -1),
         ("chicken parts 2lb thaw out since this morning", "chicken-drumsticks", 1),
@@ -91,3 +92,34 @@ def test_soaked_and_boiled_is_boiled(reader: LarderReader, line: str, food: str)
 )  # fmt: skip
 def test_pink_on_what_is_white_is_not_added(reader: LarderReader, line: str, to_bin: bool) -> None:
     assert is_gone_or_off(reader, line) is to_bin
+
+
+# Raw fish, poultry and mince keep one or two days in the fridge: UK Food Standards Agency (recalled).
+@pytest.mark.parametrize(
+    ("line", "food", "here", "frozen"),
+    [
+        ("chicken thighs x6 (4 in freezer)", "chicken-thigh", 200, 400),
+        ("Chicken Thighs x6 (4 in freezer), use by friday", "chicken-thigh", 200, 400),
+        ("2 salmon fillets, 3 frozen", "salmon", 240, 360),
+        ("salmon fillets 2 fresh, 3 frozen", "salmon", 240, 360),
+        ("minced beef 500g (fresh) 500g (freezer)", "beef-mince", 500, 500),
+        ("5 bread rolls, 3 of them frozen", "bread-roll", 100, 150),
+    ],
+)
+def test_some_in_the_freezer_and_some_not_are_two_lots(
+    reader: LarderReader, line: str, food: str, here: int, frozen: int
+) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert [(lot.food, lot.place, round(lot.grams)) for lot in reading.lots] == [
+        (food, "fridge", here), (food, "freezer", frozen),
+    ]  # fmt: skip
+    assert len({lot.id for lot in reading.lots}) == 2
+    assert {lot.line for lot in reading.lots} == {line}
+
+
+@pytest.mark.parametrize("line", ["2 sausages, 1 bag peas frozen", "2 onions, 1 bag frozen peas"])
+def test_another_thing_that_is_frozen_is_no_part_of_the_first(reader: LarderReader, line: str) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert len({lot.food for lot in reading.lots}) == 2

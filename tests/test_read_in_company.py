@@ -54,6 +54,7 @@ def test_a_part_that_is_kept_for_later_is_no_part_alone(line: str, tables: Table
         ("1 (4 ounce) can diced green chiles", "chilli-poblano", 113.4),
         ("4 spring onions, green parts only", "spring-onion-green", 28),
         ("A pinch of saffron, soaked in 2 tbsp hot water", "saffron", 0.3),
+        ("8 pork & leek sausages (ours are about 67g each)", "sausages", 456),
         ("2 pita breads, split, toasted and broken into chips", "pitta-white", 120),
     ],
 )

@@ -134,3 +134,13 @@ def test_a_table_that_sets_out_the_page_is_no_list_of_it() -> None:
     ]  # fmt: skip
     assert len(told["recipeInstructions"]) == 2
     assert told["recipeYield"] == "12 slices"
+
+
+def test_a_file_that_follows_no_standard_is_read_by_its_plain_fields() -> None:
+    found = read_recipe(
+        '{"id": 7, "title": "Tofu noodles", "servings": 3, "ingredients": ["280 g firm tofu", "250 g rice noodles"], '
+        '"steps": ["Fry the tofu.", "Boil the noodles."]}'
+    )
+    assert (found.title, found.serves) == ("Tofu noodles", 3)
+    assert found.ingredients == ("280 g firm tofu", "250 g rice noodles")
+    assert found.steps == ("Fry the tofu.", "Boil the noodles.")

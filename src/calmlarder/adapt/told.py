@@ -16,7 +16,8 @@ Use = Literal["raw", "cooked"]
 _EVERYWHERE = frozenset(words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick"))
 _SENTENCES = re.compile(r"[.;!?]|,? (?:then|while|until)\b")
 _HEAT = re.compile(
-    r"\b(?:fry|fried|frying|saute\w*|brown|boil\w*|simmer\w*|bak(?:e|ed|ing)|roast\w*|grill\w*|soften|sweat|cook\w*|heat"
+    r"\b(?:fry|fried|frying|saute\w*|(?<!go )(?<!goes )(?<!going )brown|boil\w*|simmer\w*|bak(?:e|ed|ing)|roast\w*"
+    r"|grill\w*|soften|sweat|cook\w*|heat"
     r"|warm|melt\w*|steam\w*|poach\w*|stew\w*|braise\w*|toast\w*|blanch\w*|sear|char|microwave|oven|wilt|scramble"
     r"|reduce|caramelise|caramelize|stir-fr\w+)\b"
 )

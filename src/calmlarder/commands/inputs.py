@@ -19,7 +19,7 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import own_tables, table_folders
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import ALLERGENS, Allergen
+from calmlarder.tables.vocabulary import ALLERGENS, Allergen, allergens_named
 
 if TYPE_CHECKING:
     from calmlarder.household.choices import Choices
@@ -113,13 +113,14 @@ def _listed(given: str | None) -> list[str]:
 
 def allergens_of(options: Eating) -> tuple[Allergen, ...]:
     """What `--avoid` names. Raises CannotGoOn for a word that is none of the 14 allergens."""
-    known: dict[str, Allergen] = {allergen: allergen for allergen in ALLERGENS}
-    avoid = _listed(options.avoid)
-    for word in avoid:
-        if word not in known:
+    avoid: dict[Allergen, None] = {}
+    for word in _listed(options.avoid):
+        named = allergens_named(word)
+        if not named:
             remedy = f"choose from: {', '.join(ALLERGENS)}"
             raise CannotGoOn([Problem(where="--avoid", what=f"`{word}` is no allergen", remedy=remedy)])
-    return tuple(known[word] for word in avoid)
+        avoid |= dict.fromkeys(named)
+    return tuple(avoid)
 
 
 def tolerance_of(options: Sure, household: Household) -> Tolerance:

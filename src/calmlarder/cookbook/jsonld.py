@@ -59,6 +59,30 @@ def objects_in(text: str) -> Iterator[dict[str, Any]]:
                 yield cleaned if "@context" in cleaned else {"@context": "https://schema.org", **cleaned}
 
 
+# What a file that follows no standard calls the fields of a recipe, by those of schema.org.
+_PLAIN_FIELDS = {
+    "name": ("name", "title"),
+    "recipeYield": ("servings", "serves", "yield", "yields", "portions", "people"),
+    "recipeIngredient": ("ingredients",),
+    "recipeInstructions": ("steps", "method", "instructions", "directions"),
+}
+
+
+def plain_objects(text: str) -> Iterator[dict[str, Any]]:
+    """The objects of a JSON text that name ingredients and steps in plain words, in schema.org's."""
+    if depth_of(text) > DEEPEST:
+        return
+    for content in _contents(text):
+        for found in map(_cleaned, _objects(content)):
+            told = {
+                field: next((found[key] for key in keys if found.get(key)), None)
+                for field, keys in _PLAIN_FIELDS.items()
+            }
+            if isinstance(told["recipeIngredient"], list) and told["recipeInstructions"]:
+                yield {"@context": "https://schema.org", "@type": "Recipe",
+                       **{field: value for field, value in told.items() if value is not None}}  # fmt: skip
+
+
 def names_ingredients(found: dict[str, Any]) -> bool:
     """Whether the object names an ingredient that is more than nothing."""
     return any(_words(item) for item in _lines(_listed(found)))

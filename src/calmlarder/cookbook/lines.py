@@ -39,6 +39,9 @@ _BY_PIECES = frozenset({"bread", "wrap"})
 _NO_AMOUNT = {"grams_low": None, "grams": None, "grams_high": None, "weighed": False}
 _SCALES = re.compile(r"\W*(?:\d{1,2}(?:/\d)?x\W*){2,}", re.IGNORECASE)  # buttons of a page: `1x 2x 3x`
 
+# `(about 67 g each)`: what one of them weighs, and no list of several.
+_EACH_WEIGHS = re.compile(r"\([^()]*\d[^()]*\)")
+
 
 class LineReader:
     """Reads ingredient lines against the tables; built once, it may read any number."""
@@ -176,7 +179,8 @@ class LineReader:
         told = frozenset(words_of(f"{rest} {notes}")) | _parts_told(f"{rest} {notes}")
         if found.main is not None and found.main.unit is not None:
             told |= {found.main.unit}
-        if re.search(r"\beach\b", line):
+        told -= {"each"}
+        if re.search(r"\beach\b", _EACH_WEIGHS.sub(" ", line)):
             told |= {"each"}
         several = self._several(shown, found, rest, told, optional)
         if several is not None:

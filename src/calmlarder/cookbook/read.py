@@ -10,7 +10,7 @@ from calmlarder.cookbook.behind import is_between, is_over
 from calmlarder.cookbook.blocks import blocks_of
 from calmlarder.cookbook.bounds import DEEPEST, MOST_SIGNS, fail
 from calmlarder.cookbook.guessed import guessed_object
-from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, recipe_of, with_address
+from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, plain_objects, recipe_of, with_address
 from calmlarder.cookbook.microdata import hrecipe, microdata_recipe
 from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
 from calmlarder.cookbook.page_headings import with_page_headings
@@ -101,8 +101,9 @@ def _read(text: str) -> Recipe:
         return _of_page(text).model_copy(update={"page": True})
     if _IS_JSON.match(text):
         found = next(filter(names_ingredients, objects_in(text)), None)
+        found = found or next(filter(names_ingredients, plain_objects(text)), None)
         if found is None:
-            _refuse([text], "the file holds no recipe of schema.org's kind")
+            _refuse([text], "the file holds no recipe of schema.org's kind, and none in plain words")
         return recipe_of(found)
     return recipe_in_words(clean(text))
 
@@ -126,8 +127,8 @@ def _of_page(page: str) -> Recipe:
 
 
 def _fed(recipe: Recipe, page: str) -> Recipe:
-    """The recipe, of which only pieces are counted, for as many as the prose of its page says that it feeds."""
-    if recipe.serves is not None or not recipe.pieces:
+    """The recipe that tells no people, for as many as the prose of its page says that it feeds."""
+    if recipe.serves is not None:
         return recipe
     texts = [one.text for one in blocks_of(page)]
     first = next((place for place, text in enumerate(texts) if text in recipe.ingredients), 0)

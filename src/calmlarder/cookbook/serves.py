@@ -57,8 +57,8 @@ _FILLED = re.compile(rf"\s*(?:about )?{_COUNT}{_RANGE}\s(?:generous |large |smal
 # `That feeds four or five of us.`: said of the dish as it is, not of another batch of it or of somebody's evening.
 _FEEDS = re.compile(
     rf"\b(?:feeds|serves|(?:is|are|makes) (?:plenty |just |about )?enough for|will feed)\s"
-    rf"(?:about |around |roughly |a family of )?{_COUNT}(?:\s?(?:-|–|to|or)\s?{_COUNT})?"
-    rf"(?=\s(?:of us|of you|people|hungry|greedy|as|for)\b|\s?[.,;:!?)]|\s?$)",
+    rf"(?:about |around |roughly |a family of )?{_COUNT}(?:\s?(?:-|–|to|or)\s?[\"“'‘]?{_COUNT})?"
+    rf"(?=\s(?:of us|of you|people|hungry|greedy|as|for|with)\b|\s[a-z-]+[\"”'’]|\s?[.,;:!?)]|\s?$)",
     re.IGNORECASE,
 )
 _NOT_OF_IT = re.compile(r"\b(?:if|doubled?|halve[ds]?|half|twice|batch(?:es)?|each|one|per)\b", re.IGNORECASE)
@@ -119,8 +119,8 @@ def serves_in_prose(texts: Iterable[str]) -> tuple[int, int] | None:
     for text in texts:
         for sentence in re.split(r"(?<=[.!?])\s+", text):
             if (found := _FEEDS.search(sentence)) and not _NOT_OF_IT.search(sentence):
-                low = _count(found[1])
-                told.add((low, _count(found[2]) if found[2] else low))
+                counts = [_count(one) for one in found.groups() if one]
+                told.add((min(counts), max(counts)))
     low, high = told.pop() if len(told) == 1 else (0, 0)
     return (low, high) if 1 <= low <= high <= _MOST_WITHOUT_A_WORD else None
 

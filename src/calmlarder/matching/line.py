@@ -63,6 +63,8 @@ _FROZEN = LatePattern(
 # What is out of the freezer has its days, whenever it went in.
 _THAWED = LatePattern(
     r"(?<!not )(?<!not yet )(?<!re)(?<!needs )\b(?:thaw(?:ed|ing)|defrost(?:ed|ing))\b(?! first)"
+    r"|\b(?:freezer|frozen)\)?[ ,;-]+(?:but |and |was |were )?"
+    r"(?:got|taken|took|came|brought|lifted) (?:it |them )?out\b"
     r"|\b(?:thaw|defrost)(?: out)? since\b|\b(?:out of|from) (?:the )?freezer "
     r"(?=since|on|this|last|yest|mon|tue|wed|thu|fri|sat|sun)"
 )

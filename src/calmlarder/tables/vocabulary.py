@@ -72,3 +72,17 @@ ROLES: tuple[Role, ...] = get_args(Role)
 KINDS: tuple[Kind, ...] = get_args(Kind)
 HOWS: tuple[How, ...] = get_args(How)
 WHYS: tuple[Why, ...] = get_args(Why)
+
+
+# What people call an allergen, beside its own word in the singular: Regulation (EU) No 1169/2011, annex II.
+_CALLED: Mapping[str, tuple[Allergen, ...]] = MappingProxyType({
+    "wheat": ("gluten",), "soy": ("soya",), "soybeans": ("soya",), "dairy": ("milk",), "tree nuts": ("nuts",),
+    "tree nut": ("nuts",), "shellfish": ("crustaceans", "molluscs"), "prawns": ("crustaceans",),
+    "shrimp": ("crustaceans",), "sulfites": ("sulphites",), "groundnuts": ("peanuts",),
+})  # fmt: skip
+
+
+def allergens_named(word: str) -> tuple[Allergen, ...]:
+    """The allergens that a plain word means, `egg` or `soya`; none where it is no such word."""
+    own = tuple(one for one in ALLERGENS if word in {one, one.removesuffix("s")})
+    return own or _CALLED.get(word, ())

@@ -61,6 +61,10 @@ _BOX_OF_EGGS = LatePattern(
     r"^(?:an? |the |1 |one )?(?:(box|pack|packet|carton|tray|flat)(?: of)? (?:[a-z-]+ )?eggs"
     r"|(?:[a-z-]+ )?eggs,? ?\(?(box|pack|packet|carton|tray|flat)\)?)\b"
 )
+_DOZENS = LatePattern(
+    rf"(?:(?<![\w./,-])(?:(?P<many>\d|{_NUMBERS}) |(?P<half>half a |half |a half )|a ))?\bdoz(?:en|n)?\b\.?(?: of)?",
+    needs=("doz",),
+)
 _PACK = LatePattern(rf"\b(?:{MEASURE})\b")
 _ONE_OR_TWO = 2
 _SERVING = LatePattern(r"\b(?:portions?|helpings?|servings?)\b")
@@ -123,6 +127,9 @@ def _without_what_was_used(text: str) -> str:
     if eggs := _BOX_OF_EGGS.match(rest):
         held = _EGGS_IN[eggs[1] or eggs[2]]
         return f"{held - off} eggs{rest[eggs.end() :]}" if off < held else text
+    if dozens := _DOZENS.search(rest):
+        held = 6 if dozens["half"] else 12 * _value(dozens["many"] or "1")
+        return f"{rest[: dozens.start()]}{held - off}{rest[dozens.end() :]}" if off < held else text
     if there := _COUNT.search(rest):
         left = _value(there[1]) - off
         return f"{rest[: there.start()]}{left}{rest[there.end() :]}" if left > 0 else rest
