@@ -47,7 +47,7 @@ def test_what_is_there_is_not_to_be_bought_under_another_name(wanting: Any, tabl
     plain = Market(wanting(diet="vegan"), tables, 10)
     everything = {ware.food.id for ware in plain.wares if plain.offered(ware) is not None}
     gone = everything - sold
-    assert {"tofu-firm", "rice-basmati-dry"} <= gone
+    assert "tofu-firm" in gone
     assert {tables.food_by_id[food].kind for food in gone} <= {"tofu", "rice"}
     assert {"tofu-smoked", "rice-white-dry"} & everything <= sold  # more of it may be bought
 

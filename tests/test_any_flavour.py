@@ -16,7 +16,7 @@ from calmlarder.tables.book import Tables
 
 Cook = Callable[..., Dinner | None]
 
-NAMED_BY_ITS_SPICES = {"tagine"}
+NAMED_BY_ITS_SPICES = {"kedgeree", "tagine"}
 PANEER = ["paneer 225g", "cooked basmati rice 400g", "tomatoes 4", "ghee"]
 BRAISE = ["firm tofu 280g", "potatoes 500g", "green cabbage 300g"]
 

@@ -59,10 +59,8 @@ ASKED = {
     "two squares of chocolate": {"dark chocolate", "milk chocolate", "white chocolate"},
     "chai": {"weak black tea", "tea with milk"},
     "3 biscuits": {"plain sweet biscuits", "wheatmeal biscuits", "chocolate biscuits"},
-    "a cookie": {"plain sweet biscuits", "chocolate biscuits"},
     "a slice of cake": {"plain cake"},
     "2 glasses wine": {"red wine", "dry white wine"},
-    "bowl of porridge": {"porridge made with water", "porridge made with milk"},
 }
 
 

@@ -80,7 +80,6 @@ def test_a_line_gives_what_is_there(tables: Tables, line: str, foods: list[str])
         "wonton frozen pork and prawn 12",
         "tinned tomatoes (garlic & onion)",
         "kebab meat (onion, garlic)",
-        "omelette (onion)",
         "prawns (garlic butter)",
     ],
 )

@@ -31,6 +31,8 @@ from calmlarder.checks.tables import DIETS, Row, figures_of, foods_of, mixtures,
 from calmlarder.checks.within_limits import limit_faults, protein_faults
 
 _PINCHES_IN_A_GRAM = 1  # of a spice of which a gram is more than a portion a gram is enough for everybody: ours
+_FLESH = {"poultry", "meat", "fish", "shellfish"}
+_MOST_IN_PIECES = Fraction("1.7")  # portions: two thighs each, of which none is left over; common practice, no source
 _LAST_DAYS, _MOST_OF_A_LAST_PACK = {0, 1, 2}, Fraction("2.1")  # portions of fish, meat or tofu in its last days: ours
 _SHOWN = Fraction("0.06")  # to what protein is shown and rounded, g
 
@@ -192,6 +194,8 @@ def _slots(
         most = Fraction(str(slot["portions"][2]))
         if slot["role"] == "protein" and any(use["days_left"] in _LAST_DAYS for use in uses):
             most = max(most, _MOST_OF_A_LAST_PACK)
+        if len(uses) == 1 and foods.get(uses[0]["food"], {}).get("kind") in _FLESH:
+            most = max(most, _MOST_IN_PIECES)
         if portions > most * Fraction("1.01") * dinner["people"]:
             faults.append(f"slot {name} holds {float(portions) / dinner['people']:.2f} portions a person")
     filled = {use["slot"] for use in dinner["uses"]}

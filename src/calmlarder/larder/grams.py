@@ -66,6 +66,7 @@ _PARTS = {
 }
 # How many a plural without a number is, by the weight of one in grams: common practice, no source.
 _SEVERAL = ((40, 6), (60, 5), (170, 4), (450, 2), (10_000, 2))
+_COOKING_POT_G = 700  # what holds so much is no pot of yoghurt: ours
 _MORE_THAN_ONE = Span(1.5, 2.5, 4)  # times as many, of what comes by the piece; common practice, no source
 _EGGS = 6  # a box: common practice, no source
 _UNTOLD = frozenset({"wedge", "piece", "slice", "stick", "floret", "spear", "leaf", "cube", "portion", "fillet"})
@@ -247,7 +248,7 @@ def _drained(amount: Amount, food: Food, tables: Tables) -> Span:
 def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
     if amount.measure is not None:
         return _named(amount.measure, food, tables)
-    own = {row.measure: row for row in tables.own_measures(food)}
+    own = {row.measure: row for row in tables.own_measures(food) if not _is_cooking_pot(row)}
     if food.state in CANNED_STATES and "tin" in own:
         return own["tin"]  # `tinned tomatoes x6`
     if amount.how == "counted" and amount.number.typical < 1 and _is_cut_in_slices(own):
@@ -271,9 +272,14 @@ def _measure_for(amount: Amount, food: Food, tables: Tables) -> Measure | None:
             return own[name]
     for name in wanted if amount.how == "counted" else (*wanted, *CONTAINERS):
         row = tables.measure(food, name)
-        if row is not None and row.food != "*":
+        if row is not None and row.food != "*" and not _is_cooking_pot(row):
             return row
     return tables.measure(food, "portion")
+
+
+def _is_cooking_pot(row: Measure) -> bool:
+    """Whether a pot is what a dish is cooked in, which is told where it is meant, and none that a shop sells."""
+    return row.measure == "pot" and row.grams >= _COOKING_POT_G
 
 
 def _is_cut_in_slices(own: dict[str, Measure]) -> bool:

@@ -67,7 +67,7 @@ _HAND_FULL = LatePattern(r"\bhands? ?full?s?\b(?! of (?:bananas|plantain))")
 _QUARTERS = LatePattern(r"(?<![\w/.])3 ?(?:qtrs?|quarters?)(?: of)?(?: an?| the)?\b")  # `3 qtr bag spinach`
 # `1 red cabbage, quarter`: so much of the one; a quarter of a bird is a cut of it.
 _PART_OF_ONE = LatePattern(
-    r"^(?:1|one|an?) (?!.*\b(?:chicken|duck|turkey|leg|bird|pound|pint|dozen)\b)([a-z][a-z ]{2,}?)[ ,(]+"
+    r"^(?:1|one|an?) (?!.*\b(?:chicken|duck|turkey|leg|bird|pound|pint|dozen|and an?)\b)([a-z][a-z ]{2,}?)[ ,(]+"
     r"(half|quarter|third|1/2|1/4|1/3|3/4)\)?$"
 )
 _TWO_HANDS = LatePattern(r"\b(?:a )?double handful\b")

@@ -7,10 +7,10 @@ from calmlarder.matching.late_patterns import LatePattern
 _COOKER = r"(?:(?:rice|slow|pressure|multi) ?cookers?|cookers?|instant pots?|crock ?pots?|stock ?pots?|cooking pots?)"
 # Pots and pans of other kitchens by the names that stand in English lines, too.
 _PAN = (
-    r"(?:dutch ovens?|cauldrons?|sauce ?pans?|frying pans?|woks?|skillets?|[ck]alderos?|palayok|kawali|ollas?|cazuelas?"
-    r"|kadh?ais?|karahis?|handis?|degchis?|pateelas?)"
+    r"(?:dutch ovens?|cauldrons?|sauce ?pans?|frying pans?|woks?|skillets?|[ck]alderos?|palayok|kawali"
+    r"|(?<!de la )ollas?|cazuelas?|kadh?ais?|karahis?|handis?|degchis?|pateelas?)"
 )
-_VESSEL = rf"(?:{_COOKER}|{_PAN}|pans?)"
+_VESSEL = rf"(?:{_COOKER}|{_PAN}|(?<!loaf )(?<!cake )(?<!baking )(?<!roasting )pans?)"
 _FULL = r"(?:(?:about |around |nearly |almost )?(?P<share>half|third|quarter|1/2|1/3|1/4|3/4)(?:[ -]?full)?|full)"
 _OF_IT = LatePattern(rf"\b(?P<vessel>{_VESSEL})(?:ful)?,? (?:{_FULL} )?(?:of|de|ng|di)\b(?! (?:sal|arroz\s*$))")
 # Behind a food, and nothing but its size before it.

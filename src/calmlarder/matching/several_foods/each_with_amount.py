@@ -51,8 +51,9 @@ def each_with_its_amount(whole: Part, text: str, hints: frozenset[str], lexicon:
     names = {" ".join(bare_words(piece)) for piece in pieces}
     by_name = all(name in lexicon.spelt for name in names)
     apart = len({part.named.foods for part in parts}) == len(parts)
-    if by_name and len(names) == len(pieces):
-        return parts  # `rigatoni 200g, penne 300g` are two lots of pasta
+    said = [set(name.split()) for name in names]
+    if by_name and len(names) == len(pieces) and not any(one < other for one in said for other in said):
+        return parts  # `rigatoni 200g, penne 300g` are two lots of pasta; of the thighs 8 may weigh a kilo
     return parts if (reaches or by_name) and apart else []
 
 
