@@ -56,6 +56,7 @@ def lot_of(reader: LarderReader, line: str) -> Lot:
         ("cauliflower half, brown spots", "cauliflower", 1),
         ("onion half, cut", "onion-brown", 4),  # what is cut: keeping.csv, common practice
         ("lettuce, rusty edges", "lettuce", 1),
+        ("cooked ham 4 slices curled", "ham", 1),
         ("bananas with brown spots", "banana-ripe", 6),
     ],
 )

@@ -92,6 +92,7 @@ def test_several_of_a_kind_stand_beside_another_food_and_before_a_product_name_i
     ("line", "foods"),
     [
         ("ginger and lemon tea", {"tea-herbal"}),
+        ("beetroot & garlic dip", {"dip-vegetable"}),
         ("apple & blackberry crumble", {"apple-pie"}),
         ("mango & lime chutney", {"mango-chutney"}),
         ("sweet potato and chickpea curry", {"curry-vegetable"}),

@@ -26,6 +26,7 @@ USE_SOON = (
     "starting to go", "about to go",
     "about to turn",
     "soft", "bendy", "wilting", "wilted", "wilty", "limp", "floppy", "tired", "tired looking", "wrinkly", "wrinkled",
+    "curled", "curling",
     "bruised", "sad looking", "sad", "drooping", "droopy", "rubbery", "sprouting", "yellowing", "browning", "squishy",
     "squashy", "mushy", "shrivelled", "shriveled", "withered", "overripe", "spotty", "blemished", "stale", "battered",
     "freezer burnt", "freezer burned", "freezer burn", "freezerburnt", "split", "cracked", "saggy", "knackered",

@@ -8,14 +8,14 @@ from calmlarder.matching.several_foods.pieces import ENDS
 
 _TWO_FLAVOURS = LatePattern(
     r"(?:&|\+|\band\b|(?<!\w)n(?!\w)) ([a-z]+) (pies?|pasty|pasties|quiches?|soup|tarts?|slices?|bakes?|crisps|ravioli"
-    r"|tortellini|sandwich(?:es)?|pate|turnovers?|sausages?|burgers?|kievs?|pizzas?|stuffing|stew|casserole)\b"
+    r"|tortellini|sandwich(?:es)?|pate|turnovers?|sausages?|burgers?|kievs?|pizzas?|stuffing|stew|casserole|dips?)\b"
 )
 # `ginger and lemon tea`: what tastes of two things of one sort; it is no ginger and a tea.
 _AND = r"(?:&|\+|\band\b|(?<!\w)n(?!\w))"
 _TASTES_OF_BOTH = LatePattern(
     rf"([^,;]+?) ?{_AND} ([a-z]+(?: [a-z]+)??) (chutney|relish|jam|jelly|marmalade|curd|tea|cordial|squash|juice"
     r"|smoothie|yogh?urt|yog|(?:pasta )?sauce|ice ?cream|sorbet|crumble|cake|muffins?|mash|curry|soup|stew|casserole"
-    r"|tagine|bake|gratin|risotto|chill?i|pie)\b([^,;]*)"
+    r"|tagine|bake|gratin|risotto|chill?i|pie|dip)\b([^,;]*)"
 )
 # The same the other way round: `yoghurt peach and passionfruit`.
 _BOTH_BEHIND = LatePattern(
