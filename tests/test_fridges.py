@@ -35,7 +35,7 @@ MAIN_ROLES = {"base", "protein", "vegetable"}
 def read(path: Path, tables: Tables) -> tuple[list[Lot], DinnerRequest]:
     """The lots of a fridge and what its household asks for."""
     text = path.read_text(encoding="utf-8")
-    told = dict(re.findall(r"^# (diet|people): (\w+)$", text, flags=re.MULTILINE))
+    told = dict(re.findall(r"^# (diet|people): (\w+)", text, flags=re.MULTILINE))
     readings = LarderReader(tables, TODAY).read_all(text.splitlines(), path.name)
     wanted = DinnerRequest(
         today=TODAY,
