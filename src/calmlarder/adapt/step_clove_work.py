@@ -51,9 +51,10 @@ _LAST_OF_SEVERAL = re.compile(
     rf"\b{_AT_WORK} (?:(?!\b{_ELSE}\b)[a-z ,-]){{3,60}}?(?:,? and |, )(?P<oil>{_OIL})(?=[.;,]| and\b| {_HOW}\b)",
     re.IGNORECASE,
 )
-# `and let the garlic turn gold, not brown`, `so the garlic mellows`: oil does neither.
+# `and let the garlic turn gold, not brown`, `so the garlic mellows`: oil does neither. A sentence that does nothing
+# else has words of its own (`step_left_over`).
 _COLOURS = re.compile(
-    rf"(?:,? (?:and|then))? (?:let|wait for|wait until|until|so(?: that)?) (?:{_OIL}|the garlic \[[^\]]*\])"
+    rf"(?:,? (?:and|then) (?:let|wait for|wait until)|,? (?:until|so(?: that)?)) (?:{_OIL}|the garlic \[[^\]]*\])"
     r"(?: is| has| to| just| starts? to| begins? to)* (?:turn|go|get|colou?r|brown|gold|crisp|mellow|soft|tender|pale)"
     r"[a-z]*\b[^.;]*(?=[.;])",
     re.IGNORECASE,

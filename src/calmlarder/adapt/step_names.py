@@ -131,12 +131,9 @@ def is_a_part(step: str, span: tuple[int, int], headings: Mapping[str, str]) -> 
     """
     own = words_of(step[span[0] : span[1]])
     names = {words_of(heading.strip(" :")) for heading in headings.values()}
+    lines = [words_of(line) for line, heading in headings.items() if line != heading]
     is_one = any(len(name) > len(own) and name[-len(own) :] == own for name in names)
-    return (
-        bool(own)
-        and is_one
-        and not any(set(own) <= set(words_of(line)) for line, heading in headings.items() if line != heading)
-    )
+    return bool(own) and is_one and not any(set(own) <= set(line) for line in lines)
 
 
 def begins_a_bread(step: str, span: tuple[int, int], meant: frozenset[str], tables: Tables) -> bool:

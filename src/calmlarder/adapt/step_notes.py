@@ -43,9 +43,8 @@ _IS_REDUCED = re.compile(r"\b(?:thick(?:en\w*|er)?|reduc\w*|trail|jammy|pulpy)\b
 _LEAST_WET = 30  # g; less is not missed: ours
 _LEAST_TAKEN_UP = 150  # g of water; less boils away or not: ours
 _RISOTTO = "rice-risotto-dry"
-_STOCK_OF_A_RISOTTO = Decimal(
-    "3.3"
-)  # g to a gram of rice, a litre to 300 g, some of it as steam: common practice, no source
+# Grams of stock to a gram of rice, a litre to 300 g, some of which goes as steam: common practice, no source.
+_STOCK_OF_A_RISOTTO = Decimal("3.3")
 _BOILED_PULSE = Decimal("2.73")  # g of one gram dry: lentils, usda_sr28 16069/16070
 _STEP = Decimal(10)
 _HOLDS = re.compile(r"^\d+ small \w.*, about \d+ g each|, in halves")

@@ -49,15 +49,12 @@ _FRESH = re.compile(
 _WIPED = re.compile(
     r"\b(?P<verb>wipe|brush|wash|pat|scrub) the [a-z]+ \[(?P<now>[a-z][a-z -]{2,30})(?P<how>:[^\]]*)?\]", re.IGNORECASE
 )
-
 # `the washed pumpkin`, in the place of lentils: what is peeled and cut is not washed of its dust, nor soaked.
 _SOAKED = re.compile(
     r"\b(?:washed|rinsed|soaked)(?:,? (?:and )?(?:washed|rinsed|soaked|drained))* "
     r"(?=(?:pumpkin|butternut squash|squash|potato|carrot|parsnip|courgette|aubergine|(?:firm )?tofu))",
     re.IGNORECASE,
 )
-
-
 # `the onion [leek greens]-tomato masala`, `the garlic [garlic-infused oil]-ginger paste`
 _JOINED = re.compile(
     r"\b(?P<old>[a-z]+) \[(?P<now>[a-z][a-z -]{2,30})\](?:-|[–/])(?P<other>[a-z]+)"

@@ -37,9 +37,10 @@ _DAYS = {0: "best today", 1: "tomorrow is the last day", 2: "two days left", 3: 
 def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[str, ...]:
     """A sentence for each thing that is on its last day and stays out, and one for what goes off within two days."""
     passed = _passed_over(plan, offered)
+    warmed = {thing.lot.id: words for thing in passed if (words := _warmed_too(thing, plan, tables))}
     told = []
     for thing in passed:
-        if is_last_day(thing.lot):
+        if is_last_day(thing.lot) and thing.lot.id not in warmed:
             why = "it is not in this dish"
             then = _else(thing, tables)
             if not may_be_planned(thing, plan, tables):
@@ -59,7 +60,6 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
     others = [thing for thing in once if thing not in fitting and not may_be_planned(thing, plan, tables)]
     used = {use.option.offered.lot.id for use in plan.uses}
     said = {thing.lot.id for thing in passed if is_last_day(thing.lot) or (thing.lot.days_left or 0) < 0}
-    warmed = {thing.lot.id: words for thing in passed if (words := _warmed_too(thing, plan, tables))}
     fitting = [thing for thing in fitting if thing.lot.id not in warmed]
     waits = _left_for_other_days(plan, passed, {*said, *warmed, *(thing.lot.id for thing in soon)}, tables)
     kept = (*_soon(fitting, used, tables), *_for_others(others[:_MOST_TOLD], used, tables), *waits)
@@ -71,17 +71,19 @@ def _warmed_too(thing: Offered, plan: Plan, tables: Tables) -> str:
 
     Cooked rice is chilled soon, and warmed once until steaming hot: UK Food Standards Agency (recalled).
     """
-    if thing.food.state not in COOKED_STATES or (thing.lot.safety_days_left or 0) < 0:
+    lot = thing.lot
+    if thing.food.state not in COOKED_STATES or lot.grams < _WORTH_A_WORD_G or (lot.days_left or 0) < 0:
         return ""
     factors = {row.from_food: float(row.factor) for row in tables.conversions}
     for use in plan.uses:
         food = use.option.offered.food
         if food.kind == thing.food.kind and food.state == "dry" and food.id in factors:
-            less = min(use.grams, thing.lot.grams / factors[food.id])
-            name = name_said(thing.food, thing.lot.line, tables).capitalize()
+            less = min(use.grams, lot.grams / factors[food.id])
+            name = name_said(thing.food, lot.line, tables).capitalize()
+            last = " What is not eaten tonight is thrown away." if is_last_day(lot) else ""
             return (
-                f"{name} ({thing.lot.grams:.0f} g) is there: if it was chilled soon after cooking, warm it once, "
-                f"until steaming hot all through, and boil {5 * round(less / 5)} g less of the {food.name}."
+                f"{name} ({lot.grams:.0f} g) is there: if it was chilled soon after cooking, warm it once, "
+                f"until steaming hot all through, and boil {5 * round(less / 5)} g less of the {food.name}.{last}"
             )
     return ""
 

@@ -18,9 +18,10 @@ _DURATION = re.compile(
     r"P(?:(\d{1,3})D)?(?:T(?:(\d{1,4}(?:\.\d{1,3})?)H)?(?:(\d{1,5}(?:\.\d{1,3})?)M)?(?:\d{1,6}(?:\.\d{1,9})?S)?)?",
     re.IGNORECASE,
 )
-# A whole list in one string: commas in front of amounts.
+# `1 onion (, chopped)`, `2 tbsp oil ((or butter))`: notes as some pages glue them to the name.
 _NOTE = re.compile(r"\s*\(\s?[,;]\s?([^()]{1,200})\)")
 _TWICE = re.compile(r"\(\(([^()]{1,200})\)\)")
+# A whole list in one string: commas in front of amounts.
 _COMMAS = re.compile(r"\s*[,;]\s+(?=\d|[½¼¾⅓⅔⅛])")
 _LONGEST_TIME = 60 * 24 * 30
 _MOST_NODES = 2_000_000

@@ -33,12 +33,9 @@ _WITH_SO_MUCH = re.compile(r"\b(?:with|in) [\d½¼¾⅓⅔⅛][\d./]* ?(?:tsp|tb
 _CLOVES = "cloves"
 _SPOONS = frozenset({"tsp", "tbsp", "pinch", "dash", "splash", "drizzle", "squeeze", "knob", "ml"})
 _NEVER_SPOONED = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "potato", "meat", "poultry", "fish"})
-
-
 _BY_PIECES = frozenset({"bread", "wrap"})
 _NO_AMOUNT = {"grams_low": None, "grams": None, "grams_high": None, "weighed": False}
 _SCALES = re.compile(r"\W*(?:\d{1,2}(?:/\d)?x\W*){2,}", re.IGNORECASE)  # buttons of a page: `1x 2x 3x`
-
 # `(about 67 g each)`: what one of them weighs, and no list of several.
 _EACH_WEIGHS = re.compile(r"\([^()]*\d[^()]*\)")
 
@@ -179,9 +176,8 @@ class LineReader:
         told = frozenset(words_of(f"{rest} {notes}")) | _parts_told(f"{rest} {notes}")
         if found.main is not None and found.main.unit is not None:
             told |= {found.main.unit}
-        told -= {"each"}
-        if re.search(r"\beach\b", _EACH_WEIGHS.sub(" ", line)):
-            told |= {"each"}
+        each = {"each"} if re.search(r"\beach\b", _EACH_WEIGHS.sub(" ", line)) else set()
+        told = (told - {"each"}) | each
         several = self._several(shown, found, rest, told, optional)
         if several is not None:
             return several

@@ -53,6 +53,7 @@ _PART_FOR_LATER = re.compile(
     rf"|(?:reserv|keep|sav|sett|separat|hold)(?:e|ing)?(?: aside| back)? {_ONE_PART}\b(?: aside| back| apart)?)"
     r"(?: (?:separate(?:ly)?|apart))?(?: (?:for|to) [^,;()]+)?"
 )
+# `white part sliced`, where the green one is kept for later: said of one part, and no word of which is meant.
 _OTHER_PART = re.compile(
     r",\s*(?:the )?whites?(?: (?:parts?|ends?|bits?|bulbs?))?(?= (?:\w+ly |very )?\w+ed\b|\s*[,;]|\s*$)"
 )

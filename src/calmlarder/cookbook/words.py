@@ -216,6 +216,7 @@ def like_ingredient(line: str) -> bool:
 _SHORT = re.compile(r"\b(c|tbsp?|tbl?s|tsp|oz|pkg|pkt|env|sm|lg|med|lbs?|pts?|qts?|gal|doz|ea|approx|abt|no)\.")
 
 
+# `Custard or ice cream, to serve`, below a list.
 _TO_SERVE = re.compile(r"[^.;:!?\d]{3,60},? (?:to|for) (?:serve|serving)")
 # `- **Pesto**` in a list whose other lines are not set so: it parts the list.
 _ALL_BOLD = re.compile(r"[ \t]*(?:[-*+•·][ \t]+)?(?:\*\*|__)[^*_\d]{2,40}(?:\*\*|__):?[ \t]*")

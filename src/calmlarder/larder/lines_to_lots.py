@@ -118,7 +118,8 @@ class LarderReader:
             return None
         first = next(read for read in reads if read is not None)
         told = [lot.model_copy(update={"id": f"{number}.{at}", "line": line}) for at, lot in enumerate(lots, start=1)]
-        update = {"text": line, "lots": tuple(told), "names": first.names * len(told)}
+        assumed = dict.fromkeys(word for read in reads if read is not None for word in read.assumed)
+        update = {"text": line, "lots": tuple(told), "names": first.names * len(told), "assumed": tuple(assumed)}
         return first.model_copy(update=update)
 
     def _apart_from_the_bad(self, line: LineRead) -> tuple[tuple[Part, ...], tuple[Part, ...]]:

@@ -77,7 +77,7 @@ WHYS: tuple[Why, ...] = get_args(Why)
 # What people call an allergen, beside its own word in the singular: Regulation (EU) No 1169/2011, annex II.
 _CALLED: Mapping[str, tuple[Allergen, ...]] = MappingProxyType({
     "wheat": ("gluten",), "soy": ("soya",), "soybeans": ("soya",), "dairy": ("milk",), "tree nuts": ("nuts",),
-    "tree nut": ("nuts",), "shellfish": ("crustaceans", "molluscs"), "prawns": ("crustaceans",),
+    "shellfish": ("crustaceans", "molluscs"), "prawns": ("crustaceans",),
     "shrimp": ("crustaceans",), "sulfites": ("sulphites",), "groundnuts": ("peanuts",),
 })  # fmt: skip
 
@@ -85,4 +85,4 @@ _CALLED: Mapping[str, tuple[Allergen, ...]] = MappingProxyType({
 def allergens_named(word: str) -> tuple[Allergen, ...]:
     """The allergens that a plain word means, `egg` or `soya`; none where it is no such word."""
     own = tuple(one for one in ALLERGENS if word in {one, one.removesuffix("s")})
-    return own or _CALLED.get(word, ())
+    return own or _CALLED.get(word) or _CALLED.get(f"{word}s", ())

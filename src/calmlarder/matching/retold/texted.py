@@ -34,10 +34,11 @@ _TWO_OLIVES = LatePattern(r"\b(?:black|green|kalamata) (?:and|n|&|\+) (?:black|g
 _PRICE = LatePattern(
     r"[£$€] ?\d+(?:[.,]\d\d?)?\b(?![.,]?\d| off)(?: (?:sticker|each|a ?piece|the lot))?|\b\d{2}p\b"
 )  # money is no amount
-# A chook is a whole bird unless it was cooked; Chinese leaf is a cabbage and no leaf of one.
+# `chicken half rotisserie`: so much of a cooked bird.
 _HALF_BIRD = LatePattern(
     r"\b(?:chicken|chook) (half|quarter|whole|1/2|1/4) (?:of )?(?:a )?(roast(?:ed)?|rotisserie|cooked|bbq|grilled)\b"
 )
+# A chook is a whole bird unless it was cooked; Chinese leaf is a cabbage and no leaf of one.
 _CHOOK = LatePattern(r"\b(cooked|bbq|rotisserie|roast(?:ed)?|hot) chook\b")
 _CHINESE_LEAF = LatePattern(r"\bchinese lea(?:f|ves)\b")
 # How a thing is wrapped is no food and no amount; neither is `a bit` before how it looks.
@@ -62,9 +63,9 @@ _MAY_HAVE = LatePattern(
 )
 _STRIPS = LatePattern(r"(?<=[a-z])(?<!york)(?<!ny)(?<!beef)(?<!pork) strips?\b(?! of)")
 _THING_OF = LatePattern(r"\b(an?|half an?|the|this|1|one|half|2|two|most of an?) (?:little |big )?things? of (?=[a-z])")
-# Their cups are pots: `yogurt cups 4`.
 # One of each colour: `peppers 3 color pack`.
 _COLOUR_PACK = LatePattern(r"(?<![\w.])(\d) ?colou?rs? ?(?:pack|pk)\b")
+# Their cups are pots: `yogurt cups 4`.
 _IN_CUPS = LatePattern(
     r"\b(yog\w*|yoghurts?|guac\w*|hummus|pudding|custard|jell[yo]|apple ?sauce|fruit|cottage cheese|rice pudding)"
     r" cups?\b"
