@@ -18,6 +18,7 @@ from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.page import Page
 from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.keys_line import KeysLine
 from programs import SIZES, TODAY, settled, type_line
 
 
@@ -304,7 +305,7 @@ def test_days_has_a_key_for_the_gut(play: Callable[..., None], home: Path) -> No
         await pilot.pause()
         days = app.screen
         assert isinstance(days, DaysScreen)
-        assert "Gut today" in "".join(str(key.render()) for key in days.query("FooterKey"))
+        assert "Gut today" in [key.word for key in days.query_one(KeysLine).keys]
         await pilot.press("g", *"12", "enter")  # no number of the scale
         await pilot.pause()
         assert isinstance(app.screen, Ask)

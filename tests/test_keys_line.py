@@ -5,12 +5,13 @@ from collections.abc import Callable
 import pytest
 from textual.command import CommandPalette
 from textual.pilot import Pilot
-from textual.widgets import Footer, Input, OptionList
+from textual.widgets import Input, OptionList
 
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.page import Page
+from calmlarder.tui.widgets.keys_line import KeysLine
 from how_much import WHOLE
 from programs import SIZES, settled, until
 
@@ -43,11 +44,10 @@ def first_keys() -> tuple[str, ...]:
 
 
 def cut(app: LarderApp) -> bool:
-    """Whether anything of the keys below lies beyond the screen, by where Textual laid it out."""
-    return any(
-        line.max_scroll_x > 0 or any(key.region.right > app.size.width for key in line.children)
-        for line in app.screen.query(Footer)
-    )
+    """Whether anything of the keys below lies beyond the screen, by what Textual drew."""
+    line = app.screen.query_one(KeysLine)
+    drawn = line.render_line(0).text
+    return line.region.right > app.size.width or any(f" {key.shown} {key.word} " not in drawn for key in line.keys)
 
 
 @pytest.mark.long
@@ -80,7 +80,7 @@ def test_no_key_is_cut_on_any_screen_at_any_size(play: Callable[..., LarderApp])
 
 
 def keys_below(app: LarderApp) -> list[str]:
-    return [key.key for key in app.screen.query("FooterKey")]
+    return [key.key for key in app.screen.query_one(KeysLine).keys]
 
 
 def test_the_way_back_and_the_way_to_all_keys_never_give_way(play: Callable[..., LarderApp]) -> None:
@@ -144,8 +144,8 @@ def test_what_opens_over_a_screen_is_put_away_by_a_click_beside_it_or_on_its_key
             if where == "beside":
                 await pilot.click(offset=(2, 2))
             else:
-                keys = app.screen.query("FooterKey")
-                await pilot.click(next(one for one in keys if getattr(one, "key", "") == "escape"))
+                line = app.screen.query_one(KeysLine)
+                await pilot.click(line, offset=(line.render_line(0).text.index("Back"), 0))
             await pilot.pause()
             await pilot.pause()
             assert isinstance(app.screen, LarderScreen)

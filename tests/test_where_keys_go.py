@@ -4,12 +4,13 @@ from collections.abc import Callable
 
 import pytest
 from textual.pilot import Pilot
-from textual.widgets import Footer, Input, OptionList, Static
+from textual.widgets import Input, OptionList, Static
 
 from calmlarder.tui.app import LarderApp
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.marked_list import MARK, WAITS
 from programs import shown, type_line
 
@@ -34,7 +35,7 @@ def bar_before(line: Input) -> str:
 
 def below(app: LarderApp) -> list[str]:
     """The words of the line of keys."""
-    return [str(key.description) for key in app.screen.query_one(Footer).children if hasattr(key, "description")]
+    return [key.word for key in app.screen.query_one(KeysLine).keys]
 
 
 def test_one_place_looks_as_if_it_had_the_keys(play: Callable[..., LarderApp]) -> None:

@@ -17,9 +17,9 @@ from calmlarder.household.write_out import write_out
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.errors import tell, told
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.line_input import LineInput
 from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:

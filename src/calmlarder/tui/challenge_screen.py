@@ -28,10 +28,10 @@ from calmlarder.render.signs_text import felt_answer, see_a_doctor
 from calmlarder.tui.choice import Ask, Choice
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.page import Page
 from calmlarder.tui.score_form import Score, ScoreForm
 from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.modal import Modal
 from calmlarder.tui.widgets.tick_rows import TickRows
 from calmlarder.tui.widgets.top_line import TopLine

@@ -11,7 +11,7 @@ from textual.containers import Vertical
 from textual.message import Message
 from textual.widgets import Input, OptionList, Static
 
-from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.marked_list import MarkedList
 from calmlarder.tui.widgets.modal import Modal
 

@@ -16,12 +16,12 @@ from calmlarder.render.portions_text import placed_steps, steps_of
 from calmlarder.tui.boxes_asked import MINE, ways_to_box
 from calmlarder.tui.errors import told
 from calmlarder.tui.food_names import names_in
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.moments import Moments
 from calmlarder.tui.sources import ask_sources
 from calmlarder.tui.stove import Timers, timeline_text
 from calmlarder.tui.widgets.amounts import AmountList
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.lanes import Lanes, Stretch
 from calmlarder.tui.widgets.top_line import TopLine
 

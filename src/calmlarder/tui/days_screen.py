@@ -24,11 +24,11 @@ from calmlarder.render.waste_text import advice_words
 from calmlarder.tables.vocabulary import GROUPS, Group
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.errors import told
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets import chart
 from calmlarder.tui.widgets.amounts import FigureRow, FigureRows
 from calmlarder.tui.widgets.chart import Bar, Bars, DayChart
 from calmlarder.tui.widgets.drawn import READABLE
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.top_line import TopLine
 
 _SPANS = (7, 14, 28, 56, 84, 182, 365)

@@ -18,11 +18,11 @@ from calmlarder.household.settings import NUMBERS
 from calmlarder.intake.eaten import ME
 from calmlarder.tables.vocabulary import DIETS
 from calmlarder.tui.errors import told
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.manner_asked import MANNERS, TAKES_MANNER, keep_manner, manner_word
 from calmlarder.tui.widgets.allergen_pick import TREE_NUTS, AllergenPick
 from calmlarder.tui.widgets.field import Field, a_day, first_day, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.top_line import TopLine
 

@@ -12,8 +12,9 @@ from textual.screen import Screen
 from textual.widgets import Static
 
 from calmlarder.render.caution import CAUTION
-from calmlarder.tui.key_bar import KeysLine, keys_of
+from calmlarder.tui.key_bar import keys_of
 from calmlarder.tui.widgets.drawn import Drawn, cut
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.modal import Modal
 
 _READABLE = 88  # columns of a paragraph

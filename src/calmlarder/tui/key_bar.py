@@ -1,84 +1,17 @@
-"""The line of keys below a screen: as many as fit, in the order in which they matter; and all in one list (Ctrl+P)."""
+"""All keys of a screen in one list (Ctrl+P), in the order in which they matter, and as a table for the help."""
 
 from collections.abc import Callable, Iterator
 from functools import partial
-from typing import Any, Protocol, cast, runtime_checkable
+from typing import Any
 
-from textual import events
-from textual.app import ComposeResult, SystemCommand
+from textual.app import SystemCommand
 from textual.command import DiscoveryHit, Hit, Hits, Provider
 from textual.content import Content
 from textual.screen import ModalScreen, Screen
-from textual.widget import Widget
-from textual.widgets import Footer
 
 from calmlarder.tui.widgets.modal import Modal
 
 _KEY_COLUMNS = 13  # of a key's name in the list of all keys
-_PADDING = 3  # columns around a key and its word
-_WAYS_ON = ("command_palette", "help")  # to every other key
-
-
-@runtime_checkable
-class _Key(Protocol):
-    """What Textual's line of keys shows of a binding; its class has no public name."""
-
-    key: str
-    key_display: str
-    description: str
-    action: str
-
-
-def _never_gives_way(key: _Key) -> bool:
-    return key.key == "escape" or key.action in _WAYS_ON
-
-
-class KeysLine(Footer):
-    """Nothing is cut at any width: a key stands there whole, or it is left to the help and the list of all keys."""
-
-    def __init__(self) -> None:
-        super().__init__(show_command_palette=False)
-        self._drawn_for = 0
-        self._told: tuple[object, ...] = ()
-
-    def compose(self) -> ComposeResult:
-        """The ways back and on have their room first; the others follow in their order until one does not fit."""
-        self._told = self._to_tell()
-        keys = [key for key in super().compose() if isinstance(key, _Key)]
-        for key in keys:  # as the line is: else each is styled three times over
-            cast(Widget, key).set_reactive(cast(Any, type(key)).compact, False)
-        last = [key for key in keys if _never_gives_way(key)]
-        room = self.app.size.width - sum(map(_columns, last))
-        for key in keys:
-            if key not in last:
-                room -= _columns(key)
-                if room < 0:
-                    break
-                yield cast(Widget, key)
-        yield from (cast(Widget, key) for key in last)
-
-    def _to_tell(self) -> tuple[object, ...]:
-        """All that the line is made of, but for its width."""
-        active = self.screen.active_bindings.values()
-        keys = tuple((one.binding, one.enabled, one.tooltip) for one in active if one.binding.show)
-        return (self._bindings_ready, *keys)
-
-    def bindings_changed(self, screen: Screen[Any]) -> None:
-        """Made anew only where a key is another one: Textual asks at each change of focus, and styling keys is slow."""
-        self._bindings_ready = True
-        if self.is_attached and screen.app.app_focus and screen is self.screen and self._to_tell() != self._told:
-            self.refresh(recompose=True)
-
-    def on_resize(self, event: events.Resize) -> None:
-        """More fit, or fewer."""
-        if self._drawn_for not in {0, event.size.width}:
-            self.refresh(recompose=True)
-        self._drawn_for = event.size.width
-
-
-def _columns(key: _Key) -> int:
-    return len(key.key_display) + len(key.description) + _PADDING
-
 
 # What Textual gives to every screen.
 _EVERYWHERE = {"command_palette", "help_quit", "focus_previous", "copy_text"}

@@ -14,7 +14,7 @@ from textual.widgets import Input, OptionList, Static
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.part import part_grams
 from calmlarder.tables.vocabulary import WHYS, How, Why
-from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.marked_list import AskedList
 from calmlarder.tui.widgets.modal import Modal
 

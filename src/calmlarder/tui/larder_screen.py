@@ -13,7 +13,6 @@ from textual.widgets import Input, OptionList, Static
 
 from calmlarder.household.household import Household
 from calmlarder.tui.day_turns import turned_words
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.larder_entry import LarderEntry
 from calmlarder.tui.larder_list import FILTER
 from calmlarder.tui.larder_log import log_line, meant
@@ -21,6 +20,7 @@ from calmlarder.tui.larder_view import meaning_of_typed
 from calmlarder.tui.line_input import LineOverList
 from calmlarder.tui.lot_about import LotAbout
 from calmlarder.tui.widgets.item_list import ItemList
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.steady import SteadyWords
 from calmlarder.tui.widgets.top_line import TopLine
 

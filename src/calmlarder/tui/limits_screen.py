@@ -22,10 +22,10 @@ from calmlarder.render.manner import MEASURES, NAMINGS
 from calmlarder.tables.vocabulary import DIETS
 from calmlarder.tui.choice import Choice
 from calmlarder.tui.first_start import SETS
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.allergen_pick import TREE_NUTS, AllergenPick
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.top_line import TopLine
 

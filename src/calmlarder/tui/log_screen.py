@@ -20,12 +20,12 @@ from calmlarder.tui.choice import Ask
 from calmlarder.tui.day_turns import TurnsWithDay
 from calmlarder.tui.entry_about import entry_words
 from calmlarder.tui.errors import told
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.larder_log import felt_in, gut_meaning
 from calmlarder.tui.larder_view import meaning
 from calmlarder.tui.page import Page
 from calmlarder.tui.widgets.beside import Beside
 from calmlarder.tui.widgets.item_list import Item, ItemGroup, ItemList
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.top_line import TopLine
 
 _WORDS = "Enter corrects an entry: how much of a dish was eaten, how the gut felt. Del takes it out. The larder stays."

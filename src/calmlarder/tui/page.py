@@ -6,8 +6,8 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import VerticalScroll
 
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.modal import Modal
 
 UNWRAPPED = 10_000  # columns for a text that the page itself wraps

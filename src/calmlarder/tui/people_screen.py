@@ -23,10 +23,10 @@ from calmlarder.render.challenge_text import light_words, weight_words
 from calmlarder.render.people_text import about_limits, what_holds
 from calmlarder.tui.choice import Ask
 from calmlarder.tui.errors import told
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.page import Page
 from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.widgets.beside import Beside
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.marked_list import MarkedList
 from calmlarder.tui.widgets.top_line import TopLine
 

@@ -15,10 +15,10 @@ from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OWN_COMPONENTS, far_over, own_limit_of
 from calmlarder.intake.profile import OWN
 from calmlarder.tables.vocabulary import DIETS
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.allergen_pick import TAKES, AllergenPick
 from calmlarder.tui.widgets.field import Field, a_day, first_day, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.modal import Form
 from calmlarder.tui.widgets.pick import Pick
 

@@ -9,12 +9,12 @@ from textual.binding import Binding, BindingType
 from calmlarder.household.household import Household
 from calmlarder.household.planning import Outcome, Which, plan_asked
 from calmlarder.plan.sittings import Key
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.page import Page
 from calmlarder.tui.plan_changes import FREED, Change, by_key, left_empty, words_of
 from calmlarder.tui.plan_rounds import PlanRounds
 from calmlarder.tui.plan_view import PlanView, asked_line, box_words, details, kind_of
 from calmlarder.tui.widgets.day_board import DayBoard
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:

@@ -10,8 +10,8 @@ from calmlarder.household.household import Household
 from calmlarder.render.caution import CAUTION
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.food_names import names_in
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.sources import ask_sources
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:

@@ -9,9 +9,9 @@ from textual.widgets import Button, Input, Static
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Scores
 from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.events import LeftOut
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.modal import Form
 from calmlarder.tui.widgets.pick import Pick
 

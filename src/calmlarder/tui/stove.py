@@ -10,7 +10,7 @@ from textual.containers import VerticalScroll
 from textual.widgets import Button, Input, Label, Static
 
 from calmlarder.kitchen.timeline import Moment, Timeline
-from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.modal import Modal
 
 HERE = "›"  # what the step on the screen tells

@@ -15,9 +15,9 @@ from calmlarder.household.swapping import Swaps
 from calmlarder.render.caution import at_fault
 from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.swaps.model import told_grams
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.drawn import READABLE
 from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.marked_list import MarkedList
 from calmlarder.tui.widgets.top_line import TopLine
 

@@ -9,10 +9,10 @@ from textual.widgets import Static
 
 from calmlarder.tui.asked_for_tonight import ways_out
 from calmlarder.tui.dinner_view import DinnerView
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.tonight_asking import MOST_DINNERS
 from calmlarder.tui.tonight_search import SearchesDinner
 from calmlarder.tui.widgets.dish import LOW, AlsoStrip
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:

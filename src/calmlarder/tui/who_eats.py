@@ -10,10 +10,10 @@ from textual.widgets import Button, Input, Static
 
 from calmlarder.intake.eaten import ME
 from calmlarder.tables.vocabulary import DIETS, Allergen, Diet
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.allergen_pick import TAKES, AllergenPick
 from calmlarder.tui.widgets.field import Field, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.modal import Modal
 from calmlarder.tui.widgets.pick import Pick
 

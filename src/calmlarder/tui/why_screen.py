@@ -14,8 +14,8 @@ from textual.worker import Worker, get_current_worker
 
 from calmlarder.household.request import Evening
 from calmlarder.render.manner import PLAIN, Manner
-from calmlarder.tui.key_bar import KeysLine
 from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.top_line import TopLine
 
 if TYPE_CHECKING:

@@ -14,12 +14,17 @@ class Drawn(Widget):
 
     DEFAULT_CSS = "Drawn { height: auto; }"
 
+    def __init__(self, id: str | None = None) -> None:
+        super().__init__(id=id)
+        self._heights: dict[tuple[int, Size], int] = {}  # by width and terminal: a layout asks for them ten times
+
     def draw(self, width: int) -> Text:
         """The text, no line wider than `width` columns; an empty one by itself."""
         return Text()
 
     def redraw(self) -> None:
         """What is shown has changed."""
+        self._heights.clear()
         self.refresh(layout=True)
 
     def render(self) -> Text:
@@ -28,8 +33,11 @@ class Drawn(Widget):
 
     def get_content_height(self, container: Size, viewport: Size, width: int) -> int:
         """As many rows as there are lines; none where there is nothing."""
-        text = self.draw(max(1, width)).plain
-        return text.count("\n") + 1 if text else 0
+        asked = (width, self.app.size)
+        if asked not in self._heights:
+            text = self.draw(max(1, width)).plain
+            self._heights[asked] = text.count("\n") + 1 if text else 0
+        return self._heights[asked]
 
     def tone(self, name: str) -> str:
         """A colour of the theme, by its name in the style sheet."""

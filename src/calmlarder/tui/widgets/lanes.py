@@ -50,7 +50,7 @@ class Lanes(Drawn):
     def show_mark(self, minutes: float | None, words: str) -> None:
         """Move the mark, which stands for these words; None takes it away."""
         self._mark_min, self._mark = minutes, words
-        self.refresh(layout=True)
+        self.redraw()
 
     def draw(self, width: int) -> Text:
         """The scale, a line a lane, and the mark."""

@@ -6,7 +6,7 @@ from textual.screen import Screen
 from textual.timer import Timer
 from textual.widgets import Static
 
-from calmlarder.tui.key_bar import KeysLine
+from calmlarder.tui.widgets.keys_line import KeysLine
 
 _STAYS_S = 10.0
 
