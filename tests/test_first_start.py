@@ -17,6 +17,7 @@ from calmlarder.tui.help_screen import Parts
 from calmlarder.tui.key_bar import keys_of
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.field import Field
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.pick import Pick
 from how_much import some
 from programs import SIZES, TODAY
@@ -148,8 +149,7 @@ def test_arrows_never_go_round_and_tab_is_named(tmp_path: Path, tables: Tables) 
         await pilot.press("up")
         assert app.screen.query_one("#diet", Pick).has_focus
         assert app._kitchen.settled().diet == held
-        keys = " ".join(str(one.description) for one in app.screen.query("FooterKey"))
-        assert "Next field" in keys
+        assert "Next field" in [key.word for key in app.screen.query_one(KeysLine).keys]
         await pilot.press("z")
         await pilot.pause()
         assert "Tab goes to the next question" in str(app.screen.query_one("Said", Static).content)

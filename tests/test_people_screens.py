@@ -10,7 +10,6 @@ from textual.binding import Binding
 from textual.events import Key
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
-from textual.widgets._footer import FooterKey
 
 from calmlarder.history.felt import Scores
 from calmlarder.household.challenge_status import status
@@ -34,6 +33,7 @@ from calmlarder.tui.person_form import PersonForm
 from calmlarder.tui.score_form import ScoreForm
 from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.tick_rows import TickRows
 from calmlarder.tui.widgets.top_line import TopLine
@@ -48,7 +48,7 @@ def home(tmp_path: Path) -> Path:
 
 def keys_told(app: LarderApp) -> list[str]:
     """What the line of keys names."""
-    return [str(key.description) for key in app.screen.query(FooterKey)]
+    return [key.word for key in app.screen.query_one(KeysLine).keys]
 
 
 async def go_on(app: LarderApp, pilot: Pilot[None]) -> None:
