@@ -12,7 +12,7 @@ from calmlarder.larder.lot import Lot
 from calmlarder.larder.trimmed import MOULDY_CORNER, TRIM
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
-from calmlarder.tables.vocabulary import COOKED_STATES
+from calmlarder.tables.vocabulary import CANNED_STATES, COOKED_STATES
 
 _COMMON_PRACTICE = "common_practice"
 # Chilled within one to two hours and eaten within two days: Food Standards Agency, chilling and leftovers.
@@ -25,6 +25,9 @@ _GREEN = re.compile(r"\bgreen", re.IGNORECASE)
 _GREEN_POTATO = "leave out any that is green; peel the rest, and cut away green, eyes and sprouts deeply"
 # A shell that broke at home today (US Department of Agriculture on shell eggs: recalled).
 _CRACKED = "take the sound ones; a cracked one goes in the bin, unless it cracked today: then cook it firm tonight"
+# Against botulism in what is not sour (US Department of Agriculture on home canning: recalled).
+_HOME_CANNED = re.compile(r"\bhome[ -]?(?:canned|bottled|jarred)\b", re.IGNORECASE)
+_BOILED_FIRST = "boil it for ten minutes before you taste it or use it; if its lid bulges or it spurts, throw it away"
 _EITHER_WAY = "chicken-thigh"
 _SAYS_BONES = re.compile(r"bone|fillet|strips|diced|mini", re.IGNORECASE)
 _WORTH_COOKING_G = 15  # less is not worth a pan: ours
@@ -147,6 +150,8 @@ def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
         cautions.append(f"{food.name.capitalize()} ({lot.condition}): taste one first, and throw them away if bitter.")
     elif lot.condition and food.id == "potato" and _GREEN.search(lot.condition):
         cautions.append(f"{food.name.capitalize()} ({lot.condition}): {_GREEN_POTATO}.")
+    if food.state in CANNED_STATES and _HOME_CANNED.search(lot.line):
+        cautions.append(f"{food.name.capitalize()} (home-canned): {_BOILED_FIRST}.")
     if food.state in COOKED_STATES and lot.days_left == 0:
         cautions.append(f"{food.name.capitalize()}: today is its last day, so keep nothing of this dish for tomorrow.")
     if thaws(lot, food):

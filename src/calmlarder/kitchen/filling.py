@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 from typing import Literal, NamedTuple
 
-from calmlarder.kitchen.cut_already import is_cut
+from calmlarder.kitchen.cut_already import is_cut, is_minced
 from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.household import PINCH, is_pinch
@@ -14,7 +14,11 @@ from calmlarder.tables.vocabulary import CANNED_STATES
 _STATE_WORDS = re.compile(
     r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
 )
-_SOLD_AS = {"grated": r"\b(?:grated|shredded)\b", "sliced": r"\bsliced\b", "cubed": r"\b(?:cubed|diced|cubes|chunks)\b"}
+_SOLD_AS = {
+    "grated": r"\b(?:grated|shredded)\b",
+    "sliced": r"\b(?:sliced|slices?|heels?)\b",
+    "cubed": r"\b(?:cubed|diced|cubes|chunks)\b",
+}
 _SOFT_TOMATO = re.compile(
     r"\b(?:grated|rallado|crushed|chopped|diced|passata|polpa|pulp|tinned|canned|tins?|cans?)\b", re.IGNORECASE
 )
@@ -52,19 +56,22 @@ _SMALL_LEAVES = re.compile(r"\b(?:lamb'?s lettuce|corn salad|mache|baby|mixed le
 _BY_THE_BLOCK = frozenset({"cheese", "tofu", "tempeh"})  # nobody fries a block whole
 _JOINTS = frozenset({"beef-roast", "lamb-roast"})
 _FLESH = frozenset({"meat", "poultry"})
+_MINCE_SIGN = "it steams all through and no pink is left"  # as of beef mince: UK Food Standards Agency
 _SHANKS = re.compile(r"\bshanks?\b", re.IGNORECASE)
 _DICED = re.compile(r"\b(?:diced|cubed|cubes|chunks|dice|stewing|curry cut|neck|scrag)\b", re.IGNORECASE)
 IN_DICE = "large pieces halved"  # a joint that its line calls diced
 _FILLETS = frozenset({"pork-fillet", "pork-belly"})  # as thick as an arm: fried whole it is raw inside
 _TWO_CHANGES = "two changes of water"
 _SOAKED = re.compile(r"\b(?:pre-?)?soak(?:ed|ing)?\b", re.IGNORECASE)
+_STILL_SOAKS = re.compile(r"\bsoakin[g']?\b|\bsince\b|\bthis morning\b", re.IGNORECASE)  # hours leave it salt
 _LEFT_WHOLE = re.compile(r"\bwhole\b", re.IGNORECASE)
 LEFT_WHOLE = "left whole with its stalk"  # it scents the pot and is lifted out: bitten into it sears
 _OUT_OF_A_JAR = frozenset({"fruit-vegetable", "leaf", "root", "pod", "stem", "pepper", "brassica", "shoot"})
 _JARRED = re.compile(r"\b(?:jar|jarred|tin|tinned|can|canned|in brine)\b", re.IGNORECASE)
 _ON_THE_BONE = re.compile(r"\bbone[ -]?in\b|\bon the bone\b", re.IGNORECASE)
 _CURED = re.compile(
-    r"\b(?:salted|in salt|dry[ -]salted|brined|in brine|salt[ -]cured|gammon|bacon joint|boiling bacon)\b",
+    r"\b(?:salted|in salt|salt (?:beef|pork|meat)|dry[ -]salted|brined|in brine|salt[ -]cured|gammon|bacon joint"
+    r"|boiling bacon|kippers?|bloaters?)\b",
     re.IGNORECASE,
 )
 CURED_SIGN = "it is steaming hot in the middle, which stays pink, and the juices run clear"
@@ -193,7 +200,9 @@ def was_cooked(food: Food) -> bool:
 
 
 def sign_of(sign: str, food: Food, line: str) -> str:
-    """How a cook sees that it is cooked through: what is cured stays pink however long it boils."""
+    """How a cook sees that it is cooked through: what is cured stays pink however long it boils, mince may not."""
+    if sign and is_minced(food, line):
+        return _MINCE_SIGN
     return CURED_SIGN if sign and food.kind == "meat" and food.state == "raw" and is_salted(line) else sign
 
 
@@ -224,6 +233,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         return ""
     if is_cut(food, told.line):
         prep = "washed" if "washed" in prep else ""
+    if is_minced(food, told.line):
+        prep = ""
     if food.kind == "tomato" and _SOFT_TOMATO.search(told.line):
         return ""
     if "cubes" in prep and re.search(_SOLD_AS["cubed"], told.line, re.IGNORECASE):
@@ -253,8 +264,10 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = "drained, simmered 8 minutes in fresh water, flaked"
     if food.id == "chilli-habanero" and _LEFT_WHOLE.search(told.line):
         return LEFT_WHOLE
+    if food.id == "salt-cod-soaked" and _STILL_SOAKS.search(told.line):
+        prep = "drained, simmered 8 minutes in fresh water, flaked"
     if food.kind in _OUT_OF_A_JAR and _JARRED.search(told.line) and "drained" not in prep:
-        prep = ", ".join(part for part in ("drained and rinsed", prep) if part)
+        prep = ", ".join(part for part in ("drained and rinsed", prep.removeprefix("rinsed")) if part)
     if food.id in _JOINTS and _DICED.search(told.line):
         prep = IN_DICE
     if food.id in _JOINTS and _SHANKS.search(told.line):

@@ -10,13 +10,15 @@ from calmlarder.patterns.pattern import Place
 
 _SALTED = frozenset({
     "anchovies", "bacon", "capers", "chorizo", "feta", "haddock-smoked", "halloumi", "ham", "mackerel-smoked",
-    "mussels", "olives", "prosciutto", "mackerel-salted", "salami", "salt-cod", "salt-cod-soaked", "tofu-marinated",
-    "tofu-smoked",
+    "mussels", "olives", "prosciutto", "mackerel-salted", "fish-dried", "salami", "salt-cod", "salt-cod-soaked",
+    "tofu-marinated", "tofu-smoked",
 })  # fmt: skip
-_SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "fish-dried", "parmesan", "anchovies"})
+_SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "parmesan", "anchovies"})
+_SALTY_SAUCES = frozenset({"fish-sauce", "fish-sauce-vegan", "shrimp-paste"})  # in by halves, as soy sauce
 _SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no source
 _LESS_WATER = ("four times its volume", "twice its volume")  # ugali and the like: common practice, no source
 _STEWS, _LONG_SIMMERED, _STEP_ML = frozenset({"meat", "poultry"}), 45, 50  # minutes, ml: common practice, no source
+_WATER_TO_NUT_BUTTER = 1.5  # ml for a gram, until it pours: common practice, no source
 _DRUNK = re.compile(r"\b(twice|three times) the volume of the grain in boiling water\b")  # tomatoes are drunk, too
 _STIRRED_HARD = (
     "on low heat, stirring now and then, until thick",
@@ -81,6 +83,8 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
             "skin side down first, turning once" if any(one.food.id == "duck" for one in things) else "turning once"
         )
         said = _TURNED.sub(rf"\1, {turned},", said, count=1)
+    if place == "pan":
+        said = _loosened(said, things)
     if place == "pan" and any(one.food.id == "okra" for one in things):
         said = _fried_dry(said)
     if not any(one.food.kind in _TOUGH and one.minutes >= _TOUGH_FROM for one in things):
@@ -116,13 +120,13 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
     if place == "bowl" and any(one.food.id in _SHARP for one in things):
         said = _with_oil(said, things)
     if place == "bowl" and not any(_is_thick(one) for one in things):
-        said = _not_thinned(said)
+        said = _not_thinned(said, things)
     return said
 
 
 def half_first(said: str, things: Sequence[Filling], fillings: Sequence[Filling]) -> str:
-    """A sentence in which soy sauce comes in, for a dish in which something is salty already."""
-    soy = [one for one in things if one.food.kind == "soy-sauce"]
+    """A sentence in which soy or fish sauce comes in, for a dish in which something is salty already."""
+    soy = [one for one in things if one.food.kind == "soy-sauce" or one.food.id in _SALTY_SAUCES]
     if not soy or not any(salted_before(one) or one.food.id in _SALTY_TOO for one in fillings):
         return said
     name = re.escape(soy[0].food.name)
@@ -130,8 +134,8 @@ def half_first(said: str, things: Sequence[Filling], fillings: Sequence[Filling]
 
 
 def salted_before(one: Filling) -> bool:
-    """Whether a thing brings its own salt, by its kind or by its line."""
-    return one.salted or one.food.id in _SALTED
+    """Whether a thing brings its own salt, by its kind or by its line; a spoon of salted butter salts no dish."""
+    return (one.salted and one.food.kind != "butter") or one.food.id in _SALTED
 
 
 def has_two_sides(one: Filling) -> bool:
@@ -188,6 +192,13 @@ def _fat_poured(said: str, things: Sequence[Filling]) -> str:
     return f"{said.removesuffix('.')}, then {_POUR_OFF}{'.' * said.endswith('.')}"
 
 
+def _loosened(said: str, things: Sequence[Filling]) -> str:
+    """Nut butter in a pan clots with a splash: it takes half as much again of water to run."""
+    butter = sum(one.grams for one in things if one.food.kind == "nut-butter")
+    water = max(1, round(butter * _WATER_TO_NUT_BUTTER / _STEP_ML)) * _STEP_ML
+    return said.replace(" with a splash of water", f", loosened with {water} ml of hot water") if butter else said
+
+
 def _until_wilted(said: str, things: Sequence[Filling]) -> str:
     """Leaves alone turn no colour, and a spice alone has nothing that softens."""
     cooked = [one for one in things if one.food.kind not in {"oil", "butter"}]
@@ -237,9 +248,11 @@ def _with_oil(said: str, things: Sequence[Filling]) -> str:
     return said.replace(" and a spoon of hot water", ", a little oil and a spoon of hot water")
 
 
-def _not_thinned(said: str) -> str:
+def _not_thinned(said: str, things: Sequence[Filling]) -> str:
     """Without the water; a sauce alone gets pepper, and water where nothing else makes a dressing of it."""
     alone = r" with (?:a (?:little|spoon of) )?hot water(?:, spoon by spoon,)?(?: until it pours,?)?"
     said = re.sub(r",? and (?:a spoon of )?hot water(?:, spoon by spoon,)?(?: until it pours,?)?", "", said)
-    said = re.sub(r"\s+", " ", re.sub(alone, " with a grind of pepper", said)).replace(" ,", ",")
+    neat = bool(things) and all(one.food.kind in {"acid", "citrus"} for one in things)  # it dresses nothing
+    seasons = "a few drops of oil, a pinch of salt and a grind of pepper" if neat else "a grind of pepper"
+    said = re.sub(r"\s+", " ", re.sub(alone, f" with {seasons}", said)).replace(" ,", ",")
     return _DRESSING_OF_ONE.sub(r"\1 with a spoon of hot water and a grind of pepper to a dressing", said)

@@ -56,7 +56,8 @@ def groups_of(dish: Dish, step: Step, new: Sequence[Filling], cooked: Sequence[F
     first = groups[0] if groups else eggs[:1]
     rest = [one for one in new if one not in timed and one not in eggs]
     at_once = [one for one in new if one in first or one in rest]
-    return [at_once, *groups[1:], *([one] for one in eggs if one not in first)]
+    later = [one for one in eggs if one not in first]  # hen's and duck's go in together
+    return [at_once, *groups[1:], *([later] if later else [])]
 
 
 def joining(

@@ -12,7 +12,7 @@ from calmlarder.tables.vocabulary import CANNED_STATES
 
 _SQUEAKS = frozenset({"halloumi"})
 _COOKED = frozenset({*ALREADY_COOKED, *CANNED_STATES})
-_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "pulse"})
+_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "pulse", "tofu", "tempeh", "seitan", "soya"})
 _LIFTED = re.compile(r"\{protein\}.*, and lift out\.$")
 _FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}")
 _SEASONED = re.compile(r"^Season \{protein\} with salt and (\{[^}]+\}),(?: and)? fry in \{fat\} in (a (?:wide )?pan)\b")

@@ -7,7 +7,7 @@ source.
 import re
 from collections.abc import Sequence
 
-from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.filling import IN_SHELLS, Filling
 from calmlarder.kitchen.finer import roasts_long_in_dice
 from calmlarder.kitchen.late import JUICY, JUICY_FOODS, SLIMY
 from calmlarder.kitchen.piece import Dish, Work
@@ -23,6 +23,9 @@ _SIMMERS = re.compile(r"\b(?:simmer|cook down)\b")
 _COVERED = re.compile(r"\b(?:cover|lid|soup|broth|boiling water|without)\b")
 _AT_THE_END = 3  # minutes: ours
 _JOINS = re.compile(r"^(For the last \d+ minutes? )(?=(?:add|stir)\b)")
+_CLOSE = 2  # minutes: what joins so soon after the water would go in has it poured over: ours
+_THREADS = frozenset({*SLIMY, "nopales"})  # under a lid they draw threads
+_SHELLS = "until every shell is open"
 _BROWNS_MINUTES = 40  # in the open at the end, potatoes beside them: common practice, no source
 _A_HEAP_G = 100  # leaves that a pot does not take in at once: ours
 _UNCOVERED = "until the leaves have fallen"
@@ -36,18 +39,26 @@ def splash(dish: Dish, step: Step, here: Sequence[Filling], minutes: int, said: 
     hard = [one for one in here if _is_hard(one) and dish.pattern.slots[one.slot].method == "stir-fry"]
     if step.place not in {"pan", "pot"} or not hard or _WET_ALREADY.search(step.words):
         return 0, ""
-    left = min(2 * max(one.minutes for one in hard) // 3, minutes - 1)
-    there = [one for one in dish.named_by(step) if one not in here or one.minutes > left]
-    if any(_is_juicy(one) for one in there):  # what joins later brings its water too late
+    if any(one.food.id in _THREADS for one in here):
         return 0, ""
+    left = _after_what_joins(min(2 * max(one.minutes for one in hard) // 3, minutes - 1), here)
+    there = [one for one in dish.named_by(step) if one not in here or one.minutes > left]
+    if any(_is_juicy(one) for one in there) or any(one.food.kind == "tomato" and one.minutes >= left for one in here):
+        return 0, ""  # what joins later brings its water too late
     first = "turn the heat to medium, " if re.search(r"\bhigh heat\b", said) else ""
     several = re.search(r"\bpans\b", said) is not None
     called = "pot" if re.search(r"\bpot\b", said) and not re.search(r"\bpans?\b", said) else step.place
     lid, place = ("the lids on", f"{called}s") if several else ("the lid on", called)
     browns = re.search(r"\b(?:golden|browned)\b", step.words) or any(one.food.kind in _BROWN_WELL for one in hard)
+    browns = browns and not any(0 < one.minutes < left for one in here if dish.is_timed(one))  # those would stew
     off = f", and take {'them' if several else 'it'} off once they are soft, so that they brown" if browns else ""
     lidded = f"put {lid}{off}" if off else f"and put {lid}"
     return left, f"{first}add a splash of water to the {place}, {lidded}"
+
+
+def _after_what_joins(left: int, here: Sequence[Filling]) -> int:
+    """So many minutes before the end that what joins at about that time is in the pan first."""
+    return min([left, *(one.minutes for one in here if max(left - _CLOSE, _AT_THE_END + 1) <= one.minutes < left)])
 
 
 def lid_off(later: Sequence[Work], left: int, what: str) -> list[Work]:
@@ -73,7 +84,12 @@ def splashed(on: Work, left: int, what: str) -> Work:
 
 
 def under_a_lid(said: str, things: Sequence[Filling]) -> str:
-    """A sentence in which a heap of tough leaves simmers with no lid said: with one, until they have fallen."""
+    """A sentence in which a heap of tough leaves simmers with no lid said: with one, until they have fallen.
+
+    So with shells, which open in steam.
+    """
+    if any((one.household or "").endswith(IN_SHELLS) for one in things) and not _COVERED.search(said):
+        return f"{said.removesuffix('.')}, with the lid on {_SHELLS}{'.' * said.endswith('.')}"
     leaves = [one for one in things if one.food.kind == "leaf" and _is_hard(one)]
     if sum(one.grams for one in leaves) < _A_HEAP_G or not _SIMMERS.search(said) or _COVERED.search(said):
         return said

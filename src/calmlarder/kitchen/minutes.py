@@ -3,7 +3,7 @@
 import math
 import re
 
-from calmlarder.kitchen.cut_already import SHRED_MINUTES, is_in_shreds
+from calmlarder.kitchen.cut_already import SHRED_MINUTES, is_in_shreds, is_minced
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, is_said_cooked, on_the_bone
 from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Slot
@@ -17,6 +17,8 @@ _MAIZE_MINUTES = 30  # polenta that no packet calls quick: common practice, no s
 _PAELLA_MINUTES = 17  # bomba and risotto rice: packets, recalled
 _PAELLA_RICE = re.compile(r"\b(?:bomba|calasparra|paella|arborio|carnaroli|risotto)\b", re.IGNORECASE)
 _FROM_FROZEN_MINUTES = 4  # rice that was frozen cooked: common practice, no source
+# A pound of cold rice or mash is hot in the table's minutes, more of it later: common practice, no source.
+_A_POTFUL_G, _WARMED_G_A_MINUTE = 450, 120
 _FINE_MAIZE_MINUTES = 10  # maize flour, for ugali, pap and the like too: common practice, no source
 _COARSE_MINUTES = 40  # stone-ground or coarse maize: common practice, no source
 _FROZEN_ROOT_MINUTES = 5  # pieces of cassava, yam or taro that go into the pot frozen: common practice, no source
@@ -34,11 +36,14 @@ _WHITE_RICE = frozenset({"rice-white-dry", "rice-basmati-dry"})
 # Fried whole: a steak of 2 cm three minutes a side, a breast of duck mostly on its skin, a sausage turned all round. In
 # strips and slices they are done in half the time, and tough in twice. Common practice, no source.
 _WHOLE_MINUTES = {
-    "beef-steak": 6, "duck": 15, "sausages": 15, "sausages-gluten-free": 15, "sausages-plain": 15, "venison": 6,
+    "beef-steak": 6, "duck": 15, "pork-belly": 12, "sausages": 15, "sausages-gluten-free": 15,
+    "sausages-plain": 15, "venison": 6,
 }  # fmt: skip
+_MINCE_MINUTES = 9  # as of beef mince
 _CUT_SMALL = re.compile(r"\bstrips\b|\bsliced(?! through)")
 _HOT_SOON: frozenset[Method] = frozenset({"boil", "steam", "stir-fry"})
 _HOT_MINUTES = 3  # until vegetables that were cooked before are hot: common practice, no source
+_IN_A_HEAP = frozenset({"rice", "grain", "potato"})
 _MAIZE = "polenta-dry"
 # Meal for ugali, sadza, nshima, pap: as fine as flour, and stirred stiff in half the water of a polenta.
 _STIFF = re.compile(
@@ -90,6 +95,8 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
         return max(_ON_THE_BONE_MINUTES, slot.minutes_for(food))
     if food.kind == "potato" and food.state == "raw" and slot.method == "boil" and _FROZEN.search(line):
         return slot.minutes_for(food) + _FROZEN_ROOT_MINUTES
+    if slot.method == "stir-fry" and is_minced(food, line):
+        return _MINCE_MINUTES
     if food.id in _WHOLE_MINUTES and slot.method == "stir-fry" and not _CUT_SMALL.search(slot.prep_of(food)):
         return _WHOLE_MINUTES[food.id]
     if slot.method in _HOT_SOON and is_said_cooked(food, line):
@@ -98,4 +105,6 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
         return min(SHRED_MINUTES, slot.minutes_for(food))
     if is_whole_fish(food, line):
         return max(_WHOLE_FISH_MINUTES.get(slot.method, 0), slot.minutes_for(food))
+    if food.kind in _IN_A_HEAP and food.state in ALREADY_COOKED and slot.method == "boil" and grams > _A_POTFUL_G:
+        return slot.minutes_for(food) + math.ceil((grams - _A_POTFUL_G) / _WARMED_G_A_MINUTE)
     return slot.minutes_for(food)

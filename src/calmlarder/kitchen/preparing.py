@@ -43,7 +43,8 @@ def preparing(dish: Dish) -> Iterator[Work]:
             needs = {RING: 1} if alone and "simmered" in one.prep else {} if alone else {COOK: 1, **toasted}
             task = Task(_prep(one), minutes, needs, after=after, early=True)
             called = one.food.name if shorts[one.short] > 1 else one.short  # fresh chilli and ground chilli
-            yield Work(task, "ready", f"{called} {one.prep}", f"{called}: {one.prep}")
+            prep = one.prep.removeprefix("leaves ") if called.endswith("leaves") else one.prep
+            yield Work(task, "ready", f"{called} {prep}", f"{called}: {prep}")
 
 
 def prep_minutes(filling: Filling) -> int:

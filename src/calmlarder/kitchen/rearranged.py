@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 
+from calmlarder.kitchen.empty_vessel import fat_with_the_liquid, nothing_pushed
 from calmlarder.kitchen.filling import IN_DICE, Filling
 from calmlarder.kitchen.finer import has_two_sides
 from calmlarder.kitchen.last_in import LEFT_THERE, last_in, not_returned, without_main
@@ -55,6 +56,8 @@ def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     pattern = _in_one_pan(pattern, fillings)
     pattern = _wide_enough(pattern, fillings)
     pattern = _toasted_if_it_can(pattern, fillings)
+    pattern = nothing_pushed(pattern, fillings, _on_the_pan(pattern, fillings))
+    pattern = fat_with_the_liquid(pattern, fillings)
     return _salted_once(pattern)
 
 

@@ -53,7 +53,8 @@ def taste(dish: Dish, progress: Progress, behind: str) -> Iterator[Work]:
     if dish.pattern.eaten_cold or laid_out or not any(slot.role == "vegetable" for slot in dish.pattern.slots.values()):
         return
     salty = any(one.food.kind in _SALTY or one.food.id in _SALTY_FOODS or salted_before(one) for one in dish.fillings)
-    out = lifted_out(dish.fillings)
+    baked = any(step.place == "dish" for step in dish.pattern.steps)  # lifted out before it went into its dish
+    out = [] if baked else lifted_out(dish.fillings)
     lifts = f"lift out the {and_list(out)}; " if out else ""
     said = f"{lifts}{'taste before you salt' if salty else 'taste for salt'}{behind}"
     after = tuple(work.task.name for work in progress.done)

@@ -18,6 +18,8 @@ _UNDRESSED = re.compile(r"^Serve \{(salad)\} beside (it|them), with a few drops 
 _GIVE_TASTE = frozenset({"aromatic", "spice"})
 _OIL_OVER_ALL = re.compile(r", (?:what is in the pan over all(?=[.\[;])|spoon what is in the pan over(?=,))")
 _SERVED_WHOLE = re.compile(r"^(Serve|Lay) \{protein\} (?=with|beside|on)")
+_BOILED = re.compile(r"^Boil \{vegetable\} in the vegetable pot until just tender, and drain\.$")
+_GLOSSED = re.compile(r"\b(?:[Tt]urn|[Mm]ash|[Dd]ress) \{[^.]*\bvegetable|drops of oil|in the pan over all")
 _COUNTED_PIECES = re.compile(r"about (\d+)?(½)?")
 
 
@@ -25,7 +27,7 @@ def mixed(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pattern
     """The pattern with its dressing and its tahini as these fillings want them."""
     pattern = _tahini_stirred(_oil_where_wanted(pattern, fillings), fillings, people)
     pattern = _oil_left_behind(_salad_soured(pattern, fillings), fillings)
-    return _shared_out(pattern, fillings, people)
+    return _shared_out(_greens_glossed(pattern, fillings), fillings, people)
 
 
 def _salad_soured(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
@@ -54,6 +56,19 @@ def _oil_left_behind(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     if slots & stirred or tasty & fried:
         return pattern
     return pattern.with_steps([step.with_words(_OIL_OVER_ALL.sub("", step.words)) for step in pattern.steps])
+
+
+def _greens_glossed(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """Vegetables that are boiled and served with nothing over them are turned in a few drops of oil."""
+    filled = {one.slot for one in fillings}
+    at = next((n for n, step in enumerate(pattern.steps) if _BOILED.match(step.words)), None)
+    if at is None or "vegetable" not in filled:
+        return pattern
+    after = [step.words for step in pattern.steps[at + 1 :] if "vegetable" in step.slots and step.happens(filled)]
+    if any(_GLOSSED.search(words) for words in after):
+        return pattern
+    turned = Step(place="bowl", minutes=1, words="Turn {vegetable} in a few drops of oil with a grind of pepper.")
+    return pattern.with_steps([*pattern.steps[: at + 1], turned, *pattern.steps[at + 1 :]])
 
 
 def _shared_out(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pattern:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.patterns.pattern import Pattern, Step
 
-_ONE_PAN_GRAMS = 1500  # what a wide pan fries rather than steams: common practice, no source
+_ONE_PAN_GRAMS = 1250  # what a wide pan fries rather than steams: common practice, no source
 _DRINKS = 2.5  # so many times their dry weight rice, grain and noodles are once boiled: common practice, no source
 _ONE_LAYER_GRAMS = 800  # patties and what is pressed flat lie in one layer: common practice, no source
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
@@ -30,8 +30,10 @@ _BROWNED = re.compile(
 )
 _BROWNS = frozenset({"meat", "poultry", "fish", "tofu", "tempeh"})
 _BROWN_IN_A_POT = re.compile(
-    r"\b([Bb]rown [^;.]*?)(?=, and lift out| on every side|[;.]|$)|\b(and fry)(?= until (?:crumbly and )?browned)"
+    r"\b([Bb]rown [^;.]*?)(?=, and lift out| on every side|[;.]|$)"
+    r"|\b(and fry(?: [^;.]*?)?)(?= until (?:crumbly and )?browned)"
 )
+_LEAF_FALLS = 0.4  # of raw leaves that much is left once they have wilted: common practice, no source
 _TURNED_THROUGH = re.compile(r"\b[Tt]urn \{base\} through\b")
 _COUNTED = {2: "two", 3: "three", 4: "four"}
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
@@ -40,13 +42,9 @@ _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
 def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     """A sentence of a pan, for two pans, or a large pot, where all that comes into it is too much for one."""
     steps = [step for step in pattern.steps if step.place == "pan"]
-    slots = {slot for step in steps for slot in step.slots}
-    heated = [one for one in fillings if one.slot in slots and pattern.slots[one.slot].method != "raw"]
-    fried = [one for one in heated if pattern.slots[one.slot].method == "stir-fry"]
-    if not fried or sum(one.grams for one in fried) < sum(one.grams for one in heated) / 2:
-        if sum(one.grams for one in heated) <= _ONE_PAN_GRAMS:
-            return said
-        return _in_a_pot(said)
+    heated, fried = _heated_and_fried(pattern, fillings)
+    if _simmers_more(heated, fried):
+        return _in_a_pot(in_batches(said, fried)) if is_for_a_pot(pattern, fillings) else said
     sets = any("until set all through" in step.words for step in steps)
     if sets and _is_too_thick(fried):
         return _for_two(said)
@@ -59,13 +57,29 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     too_many = too_many or _browns(fried) > _ONE_BROWNING_GRAMS or _cubes(fried) > _ONE_BROWNING_OF_CUBES_GRAMS
     if mince > _ONE_PAN_OF_MINCE_GRAMS and re.search(r"\bmince\b", said):
         said = _BROWNED.sub(r"\1, then pour off most of the fat", said, count=1)
-    if sum(one.grams for one in fried) + _tossed_in(steps, fillings) <= _ONE_PAN_GRAMS and not too_many:
+    if _room(fried) + _tossed_in(steps, fillings) <= _ONE_PAN_GRAMS and not too_many:
         return said
     # Eggs that are turned through pasta set alike in one pot, and in two pans by chance; of rice that is only turned
     # through what is there nothing need lie on the metal.
     turned = not too_many and any(_TURNED_THROUGH.search(step.words) for step in steps)
     in_one = turned or any("until creamy" in step.words for step in steps)
     return _in_a_pot(said) if in_one else _for_two(said)
+
+
+def is_for_a_pot(pattern: Pattern, fillings: Sequence[Filling]) -> bool:
+    """Whether what simmers in a pan with what fries is so much that a large pot takes its place."""
+    heated, fried = _heated_and_fried(pattern, fillings)
+    return _simmers_more(heated, fried) and _room(heated) > _ONE_PAN_GRAMS
+
+
+def _heated_and_fried(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[list[Filling], list[Filling]]:
+    slots = {slot for step in pattern.steps if step.place == "pan" for slot in step.slots}
+    heated = [one for one in fillings if one.slot in slots and pattern.slots[one.slot].method != "raw"]
+    return heated, [one for one in heated if pattern.slots[one.slot].method == "stir-fry"]
+
+
+def _simmers_more(heated: Sequence[Filling], fried: Sequence[Filling]) -> bool:
+    return not fried or sum(one.grams for one in fried) < sum(one.grams for one in heated) / 2
 
 
 def _in_a_pot(said: str) -> str:
@@ -153,4 +167,10 @@ def _lie_crowded(one: Filling) -> bool:
 def _is_too_thick(fried: Sequence[Filling]) -> bool:
     """Whether eggs and what they hold are too much for one pan to set in."""
     eggs = sum(one.grams for one in fried if one.food.kind == "egg")
-    return eggs > _ONE_FRITTATA_EGGS_G or sum(one.grams for one in fried) - eggs > _ONE_FRITTATA_REST_G
+    return eggs > _ONE_FRITTATA_EGGS_G or _room(fried) - eggs > _ONE_FRITTATA_REST_G
+
+
+def _room(things: Sequence[Filling]) -> float:
+    """How many grams lie in a pan, raw leaves for what they shrink to."""
+    leaves = sum(one.grams for one in things if one.food.kind == "leaf" and one.food.state == "raw")
+    return sum(one.grams for one in things) - leaves * (1 - _LEAF_FALLS)

@@ -128,11 +128,12 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
     if filling.food.id == _INSTANT_MASH:
         water = _to_nearest(filling.grams * _ML_FOR_A_GRAM_OF_FLAKES)
         return f"stir {thing} into {water} ml boiling water; let it stand for {minutes}, and stir smooth"
+    if filling.food.id == _CHEWY and method == "boil":
+        thawed = " straight from the freezer" if filling.frozen else ""
+        return f"simmer {thing}{thawed} for about {minutes} until soft all through, and drain"
     if filling.food.state in ALREADY_COOKED and filling.frozen:
         place = "in the microwave" if method == "microwave" else "in a covered pot with a few spoons of water"
         return f"warm {thing} from frozen {place} for about {minutes}, breaking it up, until steaming hot"
-    if filling.food.id == _CHEWY and method == "boil":
-        return f"simmer {thing} for about {minutes} until soft all through, and drain"
     if filling.food.state in ALREADY_COOKED and filling.food.kind == "noodle" and method == "boil":
         return f"pour boiling water over {thing}, part the strands, and drain"
     if filling.food.state in ALREADY_COOKED:

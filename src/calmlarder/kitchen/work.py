@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from calmlarder.and_list import and_list
 from calmlarder.kitchen.fats import A_POT, brown, fat_left, in_spoons, keeps_fat
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
-from calmlarder.kitchen.finer import finer, half_first
+from calmlarder.kitchen.finer import finer, half_first, lifted_out
 from calmlarder.kitchen.joining import (
     EGG_MINUTES,
     before_eggs,
@@ -43,7 +43,7 @@ from calmlarder.kitchen.piece import (
 from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
 from calmlarder.kitchen.salting import is_folded, salted, taste, tasted_before
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.two_pans import in_batches, in_pans, minutes_of_batches, on_trays
+from calmlarder.kitchen.two_pans import in_batches, in_pans, is_for_a_pot, minutes_of_batches, on_trays
 from calmlarder.kitchen.wording import (
     filled,
     hot_through,
@@ -278,9 +278,16 @@ class _Kitchen:
             said, line = (in_batches(words, here) for words in (said, line))
         if step.place in {"pan", "pot"}:
             said, line = (under_a_lid(words, here) for words in (said, line))
+        if step.place == "dish":
+            said, line = (self._lifted_before(words) for words in (said, line))
         if step.place == "oven":
             said, line = (on_trays(words, dish.pattern, dish.fillings) for words in (said, line))
         return salted(dish, progress, Told(said, line), [one for one in here if one.key not in dish.browned])
+
+    def _lifted_before(self, said: str) -> str:
+        """A sentence of a dish that is baked: bay leaves and the like come out of the pot first."""
+        out = lifted_out([one for one in self.dish.fillings if one.key in self.progress.came_in])
+        return f"lift out the {and_list(out)}; {said[:1].lower()}{said[1:]}" if out else said
 
     def _warmed(self, step: Step, before: str | None) -> Work | None:
         """The work before it in its pan or pot, where fat warms: nothing else is done between the two."""
@@ -310,7 +317,8 @@ class _Kitchen:
         fries = step.place == "pan" or "half a minute" in step.words
         if fries and not any(slow) and not eggs:  # leek greens fry until soft, not for a moment
             longest = max([longest, *(one.minutes for one in cooked if softens(one, self.dish.pattern))])
-        if step.place == "pot" and _BROWNS.search(step.words):
+        in_a_pot = step.place == "pot" or (step.place == "pan" and is_for_a_pot(self.dish.pattern, self.dish.fillings))
+        if in_a_pot and _BROWNS.search(step.words):
             longest = minutes_of_batches(longest, cooked)
         return max(longest, step.minutes if step.minutes is not None else _BY_HAND)
 
