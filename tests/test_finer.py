@@ -5,7 +5,7 @@ from collections.abc import Callable, Sequence
 
 import pytest
 
-from calmlarder.kitchen.filling import Filling, Told, is_salted, made_ready
+from calmlarder.kitchen.filling import Filling, Told, is_salted, made_ready, sign_of
 from calmlarder.kitchen.finer import finer
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.toasting import toasted
@@ -39,6 +39,14 @@ def thing(tables: Tables, food: str, slot: str = "sauce", line: str = "") -> Fil
         ("pan", "feta", "", "Add feta to the pan with a pinch of salt and pepper, and fry.",
          "Add feta to the pan with pepper, and fry."),
         ("pan", "feta", "", "Add feta with a pinch of salt.", "Add feta."),
+        ("pan", "fish-dried", "tuyo 5", "Add tuyo with a pinch of salt.", "Add tuyo."),
+        ("pan", "fish-herring", "2 kippers", "Season it with salt and pepper, and fry.", "Season it with pepper, and fry."),
+        ("pan", "butter", "salted butter", "Season it with salt and pepper, and fry in butter.",
+         "Season it with salt and pepper, and fry in butter."),
+        ("pan", "peanut-butter", "", "Stir in 60 g peanut butter with a splash of water, and bubble for a minute.",
+         "Stir in 60 g peanut butter, loosened with 100 ml of hot water, and bubble for a minute."),
+        ("bowl", "lemon", "", "Stir lemon with a spoon of hot water to a dressing.",
+         "Stir lemon with a few drops of oil, a pinch of salt and a grind of pepper to a dressing."),
         ("pan", "mackerel", "mackerel salted 300g", "Season it with salt and pepper, and fry.",
          "Season it with pepper, and fry."),
     ],
@@ -130,6 +138,40 @@ def test_roots_that_roast_long_are_cut_thick(tables: Tables, root: str) -> None:
     assert food.minutes["roast"] >= 35
     assert food.prep_for("roast") == "peeled, in thick pieces"
     assert food.prep_for("boil") == "peeled, in 1 cm pieces"
+
+
+@pytest.mark.parametrize(
+    ("food", "line", "prep", "told"),
+    [
+        ("venison", "venison mince 400g", "in strips", ""),
+        ("bread-white", "bread, 5 slices", "sliced", ""),
+        ("bread-wholemeal", "bread heels", "sliced", ""),
+        ("butternut-squash", "precut butternut 12oz", "peeled, in 2 cm cubes", ""),
+        ("jackfruit-young", "young jackfruit, 2 tins", "rinsed", "drained and rinsed"),
+        ("salt-cod-soaked", "salt cod soaking since morning", "in portions",
+         "drained, simmered 8 minutes in fresh water, flaked"),
+    ],
+)  # fmt: skip
+def test_what_its_line_says_is_done_is_not_done_again(
+    tables: Tables, food: str, line: str, prep: str, told: str
+) -> None:
+    """Recalled cookery."""
+    assert made_ready(prep, tables.food_by_id[food], Told(line), mashed=False) == told
+
+
+def test_minced_venison_is_cooked_through(tables: Tables) -> None:
+    """Mince has its outside inside (Food Standards Agency on burgers: recalled)."""
+    venison = tables.food_by_id["venison"]
+    assert sign_of("all sides are browned", venison, "venison mince 400g").endswith("no pink is left")
+    assert sign_of("all sides are browned", venison, "venison steaks 2") == "all sides are browned"
+
+
+@pytest.mark.parametrize("lean", ["venison", "beef-steak"])
+def test_lean_meat_does_not_roast_for_long_in_strips(tables: Tables, lean: str) -> None:
+    """Strips are leather after a quarter of an hour at 210 °C: recalled cookery."""
+    food = tables.food_by_id[lean]
+    assert food.minutes["roast"] <= 15
+    assert food.prep_for("roast") == "in slices of 3 cm"
 
 
 def test_neck_of_lamb_is_cut_up_and_covered_as_what_is_diced(tables: Tables) -> None:

@@ -80,3 +80,23 @@ def test_two_pans_have_two_lids(cook: Cook) -> None:
     text = said(cook(fridge, "egg-fried-rice", people=4))
     assert "in two wide pans" in text
     assert "add a splash of water to the pans, and put the lids on" in text
+
+
+@pytest.mark.parametrize(("threads", "pattern"), [("okra 200g", "stir-fry"), ("nopales 200g", "tacos")])
+def test_what_draws_threads_gets_no_water_and_no_lid(threads: str, pattern: str, cook: Cook) -> None:
+    fridge = ["firm tofu 300g", "rice 1kg", "chayote 300g", "corn tortillas 12", threads, "soy sauce", "ginger"]
+    text = said(cook(fridge, pattern))
+    assert threads.split()[0] in text
+    assert "put the lid on" not in text
+
+
+def test_what_joins_soon_is_in_the_pan_before_the_water(cook: Cook) -> None:
+    """Nobody takes a lid off to brown roots while leaves go in: recalled cookery."""
+    text = said(cook(["6 eggs", "butternut squash 300g", "carrots 3", "chard 200g", "cheddar 100g"], "roots-frittata"))
+    assert re.search(r"add \d+ g carrots to the pan\. .*add a splash of water to the pan, and put the lid on", text)
+    assert "so that they brown" not in text
+
+
+def test_mussels_open_under_a_lid(cook: Cook) -> None:
+    fridge = ["mussels 1kg in shells", "rice 1kg", "tomatoes 4", "courgette 1", "olive oil", "parsley", "basil"]
+    assert "with the lid on until every shell is open" in said(cook(fridge, "tomato-stew"))

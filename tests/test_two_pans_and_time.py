@@ -1,5 +1,6 @@
 """What is too much for a pan, and what takes its time. Minutes and amounts are common practice, no source."""
 
+import re
 from collections.abc import Callable, Sequence
 
 import pytest
@@ -86,3 +87,36 @@ def test_chayote_is_peeled_and_takes_its_time(tables: Tables) -> None:
     chayote = tables.food_by_id["chayote"]
     assert chayote.minutes["stir-fry"] >= 10
     assert "peeled" in chayote.prep
+
+
+def test_a_kilogram_of_cold_rice_is_not_hot_in_four_minutes(cook: Cook) -> None:
+    fridge = ["cooked rice 2 kg", "12 eggs", "pak choi 4", "soy sauce", "ginger"]
+    assert minutes_of(cook(fridge, "stir-fry", 5), "white rice in a covered pot") >= 7
+    assert minutes_of(cook(fridge, "stir-fry"), "white rice in a covered pot") <= 5
+
+
+def test_rice_cakes_out_of_the_freezer_are_boiled(cook: Cook) -> None:
+    fridge = ["frozen Korean rice cakes 500g", "firm tofu 300g", "courgette 1", "soy sauce", "ginger"]
+    text = " ".join(cook(fridge, "stir-fry", 2).steps)
+    assert "straight from the freezer" in text
+    assert "covered pot" not in text
+
+
+def test_eggs_of_two_birds_are_cracked_in_together(cook: Cook) -> None:
+    fridge = ["potatoes 1kg", "eggs 3", "duck eggs 2", "spinach 300g", "coconut milk", "ginger", "lime"]
+    text = " ".join(cook(fridge, "coconut-braise", 3).steps)
+    assert text.count("make hollows") == 1
+    assert "duck eggs" in text
+
+
+def test_nothing_is_pushed_aside_and_no_fat_is_warmed_in_an_empty_vessel(cook: Cook) -> None:
+    eggs = " ".join(cook(["rice 1kg", "eggs 6", "cucumber 1", "soy sauce"], "eggs-on-rice", 2).steps)
+    assert re.search(r"\bCrack in \d eggs|\bcrack in \d eggs", eggs)
+    assert "ush aside" not in eggs
+    soup = " ".join(
+        cook(
+            ["potatoes 1kg", "cod 300g", "broccoli 1", "carrots 4", "butter", "parsley", "capers"], "vegetable-soup", 2
+        ).steps
+    )
+    assert "g butter, salt and pepper, and bring to a simmer" in soup
+    assert "Warm" not in soup

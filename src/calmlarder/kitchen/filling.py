@@ -67,7 +67,7 @@ _STILL_SOAKS = re.compile(r"\bsoakin[g']?\b|\bsince\b|\bthis morning\b", re.IGNO
 _LEFT_WHOLE = re.compile(r"\bwhole\b", re.IGNORECASE)
 LEFT_WHOLE = "left whole with its stalk"  # it scents the pot and is lifted out: bitten into it sears
 _OUT_OF_A_JAR = frozenset({"fruit-vegetable", "leaf", "root", "pod", "stem", "pepper", "brassica", "shoot"})
-_JARRED = re.compile(r"\b(?:jar|jarred|tin|tinned|can|canned|in brine)\b", re.IGNORECASE)
+_JARRED = re.compile(r"\b(?:jars?|jarred|tins?|tinned|cans?|canned|in brine)\b", re.IGNORECASE)
 _ON_THE_BONE = re.compile(r"\bbone[ -]?in\b|\bon the bone\b", re.IGNORECASE)
 _CURED = re.compile(
     r"\b(?:salted|in salt|salt (?:beef|pork|meat)|dry[ -]salted|brined|in brine|salt[ -]cured|gammon|bacon joint"
