@@ -40,7 +40,8 @@ def thing(tables: Tables, food: str, slot: str = "sauce", line: str = "") -> Fil
          "Add feta to the pan with pepper, and fry."),
         ("pan", "feta", "", "Add feta with a pinch of salt.", "Add feta."),
         ("pan", "fish-dried", "tuyo 5", "Add tuyo with a pinch of salt.", "Add tuyo."),
-        ("pan", "fish-herring", "2 kippers", "Season it with salt and pepper, and fry.", "Season it with pepper, and fry."),
+        ("pan", "fish-herring", "2 kippers", "Season it with salt and pepper, and fry.",
+         "Season it with pepper, and fry."),
         ("pan", "butter", "salted butter", "Season it with salt and pepper, and fry in butter.",
          "Season it with salt and pepper, and fry in butter."),
         ("pan", "peanut-butter", "", "Stir in 60 g peanut butter with a splash of water, and bubble for a minute.",
@@ -144,6 +145,7 @@ def test_roots_that_roast_long_are_cut_thick(tables: Tables, root: str) -> None:
     ("food", "line", "prep", "told"),
     [
         ("venison", "venison mince 400g", "in strips", ""),
+        ("venison", "elk backstrap 700g", "patted dry", "cut across in slices of 2 cm, patted dry"),
         ("bread-white", "bread, 5 slices", "sliced", ""),
         ("bread-wholemeal", "bread heels", "sliced", ""),
         ("butternut-squash", "precut butternut 12oz", "peeled, in 2 cm cubes", ""),

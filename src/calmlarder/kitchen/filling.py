@@ -61,6 +61,8 @@ _SHANKS = re.compile(r"\bshanks?\b", re.IGNORECASE)
 _DICED = re.compile(r"\b(?:diced|cubed|cubes|chunks|dice|stewing|curry cut|neck|scrag)\b", re.IGNORECASE)
 IN_DICE = "large pieces halved"  # a joint that its line calls diced
 _FILLETS = frozenset({"pork-fillet", "pork-belly"})  # as thick as an arm: fried whole it is raw inside
+_LEAN = frozenset({"venison", "beef-steak"})
+_LOIN = re.compile(r"\b(?:back ?straps?|tenderloin|loin|haunch)\b(?!.*steak)", re.IGNORECASE)  # in one thick piece
 _TWO_CHANGES = "two changes of water"
 _SOAKED = re.compile(r"\b(?:pre-?)?soak(?:ed|ing)?\b", re.IGNORECASE)
 _STILL_SOAKS = re.compile(r"\bsoakin[g']?\b|\bsince\b|\bthis morning\b", re.IGNORECASE)  # hours leave it salt
@@ -258,6 +260,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
     if is_whole_fish(food, told.line):
         small = told.each_g is not None and told.each_g <= _SMALL_FISH_G
         prep = f"{_GUTTED}, {'slashed twice on each side' if small else 'cut across in 3 cm steaks'}, patted dry"
+    if food.id in _LEAN and _LOIN.search(told.line) and prep.startswith("patted dry"):
+        prep = "cut across in slices of 2 cm, patted dry"
     if food.id in _FILLETS and (not prep or prep.startswith("patted dry")):
         prep = f"cut across in slices of {'1' if food.id == 'pork-belly' else '2'} cm, patted dry"
     if _TWO_CHANGES in prep and _SOAKED.search(told.line):

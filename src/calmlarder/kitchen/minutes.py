@@ -40,7 +40,7 @@ _WHOLE_MINUTES = {
     "sausages-plain": 15, "venison": 6,
 }  # fmt: skip
 _MINCE_MINUTES = 9  # as of beef mince
-_CUT_SMALL = re.compile(r"\bstrips\b|\bsliced(?! through)")
+_CUT_SMALL = re.compile(r"\bstrips\b|\bthin slices\b|\bsliced(?! through)")
 _HOT_SOON: frozenset[Method] = frozenset({"boil", "steam", "stir-fry"})
 _HOT_MINUTES = 3  # until vegetables that were cooked before are hot: common practice, no source
 _IN_A_HEAP = frozenset({"rice", "grain", "potato"})

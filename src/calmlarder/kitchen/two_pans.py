@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.patterns.pattern import Pattern, Step
 
-_ONE_PAN_GRAMS = 1250  # what a wide pan fries rather than steams: common practice, no source
+_ONE_PAN_GRAMS = 1350  # what a wide pan fries rather than steams: common practice, no source
 _DRINKS = 2.5  # so many times their dry weight rice, grain and noodles are once boiled: common practice, no source
 _ONE_LAYER_GRAMS = 800  # patties and what is pressed flat lie in one layer: common practice, no source
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
