@@ -52,44 +52,20 @@ def objects_in(text: str) -> Iterator[dict[str, Any]]:
     """
     if depth_of(text) > DEEPEST:
         return
-    for content in _contents(text):
+    for content in contents_of(text):
         for found in _objects(content):
             if _is_recipe(found):
-                cleaned: dict[str, Any] = _cleaned(found)
+                cleaned: dict[str, Any] = cleaned_value(found)
                 # An object taken out of a graph leaves its context behind.
                 yield cleaned if "@context" in cleaned else {"@context": "https://schema.org", **cleaned}
 
 
-# What a file that follows no standard calls the fields of a recipe, by those of schema.org.
-_PLAIN_FIELDS = {
-    "name": ("name", "title"),
-    "recipeYield": ("servings", "serves", "yield", "yields", "portions", "people"),
-    "recipeIngredient": ("ingredients",),
-    "recipeInstructions": ("steps", "method", "instructions", "directions"),
-}
-
-
-def plain_objects(text: str) -> Iterator[dict[str, Any]]:
-    """The objects of a JSON text that name ingredients and steps in plain words, in schema.org's."""
-    if depth_of(text) > DEEPEST:
-        return
-    for content in _contents(text):
-        for found in map(_cleaned, _objects(content)):
-            told = {
-                field: next((found[key] for key in keys if found.get(key)), None)
-                for field, keys in _PLAIN_FIELDS.items()
-            }
-            if isinstance(told["recipeIngredient"], list) and told["recipeInstructions"]:
-                yield {"@context": "https://schema.org", "@type": "Recipe",
-                       **{field: value for field, value in told.items() if value is not None}}  # fmt: skip
-
-
 def names_ingredients(found: dict[str, Any]) -> bool:
     """Whether the object names an ingredient that is more than nothing."""
-    return any(_words(item) for item in _lines(_listed(found)))
+    return any(line_of(item) for item in _lines(_listed(found)))
 
 
-def _contents(text: str) -> list[Any]:
+def contents_of(text: str) -> list[Any]:
     """What a JSON text holds: as it stands, else with the slips that pages make mended; several values one by one."""
     for tried in (text, _mended(text), html.unescape(text)):
         try:
@@ -116,14 +92,14 @@ def _mended(text: str) -> str:
 
 def recipe_of(found: dict[str, Any]) -> Recipe:
     """The recipe an object describes. Raises CannotGoOn when it names no ingredient, or too many."""
-    lines = _once(tuple(_bracketed_once(line) for line in (_words(item) for item in _lines(_listed(found))) if line))
+    lines = _once(tuple(_bracketed_once(line) for line in (line_of(item) for item in _lines(_listed(found))) if line))
     if not lines:
         fail("names no ingredient", "give the recipe's text instead")
     check_count(len(lines))
     steps = tuple(step for step in _steps(found.get("recipeInstructions"), 0) if step)
-    title = (_words(found.get("name")) or _words(found.get("headline")) or "A recipe")[:LONGEST_TITLE]
+    title = (line_of(found.get("name")) or line_of(found.get("headline")) or "A recipe")[:LONGEST_TITLE]
     told = found.get("recipeYield", found.get("yield"))
-    pieces = pieces_in(_words(told), alone=True)
+    pieces = pieces_in(line_of(told), alone=True)
     serves = _serves(told) or serves_above(title)
     return Recipe(
         title=title,
@@ -134,7 +110,7 @@ def recipe_of(found: dict[str, Any]) -> Recipe:
         source=json.dumps(found, ensure_ascii=False),
         minutes=_minutes(found),
         pieces=pieces,
-        serves_up_to=serves_up_to(_words(told)),
+        serves_up_to=serves_up_to(line_of(told)),
     )
 
 
@@ -173,14 +149,14 @@ def _is_recipe(found: dict[str, Any]) -> bool:
     return named or (kinds is None and bool(found.get("recipeIngredient")))
 
 
-def _cleaned(value: Any) -> Any:
+def cleaned_value(value: Any) -> Any:
     """All text in a value cleaned; it nests no deeper than DEEPEST."""
     if isinstance(value, str):
         return clean(value)
     if isinstance(value, list):
-        return [_cleaned(one) for one in value]
+        return [cleaned_value(one) for one in value]
     if isinstance(value, dict):
-        return {clean_line(key): _cleaned(one) for key, one in value.items()}
+        return {clean_line(key): cleaned_value(one) for key, one in value.items()}
     return value
 
 
@@ -206,7 +182,7 @@ def _bracketed_once(line: str) -> str:
     return _NOTE.sub(r", \1", _TWICE.sub(r"(\1)", line))
 
 
-def _words(value: Any) -> str:
+def line_of(value: Any) -> str:
     """A value as one clean line: entities read, tags gone."""
     if isinstance(value, list):
         value = next((one for one in value if one), "")
@@ -225,7 +201,7 @@ def _steps(value: Any, depth: int) -> Iterator[str]:
     """The steps of a text, a list, HowToStep and HowToSection."""
     if isinstance(value, str):
         for line in re.split(r"\n|<br\s{0,3}/?>|</p>|</li>", value):
-            yield _words(line)[:LONGEST_STEP]
+            yield line_of(line)[:LONGEST_STEP]
     elif isinstance(value, list):
         for one in value:
             yield from _steps(one, depth)
@@ -234,7 +210,7 @@ def _steps(value: Any, depth: int) -> Iterator[str]:
         if inner and depth < DEEPEST:
             yield from _steps(inner, depth + 1)
         else:
-            yield _words(value.get("text") or value.get("name") or value.get("description"))[:LONGEST_STEP]
+            yield line_of(value.get("text") or value.get("name") or value.get("description"))[:LONGEST_STEP]
 
 
 def _serves(value: Any) -> int | None:
@@ -249,7 +225,7 @@ def _serves(value: Any) -> int | None:
         return None
     if isinstance(value, int | float):
         return serves_in(str(int(value))) if 1 <= value <= 1000 else None
-    return serves_in(_words(value)) if isinstance(value, str) else None
+    return serves_in(line_of(value)) if isinstance(value, str) else None
 
 
 def _minutes(found: dict[str, Any]) -> int | None:

@@ -10,12 +10,14 @@ from calmlarder.cookbook.behind import is_between, is_over
 from calmlarder.cookbook.blocks import blocks_of
 from calmlarder.cookbook.bounds import DEEPEST, MOST_SIGNS, fail
 from calmlarder.cookbook.guessed import guessed_object
-from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, plain_objects, recipe_of, with_address
+from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, recipe_of, with_address
 from calmlarder.cookbook.microdata import hrecipe, microdata_recipe
 from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
 from calmlarder.cookbook.page_headings import with_page_headings
+from calmlarder.cookbook.plain_json import plain_objects
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.serves import serves_in_prose
+from calmlarder.cookbook.told_needs import told_as_lists
 from calmlarder.cookbook.words import recipe_in_words, section_of
 
 _LONGEST_HEADING = 40  # signs: `Method`, `What to do`: ours
@@ -101,10 +103,11 @@ def _read(text: str) -> Recipe:
         return _of_page(text).model_copy(update={"page": True})
     if _IS_JSON.match(text):
         found = next(filter(names_ingredients, objects_in(text)), None)
+        is_standard = found is not None
         found = found or next(filter(names_ingredients, plain_objects(text)), None)
         if found is None:
             _refuse([text], "the file holds no recipe of schema.org's kind, and none in plain words")
-        return recipe_of(found)
+        return recipe_of(found).model_copy(update={"page": not is_standard})
     return recipe_in_words(clean(text))
 
 
@@ -116,6 +119,8 @@ def _of_page(page: str) -> Recipe:
     if found is not None:
         return _fed(with_page_headings(recipe_of(with_address(found, address_of(page))), page), page)
     told = guessed_object(page)
+    if told is None and (listed := told_as_lists("\n\n".join(one.text for one in blocks_of(page)))) is not None:
+        return recipe_in_words(listed).model_copy(update={"guessed": True})
     if told is None:
         _refuse(blocks, "the page holds no recipe that it marks as one, and no list that reads like ingredients")
     # Of a recipe that is marked and names no ingredient the rest still counts.

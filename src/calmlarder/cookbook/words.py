@@ -27,6 +27,7 @@ from calmlarder.cookbook.serves import (
 )
 from calmlarder.cookbook.text_lines import BULLET, Line, bare_line, lines_of, unmarked
 from calmlarder.cookbook.title_line import dish_title
+from calmlarder.cookbook.told_needs import told_as_lists
 from calmlarder.cookbook.unwrapped import unwrapped
 from calmlarder.matching.amounts.numbers_and_fractions import NUMBER_ALONE
 from calmlarder.matching.names.words import plain
@@ -106,6 +107,8 @@ def recipe_in_words(text: str) -> Recipe:
     """A recipe from cleaned text or Markdown. Raises CannotGoOn when no ingredient can be told from the rest."""
     text = told_plainly(text)
     found = layout(text)
+    if not found.items and (needed := told_as_lists(text)) is not None:
+        text, found = needed, layout(needed)
     if not found.items and (listed := listed_of_sentences(text)) is not None:
         return recipe_in_words(listed).model_copy(update={"guessed": True})
     if not found.items:
