@@ -42,6 +42,16 @@ def changed(folder: Path, capsys: pytest.CaptureFixture[str], foods: str, *steps
         ("1 cup (250 ml) dry white wine", "wine-white", 250),
         ("handful blueberries or walnuts to top, optional", "blueberry", 50),
         ("knob butter", "butter", 10),
+        ("8 pork sausages, good fat ones", "sausages", 456),
+        ("250ml milk (cow's or oat)", "milk", 250),
+        ("6 long dried red chillies, soaked in hot water for 20 min", "chilli-dried", 6),
+        ("2 tsp cornflour slaked with 1 tbsp cold water", "cornflour", 5.4),
+        ("2 tbsp whatever oil you fry in", "oil-rapeseed", 27),
+        ("150g broad beans, double podded", "broad-beans-fresh", 150),
+        ("half a pumpkin, 600g flesh", "pumpkin", 600),
+        ("1 large sweet potato (about 350g), in wedges", "sweet-potato", 350),
+        ("8 spears tenderstem broccoli", "broccoli", 248),  # usda_sr28_portions 11090: a spear is 31 g
+        ("1 small roast chicken, meat picked", "chicken-cooked", 700),
         ("8 thick slices baguette", "bread-white", 200),  # 25 g each: common practice
     ],
 )
@@ -57,6 +67,9 @@ def test_small_measures_part_a_line_and_an_ice_cream_is_no_cream(lines: LineRead
     served = lines.read("custard or vanilla ice cream, to serve")
     assert (served.food, served.alternatives) == ("custard", ("ice-cream",))
     assert lines.read("2 tbsp olive or canola oil").food == "oil-olive"
+    for pepper in ("3 grinds of pepper", "2 twists of the mill", "a good grinding of black pepper"):
+        assert lines.read(pepper).food == "pepper-black"
+    assert [one.food for one in lines.read("pinch salt, few turns of pepper").also] == ["pepper-black"]
     both = lines.read("S&P")
     assert [one.food for one in (both, *both.also)] == ["salt", "pepper-black"]
 

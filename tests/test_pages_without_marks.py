@@ -38,6 +38,13 @@ _LIST = "".join(f"<li>{food}</li>" for food in _FOODS)
         "<dl><dt>1</dt><dd>onion, sliced</dd><dt>2 tbsp</dt><dd>oil</dd><dt>400 g</dt><dd>tin tomatoes</dd>"
         f"<dt>1 tsp</dt><dd>paprika</dd><dt></dt><dd>Rice, to serve</dd></dl><h3>Get cooking</h3>{_NUMBERED}",
         f"<h2>To buy</h2><ul>{_LIST}</ul><h2>Go</h2><div><b>1</b> {_STEPS[0]}</div><div><b>2</b> {_STEPS[1]}</div>",
+        "<table><caption>Shopping</caption><tr><th>What</th><th>How much</th><th>Notes</th></tr>"
+        "<tr><td>onion</td><td>1</td><td>sliced</td></tr><tr><td>oil</td><td>2 tbsp</td><td></td></tr>"
+        "<tr><td>tin tomatoes</td><td>400 g</td></tr><tr><td>paprika</td><td>1 tsp</td></tr>"
+        f"<tr><td>Rice, to serve</td></tr></table><h3>Getting it done</h3>{_NUMBERED}<h4>Also</h4><p>Mango slaw</p>",
+        f"<ul>{_LIST.replace(', sliced', '<i class=i-notes>sliced</i>')}</ul><h3>It goes like this</h3>{_NUMBERED}",
+        f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p>Also try our bean dip and onion tart.</p>"
+        "<p>Recipe: Ada Wren-Moss. Per serving: 172 kcal.</p><p>back to the notebook next: parkin</p>",
         f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p>P.S. No need to soak the beans for it.</p>",
         f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p><a>&lt;&lt; bean soup</a> | <a>onion pie &gt;&gt;</a></p>",
     ],
@@ -56,6 +63,10 @@ def test_ingredients_and_steps_are_told_apart(body: str) -> None:
     [
         "<table><tr><th colspan=2>Bowl</th></tr><tr><td>2</td><td>eggs</td></tr><tr><td>90 g</td><td>rice noodles</td>"
         "</tr><tr><th colspan=2>Broth</th></tr><tr><td>1 tbsp</td><td>soy sauce</td></tr></table>",
+        "<table><tr><td colspan=2><b>Bowl</b></td></tr><tr><td>2</td><td>eggs</td></tr><tr><td>rice noodles</td>"
+        "<td>90 g</td></tr><tr><td colspan=2>Broth</td></tr><tr><td>1 tbsp</td><td>soy sauce</td></tr></table>",
+        "<h2>Ingredients</h2><ul><li class='x__group'><b>Bowl</b></li><li>2 eggs</li><li>90 g rice noodles</li>"
+        "<li class='x__group'><b>Broth</b></li><li>1 tbsp soy sauce</li></ul>",
         "<h2>Ingredients</h2><p>Bowl</p><ul><li>2 eggs</li><li>90 g rice noodles</li></ul>"
         "<p>Broth</p><ul><li>1 tbsp soy sauce</li></ul>",
     ],
@@ -65,6 +76,24 @@ def test_a_few_words_above_a_list_or_in_a_cell_for_headings_are_no_food(body: st
         f"<html><body><h1>Noodle soup</h1><p>Serves 2</p>{body}<h2>Method</h2>{_NUMBERED}</body></html>"
     )
     assert recipe.ingredients == ("Bowl:", "2 eggs", "90 g rice noodles", "Broth:", "1 tbsp soy sauce")
+
+
+@pytest.mark.parametrize(
+    ("facts", "serves", "pieces"),
+    [
+        ("<p>A folded thing, filled like a pie. For 2, or for 1 after a walk.</p>", 2, ""),
+        ("<p>30 min + chilling · 15 min · 6 burgers</p>", None, "6 burgers"),
+        ("<p>Prep 10 min | 9 squares</p>", None, "9 squares"),
+    ],
+)
+def test_for_how_many_it_is_among_other_facts(facts: str, serves: int | None, pieces: str) -> None:
+    recipe = read_recipe(f"<html><body><h1>Stew</h1>{facts}<ul>{_LIST}</ul><h2>Method</h2>{_NUMBERED}</body></html>")
+    assert (recipe.serves, recipe.pieces) == (serves, pieces)
+
+
+def test_the_name_of_a_site_is_no_title() -> None:
+    page = f"<h1>the late ladle</h1><h2>cold noodle bowl</h2><ul>{_LIST}</ul>{_NUMBERED}"
+    assert read_recipe(f"<html><title>noodles! - the late ladle</title><body>{page}</body>").title == "cold noodle bowl"
 
 
 @pytest.mark.parametrize("told", ["Enough for 5.", "Serves 5", "Feeds five"])

@@ -202,3 +202,22 @@ def test_toppings_without_amounts_are_of_the_list() -> None:
 def test_bowls_are_for_people() -> None:
     text = "Soup\n\nFor 4 bowls\n\nIngredients\n1 kg carrots\n1 litre water\n\nMethod\nBoil."
     assert read_recipe(text).serves == 4
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "You will want six plums, halved, 100g flour, 60 g cold butter, in bits, salt and half a tsp of cinnamon.",
+        "Take six plums, halved; 100g flour; 60 g cold butter, in bits; salt and half a tsp of cinnamon. Rub it in.",
+        "For this you need six plums, halved, 100g flour, 60 g cold butter, in bits, salt, half a tsp of cinnamon",
+    ],
+)
+def test_a_sentence_that_tells_what_one_needs_is_a_list(told: str) -> None:
+    """Read off by hand: a comma before an amount parts two foods, another says how one is cut."""
+    foods = ("six plums, halved", "100g flour", "60 g cold butter, in bits", "salt", "half a tsp of cinnamon")
+    text = f"Plum crumble\n\n{told}\n\nPut the plums in a dish, top and bake for 40 minutes. Feeds 4."
+    recipe = read_recipe(text)
+    assert (recipe.title, recipe.serves, recipe.ingredients) == ("Plum crumble", 4, foods)
+    assert recipe.steps[-1] == "Put the plums in a dish, top and bake for 40 minutes. Feeds 4."
+    page = "".join(f"<p>{line}</p>" for line in text.split("\n\n"))
+    assert read_recipe(f"<html><body>{page}</body></html>").ingredients == foods

@@ -201,6 +201,35 @@ def test_how_many_it_serves_where_it_clearly_says(title: str, line: str, serves:
     assert read_recipe(in_page(page)).serves in {serves, None if line else serves}
 
 
+@pytest.mark.parametrize(
+    "file",
+    [
+        {"title": "Dal", "portions": {"count": 4, "unit": "bowls"}, "tags": ["vegan", "freezer"],
+         "parts": [{"heading": "Dal", "items": [{"qty": "200", "measure": "g", "food": "red lentils", "prep": "rinsed"},
+                                                {"qty": "1", "measure": "tbsp", "food": "oil", "prep": ""}]},
+                   {"heading": "To serve", "items": [{"qty": "", "food": "naan"}]}],
+         "method": [{"n": 1, "do": "Boil the lentils in 600 ml of water."}, {"n": 2, "do": "Stir in the oil."}],
+         "comments": [{"who": "kit", "said": "More oil."}, {"who": "jo", "said": "Use split peas."}]},
+        {"recipes": [{"uid": "b7", "name": "Dal", "serves": "4", "time": "40 min",
+                      "ingredients": "Dal:\n200g red lentils, rinsed\n1 tbsp oil\nTo serve:\nnaan",
+                      "directions": "Boil the lentils in 600 ml of water.\nStir in the oil.", "notes": "Keeps."}]},
+        {"card": {"what": "Dal", "from": "the school", "makes": "4 servings or so"}, "remarks": ["Good on rice."],
+         "stuff": ["Dal:", "200g red lentils, rinsed", "1 tbsp oil", "To serve:", "naan"],
+         "steps": {"1": "Boil the lentils in 600 ml of water.", "2": "Stir in the oil."}},
+        [{"dish": "Dal", "feeds": 4, "needs": {"Dal": ["200g red lentils, rinsed", "1 tbsp oil"], "To serve": ["naan"]},
+          "doing": "Boil the lentils in 600 ml of water.\nStir in the oil."}],
+        {"data": {"Recipe Name": "Dal", "Number of servings": "4", "xs": ["Dal:", "200g red lentils, rinsed",
+         "1 tbsp oil", "To serve:", "naan"], "How to": ["Boil the lentils in 600 ml of water.", "Stir in the oil."]}},
+    ],
+)  # fmt: skip
+def test_json_of_no_standard_is_told_by_its_fields_and_its_look(file: object) -> None:
+    """Five ways in which apps and sites of one hand keep a recipe; what is right is what a reader of them says."""
+    recipe = read_recipe(json.dumps(file))
+    assert (recipe.title, recipe.serves) == ("Dal", 4)
+    assert recipe.ingredients == ("Dal:", "200g red lentils, rinsed", "1 tbsp oil", "To serve:", "naan")
+    assert recipe.steps == ("Boil the lentils in 600 ml of water.", "Stir in the oil.")
+
+
 @pytest.mark.parametrize("form", ["text", "markdown", "jsonld"])
 def test_another_form_reads_as_the_same_recipe(form) -> None:  # type: ignore[no-untyped-def]
     for recipe in (read_recipe(TEXT), read_recipe(in_page(PAGE))):

@@ -58,8 +58,8 @@ _LIKE = re.compile(
 _OWNERS = re.compile(r"[’']s\b(?= (?:cheese|milk|curd|yog))", re.IGNORECASE)  # goat's cheese is of no meat
 _VESSEL = re.compile(
     r"\b(?:muffin|cupcake|bun|pie|cake|loaf|flan|tart|quiche|pizza|rice|egg|bread|cheese|salad|soup|pasta|potato|butter"
-    r"|sauce|casserole|lasagne|gratin|pudding|curry|fish|garlic|lemon|tea|kitchen)[- ]"
-    r"(?:tins?|trays?|cases?|dish(?:es)?|pans?|pots?|bowls?|cups?|plates?|knife|press|cooker|stone|steel|slice|masher|squeezer|ring|mould|cloths?|towels?)\b"
+    r"|sauce|casserole|lasagne|gratin|pudding|curry|fish|garlic|lemon|tea|kitchen|jam|honey|pickle|preserving)[- ]"
+    r"(?:tins?|jars?|trays?|cases?|dish(?:es)?|pans?|pots?|bowls?|cups?|plates?|knife|press|cooker|stone|steel|slice|masher|squeezer|ring|mould|cloths?|towels?)\b"
     r"|\bcookies? (?:policy|policies|settings?|notice|preferences|banner)\b"
     r"|\b(?:deep|shallow|large|small|wide|ovenproof|heatproof|gratin|oven) dish(?:es)?\b"
     r"|\b(?:baking|pie|ceramic) (?:beans|weights)\b|(?<=remove the )beans\b|(?<=lift out the )beans\b"

@@ -111,6 +111,7 @@ def out_all_the_same(adapted: Adapted, tables: Tables) -> tuple[str, ...]:
     return ("As written it keeps every limit; elimination does without onion and garlic all the same.",)
 
 
+_GRAINS = frozenset({"grain", "rice"})
 _A_WORD = 4  # a word of the title in the pattern's counts as so many foods that it has a place for: ours
 
 
@@ -142,11 +143,17 @@ def another_dish(
 
 
 def _left(reads: Sequence[IngredientRead], adapted: Adapted, told: Told, tables: Tables) -> set[str]:
-    """The pulses of the title that other lines keep: a chilli of three beans that keeps one is that chilli."""
+    """The pulses and mushrooms of the title that other lines keep: a chilli of three beans that keeps one is that."""
     gone = {change.place for change in adapted.changes if change.change in {"swap", "out"}}
     foods = {read.food for place, read in enumerate(reads) if place not in gone}
     foods |= {one.food for change in adapted.changes for one in change.to}  # some of it kept
-    return {food for food in foods if food and told.is_titled(food) and tables.food_by_id[food].kind == "pulse"}
+    named = {tables.food_by_id[read.food].kind for read in reads if read.food and told.is_titled(read.food)}
+    kinds = {food: tables.food_by_id[food].kind for food in foods if food}
+    return {
+        food
+        for food, kind in kinds.items()
+        if (kind == "pulse" and told.is_titled(food)) or (kind == "mushroom" and kind in named)
+    }
 
 
 _MOST_NAMED = 4  # foods that carry it: ours
@@ -170,9 +177,11 @@ def _stays(food: str, stays: set[str], told: Told, tables: Tables) -> bool:
     kinds = {tables.food_by_id[one].kind for one in stays}
     if is_made_anew(tables.food_by_id[food], [tables.food_by_id[one] for one in stays]):
         return True
-    if tables.food_by_id[food].kind == "allium" and stays:
-        return True  # its taste stays: in oil, in the greens of leeks
     kind = tables.food_by_id[food].kind
+    if stays and (kind == "allium" or (kind == "spice" and holds_allium(tables.food_by_id[food], tables))):
+        return True  # its taste stays: in oil, in the greens of leeks
+    if kind in _GRAINS and kinds & _GRAINS:
+        return True  # a salad of another grain
     strands = kind in STRANDS and bool(kinds & STRANDS)  # noodles that are pasta now are called noodles still
     return food in stays or any(map(told.is_titled, stays)) or kind in kinds or strands
 

@@ -11,6 +11,7 @@ from calmlarder.commands.given.foods import Adapt
 from calmlarder.commands.inputs import allergens_of, at_fault, household_of, seats_of, tolerance_of
 from calmlarder.cookbook.read import read_recipe
 from calmlarder.cookbook.recipe import Recipe
+from calmlarder.cookbook.serves import EATEN_ONE_EACH
 from calmlarder.larder.files import read_text, where_of
 from calmlarder.problems import CannotGoOn, Problem
 
@@ -19,13 +20,6 @@ if TYPE_CHECKING:
     from calmlarder.household.household import Household
 
 MOST_BYTES = 5_000_000
-# What one eats one of, so that a yield of it says what a serving may be; of meatballs nobody does.
-_EATEN_ONE_EACH = re.compile(
-    r"(?:about )?(\d{1,2}) (?:(?:large|big|generous|thick|good|medium|regular) )?"
-    r"(?:slices?|muffins?|cupcakes?|scones?|buns?|bars?|squares?|brownies|blondies|flapjacks?|wraps?|burgers?|tartlets"
-    r"|fingers|pieces|wedges|doughnuts?|tarts|cakes|pasties|traybake squares)\b",
-    re.IGNORECASE,
-)
 
 
 def adapt(options: Adapt) -> int:
@@ -111,7 +105,7 @@ def _one_each(options: Adapt, recipe: Recipe) -> int | None:
     from calmlarder.household.adapting import MOST_SERVES
 
     asked = options.people or options.serves or recipe.serves or options.json or options.keep
-    found = None if asked else _EATEN_ONE_EACH.match(recipe.pieces)
+    found = None if asked else EATEN_ONE_EACH.match(recipe.pieces)
     return int(found[1]) if found is not None and 1 < int(found[1]) <= MOST_SERVES else None
 
 

@@ -33,7 +33,7 @@ _OVER = re.compile(
     r"|leave a (?:comment|reply|review)\b.*|reader interactions|primary sidebar|(?:previous|next) (?:post|recipe)\b.*"
     r"|(?:filed|posted|tagged)\b (?:under|in|with|as)\b.*|(?:tags?|keywords?|categor(?:y|ies)|labels)(?:\s?:.*)?"
     r"|(?:back|return) to (?:the )?(?:list|index|top|recipes?|home|main page)\b.*"
-    r"|.{0,60}\blast (?:updated|modified|edited)\b.*|you are visitor\b.*"
+    r"|.{0,60}\blast (?:updated|modified|edited|changed)\b.*|you are visitor\b.*"
     r"|(?:privacy|terms)\b(?: (?:policy|and conditions|of (?:use|service)|& conditions)).*"
     r"|(?:©|copyright\b|all rights).*"
     r"|(?:many )?thank(?:s| you)(?: so much)? for (?:visiting|reading|watching|stopping by)\b.*"

@@ -24,12 +24,24 @@ _LONGEST_HEAD = 60  # signs; a longer line is a sentence: ours
 _PARTS = frozenset({"span", "b", "strong", "td", "th"})
 # `400 g`, `1 medium (about 700 g)`: nothing but an amount, in a cell or before a colon of its own.
 _ONLY_AMOUNT = re.compile(
-    r"(?:about |approx\.? )?[\d½¼¾⅓⅔⅛][\d½¼¾⅓⅔⅛ ./–-]*(?:[a-z]{1,11}\.?)?(?: (?:tins?|cans?|medium|large|small))?"
+    r"(?:about |approx\.? )?[\d½¼¾⅓⅔⅛][\d½¼¾⅓⅔⅛ ./–-]*(?:x ?\d{1,4} ?)?(?:[a-z]{1,11}\.?)?"
+    r"(?: (?:tins?|cans?|medium|large|small|heads?|bunch(?:es)?|cloves?|jars?|packs?|sprigs?|sticks?|handfuls?"
+    r"|each)){0,2}"
     r"(?: ?\([^()]{1,30}\))?",
     re.IGNORECASE,
 )
+_IS_UNIT = re.compile(
+    r"(?:k?g|grams?|m?l|oz|lbs?|cups?|tbsps?|tsps?|tablespoons?|teaspoons?|tins?|cans?|cloves?|sticks?|sprigs?"
+    r"|bunch(?:es)?|pinch(?:es)?|handfuls?|slices?|pieces?|heads?|jars?|packs?|pints?)\.?",
+    re.IGNORECASE,
+)
+# `<span class="ingredient-notes">`: what is said of the food before it.
+_OF_NOTES = re.compile(r"(?:^|[\s_-])(?:notes?|prep(?:aration)?|comment)(?:$|\s)", re.IGNORECASE)
+_NOTE = "\x01"
+_OF_HEADINGS = re.compile(r"(?:^|[\s_-])(?:group|heading|header|section|subhead\w*|title)(?:$|\s)", re.IGNORECASE)
+_BOLD = frozenset({"b", "strong"})
 _LONGEST_AMOUNT = 40
-_CELLS = 2  # of a row: what, and how much
+_MOST_CELLS = 4  # of a row: what, how much, in what, and a note
 
 
 class Block(NamedTuple):
@@ -57,6 +69,9 @@ class _Page:
         self._hidden: list[str] = []
         self._in_row = False
         self._cells: list[str] = []  # the tags of those of the row so far
+        self._may_head = False  # whether the line is an item of a list that its class calls a heading, all in bold
+        self._bold = 0
+        self._is_wide = False  # whether the only cell of the row so far spans others
         self._term = ""  # what the last line is, where it is the term of a list of terms
 
     def takes(self, token: Token) -> None:
@@ -68,6 +83,7 @@ class _Page:
                 self._hidden.pop()
         elif token.kind == "text":
             self._text.append(token.name)
+            self._may_head &= self._bold > 0 or not token.name.strip()
         elif token.kind == "start":
             self._starts(token)
         elif token.kind == "end":
@@ -75,6 +91,7 @@ class _Page:
 
     def _starts(self, token: Token) -> None:
         tag = token.name
+        self._bold += tag in _BOLD
         if tag in _UNSEEN and not token.empty:
             self._hidden.append(tag)
         elif tag in _HEADINGS:
@@ -83,11 +100,13 @@ class _Page:
         elif tag in {"td", "th"}:
             self._text.append("\x00")  # whoever wrote the page may have left its end out
             self._cells.append(tag)
+            self._is_wide = token.attributes.get("colspan", "1") not in {"", "0", "1"}
         elif tag in _LINES:
             within = bool(self._lists) and tag in _LISTS
             self.breaks(_HEADS_A_LIST if within else 0)
             self._in_row = tag == "tr"
             self._cells.clear()
+            self._may_head = tag == "li" and _OF_HEADINGS.search(token.attributes.get("class", "")) is not None
             if tag != "dd":
                 self._term = ""
             if tag in _LISTS:
@@ -96,8 +115,11 @@ class _Page:
             elif tag in _BOXES and len(self._parts) < _DEEPEST_PART:
                 self._count += 1
                 self._parts.append((tag, self._count))
+        elif self._text and _OF_NOTES.search(token.attributes.get("class", "")):
+            self._text.append(_NOTE)
 
     def _ends(self, tag: str) -> None:
+        self._bold -= tag in _BOLD and self._bold > 0
         if tag in _HEADINGS:
             self.breaks()
             self._level = 0
@@ -130,21 +152,44 @@ class _Page:
         A short line without a number before a list within its list is the heading of that, of level `heads`; so is a
         row of a table that is but one cell for a heading.
         """
-        heads = _HEADS_A_LIST if self._in_row and self._cells == ["th"] else heads
-        told = "".join(self._text)
+        alone = self._in_row and (self._cells == ["th"] or (self._cells == ["td"] and self._is_wide))
+        alone |= self._may_head
+        heads = _HEADS_A_LIST if alone else heads
+        told = _with_notes("".join(self._text))
         self._text.clear()
         if not told.strip("\x00 \n\t\r") or len(self.blocks) >= _MOST_BLOCKS:
             return
-        pieces = told.split("\x00")
-        cells = [piece for piece in pieces if piece.strip()]
-        if self._in_row and len(cells) == _CELLS and _is_amount(cells[1]) and not _is_amount(cells[0]):
-            pieces = [cells[1], cells[0]]  # the amount goes first
+        if self._in_row and len(self._cells) > 1 and set(self._cells) == {"th"} and not _NUMBER.search(told):
+            return  # what the columns hold: `What`, `How much`
+        pieces = _amount_first(told.split("\x00")) if self._in_row else told.split("\x00")
         apart = "".join((" " if index and piece[:1].isalnum() else "") + piece for index, piece in enumerate(pieces))
         text = clean_line(html.unescape(apart[:_LONGEST]))
         if text:
             level = self._level or (heads if len(text) <= _LONGEST_HEAD and not _NUMBER.search(text) else 0)
             inside = tuple(number for _, number in self._parts)
             self.blocks.append(Block(level, self._lists[-1] if self._lists else 0, text, inside))
+
+
+def _amount_first(pieces: list[str]) -> list[str]:
+    """The cells of a row as a line of a list: how much, of what, and what is noted of it behind a comma."""
+    cells = [piece for piece in pieces if piece.strip()]
+    amount = next((at for at, cell in enumerate(cells) if _is_amount(cell)), None)
+    if amount is None or not 1 < len(cells) <= _MOST_CELLS or amount > 1:
+        return pieces
+    if amount == 0 and len(cells) == _MOST_CELLS - 2:
+        return pieces  # as it should stand
+    rest = [cell for at, cell in enumerate(cells) if at != amount]
+    if amount == 0 and len(rest) > 1 and _IS_UNIT.fullmatch(rest[0].strip()):
+        rest = [f"{rest[0].strip()} {rest[1].strip()}", *rest[2:]]
+    return [cells[amount], ", ".join(cell.strip() for cell in rest)]
+
+
+def _with_notes(told: str) -> str:
+    """A line whose notes are set apart by their look: by a comma, where no sign stands there."""
+    if _NOTE not in told:
+        return told
+    bare = re.sub(rf"[\s\x00]*{_NOTE}[\s\x00]*$", "", told)
+    return re.sub(rf"(?<=\w)[\s\x00]*{_NOTE}[\s\x00]*(?=\w)", ", ", bare).replace(_NOTE, "")
 
 
 def _is_amount(text: str) -> bool:

@@ -11,7 +11,15 @@ from calmlarder.cookbook.behind import is_between, is_over
 from calmlarder.cookbook.blocks import Block, blocks_of
 from calmlarder.cookbook.bounds import LONGEST_TITLE, MOST_INGREDIENTS, MOST_STEPS
 from calmlarder.cookbook.run_together import joined_amounts
-from calmlarder.cookbook.serves import SERVES, is_yield, pieces_in, served_in_dishes, serves_above, serves_in
+from calmlarder.cookbook.serves import (
+    SERVES,
+    is_yield,
+    pieces_among_facts,
+    pieces_in,
+    served_in_dishes,
+    serves_above,
+    serves_in,
+)
 from calmlarder.cookbook.wording import HEADING
 from calmlarder.cookbook.words import like_ingredient, section_of
 from calmlarder.matching.names.words import plain, words_of
@@ -37,6 +45,7 @@ _PAGE_TITLE = re.compile(r"<title\b[^>]{0,200}>([^<]{1,500})</title", re.IGNOREC
 _NUMBERED_STEP = re.compile(r"(?:step )?\d{1,2}[.):] ?\s*[A-Z][^:]{20,}[.!]", re.IGNORECASE)
 # `1 Boil the eggs.`: a number that is set apart by its look alone; it tells of a step where the next one follows.
 _COUNTED_STEP = re.compile(r"(\d{1,2}) (?=[A-Z].{15,}[.!)]$)")
+_FOR_SO_MANY = re.compile(r"(?:just |enough )?for (?:\d|one|two|three|four|five|six|eight)\b", re.IGNORECASE)
 _END = re.compile(
     r"(?:.{0,30}\b(?:comments?|repl(?:y|ies)|related|you (?:may|might)(?: also)? like|more (?:recipes|from)|share|"
     r"nutrition|notes?|tips?|reviews?|subscribe|newsletter|tags?|categor(?:y|ies)|video|equipment|storage|faqs?|"
@@ -70,7 +79,9 @@ def guessed_object(page: str) -> dict[str, Any] | None:
     }
     serves = _serves([*above, *(one.text for one in blocks), *_in_two_lines(blocks)])
     said = (one for text in above for one in re.split(r"(?<=[.!?])\s+", text) if len(one) <= _LONGEST_HEADING)
-    pieces = next((one for text in said if (one := pieces_in(text))), "")
+    pieces = next((one for text in said if (one := pieces_in(text))), "") or next(
+        (one for text in above if (one := pieces_among_facts(text))), ""
+    )
     return {**told, "recipeYield": str(serves) if serves else pieces} if serves or pieces else told
 
 
@@ -89,12 +100,23 @@ def _title(page: str, above: Sequence[Block]) -> str:
     told = _PAGE_TITLE.search(page)
     known = set(words_of(html.unescape(told[1]))) if told else set()
     headings = [one for one in above if one.level in {1, 2} and not section_of(one.text)]
+    headings = _without_the_site(headings, html.unescape(told[1]) if told else "")
     for one in reversed(headings):
         words = set(words_of(one.text))
         if len(words) >= _LEAST_NAMED and 3 * len(words & known) >= 2 * len(words):
             return one.text
     first = next((one.text for level in (1, 2) for one in headings if one.level == level), "")
     return first or _named_by_the_page(html.unescape(told[1]) if told else "", above)
+
+
+def _without_the_site(headings: list[Block], told: str) -> list[Block]:
+    """The headings without the name of the site, where the page's own title has it beside a dish that another names."""
+    parts = [set(words_of(part)) for part in _SITE.split(" ".join(told.split()))]
+    sites = [one for one in headings if len(parts) > 1 and set(words_of(one.text)) in parts]
+    rest = [one for one in headings if one not in sites]
+    others = [part for part in parts if all(set(words_of(one.text)) != part for one in sites)]
+    named = any(set(words_of(one.text)) & part for one in rest for part in others)
+    return rest if sites and named else headings
 
 
 def _named_by_the_page(told: str, above: Sequence[Block]) -> str:
@@ -104,10 +126,13 @@ def _named_by_the_page(told: str, above: Sequence[Block]) -> str:
 
 
 def _serves(texts: Sequence[str]) -> int | None:
-    sentences = [one for text in texts if len(text) > _LONGEST_HEADING for one in re.split(r"(?<=[.!?])\s+", text)]
+    parted = [re.split(r"(?<=[.!?])\s+", text) for text in texts]
+    sentences = [one for text, told in zip(texts, parted, strict=True) if len(text) > _LONGEST_HEADING for one in told]
+    sentences += [one for told in parted for one in told[1:] if _FOR_SO_MANY.match(one)]
     short = [
         *(t for t in texts if len(t) <= _LONGEST_HEADING or (len(t) <= _LONGEST_LINE and SERVES.match(t))),
-        *(one for one in sentences if len(one) <= _LONGEST_HEADING and SERVES.match(one)),  # `… and naan. Feeds 4.`
+        # `… and naan. Feeds 4.`, `… like a pub. For 2, or for 1 after a long walk.`
+        *(one for one in sentences if len(one) <= _LONGEST_HEADING and (SERVES.match(one) or _FOR_SO_MANY.match(one))),
     ]
     return next(
         (count for text in short if (count := serves_in(text) if re.search(r"[a-z]", text) else None)), None
@@ -192,6 +217,8 @@ def _until(blocks: Sequence[Block], start: int, level: int, *, steps_end: bool =
         ends = block.level and (_END.fullmatch(block.text) or (block.level <= level and not _is_group(blocks, place)))
         if _kind(block) in {"on", "off"} or ends or is_over(block.text):
             return found, place
+        if steps_end and block.level and _heads_steps(blocks, place):
+            return found, place
         if steps_end and _is_step(block):
             return found, place
         found.append(block)
@@ -212,6 +239,13 @@ def _is_group(blocks: Sequence[Block], place: int) -> bool:
         under.append(block)
     like = sum(like_ingredient(one.text) for one in under)
     return like > 0 and (2 * like >= len(under) or bool(HEADING.fullmatch(plain(blocks[place].text).strip(" :"))))
+
+
+def _heads_steps(blocks: Sequence[Block], place: int) -> bool:
+    """Whether a heading stands over a list of sentences, whatever it says: `Getting it done`."""
+    under = list(takewhile(lambda one: one.listed and not one.level, blocks[place + 1 :]))
+    told = [one for one in under if one.listed == under[0].listed and _SENTENCE.search(one.text)]
+    return len(told) >= _LEAST_STEPS and 2 * len(told) >= len(under) and not like_ingredient(under[0].text)
 
 
 def _method(blocks: Sequence[Block], start: int) -> list[Block]:

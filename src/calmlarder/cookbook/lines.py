@@ -8,6 +8,7 @@ from calmlarder.cookbook.citrus import citrus_of
 from calmlarder.cookbook.covered import Coverage
 from calmlarder.cookbook.either import OR, either_of
 from calmlarder.cookbook.forms import in_one_form, powders
+from calmlarder.cookbook.kitchen_talk import said_plainly
 from calmlarder.cookbook.line_amount import Found, Quantity, added, take_quantity
 from calmlarder.cookbook.line_amounts import amounts_of, no_inches, without_likeness
 from calmlarder.cookbook.names import IngredientNames, Part
@@ -65,7 +66,7 @@ class LineReader:
         ):
             return IngredientRead(text=shown, outcome="heading")
         try:
-            return self._best(shown, in_plain_words(without_verbs(with_more(line))))
+            return self._best(shown, in_plain_words(without_verbs(with_more(said_plainly(line)))))
         except ValueError:
             return IngredientRead(text=shown, outcome="unknown")
 

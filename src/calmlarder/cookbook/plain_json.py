@@ -142,7 +142,9 @@ def _lines(value: Any) -> list[str]:
             return [line_of(one) for one in value.values()]
         grouped = {name: value[name] for name in value if isinstance(value[name], list)}
         # `{"For the sauce": [...], "To serve": [...]}`
-        return [line for name, one in grouped.items() for line in (f"{line_of(name)}:", *_lines(one))] if grouped else []
+        return (
+            [line for name, one in grouped.items() for line in (f"{line_of(name)}:", *_lines(one))] if grouped else []
+        )
     if not isinstance(value, list):
         return []
     return [line for one in value for line in (_group(one) if isinstance(one, dict) else [line_of(one)]) if line]

@@ -48,8 +48,17 @@ _ROUND_IT = re.compile(
     r"|(?:(?:recipe|serving) )?(?:swaps?|variations?)\s?:.*"
     r"|(?:notes?|tips?|n\.?b\.?)\s?:\s?you (?:can|could|may|might) (?:(?:also|easily|just) )?"
     r"(?:use|swap|replace|add|try)\b.*"
+    # whose it is, and a way back
+    r"|recipe(?: and \w+)?\s?:\s?(?-i:[A-Z][\w'’-]+(?: [A-Z][\w'’-]+){1,3})\b.{0,120}"
+    r"|back to (?:the|my|our) \w+\b.{0,80}"
     r"|recipe tips?:? (?:swap|replace|use .{1,40} instead)\b.*",
     re.IGNORECASE | re.DOTALL,
+)
+# A way to another of the page's dishes, at the end of a step: `Also try our beetroot dip and ...`.
+_ELSEWHERE = re.compile(
+    r"(?:(?<=[.!?)] )|^)(?:(?:also|or|why not|you (?:can|could|may) also|next time,?|(?:and )?do) )*"
+    r"(?:try|see|visit|cook|check out) (?:also )?(?:our|my)\b[^.!?]*[.!?]?\s*$",
+    re.IGNORECASE,
 )
 _ASIDE = re.compile(r"\[(?!No |In place )[^\[\]]{1,400}\]|\((?!No )[^()]{1,400}\)")
 
@@ -68,7 +77,8 @@ def read_recipe(text: str) -> Recipe:
     recipe is found or the text is beyond any recipe.
     """
     found = _read(text)
-    steps = _without_counts([_NUMBERED.sub("", step) for step in found.steps if not _is_no_step(step)])
+    told = [_ELSEWHERE.sub("", step).strip() for step in found.steps]
+    steps = _without_counts([_NUMBERED.sub("", step) for step in told if not _is_no_step(step)])
     return found if steps == found.steps else found.model_copy(update={"steps": steps})
 
 

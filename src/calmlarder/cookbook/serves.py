@@ -53,6 +53,13 @@ _CUT_INTO = re.compile(
     rf"({_COUNT}{_RANGE} (?:\w+ )?(?:slices|pieces|squares|wedges|bars))\b",
     re.IGNORECASE,
 )
+# What one eats one of, so that a yield of it says what a serving may be; of meatballs nobody does.
+EATEN_ONE_EACH = re.compile(
+    r"(?:about )?(\d{1,2}) (?:(?:large|big|generous|thick|good|medium|regular) )?"
+    r"(?:slices?|muffins?|cupcakes?|scones?|buns?|bars?|squares?|brownies|blondies|flapjacks?|wraps?|burgers?|tartlets"
+    r"|fingers|pieces|wedges|doughnuts?|tarts|cakes|pasties|traybake squares)\b",
+    re.IGNORECASE,
+)
 _FILLED = re.compile(rf"\s*(?:about )?{_COUNT}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}\b", re.IGNORECASE)
 # `That feeds four or five of us.`: said of the dish as it is, not of another batch of it or of somebody's evening.
 _FEEDS = re.compile(
@@ -80,11 +87,17 @@ def pieces_in(text: str, alone: bool = False) -> str:
     `alone` says that the text is a yield and no other words stand round it.
     """
     found = _PIECES.search(text) or (_COUNTED.match(text) if alone else None)
-    told = found[1].strip(" .:*_") if found else ""
+    told = re.split(r"[.!?](?=\s)", found[1])[0].strip(" .:*_") if found else ""
     if found and (bare := _CUT_ALONE.search(found[0].casefold())):
         return f"{bare[1]} slices"
     cut = _CUT_INTO.match(told)
     return cut[1] if cut else told
+
+
+def pieces_among_facts(line: str) -> str:
+    """What a row of facts says it makes, without a word before it: `30 min | 6 burgers`; or nothing."""
+    facts = [re.sub(r"^[\W_]+", "", one) for one in re.split(r"[|·•⋅]|\s/\s", line)]
+    return next((one.strip() for one in facts if len(facts) > 1 and EATEN_ONE_EACH.fullmatch(one.strip())), "")
 
 
 def is_yield(line: str) -> bool:

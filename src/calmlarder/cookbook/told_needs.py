@@ -11,7 +11,8 @@ _AMOUNT = (
     rf"(?:[\d½¼¾⅓⅔⅛]|(?:about |some )?(?:{_NUMBER}|half|a|an)\b|(?:pinch|handful|splash|knob|juice|zest|plenty)\b)"
 )
 _LEADS = (
-    r"(?:(?:for (?:this|it|the \w+)|so|first),? )?(?:(?:then )?you(?:'ll|’ll| will|'d|’d)? (?:also )?(?:need|want|require)"
+    r"(?:(?:for (?:this|it|the \w+)|so|first),? )?"
+    r"(?:(?:then )?you(?:'ll|’ll| will|'d|’d)? (?:also )?(?:need|want|require)"
     r"|(?:i|we|she|he) (?:use|take|need)s?|take|gather|get|have ready|get together|assemble)(?: (?:up|together|out))?"
 )
 _SENTENCE = re.compile(rf"^\W*{_LEADS}\s?:? (?={_AMOUNT})(?P<list>.+?)(?:\.\s+(?=[A-Z])|\.?\s*$)", re.IGNORECASE)

@@ -1,0 +1,81 @@
+"""What cooks write in passing in an ingredient line, put as its reader knows it."""
+
+import re
+from collections.abc import Callable
+
+_PLANT = r"(?:oat|soya?|almond|rice|coconut|hemp|pea)"
+_WATER = r"(?:(?:cold|warm|hot|boiling|lukewarm|tepid|iced?) )?water"
+_SPOON = r"(?:[\d½¼¾][\d/. -]*|an? |a little |some )(?:tbsps?|tsps?|tablespoons?|teaspoons?|ml|cups?|splash(?:es)? of)?"
+_TALK: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...] = (
+    # `few turns of pepper`, `3 grinds of the mill`: the seasoning, whatever else is called pepper
+    (
+        re.compile(
+            r"(?:^|(?<=[a-z])(?:,| and| plus) |(?<= ))(?:an? )?"
+            r"(?:(?:few|good|generous|couple of|several|many|some|\d+) )*"
+            r"(?:turns?|grinds?|grindings?|twists?|cracks?|milling) (?:of|from) (?:the )?"
+            r"(?:(?:pepper ?)?mill|(?:(?:fresh|freshly|black|ground) )*pepper)\b"
+        ),
+        lambda found: " and black pepper" if found[0].startswith((",", " ")) else "black pepper",
+    ),
+    # `8 sausages, good fat ones`
+    (
+        re.compile(
+            r",? (?:(?:really|nice|good|big|fat|plump|thick|thin|small|large|little|juicy|proper|decent|best|lovely"
+            r"|the|firm|young|not too|meaty) )+ones\b[^,;()]{0,30}$"
+        ),
+        "",
+    ),
+    (re.compile(rf"\bmilk \((?:cow'?s?|dairy|whole)(?:,? or |/)({_PLANT})(?: milk)?\)"), r"cow milk or \1 drink"),
+    (re.compile(rf"\bmilk \(({_PLANT})(?: milk)?(?:,? or |/)(?:cow'?s?|dairy|whole)\)"), r"cow milk or \1 drink"),
+    (re.compile(r"\b(?:long|large|small|big|mild|hot) (?=dried (?:red )?chill?i(?:e?s)?\b)"), ""),
+    # how long it soaks in plain water
+    (re.compile(rf",? (?:soaked|steeped|softened|rehydrated) (?:in|with) {_WATER}(?: (?:for|until)\b[^,;()]*)?"), ""),
+    # `slaked with 1 tbsp cold water`
+    (
+        re.compile(
+            r",? (?:slaked|mixed|blended|let down|loosened|whisked|stirred)"
+            r"(?: to a (?:thin |smooth )?paste| together)? "
+            rf"(?:with|in|into) {_SPOON} ?(?:of )?{_WATER}"
+        ),
+        "",
+    ),
+    (
+        re.compile(r"\b(?:any|whatever|some|your usual|the) (?:cooking |frying )?oil (?:that )?(?:you|i|we) [a-z ]+$"),
+        "oil",
+    ),
+    (re.compile(r"\bdouble[- ](?=podded\b)"), ""),
+    # `stale sourdough, about 3 slices`, `half a pumpkin, 600g flesh`
+    (
+        re.compile(r"^([a-z][a-z -]+), (?:about )?(\d{1,2}) (slices|rashers|sheets|rounds)\b(?: of it)?"),
+        r"\2 \3 \1",
+    ),
+    (
+        re.compile(
+            r"^(?:\d+|half|an?|one)(?: an?)? ([a-z -]+), (?:about )?(\d{2,4} ?g|\d(?:\.\d)? ?kg)(?: of)? flesh\b"
+        ),
+        r"\2 \1",
+    ),
+    (re.compile(r",? in (?:(?:thick|thin|fat|large|small) )?(?:wedges|chips)\b"), ""),
+    # so much for each of them, however many they are
+    (
+        re.compile(
+            r"^(?:an?|1|one) (?:(?:good|big|generous|small) )?(?:dollop|spoonful|blob|scoop|handful|drizzle) of "
+            r"([a-z][a-z -]+?) (?:each|apiece|a head|per person)$"
+        ),
+        r"\1",
+    ),
+    (re.compile(r"\bspears? (?:of )?(?=(?:\w+ )?broccoli\b)"), "stalks "),
+    (
+        re.compile(
+            r"^(?:an?|1|one) (?:(?:small|medium|large|cold|whole|leftover) )*((?:roast(?:ed)?|rotisserie) chicken)\b"
+        ),
+        r"1 joint \1",
+    ),
+)  # fmt: skip
+
+
+def said_plainly(line: str) -> str:
+    """A plain line, in which turns of speech that mean a known thing say it."""
+    for pattern, known in _TALK:
+        line = pattern.sub(known, line)
+    return line
