@@ -366,7 +366,8 @@ def test_a_spoon_is_of_what_is_spooned(lines: LineReader) -> None:
 
 @pytest.mark.parametrize(
     ("line", "grams"),
-    [("1 pt / 570 ml milk", 570), ("570ml/1 pint milk", 570), ("750ml–1 litre / 1¼–1¾ pints vegetable stock", 875),
+    [("1 pt / 570 ml milk", 570), ("570ml/1 pint milk", 570), ("1.2 litres / 5 cups vegetable stock, hot", 1200),
+     ("1 dessertspoon Worcestershire sauce", 10), ("750ml–1 litre / 1¼–1¾ pints vegetable stock", 875),
      ("1 lb (450 g) carrots", 450), ("500g/1lb 2oz carrots", 500)],
 )  # fmt: skip
 def test_of_an_amount_told_twice_the_metric_one_counts(line: str, grams: float, lines: LineReader) -> None:

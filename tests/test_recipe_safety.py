@@ -115,7 +115,13 @@ def test_a_yield_of_pieces_is_no_number_of_people(words: str) -> None:
 
 @pytest.mark.parametrize(
     ("words", "people"),
-    [("Serves 24", 24), ("4", 4), ("makes 40 falafel balls, serves 6", 6), ("Makes 12 (serves 4)", 4)],
+    [
+        ("Serves 24", 24),
+        ("4", 4),
+        ("makes 40 falafel balls, serves 6", 6),
+        ("Makes 12 (serves 4)", 4),
+        ("Makes 6 helpings", 6),
+    ],
 )
 def test_people_are_still_read(words: str, people: int) -> None:
     assert serves_in(words) == people

@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from calmlarder.adapt.step_figures import in_figures, in_its_words
 from calmlarder.adapt.step_smoothed import smoothed
 from calmlarder.cookbook.read import read_recipe
 
@@ -187,3 +188,24 @@ def test_what_takes_its_place_has_its_own_time_and_liquid(
     for words in told:
         assert words in found
     assert "only for the last" not in found  # the sentence says it, no bracket has to
+
+
+@pytest.mark.parametrize(
+    ("told", "figures"),
+    [
+        ("Soften for ten minutes.", "Soften for 10 minutes."),
+        ("Simmer for twenty to twenty-five minutes.", "Simmer for 20 to 25 minutes."),
+        ("Bake for an hour.", "Bake for 1 hour."),
+        ("Bake for another hour to an hour and a quarter.", "Bake for another 60–75 minutes."),
+        ("Cook for 1½ hours.", "Cook for 90 minutes."),
+        ("Cook for 2-2½ hours.", "Cook for 120–150 minutes."),
+        ("Wait three quarters of an hour.", "Wait 45 minutes."),
+        ("Cook for 45 minutes to 1 hour.", "Cook for 45 minutes to 1 hour."),
+        ("Give it a minute.", "Give it a minute."),
+    ],
+)
+def test_a_time_in_words_is_one_and_keeps_its_words(told: str, figures: str) -> None:
+    """An hour is sixty minutes; words for times as recipes have them: recalled cookery."""
+    found = in_figures(told)
+    assert found.step == figures
+    assert in_its_words(found.step, found.words) == told

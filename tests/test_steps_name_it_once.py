@@ -218,3 +218,28 @@ def test_the_gravy_takes_the_flour_of_its_own_heading(adapt: Adapt) -> None:
     )  # fmt: skip
     second = next(line for line in _steps(found).splitlines() if line.startswith("2."))
     assert "stir in 1 tbsp of the gluten-free plain flour" in second  # one flour for both, this much of it
+
+
+def test_shares_parts_and_quantifiers_of_what_it_is_now(adapt: Adapt) -> None:
+    """Half of a bunch stays a half, a tin's sauce goes with it, two onions are no longer both: recalled cookery."""
+    steps = _steps(adapt(
+        "Bean pan", "2 large onions, 1 grated and 1 sliced", "4 spring onions, chopped", "1 chipotle in adobo",
+        "1 clove garlic, halved", "300 g rice", "2 tbsp oil", "500 g chicken thighs",
+        steps="1. Rub a large dish with the cut garlic.\n2. Heat the oil and cook both onions for ten minutes until "
+        "soft.\n3. Add the chipotle and its sauce and the chicken, and half of the spring onions. Cook for half "
+        "an hour.\n4. Serve with the rice and the other half of the spring onions.",
+    ))  # fmt: skip
+    assert "both" not in steps
+    assert "the leek greens for 5 minutes" in steps
+    assert "its sauce" not in steps
+    assert "half of the spring onion greens" in steps
+    assert "the other half of the spring onion greens" in steps
+    assert "Cook for half an hour." in steps
+
+
+def test_of_fruit_and_its_sauce_the_fruit_is_meant_by_its_own_name(adapt: Adapt) -> None:
+    steps = _steps(adapt(
+        "Apple pork", "4 pork chops", "20 g applesauce", "1 apple, peeled and diced", "300 g rice",
+        steps="1. Fry the chops. Stir in the applesauce.\n2. Add the apples and cook for 3 minutes.\n3. Boil the rice.",
+    ))  # fmt: skip
+    assert "Add the pineapple and cook" in steps

@@ -14,6 +14,7 @@ from calmlarder.adapt.step_left_over import without_what_is_left_over
 from calmlarder.adapt.step_named_once import named_once
 from calmlarder.adapt.step_pulse_liquid import _with_water
 from calmlarder.adapt.step_put_in_late import late_where_it_simmers
+from calmlarder.adapt.step_put_in_late import put_in_late as _put_in_late
 from calmlarder.adapt.step_rice_paper import _dipped, _fried, _pressed, _without_cloth
 from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
 
@@ -74,9 +75,22 @@ def test_wrappers_of_rice_paper_are_dipped_and_fried(adapt: Adapt) -> None:
          "Tip the beans and a little water into a pan."),
         (_with_water, "Drain the chickpeas, reserving the liquid. Add a splash of the chickpea liquid.",
          "Drain the chickpeas. Add a splash of water."),
+        (_put_in_late, "Roast the beans and cooked quinoa [cooked quinoa only at the end] for 30 minutes until the "
+         "beans and cooked quinoa are crisp.",
+         "Roast the beans for 30 minutes until the beans are crisp. At the end stir in the cooked quinoa."),
+        (_put_in_late, "Stir in the risotto rice [add only for the last 30 minutes], carrots and swede. Bake for half "
+         "an hour more.", "Stir in the carrots and swede. Bake for half an hour more. Put in the risotto rice for the "
+         "last 30 minutes of it."),
         (_with_water, "Cook the sausages with their juices.", "Cook the sausages with their juices."),
         (without_what_is_left_over, "Squeeze 70 g of the leek greens [just stir it in] in a clean cloth to dry. Put it "
          "in a bowl.", "Put 70 g of the leek greens in a bowl."),
+        # A clause, or a sentence's beginning, that only puts in what is left out (recalled cookery).
+        (without_what_is_left_over, "Tip in the tomatoes, break them up, and add the chickpeas [left out]. Simmer.",
+         "Tip in the tomatoes and break them up. Simmer."),
+        (without_what_is_left_over, "Season and stir in the mango [left out].", "Season."),
+        (without_what_is_left_over, "Add the peas [left out] and cook for 12 minutes.", "Cook for 12 minutes."),
+        (without_what_is_left_over, "Add the carrots and the peas [left out] to the pan.",
+         "Add the carrots and the peas [left out] to the pan."),
         (without_what_is_left_over, "Simmer until it is thick and clings to the lentils [left out].",
          "Simmer until it is thick."),
     ],

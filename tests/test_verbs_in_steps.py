@@ -41,7 +41,8 @@ def _named(step: str, tables: Tables) -> set[str]:
         ("Mince the beef.", "mince"), ("Dice the potatoes.", "dice"), ("Top the pie.", "top"),
         ("Sugar the rim, spice the cream.", "sugar"), ("Dress the leaves.", "dress"),
         ("Dust, then bread the fish.", "bread"),
-        ("Cook down to a mush.", "mush"),
+        ("Cook down to a mush.", "mush"), ("Simmer till you can squash one between your fingers.", "squash"),
+        ("Cool it, and after that toast it.", "toast"),
     ],
 )  # fmt: skip
 def test_a_verb_is_no_food(step: str, verb: str, tables: Tables) -> None:

@@ -26,6 +26,7 @@ from calmlarder.adapt.step_bloomed import bloomed
 from calmlarder.adapt.step_canned_late import canned_late
 from calmlarder.adapt.step_clove_work import without_work_on_cloves
 from calmlarder.adapt.step_cooked_to_serve import cooked_to_be_served
+from calmlarder.adapt.step_figures import in_figures, in_its_words
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_green_parts import green_parts_named, half_and_rest
@@ -96,7 +97,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     kept = tuple(
         one for one in adapted.changes if one.change != "only" and one.why != BESIDE_IT and _is_of_a_food(one, parts)
     )
-    adapted = adapted.model_copy(update={"changes": kept})
+    adapted = _by_the_names_of_the_list(adapted.model_copy(update={"changes": kept}), parts, tables)
     changed = {
         parts[change.place].read.food or "": change for change in adapted.changes if change.place is not None
     }  # fmt: skip
@@ -104,7 +105,8 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
         return Steps(steps, ())
     known = {part.read.food for part in parts if part.read.food}
     written = steps
-    steps = tuple(_AND.sub(" and ", _WITH.sub("with ", step)) for step in steps)
+    figures = [in_figures(_AND.sub(" and ", _WITH.sub("with ", step))) for step in steps]
+    steps = tuple(one.step for one in figures)
     names = {
         **last_words_of_a_kind(parts, tables),
         **animals_in(parts, tables),
@@ -120,7 +122,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     shared = in_one_line(parts, adapted, tables)
     if any(part.read.outcome == "heading" for part in parts):
         joined = {adapted.amounts[place].food for place in joined_lines(parts, adapted, tables)}
-        shared = (shared & joined) | twice(lines_apart(adapted, parts, tables))
+        shared = (shared & joined) | twice(adapted)
     each: dict[str, list[Change]] = {}
     for change in adapted.changes:
         if change.place is not None:
@@ -163,6 +165,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked, notes = water_in_its_step(marked, notes, _less_of(adapted, parts), alone)
     marked, notes = kept_back_in_its_step(steps, marked, notes, told)
     marked, notes = cooked_to_be_served(half_and_rest(steps, marked), notes)
+    marked = [in_its_words(text, one.words) for text, one in zip(marked, figures, strict=False)]
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *written[len(marked) :]), tuple(notes))
@@ -174,6 +177,23 @@ def _one_beside_the_other(marked: Sequence[str]) -> list[str]:
     told = put_in_the_oven_later(caps_are_halves(green_parts_named(told)))
     told = oil_shared_out(named_once([greens_by_one_word(text) for text in told]))
     return without_old_words(remaining_if_begun(told))
+
+
+def _by_the_names_of_the_list(adapted: Adapted, parts: Sequence[Part], tables: Tables) -> Adapted:
+    """The changes with what takes the place of several lines called as the one line calls it that holds all of it."""
+    listed: dict[str, list[str]] = {}
+    for change in lines_apart(adapted, parts, tables).changes:
+        for one, line in zip(change.to, change.lines, strict=False):
+            listed.setdefault(one.food, []).append(bare(line))
+    called = {food: listed[food][0] for food in twice(adapted) if len(listed.get(food, ())) == 1}
+    changes = []
+    for change in adapted.changes:
+        lines = tuple(
+            f"{amount_of(line)} {called[one.food]}" if one.food in called and amount_of(line) else line
+            for one, line in zip(change.to, change.lines, strict=False)
+        )
+        changes.append(change.model_copy(update={"lines": lines}) if len(lines) == len(change.lines) else change)
+    return adapted.model_copy(update={"changes": tuple(changes)})
 
 
 def _staying(adapted: Adapted, parts: Sequence[Part], changed: Mapping[str, Change]) -> dict[str, list[str]]:

@@ -19,7 +19,7 @@ _MAY_PRECEDE = re.compile(
 _PARTICIPLE = re.compile(r"(?!spring)\w{2,}(?:ed|ing)")
 _CUT_WORDS = re.compile(
     r"(?<!mashed and the )(?<!mashed and )(?:(?:very |finely |roughly |thinly |coarsely )*"
-    r"(?:chopped|minced|crushed|squashed|bashed|sliced|grated|smashed|peeled|bruised|whole|diced|pressed|quartered|halved)\s+)+$",
+    r"(?:chopped|minced|crushed|cut|squashed|bashed|sliced|grated|smashed|peeled|bruised|whole|diced|pressed|quartered|halved)\s+)+$",
     re.IGNORECASE,
 )
 # What may follow it: a sign, or a word that begins something new.
@@ -27,8 +27,9 @@ _MAY_FOLLOW = re.compile(
     r"\s*(?:$|[.,;:!?()\[\]–—]|\d+(?:-\d+)? ?min"
     r"|(?:and|or|in|into|to|with|for|until|till|on|onto|over|at|from|then|but|if|when|while|are"
     r"|is|has|have|was|were|by|back|as|so|through|a|an|the|around|about|under|together|well|again|first|all|out|off|along"
-    r"|gently|slowly|lightly|turns?|starts?|begins?|just|cut|left|only|evenly|between|among|against|up|down|of|side|which"
-    r"|that|next|per|plus|mixed|according|following|warm|hot|aside|whole|separately|cook|fry|simmer|without|after|before|once|bit|little|straight|during)\b)",
+    r"|gently|slowly|lightly|turns?|starts?|begins?|breaks?|goes|go|melts?|collapses?|just|cut|left|only|evenly|between|among|against|up|down|of|side|which"
+    r"|that|next|per|plus|mixed|according|following|warm|hot|aside|whole|separately|cook|fry|simmer|without|after|before|once|bit|little|straight|during"
+    r"|(?!jelly\b)[a-z]{4,}ly)\b)",
     re.IGNORECASE,
 )
 # A thing that was made with it, told of already: its words may stay.
@@ -55,11 +56,16 @@ VERBS_NEXT = (
 _BOTH_SHARED = re.compile(rf"\s+and (?!the |half |some |all |a |one )(?!{VERBS_NEXT})(?=[a-z-]+\b)", re.IGNORECASE)
 _NEXT_WORD = re.compile(r"\s+([a-z]{4,})\b", re.IGNORECASE)
 _THE = re.compile(r"\b(?:the|your) $", re.IGNORECASE)
-_SO_MUCH = re.compile(r"\d[\d\s./]*(?:kg|g|ml|l|tsp|tbsp|cups?|pinch)? of the |the rest of the ")
+_SO_MUCH = re.compile(
+    r"\d[\d\s./]*(?:kg|g|ml|l|tsp|tbsp|cups?|pinch)?(?: \([^()]*\))? of the "
+    r"|(?:the rest|half|(?:a|one) third|two thirds|(?:a|one) quarter|three quarters) of the "
+)
 _SOLD_AS = re.compile(r"\b(?:dry|canned) (?=\w)")
 _FREE_OF = re.compile(r" without (?:(?:wheat, )?onion or garlic|garlic|onion)\b")
+# `both onions` of two lines or two cuts, which are one thing now.
+_BOTH = re.compile(r"\b(both|the two|the pair of)(?: the)? $", re.IGNORECASE)
 _VERBS = {"is": "are", "has": "have", "was": "were"}
-_TURNS = ("turn", "start", "begin", "soften", "wilt", "look", "brown", "crackle", "collapse", "smell")
+_TURNS = ("turn", "start", "begin", "soften", "wilt", "look", "brown", "crackle", "collapse", "smell", "break", "melt")
 _VERB = re.compile(rf"( )(is|are|has|have|was|were|(?:{'|'.join(_TURNS)})s?)\b")
 _LOOKS_PLURAL = frozenset({"asparagus", "couscous", "hummus", "molasses", "swiss"})
 _CUTS = re.compile(r"\b(chop|crush|mince|slice|grate|peel|pound|smash|bash|bruise)(?= [\w -]*$)", re.IGNORECASE)
@@ -75,7 +81,7 @@ _PIECES = re.compile(
     re.IGNORECASE,
 )
 _OF_GARLIC = re.compile(r"\s+(?:paste|pulp|cloves?|flesh)\b", re.IGNORECASE)
-_UNTIL = re.compile(r"\b(until|once|when) the $", re.IGNORECASE)
+_UNTIL = re.compile(r"\b(until|till|til|once|when) the $", re.IGNORECASE)
 # Oil does none of this.
 _UNTIL_DONE = re.compile(
     r" (?:is|are|turns?|has turned|begins? to|starts? to) "
@@ -135,6 +141,8 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
         new = written_in(whole, now, how, is_oil)
         return new._replace(taken=new.taken + pieces.end()) if new else None
     lead = _CUT_WORDS.sub("", lead)  # the list says how it is cut
+    if " and " not in now and not around.behind.startswith(" and "):
+        lead = _BOTH.sub(lambda one: "The " if one[1][0].isupper() else "the ", lead)
     if is_oil and how.startswith(": nothing to ") and _CUTS.search(lead):
         lead, how = _CUTS.sub(lambda found: "Take" if found[1][0].isupper() else "take", lead), ""
     if not _leads(lead) or not _MAY_FOLLOW.match(around.behind):
@@ -165,7 +173,11 @@ def _leads(lead: str) -> bool:
     if _MAY_PRECEDE.fullmatch(last.casefold()) or _PARTICIPLE.fullmatch(last.casefold()):
         return True
     before = stripped[: -len(last)].rstrip()
-    return last[:1].isupper() and last.isalpha() and (not before or before[-1] in ".;:!?)]" or before[-1:].isdigit())
+    return (
+        last[:1].isupper()
+        and last.replace("-", "").isalpha()
+        and (not before or before[-1] in ".;:!?)]" or before[-1:].isdigit())
+    )
 
 
 def _plural(name: str) -> bool:

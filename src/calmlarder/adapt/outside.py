@@ -1,7 +1,7 @@
 """Foods that the steps of a recipe name and its ingredient list does not: the page may hold half of the list."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Sequence, Set
 
 from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.instead import stand_ins_beside
@@ -109,8 +109,9 @@ _FOR_WHAT = re.compile(r" for [^,\]]+")
 _NOW = re.compile(r"\s*\[([^\[\]]{1,200})")
 _NEVER = frozenset(words_of("salt pepper water ice dressing sauce juice season leaf"))
 _AS_VERB = re.compile(
-    rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them)\b)"
-    rf"|(?:^|[.;:!?,(\n]|\b(?:then|and|or|now|to|until you)\b)[\s\d.)]*\b(?:{_FOOD_OR_VERB})\b(?=\s+{_DONE_TO}\b)"
+    rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them|it)\b)"
+    r"|(?:^|[.;:!?,(\n]|\b(?:then|and|or|now|to|until you|(?:you|they) can|could)\b)"
+    rf"[\s\d.)]*\b(?:{_FOOD_OR_VERB})\b(?=\s+{_DONE_TO}\b)"
     r"|\b(?:enough|easy|easily|able|ready|tender|soft) to (?:squash|crumb|peel|pulse|top|pickle)\b",
     re.IGNORECASE,
 )
@@ -187,10 +188,15 @@ _PASSES = "[not counted: a usual portion passes a limit]"
 
 
 def marked_beside(
-    steps: Sequence[str], recipe: Recipe, reads: Sequence[IngredientRead], eaters: Eaters, tables: Tables
+    steps: Sequence[str], page: tuple[Recipe, Sequence[IngredientRead], Set[str]], eaters: Eaters, tables: Tables
 ) -> tuple[str, ...]:
-    """The steps with a mark behind what they serve it with, where a usual portion of that passes a limit."""
-    known = _known(recipe, reads, tables)
+    """The steps with a mark behind what they serve it with, where a usual portion of that passes a limit.
+
+    `page` is the recipe, its lines as read, and the foods that stand in for some of them now.
+    """
+    recipe, reads, now = page
+    covered, ids = _known(recipe, reads, tables)
+    known = covered | {word for food in now for word in words_of(tables.food_by_id[food].name)}, ids | now
     marked = []
     for step in steps:
         for told in reversed(list(_WITH.finditer(step))):

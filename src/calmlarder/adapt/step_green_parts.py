@@ -39,10 +39,14 @@ def green_parts_named(steps: Sequence[str]) -> list[str]:
     return told
 
 
-_WHOLE = re.compile(rf"(?<!of )\b(?:the )?{_GREENS}\b(?! \[)", re.IGNORECASE)
+_WHOLE = re.compile(r"(?<!of )\b(?:the )?(?:(?:green|spring) onion|scallion) greens\b(?! \[)", re.IGNORECASE)
 _SHARED = re.compile(r"\b(?:half|rest|remaining|some|most|g|reserved)\b[^.;,]*$", re.IGNORECASE)
-_WHITES = re.compile(r"\b(?:white|pale)\b[^.;]*\b(?:onions?|scallions?|parts?)\b|\bonion whites\b", re.IGNORECASE)
-_GREENS_APART = re.compile(r"\b(?:green|dark) (?:parts?|tops?|ends?|bits?|slices)\b|\bonion greens\b", re.IGNORECASE)
+_WHITES = re.compile(
+    r"\b(?:white|pale)\b[^.;]*\b(?:onions?|scallions?|parts?)\b|\b(?:onion|scallion) whites\b", re.IGNORECASE
+)
+_GREENS_APART = re.compile(
+    r"\b(?:green|dark) (?:parts?|tops?|ends?|bits?|slices)\b|\b(?:onion|scallion) greens\b", re.IGNORECASE
+)
 
 
 def half_and_rest(steps: Sequence[str], marked: Sequence[str]) -> list[str]:

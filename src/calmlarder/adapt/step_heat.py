@@ -25,7 +25,9 @@ _LATE_IN_IT = re.compile(
     r",? and only for the last \d+ minutes|(?:; )?[^;]*\bonly (?:for the last \d+ minutes|at the end)"
 )
 _BROWNS = re.compile(
-    r"\b(?:golden|translucent|transparent|carameli[sz]\w*|brown(?:ed|ing)?|crisp|gold|blackened|charred)\b",
+    r"\b(?:golden|translucent|transparent|carameli[sz]\w*"
+    r"|brown(?:ed|ing)?(?! (?:bits|sugar|rice|ale|stock|sauce|residue|crust|lentils))"
+    r"|crisp|gold|blackened|charred)\b",
     re.IGNORECASE,
 )
 _SOFTENS = re.compile(r"\b(?:soft\w*|sweat\w*|fry|fried|saut\w+|cook\w*)\b", re.IGNORECASE)
@@ -66,10 +68,14 @@ _FALLS = re.compile(
     r"|fall\w* apart|disintegrat\w*|pulpy?|creamy)",
     re.IGNORECASE,
 )
+# `Whisk it a bit so some of the dal breaks`: the whisk does it, whatever they are.
+_IS_BROKEN_UP = re.compile(r"\b(?:whisk|mash|crush|beat|blend|press|squash)\w*\b[^.;]*\bso\b", re.IGNORECASE)
 _ABOUT = re.compile(r"about (\d+) minutes(?!: begin)")
 _ROAST_NEXT = re.compile(
     r"\s*(?:\d+[.)] )?(?:then )?(?:roast|bake|cook in the oven|put in the oven|return)", re.IGNORECASE
 )
+# `Sit the chicken on top and roast for 25 minutes`, of the tin that the step before filled.
+_THEN_ROASTED = re.compile(r"\b(?:roast|bake)\b(?! (?:in|on) another)[^.;]*\d+ ?(?:min|hour|hr)", re.IGNORECASE)
 _BY_THE_PACKET = re.compile(
     r"\b(?:minutes?|less|longer|shorter) (?:less |before |shorter |short )?(?:than|of)? ?[^.;]*"
     r"\b(?:pack(?:et|age)?|box|label)\b"
@@ -115,7 +121,8 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
         told_of_oil = _of_oil(step, end, sentence)
         if told_of_oil:
             return told_of_oil
-    if foods and all(one.kind in _STAYS_WHOLE or one.kind == "pulse" for one in foods) and _FALLS.match(step, end):
+    keeps = foods and all(one.kind in _STAYS_WHOLE or one.kind == "pulse" for one in foods)
+    if keeps and _FALLS.match(step, end) and not _IS_BROKEN_UP.search(_so_far(step, end)):
         return ": these keep their shape, so go by the time"
     if (
         says(_PEELS, sentence)
@@ -128,7 +135,8 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
         oven = None  # it went in before: `until the onions have melted into the sauce`
     if oven and says(IN_THE_OVEN, step) and not _in_a_pan(step) and not _on_the_stove(step, sentence):
         following = behind.partition("\n")[0]
-        baked = step if minutes_in(step) else f"{step} {following}" if _ROAST_NEXT.match(following) else ""
+        next_in = _ROAST_NEXT.match(following) or _THEN_ROASTED.search(following)
+        baked = step if minutes_in(step) else f"{step} {following}" if next_in else ""
         again = any(says(IN_THE_OVEN, one) and minutes_in(one) for one in behind.split("\n"))
         if baked and baked is not step:
             again = any(says(IN_THE_OVEN, one) and minutes_in(one) for one in behind.split("\n")[1:])

@@ -110,6 +110,7 @@ _ALL_THE_REST = "and rub the meat with the garlic-infused oil"
 
 def without_what_is_left_over(step: str) -> str:
     """A changed step without what is done to a clove, said twice in a list, or called by the old name."""
+    step = _FIRST_OF_IT.sub(lambda one: one["verb"].capitalize(), _without_its_clause(step))
     step = _PRESSED_OUT.sub(_put_in, step)
     step = _CLINGS_TO_NOTHING.sub("", _WRUNG_OUT.sub(r"\g<verb> \g<what>", step))
     step = _LAID_ON_NOTHING.sub(_laid_alone, _DISCARDED.sub("", step))
@@ -151,6 +152,24 @@ _LAID_ON_NOTHING = re.compile(
     r"(?:sit|put|place|lay|set|nestle) (?P<what>the [^,.;]{3,40}?) (?:on top(?: of (?:them|it|the [a-z]+))?|over them)",
     re.IGNORECASE,
 )
+# `, break them up with a spoon, and add the chickpeas [left out].`: a clause that does nothing else.
+_PUTS_IN = (
+    r"(?:add|stir in|tip in|fold in|mix in|toss in|throw in|tuck in|pour in|put in|drop in|scatter over|sprinkle over"
+    r"|stir through|top with|scatter with|sprinkle with|finish with)"
+)
+_IT = (
+    r"(?:(?:all |some |half |most )?(?:of )?(?:the |your |a few )?"
+    r"(?!and\b)[\w-]+(?: (?!and\b|with\b)[\w-]+){0,3}) \[left out\]"
+)
+_THERE = r"(?: (?:in(?:to)?|to|over|on|through|as well|too)(?: (?:the|it|them|top)\b(?: \w+)?)?)?"
+_CLAUSE_OF_IT = re.compile(
+    rf"(?P<and>,? (?:and )(?:then )?|, (?:then )?){_PUTS_IN} {_IT}{_THERE}(?P<end>[.;,]|$)", re.IGNORECASE
+)
+_FIRST_OF_IT = re.compile(
+    rf"(?P<start>(?<=[.;!] )|(?<=^)|(?<=^\d[.)] )|(?<=^\d\d[.)] )){_PUTS_IN} {_IT}{_THERE},? (?:and |then )+"
+    r"(?P<verb>(?!the\b|a\b|some\b)[a-z]+)\b",
+    re.IGNORECASE,
+)
 _MADE_UP_WITHOUT = re.compile(r"Without (?P<name>[a-z ]+): make up the liquid with up to (?P<ml>\d+) ml water\.")
 
 
@@ -183,6 +202,19 @@ def remaining_if_begun(steps: Sequence[str]) -> list[str]:
 
 def _begun(step: str, before: str) -> str:
     return _REMAINING.sub(lambda one: one[0] if one["name"] in before else one["name"], step)
+
+
+def _without_its_clause(step: str) -> str:
+    """A step without a clause that only puts in what is left out; `A, B and add it` is `A and B`."""
+    found = _CLAUSE_OF_IT.search(step)
+    if found is None:
+        return step
+    before, end = step[: found.start()], found["end"]
+    start = max((one.end() for one in re.finditer(r"[.;!?:] |^\d{1,2}[.)] ", before)), default=0)
+    sentence = before[start:]
+    if "and" in found["and"] and end != "," and " and " not in sentence and (comma := sentence.rfind(", ")) > 0:
+        sentence = f"{sentence[:comma]} and {sentence[comma + 2 :]}"
+    return f"{before[:start]}{sentence}{end}{step[found.end() :]}"
 
 
 def _put_in(found: re.Match[str]) -> str:

@@ -66,6 +66,12 @@ _DRUNK_UP = re.compile(
 _JUICE = words_of("juice")
 _OF_A_FRUIT = re.compile(r"\s+(?:of|from|runs?|and zest)\b", re.IGNORECASE)
 _IF_USED = re.compile(r",? \(?if (?:you are |you're )?us(?:ed|ing)(?: (?:it|them|any))?\)?(?=[.,;]|$)", re.IGNORECASE)
+# `the chipotle and its sauce`: what came in the tin with it is gone too.
+_AND_ITS = re.compile(
+    r",?\s+(?:and|with|in|plus|along with) (?:(?:a little|some|all|a splash|a spoonful)(?: of)? )?"
+    r"(?:its|their) (?:own )?(?:sauce|juices?|oil|brine|syrup|marinade|vinegar|liquid|liquor)\b",
+    re.IGNORECASE,
+)
 # `salt and pepper`: the spice, whatever peppers are in the list.
 _PEPPER = words_of("pepper")
 _WITH_SALT = re.compile(
@@ -76,10 +82,10 @@ _THEN_SALT = re.compile(r"\s+and salt\b", re.IGNORECASE)
 _A_POT = re.compile(r" (?:pot|crock|kettle)\b(?! of)", re.IGNORECASE)
 _SHORTER = re.compile(r"^leek greens$")
 # `Roll into balls`, `wrap it up`: what one does, where a clause begins with it.
-_VERB_TOO = re.compile(r"roll|wrap|squash|top|crumb|bread|toast|cube|mash|pulse", re.IGNORECASE)
+_VERB_TOO = re.compile(r"flour|butter|oil|roll|wrap|squash|top|crumb|bread|toast|cube|mash|pulse", re.IGNORECASE)
 _A_CLAUSE_BEGINS = re.compile(r"(?:^|[.;:!?,(]|\b(?:and|then|or|to|now|gently|lightly|tightly))\s*$", re.IGNORECASE)
 _AS_A_VERB = re.compile(
-    r"\s+(?:(?:it|them|each|the|this|your|all|half|up|out|into|around|round|tightly|lightly|loosely|in|over|with|to|until|briefly|again)\b|\d)",
+    r"\s+(?:(?:it|them|each|the|this|your|all|an?|some|half|up|out|into|around|round|tightly|lightly|loosely|in|over|with|to|until|briefly|again)\b|\d)",
     re.IGNORECASE,
 )
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
@@ -100,7 +106,7 @@ def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
     text, done = "", 0
     soaked: tuple[str, bool] | None = None
     for start, end, meant in whole_names(step, spans_in(step, {**told.names, **told.several})):
-        if _is_none_of_them(step, (start, end), meant, told):
+        if start < done or _is_none_of_them(step, (start, end), meant, told):
             continue
         told.here.clear()
         told.here.update(meant_lines((sentence_at(step, end), step), told.near, told.names) if told.near else {})
@@ -127,7 +133,9 @@ def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         told.marked.update(foods)
         if not how and short_name(now).casefold() == step[start:end].casefold():
             continue  # `the stock`, which is called so still
-        around = Around(step[done:start], step[start:end], step[end:])
+        its = _AND_ITS.match(step, end) if not several and _is_another_kind(foods, told) else None
+        behind_it = its.end() if its else end
+        around = Around(step[done:start], step[start:end], step[behind_it:])
         new = None
         if foods and now != LEFT_OUT and not all_told and not (several and (" for " in now or LEFT_OUT in now)):
             new = written_in(around, now, how, is_oil(foods[0], told))
@@ -140,9 +148,9 @@ def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
             continue  # `each wrapper` is one of the new ones
         gone = f"{step[done:start]}{LIST_ITEM}{step[start:end]} [{now}]{LIST_ITEM}"
         if now == LEFT_OUT and (used := _IF_USED.match(step, end)) is not None:
-            end = used.end()
+            end = behind_it = used.end()
         text += new.text if new else gone if now == LEFT_OUT and not how else f"{step[done:end]} [{now}{how}]"
-        done = end + (new.taken if new else 0)
+        done = behind_it + (new.taken if new else 0)
     whole = out_of_lists(text + step[done:])
     if soaked is not None:
         whole = without_soaking(whole, *soaked, lambda sentence: beside_what_soaks(sentence, soaked[0], told))
@@ -201,8 +209,11 @@ def _one_now(step: str, span: tuple[int, int], meant: frozenset[str], before: st
     if step[:end].endswith("s") and len(words_of(step[start:end])) == 1:
         meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
     others = meant - told.by_itself
-    if not step[:end].endswith("s") and len(others) == 1 < len(meant) and all_replaced(meant, told):
-        meant = others  # `the onion`, where the red one is named so
+    kinds = {told.tables.food_by_id[one].kind for one in meant - others}
+    unlike = kinds.isdisjoint(told.tables.food_by_id[one].kind for one in others)
+    one_left = len(others) == 1 < len(meant)
+    if one_left and (unlike or (not step[:end].endswith("s") and all_replaced(meant, told))):
+        meant = others  # `the onion`, where the red one is named so; `the apples` beside their sauce
     foods = [food for food in sorted(meant) if food in told.changed][:1]
     if all_replaced(meant, told):  # `the mushrooms`, of which two kinds stood in one line
         now, foods = of_several(meant, meant, told)
@@ -246,6 +257,14 @@ def _is_swapped(foods: Sequence[str], told: Told) -> bool:
     return all(told.changed[food].change == "swap" for food in foods)
 
 
+def _is_another_kind(foods: Sequence[str], told: Told) -> bool:
+    """Whether what takes a food's place is nothing of its kind, or several things; no pulse, told of elsewhere."""
+    kinds = {told.tables.food_by_id[food].kind for food in foods}
+    to = [told.tables.food_by_id[one.food].kind for food in foods for one in told.changed[food].to]
+    another = len(to) > 1 or kinds.isdisjoint(to)
+    return bool(foods) and _is_swapped(foods, told) and another and "pulse" not in kinds
+
+
 def _boiled_for_nothing(step: str, behind: str, told: Told) -> tuple[str, list[str]] | None:
     """What takes the place of a step that only boils a dry pulse for long, where tins take its place."""
     named = {food for _, _, meant in spans_in(step, told.names) for food in meant}
@@ -254,7 +273,6 @@ def _boiled_for_nothing(step: str, behind: str, told: Told) -> tuple[str, list[s
     if len(ready) != 1 or not others <= _BOILED_ALONG or not boils_long(step):
         return None
     food = ready[0]
-    told.timed.add(food)
     told.marked.add(food)
     now = short_name(and_list(things_now(told.changed[food], "", told, (food,))))
     water = " Where a later step takes cooking water, take fresh." if _COOKING_WATER.search(f"{step} {behind}") else ""

@@ -30,6 +30,14 @@ _OF_IT = re.compile(
     rf"(?:bean|chickpea|lentil|canning|can|tin) {_LIQUID}\b",
     re.IGNORECASE,
 )
+# `2 cans black beans, drained, 1/4 cup of the liquid reserved`
+_AMOUNT = r"(?P<much>[\d½¼¾⅓⅔][\d½¼¾⅓⅔ ./]*(?:cups?|ml|tbsp|tablespoons?|tsp|teaspoons?))"
+_TINNED = rf"(?:of )?(?:(?:the|their|its) )?(?:(?:can|tin|canning|bean) )*{_LIQUID}"
+_SO_MUCH_KEPT = re.compile(
+    rf"{_AMOUNT} {_TINNED} (?:reserved|kept|saved)|(?:reserv|keep|sav)\w* {_AMOUNT.replace('much', 'kept')} {_TINNED}",
+    re.IGNORECASE,
+)
+_THE_RESERVED = re.compile(rf"\bthe reserved (?:(?:bean|chickpea|lentil|canning|can|tin) )?{_LIQUID}\b", re.IGNORECASE)
 _NOTE = "Tinned pulses go in drained and rinsed: what limits them goes over into their liquid, so take water."
 
 
@@ -42,7 +50,9 @@ def water_for_their_liquid(
     }
     if not any(tables.food_by_id[food].kind == "pulse" and tables.food_by_id[food].state != "dry" for food in foods):
         return list(marked), []
-    told = [_with_water(step) for step in marked]
+    listed = next((one for part in parts if (one := _SO_MUCH_KEPT.search(part.read.text))), None)
+    much = f"{listed['much'] or listed['kept']} water" if listed else "water"
+    told = [_with_water(_THE_RESERVED.sub(much, step)) for step in marked]
     return told, [_NOTE] if told != list(marked) else []
 
 

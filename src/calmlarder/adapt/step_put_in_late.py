@@ -7,12 +7,14 @@ _OR_HOURS = r"(?:(?: ?[-–] ?| to )(?:\d+|an?|one) ?(?:hours?|hrs?)\b)?"
 _SO_LONG = re.compile(rf"(?:about )?\b\d+(?: ?(?:[-–]|to) ?\d+)? ?(?:minutes?|mins?)\b{_OR_HOURS}", re.IGNORECASE)
 # What goes in last, named in a row of things that go in now.
 _ONE_NAME = r"(?P<name>(?:(?!and\b|the\b)[a-z][\w-]*\b ){1,4})"
+_NEXT_ONE = r"[a-z-]+(?: [a-z-]+)?(?:,| and )"
 _SAID = r"\[(?P<said>(?:[\w -]+ )?only (?:for the last \d+ minutes|at the end))\]"
 _A_VERB = "cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|roast|bake|season|add|then|put|tip|spread"
 _LAST = re.compile(
     rf"(?P<before>,| and) (?:the )?{_ONE_NAME}{_SAID}(?P<behind>,| and\b)?"
     rf"|(?P<the>the ){_ONE_NAME.replace('name', 'first')}{_SAID.replace('said', 'how')}"
-    rf"(?:,| and) (?=the |\d|½|¼|some |all )|(?P<one>the ){_ONE_NAME.replace('name', 'only')}"
+    rf"(?:,| and) (?:(?=the |\d|½|¼|some |all )|(?P<bare>(?!{_A_VERB})(?={_NEXT_ONE}(?!{_A_VERB}))))"
+    rf"|(?P<one>the ){_ONE_NAME.replace('name', 'only')}"
     rf"{_SAID.replace('said', 'so')} and (?!{_A_VERB})(?=[a-z-]+ (?:on|in|into|onto|to|with)\b)",
     re.IGNORECASE,
 )
@@ -23,7 +25,10 @@ _LATE_ONE = re.compile(
     r"(?P<name>[a-z][\w -]{2,30}?) (?:add )?only (?P<when>for the last \d+ minutes|at the end)", re.I
 )
 _SOLD_AS = re.compile(r"^(?:canned|cooked|boiled|dry) ")
-_A_TIME = re.compile(r"(?<!last )\b\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?|hrs?)\b", re.IGNORECASE)
+_A_TIME = re.compile(
+    r"(?<!last )\b(?:(?:\d+|½)[½¼¾]? ?(?:[-–] ?\d+[½¼¾]? ?)?(?:minutes?|mins?|hours?|hrs?)|(?:half )?an hour)\b",
+    re.IGNORECASE,
+)
 # `[potatoes about 18 minutes, not 8] … for 8 minutes`
 _OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
 _SIMMERS = re.compile(r"\b(?:simmer|cook|boil|bubble|bake)\w*\b", re.IGNORECASE)
@@ -69,6 +74,7 @@ def _one_late(step: str) -> str:
         if rest == before:
             return step
         before = rest
+        step = f"{step[: found.end()]}{_not_there(short).sub('', step[found.end() :])}"
         minutes = int(re.sub(r"\D", "", one["when"]) or 0)
         late.append(
             (-minutes, f"Put in the {short} {one['when']} of it." if minutes else f"At the end stir in the {short}.")
@@ -83,6 +89,11 @@ def _one_late(step: str) -> str:
     return at_their_time(f"{before}{behind}", [text for _, text in sorted(late)])
 
 
+def _not_there(name: str) -> re.Pattern[str]:
+    """A thing that is not in yet, where a step names it beside others: `until the beans and quinoa are crisp`."""
+    return re.compile(rf"(?:,| and) (?:the )?(?:canned |cooked |dry )?{re.escape(name)}\b(?! \[)", re.IGNORECASE)
+
+
 def _minutes_of(part: str) -> int:
     return int("".join(re.findall(r"\d+(?= minutes)", part)[-1:]) or 0)
 
@@ -90,6 +101,7 @@ def _minutes_of(part: str) -> int:
 def _last_things_last(step: str) -> str:
     """What only goes in at the end stands at the end of the step, where other things go in with the sentence."""
     late: list[str] = []
+    names: list[str] = []
     if not _A_TIME.search(step):
         return step  # it goes on in the next one
 
@@ -97,14 +109,17 @@ def _last_things_last(step: str) -> str:
         name = found["first"] or found["only"] or found["name"]
         said = found["how"] or found["so"] or found["said"]
         when = _WHEN.search(said)
+        names.append(name.strip())
         late.append(
             f"Put in the {name.strip()} {when[1]} of it."
             if when and "minutes" in when[1]
             else f"At the end stir in the {name.strip()}."
         )
-        return "the " if found["one"] else "" if found["the"] else found["behind"] or ""
+        return "the " if found["one"] or found["bare"] is not None else "" if found["the"] else found["behind"] or ""
 
     told = _LAST.sub(taken, step)
+    for name in names:
+        told = _not_there(_SOLD_AS.sub("", name)).sub("", told)
     return at_their_time(told, late) if late else step
 
 

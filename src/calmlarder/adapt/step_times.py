@@ -78,7 +78,9 @@ _GOES_ALONG = frozenset({
     "oil", "butter", "spice", "herb", "salt", "acid", "allium", "paste", "sauce", "soy-sauce", "stock", "sweetener",
 })  # fmt: skip
 _KNEADS = re.compile(
-    r"(?:(?:turn|tip|put|place) [^.;]*?\b(?:out|onto|on)\b[^.;]*?,? (?:and )?)?\bknead\b[^.;,]*?"
+    r"(?:(?:turn|tip|put|place) (?:(?!not|n[’']t|without|never)[^.;])*?\b(?:out|onto|on)\b"
+    r"(?:(?!\bnot\b|n[’']t\b|without|never)[^.;])*?,? (?:and )?)?"
+    r"(?<!not )(?<!n[’']t )(?<!without )(?<!never )\bknead\b[^.;,]*?"
     r"(?:,? (?:until|till) [^.;,]*)?(?=(?P<next>,? (?:and|then) |, (?:then )?)|[.;]|$)",
     re.IGNORECASE,
 )

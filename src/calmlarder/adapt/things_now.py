@@ -65,7 +65,8 @@ def of_one(food: str, meant: frozenset[str], before: str, told: Told) -> str:
     if stays:
         return ""
     change = of_its_line(food, before, told)
-    return and_list(shared_out(before, change, told.tables) or things_now(change, before, told, meant))
+    shares = shared_out(before, change, told.tables, len(meant) > 1)
+    return and_list(shares or things_now(change, before, told, meant))
 
 
 def of_its_line(food: str, before: str, told: Told) -> Change:

@@ -106,8 +106,9 @@ _IN_METRIC = (
 )
 _UNIT_OLD = r"(?:(?:fl|fluid) ?\.? ?(?:oz|ounces?)|pints?|pt|oz|ounces?|lbs?|pounds?|quarts?|qt)\b\.?"
 _IN_IMPERIAL = rf"{_COUNT}(?: ?(?:-|to) ?{_COUNT})? ?{_UNIT_OLD}(?: {_COUNT} ?{_UNIT_OLD})?"
-_METRIC_FIRST = re.compile(rf"^({_IN_METRIC})\b ?(?:/|\() ?{_IN_IMPERIAL}\)?")
-_METRIC_LAST = re.compile(rf"^{_IN_IMPERIAL} ?(?:/|\() ?({_IN_METRIC})\b\)?")
+_IN_CUPS = rf"{_COUNT}(?: ?(?:-|to) ?{_COUNT})? ?(?:cups?|tablespoons?|tbsp)\b\.?"
+_METRIC_FIRST = re.compile(rf"^({_IN_METRIC})\b ?(?:/ ?{_IN_CUPS}|(?:/|\() ?{_IN_IMPERIAL}\)?)")
+_METRIC_LAST = re.compile(rf"^(?:{_IN_CUPS} ?/|{_IN_IMPERIAL} ?(?:/|\()) ?({_IN_METRIC})\b\)?")
 _ML_TO_LITRES = re.compile(r"^(\d{3}) ?ml ?(?:-|to) ?(\d(?:\.\d)?) ?(?:l|litres?|liters?)\b")
 # A seasoning, whatever else is called pepper.
 SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b", re.IGNORECASE)

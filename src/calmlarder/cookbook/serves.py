@@ -7,7 +7,7 @@ from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 
 _COUNT = r"(\d{1,3}|" + "|".join(word for word in WHOLE_WORDS if word not in {"few", "several", "couple"}) + r")"
 _RANGE = r"(?:\s?(?:-|–|to|or)\s?\d{1,3})?"
-_PEOPLE = r"(?:people|ppl|persons?|servings?|portions?|serves|eaters|guests|adults|lunches|dinners|suppers)"
+_PEOPLE = r"(?:people|ppl|persons?|servings?|portions?|helpings?|serves|eaters|guests|adults|lunches|dinners|suppers)"
 _DISHES = r"(?:bowls?|plates?|platefuls?|bowlfuls?|glasses|mugs)"  # one a person, which is taken for granted and said
 _END = r"\s{0,3}[.!)\]*_]{0,3}\s{0,3}$"
 SERVES = re.compile(
@@ -63,9 +63,10 @@ EATEN_ONE_EACH = re.compile(
 _FILLED = re.compile(rf"\s*(?:about )?{_COUNT}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}\b", re.IGNORECASE)
 # `That feeds four or five of us.`: said of the dish as it is, not of another batch of it or of somebody's evening.
 _FEEDS = re.compile(
-    rf"\b(?:feeds|serves|(?:is|are|makes) (?:plenty |just |about )?enough for|will feed)\s"
+    rf"\b(?:feeds|serves|(?:is|are|makes) (?:plenty |just |about )?enough for|will feed"
+    r"|(?:below|this|the recipe|what follows|as written,? it) is for)\s"
     rf"(?:about |around |roughly |a family of )?{_COUNT}(?:\s?(?:-|–|to|or)\s?[\"“'‘]?{_COUNT})?"
-    rf"(?=\s(?:of us|of you|people|hungry|greedy|as|for|with)\b|\s[a-z-]+[\"”'’]|\s?[.,;:!?)]|\s?$)",
+    rf"(?=\s(?:of us|of you|people|hungry|greedy|as|at|for|with)\b|\s[a-z-]+[\"”'’]|\s?[.,;:!?)]|\s?$)",
     re.IGNORECASE,
 )
 _NOT_OF_IT = re.compile(r"\b(?:if|doubled?|halve[ds]?|half|twice|batch(?:es)?|each|one|per)\b", re.IGNORECASE)

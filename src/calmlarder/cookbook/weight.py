@@ -12,8 +12,9 @@ from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES
 
-# Millilitres: NIST Handbook 44, Appendix C; the dessertspoon is two teaspoons: common practice, no source.
-_SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93, "dessertspoon": 9.86}
+# Millilitres: NIST Handbook 44, Appendix C; a dessertspoon is two teaspoons: common practice, no source.
+_SPOONS = {"cup": 236.6, "tbsp": 14.79, "tsp": 4.93}
+_TWO = Span(2, 2, 2)
 # Poured as they are, a millilitre of these is a gram; a cup of cream in the tables is whipped.
 LIQUIDS = frozenset({"milk", "plant-drink", "cream", "juice", "stock"})
 _LEVEL = Span(0.9, 1, 1.1)  # how well people fill a cup: common practice, no source
@@ -78,6 +79,8 @@ def _volume(one: Quantity, food: Food, tables: Tables) -> Span | None:
         if liquid:
             return one.number.times(Span(low, (low + high) / 2, high))
         return grams_of_volume(one.number.times(Span(low, (low + high) / 2, high)), food, tables)
+    if one.unit == "dessertspoon":
+        one = one._replace(number=one.number.times(_TWO), unit="tsp")
     if one.unit not in _SPOONS:
         return None
     if liquid:

@@ -119,7 +119,8 @@ def adapted_recipe(
     adapted = adapted.model_copy(update=words)
     adapted = with_oil_lowered(recipe.steps, parts, adapted, tables)
     steps, notes = steps_after(with_all_the_oil(recipe.steps, adapted, tables), parts, adapted, tables)
-    steps = marked_beside(steps, recipe, reads, eaters, tables) if adapted.changes else steps
+    now = frozenset(one.food for change in adapted.changes for one in change.to)
+    steps = marked_beside(steps, (recipe, reads, now), eaters, tables) if adapted.changes else steps
     said = said_anew(recipe, retitled(recipe.title, reads, adapted, told, tables), steps)
     said = without_what_is_gone(said, parts, adapted, tables)
     said = marked_below(without_what_is_gone_below(said, parts, adapted, tables), recipe, reads, eaters, tables)
