@@ -1,0 +1,153 @@
+"""Amounts, vessels, contents and remarks that people put another way, as they are read: `3lb 6oz`, `a hand of 5`."""
+
+import re
+
+from calmlarder.matching.dates.day_names import DAY
+from calmlarder.matching.late_patterns import LatePattern
+
+_NUMBER = r"(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)"
+_SMALL_NUMBER = r"(?:half(?: an?)?|1/2|quarter|1/4|3/4|\d{1,2}|an?|one|two|three|four|five|six)"
+_OUNCES_TO_A_POUND = 16
+_POUNDS_AND_OUNCES = LatePattern(
+    r"(?<![\w./])(\d{1,2}) ?(?:lbs?|pounds?)(?:,| and)? ?(\d{1,2}) ?(?:ozs?|ounces?)\b",
+    needs=("lb", "pound"),
+)
+_END = r"(?=\s*(?:$|[,;.)!]| - ))"
+_PLAINLY = (
+    # `green bananas hand of 5` are five of them.
+    (LatePattern(rf"\b(?:hand|bunch|bag|net|string|plait) of ({_NUMBER})(?= ?(?:$|[,;()]))"), r"x \1"),
+    # `loaf heel end`, `the heel end of`: the crust, and no whole loaf.
+    (LatePattern(r"\bloaf(?:,| -)? (?:the )?heel(?: end)?\b"), "heel"),
+    (LatePattern(r"\bheel end\b"), "heel"),
+    (LatePattern(r"\b(end|bit|drop|dregs|scraps|scrapings|remains|rest|bottom|half|quarter|third) of$"), r"\1"),
+    # How it is cut tells no amount: `rhubarb frozen in bits`.
+    (LatePattern(rf"(?<=[a-z]) in (?:little |small |big )?(?:bits|chunks|lumps|strips|batons|rings){_END}"), ""),
+    # A fist is a small head, a football a large one.
+    (LatePattern(r"\b(?:(?:the )?size of (?:a|my) fist|fist[ -]?sized?|tennis ball sized?)\b"), "small"),
+    (LatePattern(r"\b(?:the )?size of (?:a|my) (?:head|football|baby'?s head)\b"), "large"),
+    # `oat drink, like 2 coffees worth`: what goes into so many cups is a splash each.
+    (
+        LatePattern(rf"\b(?:like |about |enough for )?({_SMALL_NUMBER}) (?:coffees?|teas|brews?|cuppas?)'? ?worth\b"),
+        r"\1 splashes",
+    ),
+    (LatePattern(r"\benough (?:milk )?for (?:a|one|1) (?:coffee|brew|cuppa|cup of tea)\b"), "1 splash"),
+    # What stands in a jar on its last legs is nearly eaten; what grows so is wilted.
+    (
+        LatePattern(r"\b((?:jar|bottle|tub|tube|pot|carton|packet|tin)\b.*?),? on (?:its|their) last legs\b"),
+        r"\1 nearly gone",
+    ),
+    # `hummus 2 tubs, 1 beetroot 1 plain`
+    (
+        LatePattern(
+            r"^([a-z]+s?) 2 (tubs|pots|jars|packs|packets|bags)[ ,:(-]+(?:1|one) ([a-z]+)(?:,| and| &)? (?:1|one)"
+            r" (?:plain|ordinary|normal|original|regular)\b\)?"
+        ),
+        r"1 \2 \3 \1, 1 \2 \1",
+    ),
+    # `sardine tin x2 tomato tin x3`: two things that no comma parts.
+    (
+        LatePattern(
+            r"((?:tins?|cans?|jars?|bags?|bottles?|pa?c?kt?s?) ?x ?\d{1,2}) (?=[a-z]+(?: [a-z]+)?"
+            r" (?:tins?|cans?|jars?|bags?|bottles?|pa?c?kt?s?) ?x ?\d)"
+        ),
+        r"\1, ",
+    ),
+    # A vessel that once held another food: `soup, 2 takeaway packs`, `groundnut paste, 1 marg cup`.
+    (
+        LatePattern(
+            rf"(?<=[a-z)])((?:,| in| -)? (?:an? |the |my |{_SMALL_NUMBER} )(?:old |empty |big |small |little )?)"
+            r"(?:ice ?cream|take ?away|take ?out|marg(?:arine)?|butter|yog(?:h)?urt|chinese|deli)"
+            r" (tubs?|box(?:es)?|pots?|containers?|packs?|cups?|tins?)\b"
+        ),
+        r"\1\2",
+    ),
+    # What a mix is made of stands behind a dash as it would in a bracket.
+    (
+        LatePattern(
+            r"\b((?:mixed (?:veg(?:etables)?|fruit|salad|nuts|beans|berries|peppers|leaves|seeds)|stir[ -]?fry (?:veg|mix)"
+            r"|fruit salad|soup mix|stew pack|salad mix|veg mix|trail mix)) ?(?:-|–|:) ?"
+            r"([a-z][a-z ,&+/]*?)(?=$| - | – |;|\()"
+        ),
+        r"\1 (\2)",
+    ),
+    # A meal that somebody left, by its day: `(lads' tea friday - not eaten)`.
+    (
+        LatePattern(
+            rf"[,(-] ?(?:[a-z]+s?'?s? )?(?:tea|dinner|supper|lunch) (?:on |from )?({DAY})[ ,-]+(?:was )?"
+            r"(?:not eaten|uneaten|never eaten|nobody ate (?:it|them)|not had)\)?"
+        ),
+        r", from \1",
+    ),
+    (
+        LatePattern(
+            r"\((?:the |my |our )?(?:lads|kids|boys|girls|childrens|children's|mens|men's|wains|weans)'?"
+            r" (?:tea|dinner|supper|lunch)[^()]*\)"
+        ),
+        "",
+    ),
+    (LatePattern(rf"\b({DAY}) bake\b"), r"baked \1"),
+    # A tin or jar of which the rest is left was opened on the day that a bracket tells.
+    (
+        LatePattern(rf"^((?=.*\b(?:half|rest|remains|quarter|third)\b).*\b(?:tin|can|jar|carton)\b.*) \(({DAY})\)$"),
+        r"\1 opened \2",
+    ),
+    # What is eaten of a dish is said of the dish: `light soup, fish finish, only soup`, `gravy, no meat left`.
+    (
+        LatePattern(
+            r"(?<=[a-z\d])[,;(] ?(?:(?:all |the )*[a-z]+ (?:is |are |don )?(?:finish(?:ed)?|all gone|all eaten)"
+            r"|no [a-z]+ (?:left?|in it)),? ?(?:(?:only|just) (?:the )?(?:soup|sauce|gravy|stew|liquid|broth)"
+            r"(?: left)?)?\)?(?=$|[,;])"
+        ),
+        "",
+    ),
+    (LatePattern(r"\b(?:wey|that|wey dey|wey still) remain(?: small)?\b"), "leftover"),
+    # `butter soft`, `rock hard`: how soft, how hard.
+    (LatePattern(r"\b(?:butter|rock|bone|stone|brick|rubber) (?=(?:soft|hard|dry)\b)"), ""),
+    # Lids, water and stones belong to no list of foods.
+    (
+        LatePattern(
+            r"[,(]? ?\b(?:with|w/?|under) (?:an? |the |some )?(?:plate|lid|saucer|cling ?(?:film|wrap)|foil|cloth"
+            r"|tea ?towel|paper|water|oil)(?: (?:on(?: it)?(?: top)?|over(?: it)?(?: the top)?|on the top))\b\)?"
+        ),
+        "",
+    ),
+    (
+        LatePattern(
+            r"[,(]? ?\b(?:with|w/?) (?:the |its )?(?:seed|stone|pit|stones|pips|skin|skins|leaves|roots) "
+            r"(?:still )?(?:in|on)\b\)?"
+        ),
+        "",
+    ),
+    (LatePattern(r"[,(]? ?\bin (?:their|its|the) (?:skins?|jackets?|leaf|leaves|husks?|pods?|shells?)\b(?! of)\)?"), ""),
+    (LatePattern(r"[,(]? ?\bfrom (?:a|the|my|our|last) (?:meal|recipe|veg|food|dinner)[ -](?:kit|box|bag)s?\b\)?"), ""),
+    (LatePattern(r"[,(]? ?\bin (?:a|the|my) (?:jug|drawer|basin)(?: (?:with|w/?) (?:a|the) banana)?(?=$|[,;)])"), ""),
+    (LatePattern(r"\b(?:cut (?:into )?)?curry (?:size|cut|pieces)(?: pieces)?\b"), ""),
+    (LatePattern(r"\br/meals?\b"), "ready meal"),
+    (LatePattern(r"\bplus (?=(?:tops|leaves|greens|stalks)\b)"), "with "),
+    # A year tells of what keeps: `chutney 2023 & 2024`.
+    (LatePattern(r"\b20[12]\d(?: ?(?:&|and|\+|,|/) ?20[12]\d)+\b"), ""),
+    (LatePattern(r"(?<=\d) balance\b|\bbalance (?=\d)"), " left "),
+)  # fmt: skip
+# Milk by the colour of its top, in Britain: whole is blue, semi-skimmed green, skimmed red (common practice).
+_MILK = LatePattern(r"\bmilk\b")
+_TOPS = LatePattern(
+    r"(?<![\w.])(\d(?:\.\d)? ?(?:pints?|pt|pts|litres?|l|ltr)),? (blue|green|red)(?: tops?)?(?=\s*(?:$|[,+&;]|and\b))"
+)
+_KINDS_OF_MILK = {"blue": "whole milk", "green": "semi skimmed milk", "red": "skimmed milk"}
+# What is wrapped in leaves is counted so, and is in no wrap.
+_IN_LEAVES = LatePattern(r"\b(?:moi ?moi|moin ?moin|kenkey|banku|abacha|eko|agidi|tamales?|zongzi|ofada)\b")
+_WRAPS = LatePattern(r"(?<=\d )wraps?\b")
+
+
+def told_otherwise(text: str) -> str:
+    """A plain line with such phrases put plainly; all others stay as they are."""
+    text = _POUNDS_AND_OUNCES.sub(_in_ounces, text)
+    for shape, plainly in _PLAINLY:
+        text = shape.sub(plainly, text)
+    if _MILK.search(text) and _TOPS.search(text):
+        text = _MILK.sub("", _TOPS.sub(lambda found: f"{found[1]} {_KINDS_OF_MILK[found[2]]}", text), count=1)
+    return _WRAPS.sub("pieces", text) if _IN_LEAVES.search(text) else text
+
+
+def _in_ounces(found: re.Match[str]) -> str:
+    return f"{int(found[1]) * _OUNCES_TO_A_POUND + int(found[2])} oz"
