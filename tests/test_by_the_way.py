@@ -28,12 +28,76 @@ def only(reader: LarderReader, line: str) -> Lot:
         ("pumpkin, about a third left, 700g", "pumpkin", 690, 710), 
         ("celery sticks left from lunchbox", "celery", 20, 150),
         ("a quarter of the gallon milk", "milk", 900, 1000), ("apple pie 1/4", "apple-pie", 120, 300),
+        ("lamb neck 1lb 6oz", "lamb-roast", 620, 628), ("beef mince 2 lb and 4 oz", "beef-mince", 1015, 1025),
+        ("green banana hand of 5", "banana-firm", 400, 700), ("wheaten loaf heel end", "bread-soda", 20, 180),
+        ("celeriac, size of a fist", "celeriac", 150, 450), ("oat drink like 2 coffees worth", "oat-drink", 40, 120),
+        ("jar of capers on its last legs", "capers", 5, 40), ("rhubarb frozen in bits", "rhubarb", 100, 600),
+        ("bolognese, 2 takeaway packs", "bolognese", 500, 900),
+        ("groundnut paste, 1 marg cup", "peanut-butter", 200, 600),
+        ("baklava box 5pc left", "baklava", 150, 300), ("lasagne veg half left", "lasagne-vegetable", 250, 600),
+        ("birthday cake, 1/4, buttercream", "brownie", 100, 300), ("mini quiches 4", "quiche", 120, 280),
+        ("from the kids' plates last night: 3 fish fingers", "fish-fingers", 60, 110),
+        ("soda farls x2", "bread-soda", 150, 300),
+        ("2 mangoes super ripe n 1 rock hard", "mango", 550, 900), ("avocados 2 hard 1 soft", "avocado", 400, 700),
+        ("plantain 2 yellow 1 black", "plantain-ripe", 450, 750), ("½ cabbage, savoy", "cabbage-savoy", 300, 500),
+        ("1kg bag froz mixed veg - corn carrot beans - bout half", "mixed-vegetables-frozen", 400, 600),
     ],
 )  # fmt: skip
 def test_how_much(line: str, food: str, low: float, high: float, reader: LarderReader) -> None:
     lot = only(reader, line)
     assert lot.food == food
     assert low <= lot.grams <= high
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("sardine tin x2 tomato tin x3", ["sardines-canned", "tomato-canned"]),
+        ("hummus 2 tubs, 1 beetroot 1 plain", ["hummus-flavoured", "hummus"]),
+        ("milk 4 pint green + 1 pint blue", ["milk-semi", "milk"]),
+        ("marg, plant milk (soya)", ["plant-spread", "soya-drink"]),
+        ("pizza margherita x2 (lads' tea friday - not eaten)", ["pizza"]), ("pear, 1 big, butter soft", ["pear"]),
+        ("salt n pep", ["salt", "pepper-black"]), ("flax meal, stock pots", ["linseed", "stock-cube-onion"]),
+        ("light soup from wed, fish finish, only soup", ["stew-meat"]), ("moi moi 4 wraps", ["moin-moin"]),
+        ("half a tin of beetroot in a bowl with a plate on top", ["beetroot-canned"]),
+        ("cawl, veg, 2 litre", ["stew-vegetable"]),
+        ("green tomatoes in a drawer w/ a banana", ["tomato-green"]),
+        ("Priya's dal, finish it before mon", ["dal-cooked"]),
+        ("halal chicken whole x2 cut curry size", ["chicken-whole"]),
+        ("tartare + egg mayo", ["tartare-sauce", "sandwich-filling"]),
+        ("chicken fillet roll", ["sandwich"]), ("sausage rolls - meat ones", ["sausage-roll"]),
+        ("treacle sponge", ["cake-plain"]),
+        ("carrot halwa", ["milk-sweets"]), ("glamorgan sausages", ["glamorgan-sausages"]),
+        ("mango thokku", ["mango-pickle"]),
+    ],
+)  # fmt: skip
+def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert [lot.food for lot in reading.lots] == foods
+
+
+def test_only_one_thing_of_a_list_is_somebodys(reader: LarderReader) -> None:
+    reading = reader.read("rice noodles, fish sauce (Kev's), limes x5", "line 1")
+    assert reading is not None
+    assert {lot.food: lot.owner for lot in reading.lots} == {
+        "rice-noodles-dry": None,
+        "lime": None,
+        "fish-sauce": "kev",
+    }
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Daddy's insulin", "vitamin D drops for the baby", "expressed milk, 2 bottles", "breast milk in freezer",
+        "seed potatoes", "dahlia tubers in a paper bag", "Judith's casserole dish, empty", "electrolyte tabs",
+    ],
+)  # fmt: skip
+def test_what_is_no_food_of_a_dinner(line: str, reader: LarderReader) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert reading.problem is not None
 
 
 def test_months_of_two_letters(reader: LarderReader) -> None:

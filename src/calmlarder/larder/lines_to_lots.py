@@ -36,6 +36,7 @@ from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import NO_SLIPS
 from calmlarder.matching.names.of_one_sort import of_one_sort, worth_offering
 from calmlarder.matching.names.words import plain
+from calmlarder.matching.owners.apart_by_owner import apart_by_owner
 from calmlarder.matching.part import Part, names_something, tells_of_a_food
 from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
@@ -97,7 +98,7 @@ class LarderReader:
             return self._problem(text, where, error)
         if line is None:
             return None
-        if answers == UNANSWERED and (both := self._in_two_places(line.text, where, number)) is not None:
+        if answers == UNANSWERED and (both := self._as_two_lines(line.text, where, number)) is not None:
             return both
         line = _what_is_open(line, answers)
         good, bad = self._apart_from_the_bad(line)
@@ -109,18 +110,22 @@ class LarderReader:
         told = (f"{name} not added: {_state(part)}" for name, part in zip(names, bad, strict=True))
         return read.model_copy(update={"assumed": (*read.assumed, *told)}) if bad else read
 
-    def _in_two_places(self, line: str, where: str, number: int) -> Reading | None:
-        """A line of which some is in the freezer and some is not, as two lots of its one food; else None."""
-        lines = apart_by_place(plain(without_bullet(line)))
-        reads = [self.read(one, where, number) for one in lines or ()]
-        lots = [lot for read in reads if read is not None for lot in read.lots]
-        if len(lots) != len(reads) or len({lot.food for lot in lots}) != 1:
+    def _as_two_lines(self, line: str, where: str, number: int) -> Reading | None:
+        """A line of one food in two places, or of a list of which one thing is somebody's, as its lots; else None."""
+        bare = plain(without_bullet(line))
+        in_two_places = apart_by_place(bare)
+        reads = [self.read(one, where, number) for one in in_two_places or apart_by_owner(bare) or ()]
+        clear = [read for read in reads if read is not None and read.lots]
+        lots = [lot for read in clear for lot in read.lots]
+        if not clear or len(clear) != len(reads):
             return None
-        first = next(read for read in reads if read is not None)
+        if in_two_places and (len(lots) != len(reads) or len({lot.food for lot in lots}) != 1):
+            return None
         told = [lot.model_copy(update={"id": f"{number}.{at}", "line": line}) for at, lot in enumerate(lots, start=1)]
-        assumed = dict.fromkeys(word for read in reads if read is not None for word in read.assumed)
-        update = {"text": line, "lots": tuple(told), "names": first.names * len(told), "assumed": tuple(assumed)}
-        return first.model_copy(update=update)
+        assumed = dict.fromkeys(word for read in clear for word in read.assumed)
+        names = tuple(name for read in clear for name in read.names)
+        update = {"text": line, "lots": tuple(told), "names": names, "assumed": tuple(assumed)}
+        return clear[0].model_copy(update=update)
 
     def _apart_from_the_bad(self, line: LineRead) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
         """The parts that are there, and those that the line says are gone or bad; hard cheese can be trimmed."""

@@ -72,7 +72,7 @@ _THAWED = LatePattern(
 _FROZEN_AGAIN = LatePattern(r"\bre-?fr(?:o|ee)z|\bfrozen again\b|\bback in (?:the )?freezer\b")
 _PLACE_WORD = LatePattern(r"\b(freezer|frzr|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
 _SALT_AND_PEPPER = LatePattern(
-    r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?(?:pep+er|pep+r)\b(?!corn| flake)|\bs ?(?:&|\+|n) ?p\b"
+    r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?(?:pep+er|pep+r|pep)\b(?!corn| flake)|\bs ?(?:&|\+|n|and) ?p\b"
 )
 _SALT_PEPPER_AND_MORE = LatePattern(r"^salt pep+er (?=(?:[a-z]+ )*(?:oil|vinegar|butter|sugar|mustard)\b)")
 # A tin, and no verb: `I know you can't`.

@@ -125,8 +125,16 @@ _NO_FOOD = LatePattern(
 # `bait - squid - not food`: whatever it is called, it is not there to be eaten.
 _SAID_NO_FOOD = LatePattern(
     r"[^,;&+]*[,;(]? ?\b(?:(?:is |are )?not|isn'?t|aren'?t|no) (?:a |for |any )?(?:food|eating|edible"
-    r"|human consumption)\b[ ).!]*|(?:[\w,.-]+ )*?\(?(?:cosmetics?|eye ?drops|insulin|face masks?"
+    r"|human consumption)\b[ ).!]*|(?:[\w,.'-]+ )*?\(?(?:cosmetics?|eye ?drops|insulin|face masks?"
     r"|nail (?:varnish|polish)|fishing bait|medicines?|medication|antibiotics?|inhalers?|vaccines?"
+    r"|vitamin [a-e]\d* (?:drops|tablets|tabs|capsules|spray)|(?:multi)?vitamins"
+    r"|(?:electrolyte|rehydration|iron|magnesium|fibre|salt) (?:tabs|tablets)"
+    r"|probiotic (?:capsules|tablets)|epi ?pens?|(?:worming|cattle|sheep) drench|wormer"
+    r"|teething (?:rings?|gel)|mos(?:quito|sie) coils?|mozzie coils?|play ?d(?:ough|oh)"
+    r"|(?:dahlia|begonia) tubers|(?:tulip|daffodil|hyacinth|crocus|lily) bulbs"
+    r"|seed (?:spuds|tatties)|seed potato(?:es)?"
+    r"|(?:empty )?(?:casserole|pie|baking) dish,? (?:is )?(?:empty|to (?:give|go) back)"
+    r"|expres+ed (?:breast ?)?milk|breast ?milk|(?:frozen )?ebm|pumped milk|colostrum|donor milk"
     r"|(?:face|hand|body|sun|shaving|nappy|eye) (?:cream|butter|lotion|oil)"
     r"|(?:dog|cat|puppy|kitten) (?:meat|chews|biscuits)|camera film|ice ?packs?)\b.*"
     r"|(?:(?:\d+|an?|some|the|of|big|half|bags?|trays?|packs?) )*ice ?cubes\b.*"

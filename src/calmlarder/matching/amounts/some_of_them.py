@@ -23,8 +23,9 @@ _COOKED_BEHIND = LatePattern(
 # `plantain 3, one still green, two gone black`: ripeness makes two foods of them.
 _RIPENESS = r"(?:(?:is|are|still|gone|very|v|a bit|really) )*(green|unripe|ripe|yellow|black|brown|spotty)"
 _BY_RIPENESS = LatePattern(
-    rf"^(?P<food>plantains?|bananas?)[ ,:-]+(?:x ?)?{_NUMBER}[ ,(:-]+(?P<one>{_NUMBER}) {_RIPENESS}"
-    rf"(?: ?[,;&+] ?| and )(?:and )?(?P<other>{_NUMBER}) {_RIPENESS}\)?\s*$",
+    rf"^(?:ripe |green )?(?P<food>plantains?|bananas?)[ ,:-]+(?:(?:x ?)?{_NUMBER}(?: fingers?)?[ ,(:-]+)?"
+    rf"(?P<one>{_NUMBER}) {_RIPENESS}"
+    rf"(?: ?[,;&+] ?| and | )(?:and )?(?P<other>{_NUMBER}) {_RIPENESS}\)?\s*$",
     needs=("plantain", "banana"),
 )
 _SIZE = (
@@ -36,6 +37,16 @@ _BY_SIZE = LatePattern(
     rf"^{_HEAD}[ :(,-]+(?P<one>{_NUMBER}) {_SIZE}(?: ?[,;&+] ?| and )(?:and )?(?P<other>{_NUMBER}) {_SIZE}\)?\s*$",
     needs=(" ",),
 )
+# `2 mangoes ripe and 1 hard`, `avocados 2 hard 1 soft` are three.
+_FIRM = (
+    r"(?:(?:super|very|really|rock|bit|still|quite|going|a bit|too|v|pretty) )*"
+    r"(?:ripe|unripe|over ?ripe|under ?ripe|hard|soft|firm|squishy|wrinkly|bendy|floppy|ready|good|fine|ok)(?: ones?)?"
+)
+_BY_FIRMNESS = LatePattern(
+    rf"^(?:(?P<before>{_NUMBER}) {_HEAD}|(?P<name>[a-z][a-z ]*?[a-z])[ :(,-]+(?P<one>{_NUMBER})) {_FIRM}"
+    rf"(?: ?[,&+] ?| and | n | )(?:and )?(?P<other>{_NUMBER}) {_FIRM}\)?\s*$",
+)
+_AS_MANY_MORE = LatePattern(rf"(?: ?[&+] ?| and | n )(?:and )?{_NUMBER} {_FIRM}\)?\s*$")
 
 
 def counted_apart_by_state(text: str) -> str:
@@ -49,7 +60,12 @@ def counted_apart_by_state(text: str) -> str:
     if found := _BY_RIPENESS.search(text):
         kinds = ["green" if found[at] in {"green", "unripe"} else "ripe" for at in (3, 5)]
         head = found["food"]
+        if kinds[0] == kinds[1]:
+            return f"{_value(found['one']) + _value(found['other'])} {kinds[0]} {head}"
         return f"{_value(found['one'])} {kinds[0]} {head}, {_value(found['other'])} {kinds[1]} {head}"
+    found = _BY_FIRMNESS.search(text)
+    if found and (found["one"] or _AS_MANY_MORE.search(text)):  # `2 aubergines, 1 spongy` are two
+        return f"{_value(found['one'] or found['before']) + _value(found['other'])} {found['food'] or found['name']}"
     found = _BY_SIZE.search(text)
     return f"{_value(found['one']) + _value(found['other'])} {found['food']}" if found else text
 

@@ -21,7 +21,7 @@ HARMLESS = frozenset({
     "runny", "smooth", "crunchy", "chunky", "fine", "jumbo", "rolled", "instant", "quick", "easy", "premium", "value",
     "basic", "royal", "real", "proper", "decent", "ok", "full", "half", "quarter", "third", "end", "part",
     "single", "double", "snack", "dinner", "lunch", "breakfast", "day", "week", "today", "natural", "pure",
-    "virgin", "sea", "table", "kosher", "iceberg", "wee", "drink", "fat", "low", "high", "one", "two", "three",
+    "virgin", "sea", "table", "kosher", "halal", "iceberg", "wee", "drink", "fat", "low", "high", "one", "two", "three",
     "closed", "button", "podded", "shelled", "skinned", "with", "con", "in", "and", "on", "off", "not", "no",
     "american", "asian", "mexican", "bunched", "crispy", "crushed", "curly", "deep", "delicious", "snap", "grilling",
     "light", "mixed", "pointed", "processed", "pod", "pound", "russet", "sharp", "slivered", "soaked", "striped",
@@ -135,7 +135,7 @@ GRAIN_KINDS = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "flour", "g
 SELF_MADE = frozenset({"leftover", "homemade", "takeaway", "takeout", "yesterday"})
 # Made at home or left over, nobody can know what is in these, unless more is said (`leftover chilli con carne`).
 DISH_WHEN_MADE = frozenset({
-    "dal", "dhal", "daal", "rajma", "rajmah", "chole", "curry", "chilli", "gravy",
+    "dal", "dhal", "daal", "rajma", "rajmah", "chole", "curry", "chilli",
     "stock", "soup", "stew", "bake", "pasta", "casserole", "broth",
     "vegetable", "veggie", "stir", "fry", "takeaway", "takeout", "meal", "dinner", "roast", "pie", "hotpot", "tagine",
 })  # fmt: skip

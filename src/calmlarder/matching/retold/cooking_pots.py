@@ -4,7 +4,7 @@ import re
 
 from calmlarder.matching.late_patterns import LatePattern
 
-_COOKER = r"(?:(?:rice|slow|pressure|multi) ?cookers?|cookers?|instant pots?|crock ?pots?|stock ?pots?|cooking pots?)"
+_COOKER = r"(?:(?:rice|slow|pressure|multi) ?cookers?|cookers?|instant pots?|crock ?pots?|stock ?pot|cooking pots?)"
 # Pots and pans of other kitchens by the names that stand in English lines, too.
 _PAN = (
     r"(?:dutch ovens?|cauldrons?|sauce ?pans?|frying pans?|woks?|skillets?|[ck]alderos?|palayok|kawali"

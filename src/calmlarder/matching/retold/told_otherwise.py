@@ -12,10 +12,34 @@ _POUNDS_AND_OUNCES = LatePattern(
     r"(?<![\w./])(\d{1,2}) ?(?:lbs?|pounds?)(?:,| and)? ?(\d{1,2}) ?(?:ozs?|ounces?)\b",
     needs=("lb", "pound"),
 )
+# Lentils that are a dish: told in a bowl or a portion, made, left, or somebody's.
+_DAL = LatePattern(
+    r"(?<!chana )(?<!toor )(?<!tur )(?<!moong )(?<!mung )(?<!masoor )(?<!masur )(?<!musur )(?<!urad )(?<!red )"
+    r"(?<!yellow )(?<!split )(?<!dry )(?<!dried )(?<!cholar )(?<!tadka )(?<!curry )\b(?:dal|daal|dahl)\b"
+    r"(?! (?:makhani|tadka|fry|cooked|chawal|bhat|baati|dhokli|bag|packet|flour))"
+)
+_A_DISH = LatePattern(
+    r"\b(?:portions?|servings?|helpings?|bowls?|bowlful|katori|ladles?|left ?overs?|finish(?:ing|ed)?|eat(?:ing)?"
+    r"|made|cooked|yesterday|last night|reheat(?:ed)?|from)\b|[a-z]'s (?:dal|daal|dahl)\b"
+)
 _END = r"(?=\s*(?:$|[,;.)!]| - ))"
 _PLAINLY = (
     # `green bananas hand of 5` are five of them.
     (LatePattern(rf"\b(?:hand|bunch|bag|net|string|plait) of ({_NUMBER})(?= ?(?:$|[,;()]))"), r"x \1"),
+    # `box 5 pcs left` are five of what was in it.
+    (
+        LatePattern(r"\b(?:box|tin|packet|pack|tub|bag|tray),? (\d{1,2}) ?(pcs?|pieces?|slices?)\b(?! (?:each|x))"),
+        r"\1 \2",
+    ),
+    # `ham, sliced - tomek work`: whose it is and where it is eaten.
+    (
+        LatePattern(
+            r"(?<=[a-z\d]) - (?!(?:for|from|to|at|the|my|our|after|before|all|some|good|use|this|next|last"
+            r"|till|until)\b)"
+            r"([a-z]{3,}) (?:work|school|gym|packed lunch)$"
+        ),
+        r" (\1's)",
+    ),
     # `loaf heel end`, `the heel end of`: the crust, and no whole loaf.
     (LatePattern(r"\bloaf(?:,| -)? (?:the )?heel(?: end)?\b"), "heel"),
     (LatePattern(r"\bheel end\b"), "heel"),
@@ -27,10 +51,12 @@ _PLAINLY = (
     (LatePattern(r"\b(?:the )?size of (?:a|my) (?:head|football|baby'?s head)\b"), "large"),
     # `oat drink, like 2 coffees worth`: what goes into so many cups is a splash each.
     (
-        LatePattern(rf"\b(?:like |about |enough for )?({_SMALL_NUMBER}) (?:coffees?|teas|brews?|cuppas?)'? ?worth\b"),
-        r"\1 splashes",
+        LatePattern(
+            rf"\b(?:like |about |enough for )?({_SMALL_NUMBER}) (?:coffees?|teas|brews?|cuppas?|cups of tea)'? ?worth\b"
+        ),
+        r"\1 x 2 tbsp",
     ),
-    (LatePattern(r"\benough (?:milk )?for (?:a|one|1) (?:coffee|brew|cuppa|cup of tea)\b"), "1 splash"),
+    (LatePattern(r"\benough (?:milk )?for (?:a|one|1) (?:coffee|brew|cuppa|cup of tea)\b"), "2 tbsp"),
     # What stands in a jar on its last legs is nearly eaten; what grows so is wilted.
     (
         LatePattern(r"\b((?:jar|bottle|tub|tube|pot|carton|packet|tin)\b.*?),? on (?:its|their) last legs\b"),
@@ -52,23 +78,68 @@ _PLAINLY = (
         ),
         r"\1, ",
     ),
-    # A vessel that once held another food: `soup, 2 takeaway packs`, `groundnut paste, 1 marg cup`.
+    # A vessel that once held another food: `soup, 2 takeaway packs`, `stew in an ice cream tub`.
     (
         LatePattern(
-            rf"(?<=[a-z)])((?:,| in| -)? (?:an? |the |my |{_SMALL_NUMBER} )(?:old |empty |big |small |little )?)"
-            r"(?:ice ?cream|take ?away|take ?out|marg(?:arine)?|butter|yog(?:h)?urt|chinese|deli)"
-            r" (tubs?|box(?:es)?|pots?|containers?|packs?|cups?|tins?)\b"
+            rf"(?<=[a-z)])((?:,| in| -)? (?:(?:an? |the |my |{_SMALL_NUMBER} ))?(?:old |empty |big |small |little )?)"
+            r"(?:take ?away|take ?out|marg(?= cups?\b)|margarine(?= cups?\b))"
+            r" (tubs?|box(?:es)?|pots?|containers?|packs?|cups?|tins?|trays?)\b"
         ),
         r"\1\2",
     ),
-    # What a mix is made of stands behind a dash as it would in a bracket.
     (
         LatePattern(
-            r"\b((?:mixed (?:veg(?:etables)?|fruit|salad|nuts|beans|berries|peppers|leaves|seeds)|stir[ -]?fry (?:veg|mix)"
-            r"|fruit salad|soup mix|stew pack|salad mix|veg mix|trail mix)) ?(?:-|–|:) ?"
-            r"([a-z][a-z ,&+/]*?)(?=$| - | – |;|\()"
+            r"(?<=[a-z)])((?:,| -)? in (?:an? |the |my |our )?(?:old |empty |big |small |little )?)"
+            r"(?:ice ?cream|marg(?:arine)?|butter|yog(?:h)?urt|sweet|quality) (tub|box|pot|container|tin)\b"
         ),
-        r"\1 (\2)",
+        r"\1\2",
+    ),
+    # `plant milk (soya)`, `dairy free yoghurt, coconut`: which plant it is of.
+    (
+        LatePattern(
+            r"\b(?:plant(?:[ -]based)?|dairy[ -]free|non[ -]?dairy|vegan|alt(?:ernative)?)"
+            r" (milk|yog(?:h)?urts?|yogs?|cream)"
+            r"(?:,? \(?| ?- ?)(soya?|oat|almond|coconut|rice|hemp|cashew|hazelnut|pea)\b\)?"
+        ),
+        r"\2 \1",
+    ),
+    # `cawl, veg`, `curry (veg)`: a dish of vegetables, and no vegetables beside it.
+    (
+        LatePattern(
+            r"\b(soup|curry|pie|stew|cawl|casserole|lasagn[ea]|chilli|korma|biryani|burgers?|samosas?|past(?:y|ies)|broth"
+            r"|balti|moussaka|fried rice|chow mein)(?:, | - |: | \()veg(?:etables?|etarian|gie)?\)?"
+            r"(?=\s*(?:$|[,;]| \d| half))"
+        ),
+        r"veg \1",
+    ),
+    # What is left of a whole dish is a part of the whole, and of no portion: `lasagne half left`.
+    (
+        LatePattern(
+            r"^((?:[a-z'-]+ ){0,4}(?:lasagn[ea]|pie|cake|quiche|crumble|tart|moussaka|pizza|trifle|cheesecake"
+            r"|gateau|flan|frittata)\b"
+            r"(?: [a-z]+){0,3}?),? (?:about |bout |around )?(?:a )?(half|third|quarter|1/2|1/3|1/4|2/3|3/4) left\b"
+        ),
+        r"\2 a \1",
+    ),
+    # What is on a cake is on it.
+    (
+        LatePattern(
+            r"\b((?:cake|muffins|cupcakes|buns|gateau)\b[^,]*(?:,[^,]*)?)(?:,| with) (?:and )?"
+            r"(?:butter ?cream|icing|candles|jam and cream)(?= ?(?:$|[,;]))"
+        ),
+        r"\1",
+    ),
+    # What was left on plates, with its day behind it.
+    (
+        LatePattern(
+            r"^(?:off|from|left on) (?:the |my |our |their )?(?:[a-z]+s?'?s?'? )?plates? (last night|yesterday)"
+            r" ?[:,-] ?(.*)$"
+        ),
+        r"\2, from \1",
+    ),
+    (
+        LatePattern(rf"\b(?:finish|eat|use|have|drink)(?: it| them)?(?: up)? (?:before|by) (?=(?:{DAY})\b)"),
+        "use by ",
     ),
     # A meal that somebody left, by its day: `(lads' tea friday - not eaten)`.
     (
@@ -118,7 +189,10 @@ _PLAINLY = (
         ),
         "",
     ),
-    (LatePattern(r"[,(]? ?\bin (?:their|its|the) (?:skins?|jackets?|leaf|leaves|husks?|pods?|shells?)\b(?! of)\)?"), ""),
+    (
+        LatePattern(r"[,(]? ?\bin (?:their|its|the) (?:skins?|jackets?|leaf|leaves|husks?|pods?|shells?)\b(?! of)\)?"),
+        "",
+    ),
     (LatePattern(r"[,(]? ?\bfrom (?:a|the|my|our|last) (?:meal|recipe|veg|food|dinner)[ -](?:kit|box|bag)s?\b\)?"), ""),
     (LatePattern(r"[,(]? ?\bin (?:a|the|my) (?:jug|drawer|basin)(?: (?:with|w/?) (?:a|the) banana)?(?=$|[,;)])"), ""),
     (LatePattern(r"\b(?:cut (?:into )?)?curry (?:size|cut|pieces)(?: pieces)?\b"), ""),
@@ -128,8 +202,21 @@ _PLAINLY = (
     (LatePattern(r"\b20[12]\d(?: ?(?:&|and|\+|,|/) ?20[12]\d)+\b"), ""),
     (LatePattern(r"(?<=\d) balance\b|\bbalance (?=\d)"), " left "),
 )  # fmt: skip
+# What a mix is made of, behind a dash or in a bracket, is in it: `1kg mixed veg - corn carrot beans`.
+_MADE_UP_OF = LatePattern(
+    r"\b((?:mixed (?:veg(?:etables)?|fruit|nuts|berries|peppers|leaves|seeds)|stir[ -]?fry (?:veg(?:etables)?|mix)"
+    r"|fruit salad|salad mix|veg mix|trail mix)(?:,? (?:an? |\d+ ?)?(?:k?g|kilos?|bags?|packs?|tubs?|half|bag of))*)"
+    r" ?(?:(?:-|–|:) ?([a-z][a-z ,&+/]*?)(?=$| - | – |;|\()|\(([a-z][a-z ,&+/]*)\))"
+)
+_PARTS_OF_MIXES = LatePattern(
+    r"(?:(?:peas?|carrots?|(?:sweet)?corn|(?:green |french )?beans|broccoli|cauli(?:flower)?|peppers?|cabbage|sprouts"
+    r"|bean ?sprouts|mange ?tout|sugar snaps|spinach|courgettes?|swede|parsnips?|turnips?|(?:red |white )?cabbage"
+    r"|raspberries|strawberries|blueberries|blackberries|blackcurrants|redcurrants|cherries|grapes|melon|pineapple"
+    r"|apples?|oranges?|mango|kiwi|almonds|cashews|walnuts|hazelnuts|peanuts|raisins|pecans|brazils|rocket|chard"
+    r"|red|green|yellow|orange|sunflower|pumpkin|sesame|flax|seeds)(?:[ ,&+/]|and|n)*){2,}"
+)
 # Milk by the colour of its top, in Britain: whole is blue, semi-skimmed green, skimmed red (common practice).
-_MILK = LatePattern(r"\bmilk\b")
+_MILK = LatePattern(r"\b(?:milk|dud+h|doodh)\b")
 _TOPS = LatePattern(
     r"(?<![\w.])(\d(?:\.\d)? ?(?:pints?|pt|pts|litres?|l|ltr)),? (blue|green|red)(?: tops?)?(?=\s*(?:$|[,+&;]|and\b))"
 )
@@ -146,8 +233,16 @@ def told_otherwise(text: str) -> str:
         text = shape.sub(plainly, text)
     if _MILK.search(text) and _TOPS.search(text):
         text = _MILK.sub("", _TOPS.sub(lambda found: f"{found[1]} {_KINDS_OF_MILK[found[2]]}", text), count=1)
+    text = _DAL.sub("dhal curry", text, count=1) if _DAL.search(text) and _A_DISH.search(text) else text
+    text = _MADE_UP_OF.sub(_without_parts, text)
     return _WRAPS.sub("pieces", text) if _IN_LEAVES.search(text) else text
 
 
 def _in_ounces(found: re.Match[str]) -> str:
     return f"{int(found[1]) * _OUNCES_TO_A_POUND + int(found[2])} oz"
+
+
+def _without_parts(found: re.Match[str]) -> str:
+    """A mix without what it is made of, where all that it names are usual parts of such a mix and none is an allium."""
+    told_at_once = found[3] and not any(sign.isdigit() for sign in found[1])  # a bracket is read as it stands
+    return found[1] if not told_at_once and _PARTS_OF_MIXES.fullmatch(found[2] or found[3]) else found[0]

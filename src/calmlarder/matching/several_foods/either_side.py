@@ -44,8 +44,19 @@ def turned_back(text: str, lexicon: Lexicon) -> str:
     head, _, rest = text.partition(",")
     sort, comma, behind = rest.partition(",")
     food, which = " ".join(bare_words(head)), " ".join(expanded(map(singular, WORD.findall(sort))))
-    is_name = which not in lexicon.spelt and food in lexicon.spelt and f"{which} {food}" in lexicon.spelt
+    both = lexicon.spelt.get(f"{which} {food}")
+    is_name = (
+        food in lexicon.spelt
+        and both is not None
+        and (which not in lexicon.spelt or _is_one_of_its_kind(which, food, lexicon))
+    )
     return f"{sort.strip()} {head}{comma}{behind}" if which and is_name else text
+
+
+def _is_one_of_its_kind(which: str, food: str, lexicon: Lexicon) -> bool:
+    """Whether a word by itself is a sort of what grows before it, and names it alone as well: `cabbage, savoy`."""
+    sort, head = (lexicon.tables.food_by_id[lexicon.spelt[name]] for name in (which, food))
+    return sort.id == lexicon.spelt[f"{which} {food}"] and head.kind == sort.kind and head.kind in _GROWS
 
 
 def two_foods(text: str, lexicon: Lexicon) -> list[str]:
