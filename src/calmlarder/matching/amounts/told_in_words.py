@@ -11,7 +11,7 @@ _AND_A_HALF = LatePattern(
     r"\b(?:(?:a|one|1) )?(lb|lbs|pound|oz|ounce|cup|gallon|quart)s? (?:and|n|&) (?:a )?half\b(?! and\b)"
 )
 _OF_THAT_SIZE = LatePattern(
-    r"\b(\d{1,2}|two|three|four) of (?:the |those )?(\d{1,4}(?:\.\d+)?) ?(oz|g|ml|lb)s?\b"
+    r"(?<![\d/.])\b(\d{1,2}|two|three|four) of (?:the |those )?(\d{1,4}(?:\.\d+)?) ?(oz|g|ml|lb)s?\b"
     r"(?: (?:ones|packs?|blocks?|tubs?))?"
     r"(?:\s*(?:\+|and|plus|&)\s*(?:a |one |about )*(half|third|quarter|1/2|1/3|1/4)\b(?: (?:of one|one))?)?"
 )

@@ -103,7 +103,8 @@ _COMES_FOR_IT = LatePattern(
 _SOMEBODY_NEEDS = LatePattern(r"[,;]? ?- ?([a-z]{3,})'s [a-z]+ (?:needs?|wants?)(?: (?:it|them|these|this))?$")
 # What it is full of is in it: `stew, full of onion`, `sambar, it is having onion`.
 _FULL_OF = LatePattern(
-    r"[,;-] ?(?:(?:it|this|which) )?(?:is |are )?(?:full of|having|has(?: got)?|contains|loaded with) (onions?|garlic)"
+    r"[,;-] ?(?:(?:it|this|which) )?(?:is |are )?(?:full of|having|has(?: got)?|got|contains|loaded with)"
+    r" (onions?|garlic)"
     r"(?: (?:and|&|or|n) [a-z]+)?\b(?: in it| inside)?"
 )
 _INSIDE = LatePattern(
@@ -112,7 +113,8 @@ _INSIDE = LatePattern(
 )
 # Sugar in a lump is a block of it; tofu in pieces with a number is no bag of marinated ones.
 _SUGAR_LUMP = LatePattern(
-    r"\b(jaggery|gur|gud|panela|piloncillo|rapadura|palm sugar)\b(,? (?:\d )?)(?:lumps?|chunks?)\b"
+    r"\b(jaggery|gur|gud|vellam|panela|piloncillo|rapadura|palm sugar)\b(,? (?:(?:\d|one|two|half a|a) )?)"
+    r"(?:lumps?|chunks?)\b"
 )
 _LUMP_OF_SUGAR = LatePattern(r"\b(?:lumps?|chunks?) of (?=(?:jaggery|gur|gud|panela|piloncillo|rapadura|palm sugar)\b)")
 _TOFU_PIECES = LatePattern(

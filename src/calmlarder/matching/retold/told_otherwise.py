@@ -19,8 +19,8 @@ _DAL = LatePattern(
     r"(?! (?:makhani|tadka|fry|cooked|chawal|bhat|baati|dhokli|bag|packet|flour))"
 )
 _A_DISH = LatePattern(
-    r"\b(?:portions?|servings?|helpings?|bowls?|bowlful|katori|ladles?|left ?overs?|finish(?:ing|ed)?|eat(?:ing)?"
-    r"|made|cooked|yesterday|last night|reheat(?:ed)?|from)\b|[a-z]'s (?:dal|daal|dahl)\b"
+    r"\b(?:portions?|servings?|helpings?|bowls?|bowlful|katori|ladles?|finish(?:ing|ed)?|eat(?:ing)?|reheat(?:ed)?)\b"
+    r"|[a-z]'s (?:dal|daal|dahl)\b"
 )
 _END = r"(?=\s*(?:$|[,;.)!]| - ))"
 _PLAINLY = (
@@ -138,8 +138,8 @@ _PLAINLY = (
         r"\2, from \1",
     ),
     (
-        LatePattern(rf"\b(?:finish|eat|use|have|drink)(?: it| them)?(?: up)? (?:before|by) (?=(?:{DAY})\b)"),
-        "use by ",
+        LatePattern(rf"\b(?:finish|eat|have|drink)(?: it| them)?(?: up)? (before|by) (?=(?:{DAY})\b)"),
+        r"use \1 ",
     ),
     # A meal that somebody left, by its day: `(lads' tea friday - not eaten)`.
     (
@@ -195,8 +195,42 @@ _PLAINLY = (
     ),
     (LatePattern(r"[,(]? ?\bfrom (?:a|the|my|our|last) (?:meal|recipe|veg|food|dinner)[ -](?:kit|box|bag)s?\b\)?"), ""),
     (LatePattern(r"[,(]? ?\bin (?:a|the|my) (?:jug|drawer|basin)(?: (?:with|w/?) (?:a|the) banana)?(?=$|[,;)])"), ""),
-    (LatePattern(r"\b(?:cut (?:into )?)?curry (?:size|cut|pieces)(?: pieces)?\b"), ""),
+    (LatePattern(r"\b(?:cut (?:into )?)?curry size(?: pieces)?\b"), ""),
+    (LatePattern(r"\bvac(?:uum)? pack (?=\d+ ?g\b)"), "vacuum packed "),
+    # `satsumas net, 5 left` are five, and no nets.
+    (
+        LatePattern(r"(?<=[a-z])(?:,| -)? (?:net|bag|box|pack|packet|punnet|tray|carton|tub),? (\d{1,2}) (?=left\b)"),
+        r" \1 ",
+    ),
+    (LatePattern(r"\b(\d{1,2}|one|two|three) (?:lonely|lone|measly|solitary|odd) (?=[a-z]{3})"), r"\1 "),
+    (LatePattern(r"\btoad in the hole\b"), "toad in hole"),  # nothing lies in it
+    (LatePattern(r"(?<=[a-z]) [a-z]{3,}-ish(?: one)?\b"), ""),
     (LatePattern(r"\br/meals?\b"), "ready meal"),
+    (LatePattern(r"\b(?:meals on wheels|food bank|foodbank) (?=[a-z])"), ""),
+    (LatePattern(r"\b(over|to|last )nite\b"), r"\1night"),
+    (LatePattern(r"\bflavs?\b"), "flavour"),
+    (LatePattern(r"\bnoods\b"), "noodles"),
+    # `noodles 3 packets curry flavour`: the flavour is told of them.
+    (LatePattern(r"^((?:instant )?noodles)\b(.*?),? ([a-z]+) flavou?r$"), r"instant noodles (\3 flavour)\2"),
+    (LatePattern(r"\bclay (?=pots?\b)"), ""),
+    (LatePattern(r"\bhorse ?shoes?\b"), "ring"),
+    (LatePattern(r"\bpurple (?=(?:aubergines?|egg ?plants?|brinjals?|kathirikkai|begun|baingan)\b)"), ""),
+    (LatePattern(r"(?<=[a-z] )ice (?=cubes\b)"), ""),
+    (LatePattern(r"^crudites ?[:,-] ?"), ""),
+    # High in protein says what a yoghurt or a wrap is sold as, and is no powder.
+    (
+        LatePattern(
+            r"\b(?:high|extra|added)[ -]protein\b(?! (?:powder|bars?|shakes?|balls?))"
+            r"(?=.*\b(?:yog|milk|wrap|bread|bagel|pudding|quark|skyr|cheese))|(?<=[a-z] )\bhigh protein\b(?! [a-z])"
+        ),
+        "",
+    ),
+    # `courgettes, 3 lil ones`, `sweet potato, one, massive`: the size of what is counted.
+    (LatePattern(rf"\b({_NUMBER}) (?:lil|little|wee|titchy|tiddly|tiny|small)(?: ones?| uns)\b"), r"\1 small"),
+    (LatePattern(rf"\b({_NUMBER}) (?:big|large|huge|massive|whopping)(?: ones?| uns)\b"), r"\1 large"),
+    (LatePattern(rf"(?<=[,x ])({_NUMBER}), ?(?:massive|huge|enormous|giant|massive one|big one|large)$"), r"\1 large"),
+    (LatePattern(rf"(?<=[,x ])({_NUMBER}), ?(?:tiny|titchy|small|wee|little)(?: one)?$"), r"\1 small"),
+    (LatePattern(r", ?(?:just )?(?:a )?(?:little|tiny|wee)(?: bit)?(?: left)?$"), ", a little bit"),
     (LatePattern(r"\bplus (?=(?:tops|leaves|greens|stalks)\b)"), "with "),
     # A year tells of what keeps: `chutney 2023 & 2024`.
     (LatePattern(r"\b20[12]\d(?: ?(?:&|and|\+|,|/) ?20[12]\d)+\b"), ""),
