@@ -20,7 +20,7 @@ _DAL = LatePattern(
 )
 _A_DISH = LatePattern(
     r"\b(?:portions?|servings?|helpings?|bowls?|bowlful|katori|ladles?|finish(?:ing|ed)?|eat(?:ing)?|reheat(?:ed)?)\b"
-    r"|[a-z]'s (?:dal|daal|dahl)\b"
+    r"|(?:[a-z]'s|\b(?:mum|mom|mam|nan|gran|aunt(?:y|ie)|neighbou?r|flatmate|housemate|roommate)s) (?:dal|daal|dahl)\b"
 )
 _END = r"(?=\s*(?:$|[,;.)!]| - ))"
 _PLAINLY = (
@@ -210,6 +210,14 @@ _PLAINLY = (
     (LatePattern(r"\b(over|to|last )nite\b"), r"\1night"),
     (LatePattern(r"\bflavs?\b"), "flavour"),
     (LatePattern(r"\bnoods\b"), "noodles"),
+    # A word of another tongue for mushrooms, and their sort in English beside it.
+    (
+        LatePattern(
+            r"\b(?:madarch|champignons?|funghi|setas?|pilze|pieczarki|svampe?|sopp|khumbi?|cogumelos|hongos)"
+            r" \((chestnut|button|portobello|oyster|shiitake)s?\)"
+        ),
+        r"\1 mushrooms",
+    ),
     # `noodles 3 packets curry flavour`: the flavour is told of them.
     (LatePattern(r"^((?:instant )?noodles)\b(.*?),? ([a-z]+) flavou?r$"), r"instant noodles (\3 flavour)\2"),
     (LatePattern(r"\bclay (?=pots?\b)"), ""),
