@@ -34,7 +34,7 @@ def only(reader: LarderReader, line: str) -> Lot:
         ("jar of capers on its last legs", "capers", 5, 40), ("rhubarb frozen in bits", "rhubarb", 100, 600),
         ("bolognese, 2 takeaway packs", "bolognese", 500, 900),
         ("groundnut paste, 1 marg cup", "peanut-butter", 200, 600),
-        ("baklava box 5pc left", "baklava", 150, 300), ("lasagne veg half left", "lasagne-vegetable", 250, 600),
+        ("baklava box 5pc left", "baklava", 100, 400), ("lasagne veg half left", "lasagne-vegetable", 250, 600),
         ("birthday cake, 1/4, buttercream", "brownie", 100, 300), ("mini quiches 4", "quiche", 120, 280),
         ("from the kids' plates last night: 3 fish fingers", "fish-fingers", 60, 110),
         ("soda farls x2", "bread-soda", 150, 300),
