@@ -30,6 +30,7 @@ from calmlarder.matching.owners.owner_phrases import take_owner
 from calmlarder.matching.owners.typed_names import taken_by_capital
 from calmlarder.matching.part import Part
 from calmlarder.matching.remarks import refuse_remarks
+from calmlarder.matching.retold.alliums_inside import alliums_inside
 from calmlarder.matching.retold.asides import without_asides
 from calmlarder.matching.retold.by_the_way import by_the_way
 from calmlarder.matching.retold.cooking_pots import in_pots
@@ -182,7 +183,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
-    rest = days_plainly(plainly_put(shares_plainly(told_aside(rest))))
+    rest = days_plainly(plainly_put(shares_plainly(told_aside(alliums_inside(rest, lexicon)))))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)

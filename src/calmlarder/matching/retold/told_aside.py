@@ -101,16 +101,6 @@ _COMES_FOR_IT = LatePattern(
     r"(?: (?:to (?:get|collect)|for|up))? (?:it|them)(?: up)?(?: (?:on )?[a-z]+day| later| soon| tomorrow)?"
 )
 _SOMEBODY_NEEDS = LatePattern(r"[,;]? ?- ?([a-z]{3,})'s [a-z]+ (?:needs?|wants?)(?: (?:it|them|these|this))?$")
-# What it is full of is in it: `stew, full of onion`, `sambar, it is having onion`.
-_FULL_OF = LatePattern(
-    r"[,;-] ?(?:(?:it|this|which) )?(?:is |are )?(?:full of|having|has(?: got)?|got|contains|loaded with)"
-    r" (onions?|garlic)"
-    r"(?: (?:and|&|or|n) [a-z]+)?\b(?: in it| inside)?"
-)
-_INSIDE = LatePattern(
-    r"[,;-] ?(onions?|garlic)(?: (?:and|&|or|n) (?:onions?|garlic))?"
-    r" (?:is |are )?(?:inside|in (?:it|there|them|this))\b"
-)
 # Sugar in a lump is a block of it; tofu in pieces with a number is no bag of marinated ones.
 _SUGAR_LUMP = LatePattern(
     r"\b(jaggery|gur|gud|vellam|panela|piloncillo|rapadura|palm sugar)\b(,? (?:(?:\d|one|two|half a|a) )?)"
@@ -152,8 +142,6 @@ def told_aside(text: str) -> str:
     text = _THEIR_MEAL.sub(r" (\1's)", text)
     text = _SOMEBODY_NEEDS.sub(r" (\1's)", text) if "need" in text or "want" in text else text
     text = _COMES_FOR_IT.sub(" ", text) if "com" in text or "pick" in text or "coll" in text else text
-    if "onion" in text or "garlic" in text:
-        text = _INSIDE.sub(r" with \1", _FULL_OF.sub(r" with \1", text))
     text = _OIL_ON_TOP.sub(" ", text) if "oil" in text else text
     if (headed := _OF_A_SORT.match(text)) and "sauces" in headed[0]:
         text = f"{headed[0]}{_AS_SAUCE.sub(lambda found: f'{found[0]} sauce', text[headed.end() :])}"

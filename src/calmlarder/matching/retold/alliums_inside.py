@@ -1,0 +1,54 @@
+"""Onion or garlic that a line tells to be in its food, as names have it: `gherkins - homemade, garlic inside`.
+
+No food of its own, and never passed over: what lay beside garlic counts as it does. Brackets are read elsewhere.
+"""
+
+import re
+
+from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.names.lexicon import Lexicon
+
+_HOW_IT_IS = (
+    r"(?:crispy|crisp|fried|raw|whole|chopped|crushed|minced|roasted|roast|pickled|black|dried|cooked|red|white|real"
+    r"|fresh|some|lots of|loads of|bits of|tons of|plenty of|a bit of|a little|a few|few|the|much|too much|a lot of)"
+)
+_SAYS = (
+    r"(?:(?:it |they |this |which |that |i think )*"
+    r"(?:(?:is |are )?(?:full of|having|loaded with)|has|have|had|got|gots|contains?|with|w|holds?|made with"
+    r"|includes?|including|there'?s|lists?|says?)(?: got)?)"
+)
+_ALLIUMS = r"(onions?|garlic|shallots?)(?: ?(?:and|&|\+|n|/|or|,) ?(onions?|garlic|shallots?))?"
+_FORM = r"(?: (?:cloves?|bits?|pieces?|chunks?|powder|pwdr|pdr|flakes|slices|granules))?"
+_IN_IT = r"(?:(?:is |are )?inside|in it|in them|in these|in this(?: one)?|in that|through it|on it|in)"
+_ENDS = r"(?=\s*(?:$|[,;.!(]))"
+_TOLD = LatePattern(
+    rf"[,;:-]* ?\b(?:{_SAYS} )?(?:{_HOW_IT_IS} )*\b{_ALLIUMS}{_FORM} {_IN_IT}\b{_ENDS}"
+    rf"|[,;:-]+ ?{_SAYS} (?:{_HOW_IT_IS} )*\b{_ALLIUMS}{_FORM}{_ENDS}"
+)
+
+
+_OTHER_WORD = LatePattern(r"\b([^\W\d_]{3,}) (?=(?:inside|in it|in them)\b)")
+# Garlic that stands in its own oil makes no other food of it, but a home-made one.
+_ITS_OWN_OIL = LatePattern(r"\b(?:garlic|onion|shallot)[ -](?:infused )?(?:olive )?oil\b")
+
+
+def alliums_inside(text: str, lexicon: Lexicon) -> str:
+    """A plain line with what is told to be in its food behind `with`, in English."""
+    text = _OTHER_WORD.sub(lambda found: f"{_in_english(found[1], lexicon)} ", text)
+    if ("onion" not in text and "garlic" not in text and "shallot" not in text) or _ITS_OWN_OIL.search(text):
+        return text
+    found = _TOLD.search(text)
+    return f"{text[: found.start()]}{_beside(found)}{text[found.end() :]}" if found and found.start() else text
+
+
+def _in_english(word: str, lexicon: Lexicon) -> str:
+    """`garlic` or `onion` where a word of another tongue means it, else the word."""
+    food = lexicon.tables.food_by_id.get(lexicon.spelt.get(word, ""))
+    if food is None or food.kind != "allium":
+        return word
+    return next((name for name in ("garlic", "onion") if food.id.startswith(name)), word)
+
+
+def _beside(found: re.Match[str]) -> str:
+    told = dict.fromkeys("onion" if word.startswith(("onion", "shallot")) else word for word in found.groups() if word)
+    return f" with {' or '.join(told)}"
