@@ -28,7 +28,7 @@ def lexicon(tables: Tables) -> Lexicon:
         ("hong lajiao ji ge", ["chilli-red"]),
         ("gai dan 6 jek", ["egg"]),
         ("ca rot 3 cu", ["carrot"]),
-        ("hanh la 1 nam", ["spring-onion-white"]),  # a bunch, and no mushroom
+        ("hanh la 1 nam", ["spring-onion-green", "spring-onion-white"]),  # a bunch, and no mushroom
         ("bắp cải nửa cái", ["cabbage-white"]),  # `bắp` alone is maize
         ("moo sap 300g", ["pork-mince"]),
         ("torimomo 300g reito", ["chicken-thigh"]),

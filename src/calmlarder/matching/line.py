@@ -36,6 +36,8 @@ from calmlarder.matching.retold.by_the_way import by_the_way
 from calmlarder.matching.retold.cooking_pots import in_pots
 from calmlarder.matching.retold.descriptions import without_descriptions
 from calmlarder.matching.retold.done_with import done_with
+from calmlarder.matching.retold.fat_of_dairy import fat_told
+from calmlarder.matching.retold.greens_of_stalks import greens_told
 from calmlarder.matching.retold.in_a_hurry import in_a_hurry
 from calmlarder.matching.retold.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
@@ -179,11 +181,11 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = is_said_of_it(conditions_mended(in_pots(english), lexicon), lexicon)
-    rest = by_the_way(told_otherwise(done_with(pieces_gone(rest))))
+    rest = by_the_way(told_otherwise(done_with(pieces_gone(greens_told(rest, lexicon)))))
     rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
-    rest = days_plainly(plainly_put(shares_plainly(told_aside(alliums_inside(rest, lexicon)))))
+    rest = days_plainly(plainly_put(shares_plainly(told_aside(fat_told(alliums_inside(rest, lexicon))))))
     rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
     rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
     rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)

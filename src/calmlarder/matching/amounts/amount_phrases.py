@@ -124,20 +124,12 @@ PLAINLY = (
         (LatePattern(rf"(?<![\w./])(\d+(?:\.\d+)? ?(?:{UNIT})), ?x? ?(?:{word}|{number})(?=\s*$)"), rf"{number} x \1")
         for number, word in enumerate(("two", "three", "four", "five", "six"), 2)
     ),
-    # `2 pcs a 200 g`, `2, 200 g each`: so many of so much.
+    # `2 pcs a 200 g`: so many of so much.
     (
         LatePattern(
             rf"(?<![\w./])(\d{{1,2}}) ?(?:pcs?|pieces?|nos?|x|stk|st)?\.? ?(?:,? ?(?:a|at|je|@)) (?=\d+ ?(?:{UNIT})\b)"
         ),
         r"\1 x ",
-    ),
-    (
-        LatePattern(
-            rf"(?<![\w./])(\d{{1,2}})\b(?! ?(?:{UNIT})\b)([^\d]{{0,20}}?)"
-            rf"(\d+ ?(?:{UNIT})) (?:each|apiece|ea|a ?piece)\b",
-            needs=(" ea", " apiece", " a piece"),
-        ),
-        r"\1 x \3 \2",
     ),
     (LatePattern(r"(?<=\d) ?(?:n|&|\+) (?=a half|a quarter|half|½|1/2)"), " and "),
     (LatePattern(r"(?<=\d) and (?=half\b)"), " and a "),

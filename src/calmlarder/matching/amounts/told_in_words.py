@@ -2,7 +2,7 @@
 
 import re
 
-from calmlarder.matching.amounts.measures import UNIT
+from calmlarder.matching.amounts.measures import MEASURE, UNIT
 from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 from calmlarder.matching.late_patterns import LatePattern
 
@@ -83,13 +83,35 @@ _BRACKET_GRAMS = LatePattern(
     r"(?: (?:total|in total|together|all in|altogether|or so))?\s*\)"
 )
 _TIMES = LatePattern(r"(?<![\w.])(?:x ?\d{1,2}|\d{1,2} ?x)(?![\w.])")
+# `2 pcs boneless, 200 g each`: so many of so much, before the line is parted at its commas.
+_SO_MUCH_EACH = LatePattern(
+    rf"(?<![\w./])x? ?(\d{{1,2}})\b(?! ?(?:{UNIT})\b)([^\d&+;]{{0,24}}?)[ ,(]+"
+    rf"(?:about |abt |approx |c |around |roughly |maybe |~ ?)?(\d+ ?(?:{UNIT})) ?(?:each|apiece|ea|a ?piece)\b\)?",
+    needs=("each", " ea", "apiece", "a piece"),
+)
+# `454 g box + part of another`: so much and about half of it; common practice, no source.
+_PART_OF_ANOTHER = LatePattern(
+    rf"(\d+(?:\.\d+)?) ?({UNIT})\b((?: ?(?:{MEASURE}))?) ?(?:\+|&|and|plus|n|,) ?"
+    r"(?:(?:a |about )*(?:part|bit|half|most|some|rest|the rest|a third) (?:of )?(?:another|a second|an? other)"
+    r"|another (?:half|part)|another opened)(?: (?:one|box|bag|pack|packet|tin|jar))?\b",
+    needs=("another", "second", "other"),
+)
+# Behind all else: `marg, low`, `kimchi little`; low fat and little gem stand before something.
+_LOW = LatePattern(
+    r"(?<=[a-z)])[ ,(-]+(?:(?:is|getting|going|a bit|pretty|quite|very|v) )*low(?:[ -]?ish)?\)?(?=\s*$)", needs=("low",)
+)
+_LITTLE = LatePattern(r"(?<=[a-z)])(?<!\ba)[ ,(-]+(?:very |v )?little(?: left)?\)?(?=\s*$)", needs=("little",))
+# For how long a thing is heated says nothing of how much there is: `rice pouch 2 min`.
+_MINUTES = LatePattern(r"(?<=[a-z)] )\d{1,2}(?: ?- ?\d{1,2})? ?min(?:ute)?s?\b(?! (?:pizza|roll|burger|pep|cuc))")
 
 
 def amounts_plainly(text: str) -> str:
     """A plain line with such amounts as they are read elsewhere."""
+    text = _PART_OF_ANOTHER.sub(lambda found: f"{float(found[1]) * 1.5:g} {found[2]}{found[3]}", text)
+    text = _LITTLE.sub(" a little", _LOW.sub(" running low", _MINUTES.sub(" ", text)))
     text = _LEAVES.sub(r"\1", _DOZEN_AND_SOME.sub(_in_all, text))
     text = _WORTH.sub(lambda found: f" {found['two'] or ''}{_OF_BODY.get(found['body'], '')}", text)
-    text = _AND_A_HALF.sub(r"1.5 \1", text)
+    text = _AND_A_HALF.sub(r"1.5 \1", _SO_MUCH_EACH.sub(r"\1 x \3 \2", text))
     text = _OF_THAT_SIZE.sub(_all_of_them, text)
     text = _PART_GONE.sub(lambda found: f"{_REST[found[1]]} left", _HALF_FULL.sub("half left", text))
     text = _ONE_PACK_OF.sub("", _FULL.sub("", text) if "cream" in text or "fat" in text else text)

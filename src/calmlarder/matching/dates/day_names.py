@@ -32,7 +32,7 @@ _SMALL_NUMBERS = {
     "ten": 10, "couple of": 2, "a couple of": 2, "a few": 3, "few": 3, "another": 1,
 }  # fmt: skip
 _NEAR_DAYS = 3  # `next friday` is the one after the coming one when that is no further off: common practice
-_JUST_GONE = 3  # a label of a day of the month that far behind is past, and not nearly a month ahead: ours
+_JUST_GONE = 7  # a label of a day of the month that far behind is past, and not nearly a month ahead: ours
 _AMERICAN_DAYS = 31  # 3/12 is the twelfth of March where the third of December is further off than this: ours
 
 DAYS_IN_WORDS = "|".join(sorted(_SMALL_NUMBERS, key=len, reverse=True))

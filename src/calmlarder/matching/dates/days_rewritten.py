@@ -58,6 +58,12 @@ _DAY_DASH_MONTH = LatePattern(
 _MONTH_DOT_DAY = LatePattern(rf"(?<![\w./-])({MONTH})[.-]? ?(\d{{1,2}})(?:st|nd|rd|th)?(?![\w./-])")
 _SHORT_YEAR = LatePattern(rf"(\d{{1,2}}) ({MONTH}) (2[4-9])(?![\w/.%-])(?! ?(?:k?g|ml|l|oz|lbs?|x|pack|tin|of)\b)")
 _DOTTED = LatePattern(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0?[1-9]|1[0-2])\.(?!\d)")
+# Two digits and two with a dot between, and no unit behind: `kefir do 25.11`.
+_DOTTED_ALONE = LatePattern(
+    r"(?<![\w./£$€-])(?P<until>(?:do|bis|tot|til|till|until|hasta|au) )?"
+    r"(?P<day>(?:0[1-9]|[12]\d|3[01])\.(?:0[1-9]|1[0-2]))(?=\s*(?:$|[,;)]))",
+    needs=(".0", ".1"),
+)
 _SLASHED = LatePattern(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?! ?(?:k?g|ml|l|oz|lbs?|cups?|inch)\b)")
 _A_MONTH = LatePattern(MONTH)
 # Days by their number alone: what is left of them, or how long ago a thing that was cooked was made.
@@ -105,6 +111,16 @@ def _days_alone(found: re.Match[str], text: str) -> str:
     return f" {found[1] or found[4]} {found[2] or found[5]} {'ago' if _WAS_COOKED.search(text) else 'left'}"
 
 
+def _dotted_alone(found: re.Match[str], today: date) -> str:
+    """A day of the last weeks or the next; an amount of so many units is none that a kitchen has."""
+    try:
+        on = parse_day_of(found["day"], today, False)
+        on = on if (today - on).days <= _LATELY else parse_day_of(found["day"], today, True)
+    except ValueError:
+        return found[0]
+    return f"{'use by ' if found['until'] else ''}{on.isoformat()}" if abs((on - today).days) <= _LATELY else found[0]
+
+
 def _dashed(found: re.Match[str]) -> str:
     return f"{found[1]}/{found[2]}" if int(found[1]) > int(found[2]) else found[0]
 
@@ -127,6 +143,7 @@ def days_in_one_form(text: str, today: date) -> str:
     if has_month:
         text = _SHORT_YEAR.sub(rf"\1 \2 {str(today.year)[:2]}\3", text)
     text = _DOTTED.sub(lambda found: f"{found[1]} {MONTH_NAMES[int(found[2]) - 1]}", text)
+    text = _DOTTED_ALONE.sub(lambda found: _dotted_alone(found, today), text)
     text = _DUTY.sub(", use by ", text) if _MAY_BE_DUTY.search(text) else text
     text = _TOM.sub(r"\1 tomorrow", text)
     if _NUMBER_BEHIND.search(text):

@@ -27,6 +27,11 @@ _TOLD = LatePattern(
 )
 
 
+# What tastes of it holds it: `red chilli sauce, the garlicky one`.
+_TASTES_OF_IT = LatePattern(
+    r"[ ,;(-]+(?:the |very |quite |really |a bit |bit |too )*(garlick?|onion)y"
+    r"(?: (?:one|ones|kind|sort|stuff|type))?\b\)?(?=\s*$)"
+)
 _OTHER_WORD = LatePattern(r"\b([^\W\d_]{3,}) (?=(?:inside|in it|in them)\b)")
 # Garlic that stands in its own oil makes no other food of it, but a home-made one.
 _ITS_OWN_OIL = LatePattern(r"\b(?:garlic|onion|shallot)[ -](?:infused )?(?:olive )?oil\b")
@@ -37,6 +42,7 @@ def alliums_inside(text: str, lexicon: Lexicon) -> str:
     text = _OTHER_WORD.sub(lambda found: f"{_in_english(found[1], lexicon)} ", text)
     if ("onion" not in text and "garlic" not in text and "shallot" not in text) or _ITS_OWN_OIL.search(text):
         return text
+    text = _TASTES_OF_IT.sub(lambda found: f" with {found[1].removesuffix('k')}", text)
     found = _TOLD.search(text)
     return f"{text[: found.start()]}{_beside(found)}{text[found.end() :]}" if found and found.start() else text
 
