@@ -3,6 +3,7 @@
 What a cook does: common practice, no source. A cup is 236.6 ml (NIST Handbook 44, Appendix C).
 """
 
+import re
 from collections.abc import Callable
 from typing import Any
 
@@ -193,3 +194,53 @@ def test_three_beans_of_which_one_stays_are_beans(adapt: Adapt) -> None:
                   steps="1. Simmer the beans in the tomatoes for 20 minutes.")  # fmt: skip
     assert str(found["recipe"]).startswith("Smoky bean chilli")
     assert "cannot stay" not in " ".join(found["remarks"])
+
+
+def test_what_nothing_heats_is_fit_to_eat_raw(adapt: Adapt) -> None:
+    found = adapt(
+        "Peanut noodles", "200 g rice noodles", "200 g sugar snap peas, sliced", "4 tbsp peanut butter",
+        steps="1. Boil the noodles, drain and rinse under the cold tap until cold.\n"
+        "2. Stir the peanut butter with a little water. Tip in the noodles and the sugar snaps.",
+    )  # fmt: skip
+    assert "green beans" not in _lines(found)
+    assert "begin earlier" not in found["recipe"]
+
+
+def test_mushrooms_of_another_sort_are_called_so_and_stay_mushrooms(adapt: Adapt) -> None:
+    found = adapt(
+        "Chestnut mushroom tagliatelle", "15 g dried porcini", "400 g chestnut mushrooms, sliced",
+        "150 g oyster mushrooms, torn", "350 g gluten-free pasta",
+        steps="1. Soak the porcini in 150 ml boiling water for 15 minutes and chop.\n"
+        "2. Fry all the mushrooms until brown. Add the porcini.\n3. Boil the pasta and toss.",
+    )  # fmt: skip
+    assert not any("another dish" in one for one in found["remarks"])
+    assert "dried porcini and" not in found["recipe"].casefold()  # no fresh ones in the bowl with dried ones
+    assert "Chestnut" not in found["recipe"].splitlines()[0]
+
+
+def test_a_curry_keeps_its_coconut_and_nuts_their_cut(adapt: Adapt) -> None:
+    found = adapt(
+        "Red curry", "400 ml coconut cream", "100 g cashews, chopped", "2 eating apples, cored, in eighths",
+        "300 g chicken breast", "1 tbsp fish sauce",
+        steps="1. Simmer the chicken and apples in the coconut cream for 15 minutes. Season with fish sauce.\n"
+        "2. Scatter with the cashews.",
+    )  # fmt: skip
+    assert "coconut cream" in _lines(found)
+    nuts = [line for line in _lines(found).splitlines() if re.search(r"(?<!coco)nuts?\b|cashews|almonds", line)]
+    assert nuts
+    assert all("chopped" in line for line in nuts)
+
+
+@pytest.mark.parametrize("side", ["lemon wedges and tartare sauce, to serve", "potato salad, to serve"])
+def test_sauces_and_salads_that_are_bought_are_known_by_their_plain_names(side: str, tables: Tables) -> None:
+    """Read as the one with onion, which most hold: common practice."""
+    read = LineReader(tables).read(side)
+    assert {"tartare-sauce", "potato-salad"} & {read.food, *(one.food for one in read.also)}
+
+
+def test_anchovies_are_pounded_still(adapt: Adapt) -> None:
+    found = adapt(
+        "Caesar", "4 anchovies", "1 clove of garlic", "100 ml olive oil", "250 g lettuce",
+        steps="1. Pound the anchovies with the garlic and whisk in the oil.\n2. Toss with the leaves.",
+    )  # fmt: skip
+    assert "Pound the anchovies with the garlic-infused oil" in found["recipe"]

@@ -90,6 +90,8 @@ def suits_use(other: Food, food: Food, cooked: bool, told: Told) -> bool:
 
     An apple in a soup is sweet body beside the onions: a vegetable does that; beside onions nothing is sugared.
     """
+    if not cooked and "raw" in food.minutes and food.kind in _VEGETABLES and "raw" not in other.minutes:
+        return False  # what nothing heats must be fit to eat as it is
     if food.kind == "dried-fruit":
         return other.kind not in _MOIST if told.kept_dry else other.kind != "seed"
     if food.kind == "pulse" and other.kind in {"potato", "grain"} and food.id in told.blended and not told.brothy:

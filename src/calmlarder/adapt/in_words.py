@@ -70,6 +70,7 @@ _VERB = re.compile(rf"( )(is|are|has|have|was|were|(?:{'|'.join(_TURNS)})s?)\b")
 _LOOKS_PLURAL = frozenset({"asparagus", "couscous", "hummus", "molasses", "swiss"})
 _CUTS = re.compile(r"\b(chop|crush|mince|slice|grate|peel|pound|smash|bash|bruise)(?= [\w -]*$)", re.IGNORECASE)
 
+_BESIDE_IT = re.compile(r"[a-z]{3,} (?:with|and) (?:the )?$")
 _MORE = re.compile(
     rf" and (?!{VERBS_NEXT})(?:(?:the|an?|some|half|your|\d[\d/.]*|[½¼¾]) "
     r"|(?:[\w-]+ ){0,2}[\w-]+(?:[.,;]|$| (?:and|to|in|into)\b))"
@@ -143,8 +144,10 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
     lead = _CUT_WORDS.sub("", lead)  # the list says how it is cut
     if " and " not in now and not around.behind.startswith(" and "):
         lead = _BOTH.sub(lambda one: "The " if one[1][0].isupper() else "the ", lead)
-    if is_oil and how.startswith(": nothing to ") and _CUTS.search(lead):
-        lead, how = _CUTS.sub(lambda found: "Take" if found[1][0].isupper() else "take", lead), ""
+    if is_oil and how.startswith(": nothing to ") and (cut := _CUTS.search(lead)):
+        how = ""
+        if not _BESIDE_IT.search(lead[cut.end() :]):  # `pound the anchovies with the garlic` still pounds something
+            lead = _CUTS.sub(lambda found: "Take" if found[1][0].isupper() else "take", lead)
     if not _leads(lead) or not _MAY_FOLLOW.match(around.behind):
         return None
     name = _in_a_list(short_name(now), around.behind)

@@ -42,7 +42,8 @@ def without_unread(steps: Sequence[str], adapted: Adapted, reads: Sequence[Ingre
     words = {word for text in gone for word in _LETTERS.findall(text) if not is_plain_word(word.casefold())}
     if not words:
         return tuple(steps)
-    named = re.compile(rf"\b(?:{'|'.join(sorted(map(re.escape, words), key=len, reverse=True))})\b", re.IGNORECASE)
+    word = rf"(?:{'|'.join(sorted(map(re.escape, words), key=len, reverse=True))})"
+    named = re.compile(rf"\b{word}(?:[ -]{word})*\b", re.IGNORECASE)
     return tuple(named.sub(r"\g<0> [left out]", step) for step in steps)
 
 

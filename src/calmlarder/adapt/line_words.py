@@ -41,6 +41,7 @@ _CUT_FIRST = re.compile(
 _HOW_LARGE = re.compile(r"\b(in|into) (?:about |roughly )?\d+ (?=[a-z])(?!(?:cm|mm|inch)\b)", re.IGNORECASE)
 _SIZED = re.compile(r"\b\d+(?:[.,/]\d+)?[ -]?(?:cm|mm|inch(?:es)?)\b")
 _A_LONG_WORD = 6  # letters; a shorter word may be of any food: ours
+_IN_PIECES = "in pieces"
 _SIZE = re.compile(r"\b\d+ cm ")
 _PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
 _LEAFY = frozenset({"allium", "leaf", "stem", "herb"})
@@ -48,13 +49,15 @@ _TOUGHER = "leek-green"  # than an onion: in thick slices it stays so; common pr
 _LEAVES_BEAR = re.compile(r"\b(?:chopped|sliced|shredded)$")
 _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
-    "pod", "fruit", "citrus", "tofu", "herb",
+    "pod", "fruit", "citrus", "tofu", "herb", "tomato",
 })  # fmt: skip
 _PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
 _SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
+_CHOPPED_NUTS = re.compile(r"\b(?:(?:finely|roughly|coarsely) )?(?:chopped|crushed)\b", re.IGNORECASE)
 _SEEDED = re.compile(r"\b(?:de)?seeded\b", re.IGNORECASE)
 _OF_VEGETABLES = re.compile(r"\bvegetable (?:stock|broth)\b", re.IGNORECASE)
 _OF_MEAT = re.compile(r"\b(?:chicken|beef|lamb|veal|turkey|fish|bone) (?:stock|broth)\b", re.IGNORECASE)
+_COMMA_WITHIN = re.compile(r"\s*\([^()]*,[^()]*\)")
 _TO_SERVE = re.compile(r"\bto serve$")
 _USES = (
     r"(?:to|for) (?:serve|serving|garnish|garnishing|finish|finishing|top|topping|drizzling|drizzle|dipping"
@@ -179,6 +182,8 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
         return f"{called}, {warm[0].lower()}"
     if stand_in.kind == "nut" and (soaked := _SOAKED.search(read.text)) is not None:
         return f"{called}, {soaked[0].lower()}"
+    if stand_in.kind == "nut" and (chopped := _CHOPPED_NUTS.search(read.text)) is not None:
+        return f"{called}, {chopped[0].lower()}"
     if stand_in.kind == "meat" and (sliced := _CUT.search(read.text)) is not None:
         return f"{called}, {sliced[1].lower()}"
     if stand_in.kind == "pulse" and stand_in.name.startswith("canned"):
@@ -194,7 +199,8 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
     own = tables.food_by_id.get(read.food or "")
     if not done and stand_in.kind == "citrus" and own is not None and own.kind != "citrus":
         done = _usual_cut(stand_in)
-    if not done and _PREPARED.search(read.text) and stand_in.kind != "fruit":
+    # what is bought whole and large is cut; berries are as they are
+    if not done and _PREPARED.search(read.text) and (stand_in.kind != "fruit" or stand_in.prep == _IN_PIECES):
         done = _usual_cut(stand_in)
     return f"{called}, {done}" if done else called
 
@@ -243,7 +249,7 @@ def is_unraised(read: IngredientRead, stand_in: Food) -> bool:
 
 def tail_of(text: str) -> str:
     """How the line says it is cut: `, finely chopped`."""
-    _, comma, rest = _HOW_LARGE.sub(r"\1 ", text).partition(",")
+    _, comma, rest = _HOW_LARGE.sub(r"\1 ", _COMMA_WITHIN.sub("", text)).partition(",")
     if _TO_SERVE.search(rest) and _SEVERAL.search(rest) and not names_nothing(_TO_SERVE.sub("", rest)):
         rest = "to serve"  # the line names other foods too
     if any(sign.isdigit() for sign in _SIZED.sub("", rest)):

@@ -154,6 +154,10 @@ def _body_floor(line: Counted, dish: Dish) -> float:
     return min(prices.BODY_FLOOR, prices.BODY_SERVING_G * dish.serves / float(line.amount.grams))
 
 
+_BODY_OF_A_SAUCE = frozenset({"cream", "milk", "plant-drink", "stock"})
+_A_SAUCE_G = 40  # a serving, of which a sauce is made: common practice, no source
+
+
 def may_go_unknown(line: Counted, serves: int) -> bool:
     """Whether a food of which no figure is known but seasons the dish, so that it may go."""
     seasons = line.food.roles[0] not in {"base", "protein", "vegetable"}
@@ -168,6 +172,8 @@ def _out_last(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
         return [c._replace(price=max(c.price, least)) if c.kind == "out" else c for c in choices]
     if line.read.optional or line.breaks or line.amount is None:
         return choices
+    if line.food.kind in _BODY_OF_A_SAUCE and line.amount.grams >= _A_SAUCE_G * dish.serves:
+        choices = [choice for choice in choices if choice.kind != "out"] or choices  # no curry without its coconut milk
     rest = [choice.price for choice in choices if choice.kind not in {None, "out"}]
     if line.profile is None:  # what nobody knows goes, and what does its work comes
         least = min(rest, default=0) + prices.POINT
@@ -288,7 +294,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
             yield from smaller(line, weight, candidate, dish)
     whole = [one for one in fit if len(one.parts) == 1 and one.parts[0].food.id != line.food.id]
     plain = [one for one in whole if not is_strange(one.parts[0].food, line.food)] or whole
-    if line.food.kind in _MIXED and line.profile is not None and line.food.id not in dish.told.stuffed:
+    soaked = line.food.kind == "mushroom" and line.food.state.startswith("dr")  # fresh ones soak in no bowl with them
+    if line.food.kind in _MIXED and line.profile is not None and line.food.id not in dish.told.stuffed and not soaked:
         others = [one for one in plain if not same_thing(line.food.id, one.parts[0].food.id)][:_MOST_MIXED]
         for candidate in others if not line.breaks else ():
             yield from mixed(line, weight, candidate, dish)

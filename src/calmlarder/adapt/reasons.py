@@ -117,7 +117,7 @@ def how_to(line: Open, choice: Choice) -> str:
     told += [
         f"{one.food.name}, about {one.food.minutes['boil']} minutes: begin earlier"
         for one in choice.brings
-        if _slower(line.line.food, one.food)
+        if _slower(line.line.food, one.food) and "raw" not in choice.candidate.whens
     ]
     if _cooked_already(line.line.food, choice):
         told.append("it needs no soaking and no long boiling: leave those steps out and add it for the last 10 minutes")

@@ -25,6 +25,7 @@ _STATES = frozenset({
 _SO_MANY_BEANS = re.compile(r"\b(?:two|three|four|five|six|seven|[2-7])[- ](?=beans?\b)", re.IGNORECASE)
 _DAL = re.compile(r"\b(?:da+h?ls?|dhals?)\b", re.IGNORECASE)
 _AND_BEFORE = re.compile(r"\s+(?:and|&)\s+(?:[a-z]+ )?$")
+_SORT_BEFORE = re.compile(r"\b([a-z]+) $", re.IGNORECASE)
 _AND_BEHIND = re.compile(r"\s*(?:,|&|\band)\s*$")
 
 
@@ -92,9 +93,14 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
     if not spans or any("-free" in one.name for one in instead):
         return title  # lactose-free curd does ricotta's work and is called so
     start, end, _ = spans[0]
+    sort = _SORT_BEFORE.search(title[:start]) if food.kind == "mushroom" else None
+    if sort and any(name.startswith(f"{sort[1].casefold()} ") for name in tables.names_of(food.id)):
+        start = sort.start()
     if any(one.kind == food.kind and food.kind in _ALIKE for one in instead):
         called = set(words_of(f"{food.kind} {' '.join(one.name for one in instead)} {' '.join(change.lines)}"))
-        if food.kind not in _BY_SORT or set(words_of(title[start:end])) & called:
+        said = set(words_of(title[start:end]))
+        sort = said - {food.kind} if food.kind == "mushroom" else said  # chestnut mushrooms are no oyster mushrooms
+        if food.kind not in _BY_SORT or (sort or said) & called:
             return title
     word = title[start:end]
     if not instead:
@@ -109,7 +115,7 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
     if title[end:].strip():
         short = [_singular(one) for one in short]  # `carrot curry`
     new = ", ".join(short) if more else " and ".join(short)
-    if set(words_of(word)) & set(words_of(new)):
+    if food.kind != "mushroom" and set(words_of(word)) & set(words_of(new)):
         return title
     joined = _AND_BEFORE.search(title[:start])
     if joined and len(short) > 1:  # `sausage, chickpea and potato casserole`

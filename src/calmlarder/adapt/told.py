@@ -57,6 +57,13 @@ _RAW_PART = re.compile(
 # Where everything is put together in the end, with no heat behind it.
 _ALLIUM = "allium"
 _SAVOURY = frozenset({"allium", "stock"})
+# What is cold by then makes nothing hot that comes to it.
+_COOLED = re.compile(
+    r"\b(?:rinse|run|refresh|plunge|cool)\b[^.]*\b(?:cold|iced)\b"
+    r"|\buntil (?:completely |quite |properly )?(?:cold|cool)\b"
+    r"|\b(?:leave|allow|let|set)\b[^.]*\bto cool\b",
+    re.IGNORECASE,
+)
 _COLD_DISH = re.compile(
     r"\b(?:salad|slaw|bowls?|tacos?|wraps?|sandwich\w*|salsa|poke|platter|burgers?|sliders?|hot dogs?|gyros)\b",
     re.IGNORECASE,
@@ -209,13 +216,14 @@ def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:
     heated = any(map(_HEAT.search, sentences))
     hot = [bool(_HEAT.search(sentence)) for sentence in sentences]
     dish_is_cold = bool(_COLD_DISH.search(title))
+    cooled = next((number for number, one in enumerate(sentences) if _COOLED.search(one)), len(sentences))
     baked = [number for number, sentence in enumerate(sentences) if _BAKES.search(sentence)]
     last_baked = max(baked, default=-1) if _BAKED_DISH.search(title) else -1
     uses: dict[str, Use] = {}
     for number, sentence in enumerate(sentences):
         cold = bool(_DRESSING.search(sentence)) and not hot[number]
         cold |= bool(_FOR_ITS_BITE.search(sentence)) and not hot[number]
-        cold |= dish_is_cold and not any(hot[number:])
+        cold |= (dish_is_cold or number > cooled) and not any(hot[number:])
         use: Use = "cooked" if heated and not cold else "raw"
         on_a_tray = number < last_baked or (heated and bool(_ON_A_TRAY.search(sentence)) and any(hot[number:]))
         for clause in sentence.split(","):

@@ -1,6 +1,7 @@
 """A list told as a sentence: `You will want three bananas, four ounces of butter and two eggs.`"""
 
 import re
+from itertools import dropwhile
 
 from calmlarder.cookbook.wording import names_nothing
 from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
@@ -37,10 +38,13 @@ def told_as_lists(text: str) -> str | None:
         if found is None or not foods:
             told.append(line)
             continue
-        told += ["Ingredients"] * (last < 0) + [f"- {food}" for food in foods]
+        told += ["Ingredients", ""] * (last < 0) + [f"- {food}" for food in foods]
         last = len(told)
         told.append(line[found.end() :])
-    return "\n".join([*told[:last], "Method", *told[last:]]) if last >= 0 else None
+    if last < 0:
+        return None
+    behind = list(dropwhile(lambda line: not line.strip(), told[last:]))
+    return "\n".join([*told[:last], "", "Method", "", *behind])
 
 
 def _foods(text: str) -> list[str]:
