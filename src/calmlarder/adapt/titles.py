@@ -93,9 +93,9 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
     if not spans or any("-free" in one.name for one in instead):
         return title  # lactose-free curd does ricotta's work and is called so
     start, end, _ = spans[0]
-    sort = _SORT_BEFORE.search(title[:start]) if food.kind == "mushroom" else None
-    if sort and any(name.startswith(f"{sort[1].casefold()} ") for name in tables.names_of(food.id)):
-        start = sort.start()
+    called_so = _SORT_BEFORE.search(title[:start]) if food.kind == "mushroom" else None
+    if called_so and any(name.startswith(f"{called_so[1].casefold()} ") for name in tables.names_of(food.id)):
+        start = called_so.start()
     if any(one.kind == food.kind and food.kind in _ALIKE for one in instead):
         called = set(words_of(f"{food.kind} {' '.join(one.name for one in instead)} {' '.join(change.lines)}"))
         said = set(words_of(title[start:end]))
