@@ -21,6 +21,7 @@ _HEAT = re.compile(
     r"|warm|melt\w*|steam\w*|poach\w*|stew\w*|braise\w*|toast\w*|blanch\w*|sear|char|microwave|oven|wilt|scramble"
     r"|reduce|caramelise|caramelize|stir-fr\w+)\b"
 )
+_HOT_VESSEL = re.compile(r"\b(?:wok|skillet|frying pan|hot pan)\b")
 _JOINS = re.compile(r"\b(?:add|stir|fold|pour|whisk|beat|mix|tip|return|layer|combine|crack|rub|cover|fill|blend)\w*\b")
 # What is tossed on a tray or in a tin goes into the oven with it, whatever sentence says so.
 _ON_A_TRAY = re.compile(r"\b(?:trays?|roasting (?:tins?|pans?|dish)|baking (?:sheets?|tins?|dish)|sheet pans?)\b")
@@ -306,7 +307,7 @@ def _is_made_of(food: str, words: set[str], tables: Tables) -> bool:
 
 def _use_in(clause: str, heated: bool) -> Use | None:
     """How a clause uses what it names; None where it has no verb that tells."""
-    if _HEAT.search(clause):
+    if _HEAT.search(clause) or _HOT_VESSEL.search(clause):
         return "cooked"
     if _JOINS.search(clause):
         return "cooked" if heated else "raw"
