@@ -252,3 +252,14 @@ def test_stale_bread_is_not_cut_about(
     dinner = compose(lots_of(lines), wanting(people=1, protein_floor_g=8, seconds=60), toast, tables).dinners[0]
     [said] = [one for one in dinner.cautions if "(stale)" in one]
     assert said.endswith("(stale): stale does no harm; what is mouldy goes in the bin, all of it.")
+
+
+def test_a_mouldy_corner_is_told_of_where_the_cheese_is_kept(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """An inch around and below it is cut off hard cheese (US Department of Agriculture: recalled)."""
+    bowl = [one for one in patterns if one.id == "noodle-bowl"]
+    lines = ["rice noodles 400g", "firm tofu 300g", "spinach 200g", "soy sauce", "cheddar 200g, mouldy corner"]
+    dinner = compose(lots_of(lines), wanting(people=1, protein_floor_g=8, seconds=60), bowl, tables).dinners[0]
+    assert any(one.startswith("Cheddar (mouldy corner): cut off 2.5 cm") for one in dinner.cautions)

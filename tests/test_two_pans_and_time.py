@@ -120,3 +120,26 @@ def test_nothing_is_pushed_aside_and_no_fat_is_warmed_in_an_empty_vessel(cook: C
     )
     assert "g butter, salt and pepper, and bring to a simmer" in soup
     assert "Warm" not in soup
+
+
+def test_mince_under_mash_has_its_sign_and_the_bay_leaves_come_out_before_it_bakes(cook: Cook) -> None:
+    """Little liquid left is no sign of mince that is cooked through (Food Standards Agency: recalled)."""
+    fridge = ["beef mince 500g", "potatoes 1kg", "carrots 4", "butter", "cheddar 100g", "bay leaves"]
+    text = " ".join(cook(fridge, "topped-pie", 2).steps)
+    assert "Cook the beef mince until it steams all through and no pink is left" in text
+    assert re.search(r"Lift out the bay leaves; fill .* and bake", text)
+    assert text.count("bay leaves;") == 1
+
+
+def test_vegetables_that_give_water_leave_less_for_the_rice(cook: Cook) -> None:
+    """Recalled cookery."""
+    fridge = ["firm tofu 400g", "rice 1kg", "paprika", "parsley", "soy sauce"]
+    wet, dry = (" ".join(cook([*fridge, one], "skillet", 2).steps) for one in ("courgette 3", "carrots 4"))
+    assert "a little less than twice the volume" in wet
+    assert "a little less" not in dry
+
+
+def test_boiled_vegetables_are_not_served_bare(cook: Cook) -> None:
+    """Recalled cookery."""
+    text = " ".join(cook(["cod 300g", "rice 1kg", "carrots 4", "parsley"], "supper-plate", 2).steps)
+    assert "Turn the carrots in a few drops of oil" in text

@@ -11,6 +11,7 @@ from calmlarder.compose.solve import Plan, Use
 from calmlarder.intake.limit import limit_of
 from calmlarder.larder.freezing import freeze_today
 from calmlarder.larder.lot import Lot, is_last_day
+from calmlarder.larder.trimmed import MOULDY_CORNER, TRIM
 from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -48,6 +49,11 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
             name = name_said(thing.food, thing.lot.line, tables).capitalize()
             told.append(f"{name}: today is its last day, and {why}: {then}.")
     told.extend([_past(thing, tables) for thing in passed if (thing.lot.days_left or 0) < 0][:_MOST_TOLD])
+    told.extend(
+        f"{name_said(thing.food, thing.lot.line, tables).capitalize()} ({MOULDY_CORNER}): {TRIM}."
+        for thing in passed
+        if thing.lot.condition == MOULDY_CORNER
+    )
     rests = _rests(plan)
     for thing in (one for one in rests if is_last_day(one.lot)):
         name = name_said(thing.food, thing.lot.line, tables)

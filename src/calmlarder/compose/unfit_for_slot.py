@@ -11,6 +11,7 @@ OILS_FOR_THE_END = frozenset({"oil-sesame", "oil-walnut"})
 _WATER_POURED_AWAY = frozenset({"cassava"})
 # What is nibbled, or comes beside a roast and its potatoes, fills no plate by itself.
 NIBBLED = frozenset({"crackers", "crackers-gluten-free", "rice-cakes", "yorkshire-pudding"})
+_SUET = frozenset({"suet-beef", "suet-vegetable"})
 _SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 
 
@@ -39,11 +40,20 @@ def _burns(slot: Slot, thing: Offered) -> bool:
 
 
 def _out_of_place(slot: Slot, thing: Offered, sitting: Sitting) -> bool:
-    """Seeds that swell are no topping of a warm plate, rice cakes no base; salt and pepper are in the words."""
+    """Seeds that swell are no topping of a warm plate, rice cakes no base, suet is rendered or in a crust.
+
+    Salt and pepper are in the words.
+    """
     if sitting not in SALTED_SITTINGS:
         return False
     nibbled = sitting == "dinner" and slot.role == "base" and thing.food.id in NIBBLED
-    return nibbled or thing.food.id in IN_THE_WORDS or (slot.role == "topping" and thing.food.id in _SWELLING_SEEDS)
+    raw_suet = slot.role == "fat" and slot.method == "raw" and thing.food.id in _SUET
+    return (
+        nibbled
+        or raw_suet
+        or thing.food.id in IN_THE_WORDS
+        or (slot.role == "topping" and thing.food.id in _SWELLING_SEEDS)
+    )
 
 
 def _to_be_cooked(slot: Slot, thing: Offered) -> bool:

@@ -77,10 +77,14 @@ def foil_off(here: Sequence[Filling]) -> tuple[int, str]:
     return (_BROWNS_MINUTES, "take the foil off") if any(roasts_long_in_dice(one) for one in here) else (0, "")
 
 
-def splashed(on: Work, left: int, what: str) -> Work:
-    """The piece of work in which the water goes in, while the rest of its stage is on."""
+def splashed(on: Work, left: int, what: str, with_it: bool) -> Work:
+    """The piece of work in which the water goes in, while the rest of its stage is on.
+
+    `with_it` says that something joins at the same minute, and is told before.
+    """
     task = Task(f"{on.task.name} lid", 0, {}, before_end_of=(on.task.name, left))
-    return Work(task, on.stage, f"For the last {left} minute{'s' * (left != 1)} {what}.", what, (), on.vessel)
+    when = "Then" if with_it else f"For the last {left} minute{'s' * (left != 1)}"
+    return Work(task, on.stage, f"{when} {what}.", what, (), on.vessel)
 
 
 def under_a_lid(said: str, things: Sequence[Filling]) -> str:

@@ -4,10 +4,14 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
-from calmlarder.patterns.pattern import Pattern
+from calmlarder.kitchen.late import JUICY_FOODS
+from calmlarder.patterns.pattern import Pattern, Step
 
 _EACH = re.compile(r"\b(\d+) (ml|tbsp) of ((?:boiling |hot )?water) a person\b")
 _DRUNK = re.compile(r"\btwice the volume of the grain in boiling water\b")
+_LESS = "a little less than "
+# Of vegetables that give off much water half as much as grain makes it wet: common practice, no source.
+_GIVE_WATER, _SHARE = frozenset({*JUICY_FOODS, "chayote", "mooli", "turnip"}), 0.5
 _MOST_SPOONS = 6  # of more than so many nobody keeps count
 _ML_OF_A_SPOON = 15  # metric tablespoon
 _ML_OF_A_LITRE = 1000
@@ -25,8 +29,18 @@ def with_water(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pa
             return f"{amount / _ML_OF_A_LITRE:g} litres of {found[3]}"
         return f"{amount} {found[2]} of {found[3]}"
 
-    def drunk(words: str) -> str:
-        return words if drinks else _DRUNK.sub("a few spoons of boiling water", words)
+    def drunk(step: Step) -> str:
+        if not drinks:
+            return _DRUNK.sub("a few spoons of boiling water", step.words)
+        return _DRUNK.sub(rf"{_LESS}\g<0>", step.words) if _swims(step, pattern, fillings) else step.words
 
-    steps = tuple(step.with_words(_EACH.sub(for_all, drunk(step.words))) for step in pattern.steps)
+    steps = tuple(step.with_words(_EACH.sub(for_all, drunk(step))) for step in pattern.steps)
     return pattern.with_steps(steps)
+
+
+def _swims(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> bool:
+    """Whether what gives off water cooks with the grain of a step; tomatoes are reckoned in its water already."""
+    here = [one for one in fillings if one.slot in step.slots]
+    grain = sum(one.grams for one in here if pattern.slots[one.slot].role == "base")
+    juicy = sum(one.grams for one in here if one.food.id in _GIVE_WATER and one.food.state == "raw")
+    return juicy > grain * _SHARE and not any(one.food.kind == "tomato" for one in here)

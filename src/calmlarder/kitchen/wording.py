@@ -30,6 +30,7 @@ _FATS = frozenset({"oil", "butter"})
 
 _EGGS = r"(?:\d+ g |all \d+ g |\d+ |the )?eggs?(?: \(\d+ g\))?"  # as a sentence mentions them
 
+_WHOLE_SIGNS = ("steaming hot", "pink is left")  # their last word says other things, too: little liquid left
 _STIRRED_IN = frozenset({"herb", "spice", "paste"})
 _NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread", "grain"})
 
@@ -256,8 +257,9 @@ def egg_instead(said: str) -> str:
 def says_done(said: str, sign: str) -> bool:
     """Whether a sentence has the sign already: its last word, or the beginning of it (`flakes` for `flaking`)."""
     last = sign.split()[-1]
-    if sign.endswith("steaming hot"):
-        return "steaming hot" in said
+    for whole in _WHOLE_SIGNS:
+        if sign.endswith(whole):
+            return whole in said
     return re.search(rf"\b{last[:4]}" if len(last) > len("left") else rf"\b{last}\b", said) is not None
 
 

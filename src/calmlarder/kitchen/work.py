@@ -209,7 +209,9 @@ class _Kitchen:
         vessel = _vessel(step) if step.place in HEATED else ""
         work = Work(task, stage, told.said, _as_line(told.line), adds, vessel)
         later = list(joining(dish, progress, step, work, groups))
-        later = [*lid_off(later, wet_at, wet), splashed(work, wet_at, wet)] if wet_at else later
+        if wet_at:
+            with_it = any((one.task.before_end_of or ("", 0))[1] == wet_at for one in later)
+            later = [*lid_off(later, wet_at, wet), splashed(work, wet_at, wet, with_it)]
         if off:
             later.append(taken_off(work, off, [one for group in groups for one in group if dish.is_timed(one)]))
         progress.waiting -= {one.key for one in late}
@@ -287,7 +289,10 @@ class _Kitchen:
     def _lifted_before(self, said: str) -> str:
         """A sentence of a dish that is baked: bay leaves and the like come out of the pot first."""
         out = lifted_out([one for one in self.dish.fillings if one.key in self.progress.came_in])
-        return f"lift out the {and_list(out)}; {said[:1].lower()}{said[1:]}" if out else said
+        if not out:
+            return said
+        first = f"lift out the {and_list(out)}; {said[:1].lower()}{said[1:]}"
+        return sentence(first) if said[:1].isupper() else first
 
     def _warmed(self, step: Step, before: str | None) -> Work | None:
         """The work before it in its pan or pot, where fat warms: nothing else is done between the two."""
