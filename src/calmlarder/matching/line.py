@@ -5,6 +5,7 @@ from datetime import date
 from typing import Literal, NamedTuple
 
 from calmlarder.matching.amounts.amount_of_line import Amount, take_amount
+from calmlarder.matching.amounts.amounts_otherwise import amounts_otherwise
 from calmlarder.matching.amounts.half_kilos import half_kilos
 from calmlarder.matching.amounts.measures import MEASURE_WORDS
 from calmlarder.matching.amounts.shares import shares_plainly
@@ -181,7 +182,8 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = is_said_of_it(conditions_mended(in_pots(english), lexicon), lexicon)
-    rest = by_the_way(told_otherwise(done_with(pieces_gone(greens_told(rest, lexicon)))))
+    rest = told_otherwise(done_with(pieces_gone(greens_told(rest, lexicon))))
+    rest = by_the_way(amounts_otherwise(rest))
     rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))

@@ -38,7 +38,7 @@ _PLAINLY = (
     (LatePattern(r"\bthings? of (?=garlic\b)"), "bulb of "),
     (LatePattern(r"\b(small|large|big|medium|little)[ -]?ish\b"), r"\1"),
     # A big bowl is one that is served from: so much as two and a half that one eats from; common practice, no source.
-    (LatePattern(rf"\b{_SIZE} (?:mixing )?bowl(?:ful)?\b(?: full)?"), "2.5 bowls"),
+    (LatePattern(rf"\b{_SIZE} (?:mixing )?bowl(?:ful)?\b(?: full)?"), "2 1/2 bowls"),
     (LatePattern(r"\bmore (?:[a-z]+ )?than (?:we|i|you|anyone|anybody|he|she|they)\b[a-z' ]*"), "plenty"),
     # What is left is weighed: `about a quarter left, 500g`.
     (

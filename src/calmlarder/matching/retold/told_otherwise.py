@@ -1,17 +1,10 @@
-"""Amounts, vessels, contents and remarks that people put another way, as they are read: `3lb 6oz`, `a hand of 5`."""
+"""Contents, kinds and remarks that people put another way, as they are read: `plant milk (soya)`, `plate on top`."""
 
 import re
 
 from calmlarder.matching.dates.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
 
-_NUMBER = r"(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)"
-_SMALL_NUMBER = r"(?:half(?: an?)?|1/2|quarter|1/4|3/4|\d{1,2}|an?|one|two|three|four|five|six)"
-_OUNCES_TO_A_POUND = 16
-_POUNDS_AND_OUNCES = LatePattern(
-    r"(?<![\w./])(\d{1,2}) ?(?:lbs?|pounds?)(?:,| and)? ?(\d{1,2}) ?(?:ozs?|ounces?)\b",
-    needs=("lb", "pound"),
-)
 # Lentils that are a dish: told in a bowl or a portion, made, left, or somebody's.
 _DAL = LatePattern(
     r"(?<!chana )(?<!toor )(?<!tur )(?<!moong )(?<!mung )(?<!masoor )(?<!masur )(?<!musur )(?<!urad )(?<!red )"
@@ -22,15 +15,7 @@ _A_DISH = LatePattern(
     r"\b(?:portions?|servings?|helpings?|bowls?|bowlful|katori|ladles?|finish(?:ing|ed)?|eat(?:ing)?|reheat(?:ed)?)\b"
     r"|(?:[a-z]'s|\b(?:mum|mom|mam|nan|gran|aunt(?:y|ie)|neighbou?r|flatmate|housemate|roommate)s) (?:dal|daal|dahl)\b"
 )
-_END = r"(?=\s*(?:$|[,;.)!]| - ))"
 _PLAINLY = (
-    # `green bananas hand of 5` are five of them.
-    (LatePattern(rf"\b(?:hand|bunch|bag|net|string|plait) of ({_NUMBER})(?= ?(?:$|[,;()]))"), r"x \1"),
-    # `box 5 pcs left` are five of what was in it.
-    (
-        LatePattern(r"\b(?:box|tin|packet|pack|tub|bag|tray),? (\d{1,2}) ?(pcs?|pieces?|slices?)\b(?! (?:each|x))"),
-        r"\1 \2",
-    ),
     # `ham, sliced - tomek work`: whose it is and where it is eaten.
     (
         LatePattern(
@@ -40,66 +25,12 @@ _PLAINLY = (
         ),
         r" (\1's)",
     ),
-    # `loaf heel end`, `the heel end of`: the crust, and no whole loaf.
-    (LatePattern(r"\bloaf(?:,| -)? (?:the )?heel(?: end)?\b"), "heel"),
-    (LatePattern(r"\bheel end\b"), "heel"),
-    (LatePattern(r"\b(end|bit|drop|dregs|scraps|scrapings|remains|rest|bottom|half|quarter|third) of$"), r"\1"),
-    # How it is cut tells no amount: `rhubarb frozen in bits`.
-    (LatePattern(rf"(?<=[a-z]) in (?:little |small |big )?(?:bits|chunks|lumps|strips|batons|rings){_END}"), ""),
-    # A fist is a small head, a football a large one.
-    (LatePattern(r"\b(?:(?:the )?size of (?:a|my) fist|fist[ -]?sized?|tennis ball sized?)\b"), "small"),
-    (LatePattern(r"\b(?:the )?size of (?:a|my) (?:head|football|baby'?s head)\b"), "large"),
-    # `oat drink, like 2 coffees worth`: what goes into so many cups is a splash each.
-    (
-        LatePattern(
-            rf"\b(?:like |about |enough for )?({_SMALL_NUMBER}) (?:coffees?|teas|brews?|cuppas?|cups of tea)'? ?worth\b"
-        ),
-        r"\1 x 2 tbsp",
-    ),
-    (LatePattern(r"\benough (?:milk )?for (?:a|one|1) (?:coffee|brew|cuppa|cup of tea)\b"), "2 tbsp"),
-    # What stands in a jar on its last legs is nearly eaten; what grows so is wilted.
-    (
-        LatePattern(r"\b((?:jar|bottle|tub|tube|pot|carton|packet|tin)\b.*?),? on (?:its|their) last legs\b"),
-        r"\1 nearly gone",
-    ),
-    # `hummus 2 tubs, 1 beetroot 1 plain`
-    (
-        LatePattern(
-            r"^([a-z]+s?) 2 (tubs|pots|jars|packs|packets|bags)[ ,:(-]+(?:1|one) ([a-z]+)(?:,| and| &)? (?:1|one)"
-            r" (?:plain|ordinary|normal|original|regular)\b\)?"
-        ),
-        r"1 \2 \3 \1, 1 \2 \1",
-    ),
-    # `sardine tin x2 tomato tin x3`: two things that no comma parts.
-    (
-        LatePattern(
-            r"((?:tins?|cans?|jars?|bags?|bottles?|pa?c?kt?s?) ?x ?\d{1,2}) (?=[a-z]+(?: [a-z]+)?"
-            r" (?:tins?|cans?|jars?|bags?|bottles?|pa?c?kt?s?) ?x ?\d)"
-        ),
-        r"\1, ",
-    ),
-    # A vessel that once held another food: `soup, 2 takeaway packs`, `stew in an ice cream tub`.
-    (
-        LatePattern(
-            rf"(?<=[a-z)])((?:,| in| -)? (?:(?:an? |the |my |{_SMALL_NUMBER} ))?(?:old |empty |big |small |little )?)"
-            r"(?:take ?away|take ?out|marg(?= cups?\b)|margarine(?= cups?\b))"
-            r" (tubs?|box(?:es)?|pots?|containers?|packs?|cups?|tins?|trays?)\b"
-        ),
-        r"\1\2",
-    ),
-    (
-        LatePattern(
-            r"(?<=[a-z)])((?:,| -)? in (?:an? |the |my |our )?(?:old |empty |big |small |little )?)"
-            r"(?:ice ?cream|marg(?:arine)?|butter|yog(?:h)?urt|sweet|quality) (tub|box|pot|container|tin)\b"
-        ),
-        r"\1\2",
-    ),
     # `plant milk (soya)`, `dairy free yoghurt, coconut`: which plant it is of.
     (
         LatePattern(
             r"\b(?:plant(?:[ -]based)?|dairy[ -]free|non[ -]?dairy|vegan|alt(?:ernative)?)"
             r" (milk|yog(?:h)?urts?|yogs?|cream)"
-            r"(?:,? \(?| ?- ?)(soya?|oat|almond|coconut|rice|hemp|cashew|hazelnut|pea)\b\)?"
+            r"(?: \(| ?- ?| )(soya?|oat|almond|coconut|rice|hemp|cashew|hazelnut|pea)\b\)?"
         ),
         r"\2 \1",
     ),
@@ -108,24 +39,15 @@ _PLAINLY = (
         LatePattern(
             r"\b(soup|curry|pie|stew|cawl|casserole|lasagn[ea]|chilli|korma|biryani|burgers?|samosas?|past(?:y|ies)|broth"
             r"|balti|moussaka|fried rice|chow mein)(?:, | - |: | \()veg(?:etables?|etarian|gie)?\)?"
-            r"(?=\s*(?:$|[,;]| \d| half))"
+            r"(?=\s*(?:$|,? ?\d|,? half))"
         ),
         r"veg \1",
-    ),
-    # What is left of a whole dish is a part of the whole, and of no portion: `lasagne half left`.
-    (
-        LatePattern(
-            r"^((?:[a-z'-]+ ){0,4}(?:lasagn[ea]|pie|cake|quiche|crumble|tart|moussaka|pizza|trifle|cheesecake"
-            r"|gateau|flan|frittata)\b"
-            r"(?: [a-z]+){0,3}?),? (?:about |bout |around )?(?:a )?(half|third|quarter|1/2|1/3|1/4|2/3|3/4) left\b"
-        ),
-        r"\2 a \1",
     ),
     # What is on a cake is on it.
     (
         LatePattern(
             r"\b((?:cake|muffins|cupcakes|buns|gateau)\b[^,]*(?:,[^,]*)?)(?:,| with) (?:and )?"
-            r"(?:butter ?cream|icing|candles|jam and cream)(?= ?(?:$|[,;]))"
+            r"(?:butter ?cream|icing|candles)(?= ?(?:$|[,;]))"
         ),
         r"\1",
     ),
@@ -149,13 +71,9 @@ _PLAINLY = (
         ),
         r", from \1",
     ),
-    (
-        LatePattern(
-            r"\((?:the |my |our )?(?:lads|kids|boys|girls|childrens|children's|mens|men's|wains|weans)'?"
-            r" (?:tea|dinner|supper|lunch)[^()]*\)"
-        ),
-        "",
-    ),
+    # The tea of children is their dinner, in Britain.
+    (LatePattern(r"\b(kids|lads|boys|girls|family|children'?s|wains|weans)(') ?tea\b(?! bags?)"), r"\1\2 dinner"),
+    (LatePattern(r"\b(kids|lads|boys|girls|family|childrens|wains|weans) tea\b(?! bags?)"), r"\1 dinner"),
     (LatePattern(rf"\b({DAY}) bake\b"), r"baked \1"),
     # A tin or jar of which the rest is left was opened on the day that a bracket tells.
     (
@@ -166,14 +84,15 @@ _PLAINLY = (
     (
         LatePattern(
             r"(?<=[a-z\d])[,;(] ?(?:(?:all |the )*[a-z]+ (?:is |are |don )?(?:finish(?:ed)?|all gone|all eaten)"
-            r"|no [a-z]+ (?:left?|in it)),? ?(?:(?:only|just) (?:the )?(?:soup|sauce|gravy|stew|liquid|broth)"
+            r"|no [a-z]+ left?),? ?(?:(?:only|just) (?:the )?(?:soup|sauce|gravy|stew|liquid|broth)"
             r"(?: left)?)?\)?(?=$|[,;])"
         ),
         "",
     ),
     (LatePattern(r"\b(?:wey|that|wey dey|wey still) remain(?: small)?\b"), "leftover"),
-    # `butter soft`, `rock hard`: how soft, how hard.
-    (LatePattern(r"\b(?:butter|rock|bone|stone|brick|rubber) (?=(?:soft|hard|dry)\b)"), ""),
+    # `pear, butter soft`, `rock hard`: how soft, how hard; butter that is soft stays butter.
+    (LatePattern(r"\b(?:rock|bone|stone|brick|rubber) (?=(?:soft|hard|dry)\b)"), ""),
+    (LatePattern(r"^((?:pears?|avocados?|avos?|peach(?:es)?|plums?|mango(?:es)?)\b[^;]*), butter soft$"), r"\1, soft"),
     # Lids, water and stones belong to no list of foods.
     (
         LatePattern(
@@ -190,19 +109,19 @@ _PLAINLY = (
         "",
     ),
     (
-        LatePattern(r"[,(]? ?\bin (?:their|its|the) (?:skins?|jackets?|leaf|leaves|husks?|pods?|shells?)\b(?! of)\)?"),
+        LatePattern(r"[,(]? ?\bin (?:their|its|the) (?:skins?|leaf|leaves|husks?)\b(?! of)\)?"),
         "",
     ),
     (LatePattern(r"[,(]? ?\bfrom (?:a|the|my|our|last) (?:meal|recipe|veg|food|dinner)[ -](?:kit|box|bag)s?\b\)?"), ""),
     (LatePattern(r"[,(]? ?\bin (?:a|the|my) (?:jug|drawer|basin)(?: (?:with|w/?) (?:a|the) banana)?(?=$|[,;)])"), ""),
     (LatePattern(r"\b(?:cut (?:into )?)?curry size(?: pieces)?\b"), ""),
     (LatePattern(r"\bvac(?:uum)? pack (?=\d+ ?g\b)"), "vacuum packed "),
-    # `satsumas net, 5 left` are five, and no nets.
+    (LatePattern(r" on (?:the )?vines?\b"), ""),
+    (LatePattern(r"\bcrisp (?=apples?\b)"), ""),  # an apple crisp is a pudding
     (
-        LatePattern(r"(?<=[a-z])(?:,| -)? (?:net|bag|box|pack|packet|punnet|tray|carton|tub),? (\d{1,2}) (?=left\b)"),
-        r" \1 ",
+        LatePattern(r"\bchips (?:and|&|n|with) (curry sauce|gravy|cheese|mushy peas) left ?overs?\b"),
+        r"leftover chips, \1",
     ),
-    (LatePattern(r"\b(\d{1,2}|one|two|three) (?:lonely|lone|measly|solitary|odd) (?=[a-z]{3})"), r"\1 "),
     (LatePattern(r"\btoad in the hole\b"), "toad in hole"),  # nothing lies in it
     (LatePattern(r"(?<=[a-z]) [a-z]{3,}-ish(?: one)?\b"), ""),
     (LatePattern(r"\br/meals?\b"), "ready meal"),
@@ -220,8 +139,6 @@ _PLAINLY = (
     ),
     # `noodles 3 packets curry flavour`: the flavour is told of them.
     (LatePattern(r"^((?:instant )?noodles)\b(.*?),? ([a-z]+) flavou?r$"), r"instant noodles (\3 flavour)\2"),
-    (LatePattern(r"\bclay (?=pots?\b)"), ""),
-    (LatePattern(r"\bhorse ?shoes?\b"), "ring"),
     (LatePattern(r"\bpurple (?=(?:aubergines?|egg ?plants?|brinjals?|kathirikkai|begun|baingan)\b)"), ""),
     (LatePattern(r"(?<=[a-z] )ice (?=cubes\b)"), ""),
     (LatePattern(r"^crudites ?[:,-] ?"), ""),
@@ -233,16 +150,9 @@ _PLAINLY = (
         ),
         "",
     ),
-    # `courgettes, 3 lil ones`, `sweet potato, one, massive`: the size of what is counted.
-    (LatePattern(rf"\b({_NUMBER}) (?:lil|little|wee|titchy|tiddly|tiny|small)(?: ones?| uns)\b"), r"\1 small"),
-    (LatePattern(rf"\b({_NUMBER}) (?:big|large|huge|massive|whopping)(?: ones?| uns)\b"), r"\1 large"),
-    (LatePattern(rf"(?<=[,x ])({_NUMBER}), ?(?:massive|huge|enormous|giant|massive one|big one|large)$"), r"\1 large"),
-    (LatePattern(rf"(?<=[,x ])({_NUMBER}), ?(?:tiny|titchy|small|wee|little)(?: one)?$"), r"\1 small"),
-    (LatePattern(r", ?(?:just )?(?:a )?(?:little|tiny|wee)(?: bit)?(?: left)?$"), ", a little bit"),
     (LatePattern(r"\bplus (?=(?:tops|leaves|greens|stalks)\b)"), "with "),
     # A year tells of what keeps: `chutney 2023 & 2024`.
     (LatePattern(r"\b20[12]\d(?: ?(?:&|and|\+|,|/) ?20[12]\d)+\b"), ""),
-    (LatePattern(r"(?<=\d) balance\b|\bbalance (?=\d)"), " left "),
 )  # fmt: skip
 # What a mix is made of, behind a dash or in a bracket, is in it: `1kg mixed veg - corn carrot beans`.
 _MADE_UP_OF = LatePattern(
@@ -257,31 +167,14 @@ _PARTS_OF_MIXES = LatePattern(
     r"|apples?|oranges?|mango|kiwi|almonds|cashews|walnuts|hazelnuts|peanuts|raisins|pecans|brazils|rocket|chard"
     r"|red|green|yellow|orange|sunflower|pumpkin|sesame|flax|seeds)(?:[ ,&+/]|and|n)*){2,}"
 )
-# Milk by the colour of its top, in Britain: whole is blue, semi-skimmed green, skimmed red (common practice).
-_MILK = LatePattern(r"\b(?:milk|dud+h|doodh)\b")
-_TOPS = LatePattern(
-    r"(?<![\w.])(\d(?:\.\d)? ?(?:pints?|pt|pts|litres?|l|ltr)),? (blue|green|red)(?: tops?)?(?=\s*(?:$|[,+&;]|and\b))"
-)
-_KINDS_OF_MILK = {"blue": "whole milk", "green": "semi skimmed milk", "red": "skimmed milk"}
-# What is wrapped in leaves is counted so, and is in no wrap.
-_IN_LEAVES = LatePattern(r"\b(?:moi ?moi|moin ?moin|kenkey|banku|abacha|eko|agidi|tamales?|zongzi|ofada)\b")
-_WRAPS = LatePattern(r"(?<=\d )wraps?\b")
 
 
 def told_otherwise(text: str) -> str:
     """A plain line with such phrases put plainly; all others stay as they are."""
-    text = _POUNDS_AND_OUNCES.sub(_in_ounces, text)
     for shape, plainly in _PLAINLY:
         text = shape.sub(plainly, text)
-    if _MILK.search(text) and _TOPS.search(text):
-        text = _MILK.sub("", _TOPS.sub(lambda found: f"{found[1]} {_KINDS_OF_MILK[found[2]]}", text), count=1)
     text = _DAL.sub("dhal curry", text, count=1) if _DAL.search(text) and _A_DISH.search(text) else text
-    text = _MADE_UP_OF.sub(_without_parts, text)
-    return _WRAPS.sub("pieces", text) if _IN_LEAVES.search(text) else text
-
-
-def _in_ounces(found: re.Match[str]) -> str:
-    return f"{int(found[1]) * _OUNCES_TO_A_POUND + int(found[2])} oz"
+    return _MADE_UP_OF.sub(_without_parts, text)
 
 
 def _without_parts(found: re.Match[str]) -> str:
