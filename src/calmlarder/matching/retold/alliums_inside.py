@@ -19,7 +19,7 @@ _SAYS = (
 )
 _ALLIUMS = r"(onions?|garlic|shallots?)(?: ?(?:and|&|\+|n|/|or|,) ?(onions?|garlic|shallots?))?"
 _FORM = r"(?: (?:cloves?|bits?|pieces?|chunks?|powder|pwdr|pdr|flakes|slices|granules))?"
-_IN_IT = r"(?:(?:is |are )?inside|in it|in them|in these|in this(?: one)?|in that|through it|on it|in)"
+_IN_IT = r"(?:(?:is |are )?inside|in it|in them|in these|in this(?: one)?|in that|in there|through it|on it|in)"
 _ENDS = r"(?=\s*(?:$|[,;.!(]))"
 _TOLD = LatePattern(
     rf"[,;:-]* ?\b(?:{_SAYS} )?(?:{_HOW_IT_IS} )*\b{_ALLIUMS}{_FORM} {_IN_IT}\b{_ENDS}"
@@ -32,6 +32,7 @@ _TASTES_OF_IT = LatePattern(
     r"[ ,;(-]+(?:the |very |quite |really |a bit |bit |too )*(garlick?|onion)y"
     r"(?: (?:one|ones|kind|sort|stuff|type))?\b\)?(?=\s*$)"
 )
+_DENIED = LatePattern(r"\b(?:no|not any|without|minus|zero) ?$")
 _OTHER_WORD = LatePattern(r"\b([^\W\d_]{3,}) (?=(?:inside|in it|in them)\b)")
 # Garlic that stands in its own oil makes no other food of it, but a home-made one.
 _ITS_OWN_OIL = LatePattern(r"\b(?:garlic|onion|shallot)[ -](?:infused )?(?:olive )?oil\b")
@@ -44,6 +45,8 @@ def alliums_inside(text: str, lexicon: Lexicon) -> str:
         return text
     text = _TASTES_OF_IT.sub(lambda found: f" with {found[1].removesuffix('k')}", text)
     found = _TOLD.search(text)
+    if found and _DENIED.search(text[: found.start()]):
+        return text
     return f"{text[: found.start()]}{_beside(found)}{text[found.end() :]}" if found and found.start() else text
 
 
