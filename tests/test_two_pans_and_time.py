@@ -143,3 +143,11 @@ def test_boiled_vegetables_are_not_served_bare(cook: Cook) -> None:
     """Recalled cookery."""
     text = " ".join(cook(["cod 300g", "rice 1kg", "carrots 4", "parsley"], "supper-plate", 2).steps)
     assert "Turn the carrots in a few drops of oil" in text
+
+
+def test_grain_goes_in_with_the_water_that_is_reckoned_by_it(cook: Cook) -> None:
+    """Recalled cookery."""
+    fridge = ["paneer 300g", "rice 5kg", "murungakkai 3", "curry leaves", "coconut half, grated", "mustard seeds"]
+    text = " ".join(cook(fridge, "pilau", 2).steps)
+    assert re.search(r"Add \d+ g dry white rice", text)
+    assert not re.search(r"last \d+ minutes add [^.]*rice", text)

@@ -31,6 +31,7 @@ _COOKED_BEFORE = frozenset({*ALREADY_COOKED, *CANNED_STATES})
 _SOFT_PULSES = frozenset({"pulse", "soya"})  # cooked as they are sold: made hot, not browned
 _SPRINKLED = frozenset({"aromatic", "spice"})  # fish falls apart where it is stirred
 _TOGETHER = 1  # things whose minutes differ by no more go in together
+_WATER_FOR_IT = 4  # so much longer grain cooks sooner than its water waits for it: ours
 _SIMMERS = re.compile(r"\b(?:simmer|braise)\b")
 _THIN = re.compile(r"\bsoup\b", re.IGNORECASE)  # no hollows stay in it
 _FALLS_MINUTES = 3  # until raw greens and the like have fallen and make room: common practice, no source
@@ -49,7 +50,8 @@ def groups_of(dish: Dish, step: Step, new: Sequence[Filling], cooked: Sequence[F
     timed = sorted((one for one in timed if one not in eggs), key=lambda one: -minutes_in(dish, one))
     groups: list[list[Filling]] = []
     for one in timed:
-        if groups and minutes_in(dish, groups[-1][0]) - minutes_in(dish, one) <= _TOGETHER:
+        apart = _WATER_FOR_IT if "volume of the grain" in step.words and dish.role(one) == "base" else _TOGETHER
+        if groups and minutes_in(dish, groups[-1][0]) - minutes_in(dish, one) <= apart:
             groups[-1].append(one)
         else:
             groups.append([one])

@@ -50,7 +50,8 @@ def splash(dish: Dish, step: Step, here: Sequence[Filling], minutes: int, said: 
     called = "pot" if re.search(r"\bpot\b", said) and not re.search(r"\bpans?\b", said) else step.place
     lid, place = ("the lids on", f"{called}s") if several else ("the lid on", called)
     browns = re.search(r"\b(?:golden|browned)\b", step.words) or any(one.food.kind in _BROWN_WELL for one in hard)
-    browns = browns and not any(0 < one.minutes < left for one in here if dish.is_timed(one))  # those would stew
+    joined = [one for one in here if dish.is_timed(one) and 0 < one.minutes <= left]
+    browns = browns and not any(one.minutes < left or one.food.kind == "leaf" for one in joined)  # those would stew
     off = f", and take {'them' if several else 'it'} off once they are soft, so that they brown" if browns else ""
     lidded = f"put {lid}{off}" if off else f"and put {lid}"
     return left, f"{first}add a splash of water to the {place}, {lidded}"
