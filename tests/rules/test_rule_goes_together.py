@@ -4,7 +4,14 @@ from collections.abc import Callable
 
 from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.rules.goes_together import FewProteins, FishByItself, NotBeside, OnlyBeside, SourWithNuts
+from calmlarder.compose.rules.goes_together import (
+    FewProteins,
+    FishByItself,
+    NoSaltOnSalt,
+    NotBeside,
+    OnlyBeside,
+    SourWithNuts,
+)
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -44,6 +51,32 @@ def test_fish_shares_no_plate_with_tofu(pan: Callable[..., Tiny]) -> None:
     assert pan().holds(FishByItself(), {"salmon": 150, "egg": 55})
     assert pan().holds(FishByItself(), {"tofu-firm": 80, "egg": 55})
     assert not pan().holds(FishByItself(), {"salmon": 150, "tofu-firm": 80})
+
+
+def test_tinned_fish_shares_no_plate_with_prawns_nor_anchovies_with_smoked_fish(
+    fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]
+) -> None:
+    """Recalled cookery: one fish a plate, and what is smoked is salt enough; on fresh hake anchovies are at home.
+
+    raw prawns 180g
+    tinned tuna x2
+    smoked haddock 300g
+    hake 300g
+    anchovies
+    """
+    dish = PAN.model_dump()
+    fish = slot("protein", ["shellfish", "fish"], "stir-fry", [1, 2], [0.2, 1.0, 2.0])
+    anchovies = slot("topping", ["condiment", "fish"], "raw", [0, 1], [0.0, 1.0, 2.0])
+    dish |= {
+        "slots": dish["slots"] | {"protein": fish, "salty": anchovies},
+        "steps": [*dish["steps"], "plate: Lay {salty} on top."],
+    }
+    (problem,) = pattern_problems(fridge, wanting(people=1), [Pattern.model_validate(dish)], tables)
+    pan = Tiny(problem)
+    assert not pan.holds(FishByItself(), {"prawns": 90, "tuna-canned": 90})
+    assert pan.holds(FishByItself(), {"prawns": 90, "fish-white": 150})
+    assert not pan.holds(NoSaltOnSalt(), {"haddock-smoked": 150, "anchovies": 10})
+    assert pan.holds(NoSaltOnSalt(), {"fish-white": 150, "anchovies": 10})
 
 
 def test_red_or_minced_meat_shares_no_pot_with_prawns(

@@ -40,13 +40,13 @@ def _burns(slot: Slot, thing: Offered) -> bool:
 
 
 def _out_of_place(slot: Slot, thing: Offered, sitting: Sitting) -> bool:
-    """Seeds that swell are no topping of a warm plate, rice cakes no base, suet is rendered or in a crust.
+    """Seeds that swell are no topping of a warm plate, rice cakes no base but where a place names them.
 
-    Salt and pepper are in the words.
+    Suet is rendered or in a crust, salt and pepper are in the words.
     """
     if sitting not in SALTED_SITTINGS:
         return False
-    nibbled = sitting == "dinner" and slot.role == "base" and thing.food.id in NIBBLED
+    nibbled = sitting == "dinner" and slot.role == "base" and thing.food.id in NIBBLED - {*slot.foods}
     raw_suet = slot.role == "fat" and slot.method == "raw" and thing.food.id in _SUET
     return (
         nibbled

@@ -9,6 +9,7 @@ from calmlarder.compose.rules.goes_together import (
     EggsByThemselves,
     FewProteins,
     FishByItself,
+    NoSaltOnSalt,
     NotBeside,
     OnlyBeside,
     SourWithNuts,
@@ -28,5 +29,5 @@ from calmlarder.compose.rules.slots import Slots
 RULES: tuple[Rule, ...] = (
     Amounts(), Slots(), Holding(), OwnFat(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(),
     LysineFloor(), SourWithNuts(), SweetBesideNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(),
-    NotBeside(), OnlyBeside(), FewProteins(), Asked(), DoseWeighed(), NotAgain(),
+    NoSaltOnSalt(), NotBeside(), OnlyBeside(), FewProteins(), Asked(), DoseWeighed(), NotAgain(),
 )  # fmt: skip

@@ -14,6 +14,11 @@ MOST_PROTEINS = 2  # on one plate: common practice, no source
 _NOT_WITH_FISH = frozenset({"meat", "poultry", "tofu", "tempeh", "seitan", "soya"})
 _WITHOUT_CHEESE = frozenset({"fish", "shellfish"})  # what is hot takes none that is cold
 _SALTS_FISH = CURED - {"ham", "salami"}  # a slice of cold ham is a second main thing
+# What was salted or smoked, and what would salt it once more: common practice, no source.
+_SALTED_FISH = frozenset({
+    "haddock-smoked", "salmon-smoked", "mackerel-smoked", "salt-cod", "salt-cod-soaked", "fish-dried", "herring-pickled",
+})  # fmt: skip
+_SALTY_FISH = frozenset({"anchovies"})
 _MINCED = frozenset({"chicken-mince", "turkey-mince"})
 
 
@@ -69,7 +74,7 @@ class SweetSpiceBesideAnother:
 
 
 class FishByItself:
-    """Fish shares no plate with meat, poultry or tofu, shellfish none with red or minced meat, tinned none with fresh.
+    """Fish shares no plate with meat, poultry or tofu, shellfish none with red or minced meat, tinned fish none with fresh fish or seafood.
 
     Bacon and the like season fish, and ham prawns as well; dried shrimps season anything.
     """
@@ -87,7 +92,18 @@ class FishByItself:
         tinned = [number for number, food in there if food.kind == "fish" and food.state in CANNED_STATES]
         _apart(draft, tinned, [number for number in fish if number not in tinned])
         shellfish = [number for number, food in there if food.kind == "shellfish" and food.state != "dried"]
+        _apart(draft, tinned, [n for n in shellfish if problem.options[n].offered.food.state not in CANNED_STATES])
         _apart(draft, shellfish, [number for number, food in there if _is_red_or_minced(food)])
+
+
+class NoSaltOnSalt:
+    """Fish that is smoked or salted takes no anchovies on top."""
+
+    def post(self, draft: DishVariables) -> None:
+        """Either the one or the other."""
+        foods = [(number, option.offered.food.id) for number, option in enumerate(draft.problem.options)]
+        salted = [number for number, food in foods if food in _SALTED_FISH]
+        _apart(draft, salted, [number for number, food in foods if food in _SALTY_FISH])
 
 
 class NotBeside:
@@ -163,7 +179,10 @@ class EggsByThemselves:
 
 
 class FewProteins:
-    """At most two protein things on a plate at dinner, or as many as the dish is made of."""
+    """At most two protein things on a plate at dinner, or as many as the dish is made of.
+
+    Bacon and the like season beside eggs and cheese.
+    """
 
     def post(self, draft: DishVariables) -> None:
         """Count the things, not the packs."""
@@ -174,7 +193,7 @@ class FewProteins:
         names = {name for name, _ in slots}
         things: dict[str, list[int]] = {}
         for number, option in enumerate(problem.options):
-            if option.slot in names:
+            if option.slot in names and option.offered.food.id not in CURED:
                 things.setdefault(protein_thing(option.offered.food), []).append(number)
         most = max(MOST_PROTEINS, sum(slot.items[0] for _, slot in slots))
         if len(things) <= most:

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from calmlarder.compose.problem import CURED, Option, PatternProblem
 from calmlarder.compose.taste import SEASONED_SITTINGS
+from calmlarder.compose.unfit_for_slot import NIBBLED
 from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import (
     BREAD_FOR_A_BASE,
@@ -197,7 +198,12 @@ class FilledBase:
         if problem.wanted.sitting != "dinner" or not problem.has_base or must:
             return []
         bare = draft.model.new_bool_var("")
-        there = [draft.used[number] for name in bases for number, _ in problem.in_slot(name)]
+        there = [
+            draft.used[number]
+            for name in bases
+            for number, option in problem.in_slot(name)
+            if option.offered.food.id not in NIBBLED
+        ]
         draft.model.add(bare + sum(there) >= draft.active)
         return [(-NO_BASE * POINT, bare)]
 
