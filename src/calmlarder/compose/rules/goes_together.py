@@ -16,7 +16,8 @@ _WITHOUT_CHEESE = frozenset({"fish", "shellfish"})  # what is hot takes none tha
 _SALTS_FISH = CURED - {"ham", "salami"}  # a slice of cold ham is a second main thing
 # What was salted or smoked, and what would salt it once more: common practice, no source.
 _SALTED_FISH = frozenset({
-    "haddock-smoked", "salmon-smoked", "mackerel-smoked", "salt-cod", "salt-cod-soaked", "fish-dried", "herring-pickled",
+    "haddock-smoked", "salmon-smoked", "mackerel-smoked", "salt-cod", "salt-cod-soaked", "fish-dried",
+    "herring-pickled",
 })  # fmt: skip
 _SALTY_FISH = frozenset({"anchovies"})
 _MINCED = frozenset({"chicken-mince", "turkey-mince"})
@@ -74,7 +75,9 @@ class SweetSpiceBesideAnother:
 
 
 class FishByItself:
-    """Fish shares no plate with meat, poultry or tofu, shellfish none with red or minced meat, tinned fish none with fresh fish or seafood.
+    """Fish shares no plate with meat, poultry or tofu, shellfish none with red or minced meat.
+
+    Tinned fish shares none with fresh fish or seafood.
 
     Bacon and the like season fish, and ham prawns as well; dried shrimps season anything.
     """
