@@ -75,6 +75,41 @@ def test_two_thighs_each_and_none_is_left_over(cook: Cook) -> None:
     assert next(use.grams for use in dinner.uses if use.food == "chicken-thigh") in {200, 400}
 
 
+@pytest.mark.parametrize(
+    ("lines", "dish", "with_it", "without"),
+    [
+        # Nothing that fills is at home: a salad with what is ready, a pan with its cheese. Recalled cookery.
+        (["smoked mackerel 200g", "feta 200g", "lettuce 150g", "red pepper", "fennel", "lemon", "mustard"],
+         "salad-plate", {"mackerel-smoked", "lettuce"}, set()),
+        (["lamb mince 300g", "aubergine", "feta 200g", "mint", "parsley", "tomato puree", "labneh"],
+         "pan-supper", {"lamb-mince", "aubergine", "feta"}, set()),
+        # Maize of the Punjab is stirred to a mash, never drained; recalled cookery.
+        (["paneer 250g", "spinach 400g", "polenta 500g", "fresh ginger", "green chilli", "coriander", "ghee"],
+         "maize-and-greens", {"paneer", "spinach"}, set()),
+        # Mussels on their day come before eggs, and steam with nothing in the pot; recalled cookery.
+        (["mussels 1kg, use by today", "potatoes 1kg", "watercress", "eggs x6", "white wine 300ml"],
+         "steamed-shellfish", {"mussels", "watercress"}, set()),
+        # Two lines of eggs are one omelette; recalled cookery.
+        (["eggs x3", "2 eggs, use by tomorrow", "spinach 200g", "courgette", "edam 100g", "butter"],
+         "roots-frittata", {"egg", "spinach"}, set()),
+        # Bacon on its last day goes into the frittata, cheese or no cheese; recalled cookery.
+        (["eggs x4", "bacon 150g, use by tomorrow", "parsnip, use by tomorrow", "cabbage", "cheddar 100g", "butter"],
+         "roots-frittata", {"bacon", "cheddar"}, set()),
+        # Fish with potatoes is no soup; cream goes into the juices of the pan. Recalled cookery.
+        (["cod 300g, use by today", "potatoes 1kg", "carrots x3", "spinach 200g", "parsley", "butter"],
+         None, {"cod", "potato"}, {"vegetable-soup"}),
+    ],
+)  # fmt: skip
+def test_what_a_cook_makes_of_a_fridge(
+    cook: Cook, lines: list[str], dish: str | None, with_it: set[str], without: set[str]
+) -> None:
+    dinner = cook(lines)
+    assert dinner is not None
+    assert dish in (None, dinner.pattern)
+    assert with_it <= foods(dinner)
+    assert dinner.pattern not in without
+
+
 CHOWDER = ["potatoes 1kg", "smoked tofu 400g", "carrots x4", "soya drink (from soya protein) 1 litre"]
 
 
