@@ -75,6 +75,16 @@ def test_two_thighs_each_and_none_is_left_over(cook: Cook) -> None:
     assert next(use.grams for use in dinner.uses if use.food == "chicken-thigh") in {200, 400}
 
 
+def test_two_sorts_of_fish_on_one_row_are_told_as_fish(cook: Cook) -> None:
+    """A hake and a rohu are no haddock; recalled cookery."""
+    lines = ["hake 150g, use by today", "rui fish 150g, use by today", "cooked rice 600g, made today", "aubergine",
+             "spinach 200g", "turmeric", "fresh ginger", "coriander"]  # fmt: skip
+    dinner = cook(lines)
+    assert dinner is not None
+    assert "fish" in dinner.title
+    assert "haddock" not in dinner.title
+
+
 @pytest.mark.parametrize(
     ("lines", "dish", "with_it", "without"),
     [

@@ -4,9 +4,14 @@ from collections.abc import Callable
 
 import pytest
 
+from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.eats import Eats
+from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules.differs import Differs
-from tiny import Tiny
+from calmlarder.larder.lot import Lot
+from calmlarder.patterns.pattern import Pattern
+from calmlarder.tables.book import Tables
+from tiny import PAN, Tiny, slot
 
 EARLIER = Differs([Eats("tofu", "rice", frozenset({"carrot"}))])
 
@@ -36,3 +41,21 @@ def test_another_protein_another_base_or_half_of_the_vegetables(
     """
     taken = {"tofu-firm": 80, "rice-white-cooked": 160, "carrot": 80, **other}
     assert pan().holds(EARLIER, {food: grams for food, grams in taken.items() if grams}) is holds
+
+
+def test_toast_beside_the_same_tofu_is_no_other_dinner(
+    fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]
+) -> None:
+    """Rice noodles are; recalled cookery.
+
+    firm tofu 280g
+    gluten-free bread
+    dry rice noodles 250g
+    carrots 300g
+    """
+    dish = PAN.model_dump()
+    bread = slot("base", ["bread"], "raw", [0, 1], [0.0, 1.0, 2.0])
+    dish |= {"slots": dish["slots"] | {"bread": bread}, "steps": [*dish["steps"], "plate: Eat with {bread}{if:bread}."]}
+    (problem,) = pattern_problems(fridge, wanting(people=1), [Pattern.model_validate(dish)], tables)
+    assert not Tiny(problem).holds(EARLIER, {"tofu-firm": 80, "carrot": 80, "bread-gluten-free": 35})
+    assert Tiny(problem).holds(EARLIER, {"tofu-firm": 80, "carrot": 80, "rice-noodles-dry": 60})

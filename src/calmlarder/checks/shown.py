@@ -88,10 +88,10 @@ def is_all_poorly(lot: Lot) -> bool:
 
 
 def _called(read: Read) -> Iterator[str]:
-    """A food goes by its name in the tables, or by another of its names that stands in the cook's own line."""
+    """A food goes by its name in the tables, by its kind, or by another of its names that is in the cook's own line."""
     for use in read.dinner["uses"]:
         food, name = use["food"], use["name"]
-        if food in read.boxes or name == read.foods[food]["name"]:
+        if food in read.boxes or name in {read.foods[food]["name"], read.foods[food]["kind"]}:
             continue
         named = rows(read.folders, "names.csv", ("name", "food"), {name})
         known = any(food == row["food"] for row in named.values())

@@ -24,6 +24,7 @@ _VESSEL = re.compile(
 )  # `tuna tin` is what it came in, and soaking what is done with it
 _FILLET = " fillet"  # no word for a fish that is whole
 _OIL = "oil"
+_FISH = "fish"
 _THIN = "vermicelli"  # of rice noodles told apart, since they are soaked and not boiled
 
 
@@ -49,6 +50,8 @@ def _called(food: Food, lines: Iterable[str], tables: Tables) -> Food:
     if food.kind not in _SORTS and food.id not in _SORTED_FOODS and not _is_group(food):
         return food
     names = {_name_in(food, line, tables) for line in lines}
+    if len(names) > 1 and food.kind == _FISH and _is_group(food):
+        return food.model_copy(update={"name": _FISH})  # a rohu and a hilsa are no haddock
     name = names.pop()
     if food.id == "rice-noodles-dry" and _THIN not in (name or ""):
         return food

@@ -6,12 +6,14 @@ from typing import Any
 from calmlarder.compose.eats import Eats, base_thing, protein_thing, role_of
 from calmlarder.compose.variables import DishVariables
 
+_BESIDE = frozenset({"bread", "crisp"})  # places of recipes/shared/slots.toml
+
 
 class Differs:
     """From each earlier dinner: another main protein, or another base, or half of its vegetables by weight are new.
 
     Another means that there is one, and the main one of the earlier dinner is not in this one: the same salmon without
-    its potatoes is no other dinner.
+    its potatoes is no other dinner, nor is it with toast beside it.
     """
 
     def __init__(self, earlier: Sequence[Eats]) -> None:
@@ -29,7 +31,7 @@ class Differs:
 
     def _without(self, draft: DishVariables, same: list[int], role: str, way: Any) -> None:
         """None of these, and at least one of the role."""
-        draft.model.add(sum(draft.used[n] for n in _of(draft, role)) >= way)
+        draft.model.add(sum(draft.used[n] for n in _of(draft, role) if not _is_beside(draft, n)) >= way)
         for number in same:
             draft.model.add(draft.used[number] + way <= 1)
 
@@ -47,6 +49,12 @@ class Differs:
 
 def _of(draft: DishVariables, role: str) -> list[int]:
     return [n for n, option in enumerate(draft.problem.options) if role_of(draft.problem, option) == role]
+
+
+def _is_beside(draft: DishVariables, number: int) -> bool:
+    """Whether it stands where a dish may have a slice beside it, and is whole without."""
+    pattern, slot = draft.problem.pattern, draft.problem.options[number].slot
+    return slot in _BESIDE and not any(slot in group for group in pattern.one_of)
 
 
 def _protein(draft: DishVariables, number: int) -> str:

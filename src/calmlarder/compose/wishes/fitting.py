@@ -188,7 +188,10 @@ class CookedBase:
 
 
 class FilledBase:
-    """A dish that may go without a base costs where it does, and rice, potatoes, noodles, pasta or a grain is there."""
+    """A dish that may go without a base costs where it does, and rice, potatoes, noodles, pasta or a grain is there.
+
+    What is nibbled is no base, nor is toast beside a dish that waits until nothing better fits.
+    """
 
     def terms(self, draft: DishVariables) -> list[Term]:
         """One cost a dish."""
@@ -203,6 +206,7 @@ class FilledBase:
             for name in bases
             for number, option in problem.in_slot(name)
             if option.offered.food.id not in NIBBLED
+            if option.offered.food.kind != "bread" or not problem.pattern.second_choice
         ]
         draft.model.add(bare + sum(there) >= draft.active)
         return [(-NO_BASE * POINT, bare)]
