@@ -220,4 +220,5 @@ def test_a_sentence_that_tells_what_one_needs_is_a_list(told: str) -> None:
     assert (recipe.title, recipe.serves, recipe.ingredients) == ("Plum crumble", 4, foods)
     assert recipe.steps[-1] == "Put the plums in a dish, top and bake for 40 minutes. Feeds 4."
     page = "".join(f"<p>{line}</p>" for line in text.split("\n\n"))
-    assert read_recipe(f"<html><body>{page}</body></html>").ingredients == foods
+    again = read_recipe(f"<html><body>{page}<p>back to the notebook next: parkin</p></body></html>")
+    assert (again.ingredients, again.steps[-1]) == (foods, recipe.steps[-1])

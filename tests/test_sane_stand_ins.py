@@ -244,3 +244,15 @@ def test_anchovies_are_pounded_still(adapt: Adapt) -> None:
         steps="1. Pound the anchovies with the garlic and whisk in the oil.\n2. Toss with the leaves.",
     )  # fmt: skip
     assert "Pound the anchovies with the garlic-infused oil" in found["recipe"]
+
+
+def test_a_bulb_that_roasts_in_a_parcel_is_no_oil_in_a_parcel(adapt: Adapt) -> None:
+    found = adapt(
+        "Carrot dip", "300 g carrots", "1 bulb garlic, top sliced off", "4 tbsp olive oil",
+        "1 tbsp honey, plus a drizzle to serve",
+        steps="1. Toss the carrots with the oil. Drizzle the garlic with a little oil, wrap in foil and tuck in the "
+        "corner. Roast for 40 minutes.\n2. Blend the carrots with the honey. Squeeze in the garlic from its skins.",
+    )  # fmt: skip
+    assert "foil" not in found["recipe"]
+    assert "garlic-infused oil" in found["recipe"].split("Method")[1]
+    assert "maple syrup, plus a drizzle to serve" in _lines(found)

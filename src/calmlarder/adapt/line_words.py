@@ -66,7 +66,9 @@ _USES = (
 _FOR_WHAT = re.compile(rf",? \b({_USES})$", re.IGNORECASE)
 # `plus more to drizzle`, `+ extra to serve`: the rest is beside the amount.
 _AND_MORE = re.compile(
-    rf",? ?((?:plus|\+|and) (?:a (?:little|bit|touch) )?(?:more|extra)(?: {_USES}|,? (?:to|for) (?:the )?[a-z]+)?)$",
+    rf",? ?((?:plus|\+|and) (?:(?:a (?:little|bit|touch) )?(?:more|extra)"
+    rf"|(?:a|some) (?:(?:little|final) )?(?:drizzle|splash|knob|handful|dusting|spoonful|squeeze)(?= (?:to|for)\b))"
+    rf"(?: {_USES}|,? (?:to|for) (?:the )?[a-z]+)?)$",
     re.IGNORECASE,
 )
 _WITH_ITS_LIQUID = re.compile(r"\b(?:undrained|not drained|with (?:their|its|the) (?:liquid|juices?|liquor))\b", re.I)

@@ -41,6 +41,12 @@ _ELSE = (
 )
 _BEGINS = r"(?:(?<=[.;!?] )|(?<=^)|(?<=^\d[.)] )|(?<=^\d\d[.)] ))(?:(?:first|meanwhile),? )?"
 _ALONE = re.compile(rf"{_BEGINS}{_AT_WORK} {_OIL}{_TAIL}[.;!](?: +|$)", re.IGNORECASE)
+# A bulb that roasts in a parcel of its own: `Drizzle the garlic with a little oil, wrap in foil and tuck it in.`
+_IN_A_PARCEL = re.compile(
+    rf"{_BEGINS}(?:drizzle|rub|brush|sprinkle|moisten|coat|toss|wrap|put|place|sit|roast|season) {_OIL}"
+    r"(?=[^.;]*\b(?:foil|parcel|parchment)\b)[^.;]*[.;](?: +|$)",
+    re.IGNORECASE,
+)
 _BEHIND_ANOTHER = re.compile(
     rf"(?:, (?:and )?(?:then )?|,? and (?:then )?|,? then ){_AT_WORK} {_OIL}{_TAIL}(?=[.;,])", re.IGNORECASE
 )
@@ -70,7 +76,7 @@ def without_work_on_cloves(steps: Sequence[str]) -> list[str]:
 
 def _without_it(step: str, behind: str) -> str:
     step = _COLOURS.sub("", step)
-    for what in (_ALONE, _BEHIND_ANOTHER, _FIRST_OF_SEVERAL, _LAST_OF_SEVERAL):
+    for what in (_ALONE, _IN_A_PARCEL, _BEHIND_ANOTHER, _FIRST_OF_SEVERAL, _LAST_OF_SEVERAL):
         found = what.search(step)
         if found is None or _NAMED not in f"{step[found.end() :]} {behind}".casefold():
             continue

@@ -129,7 +129,7 @@ def _of_page(page: str) -> Recipe:
     if found is not None:
         return _fed(with_page_headings(recipe_of(with_address(found, address_of(page))), page), page)
     told = guessed_object(page)
-    if told is None and (listed := told_as_lists("\n\n".join(one.text for one in blocks_of(page)))) is not None:
+    if told is None and (listed := told_as_lists("\n\n".join(_of_the_dish(page)))) is not None:
         return recipe_in_words(listed).model_copy(update={"guessed": True})
     if told is None:
         _refuse(blocks, "the page holds no recipe that it marks as one, and no list that reads like ingredients")
@@ -139,6 +139,12 @@ def _of_page(page: str) -> Recipe:
         marked.pop(key, None)
     whole = {**told, **marked, "recipeIngredient": told["recipeIngredient"]}
     return _fed(recipe_of(with_address(whole, address_of(page))).model_copy(update={"guessed": True}), page)
+
+
+def _of_the_dish(page: str) -> list[str]:
+    """The lines of a page but for ways elsewhere and what else stands round a recipe."""
+    texts = [one.text for one in blocks_of(page)]
+    return [text for text in texts if not (is_over(text) or _ROUND_IT.fullmatch(text))]
 
 
 def _fed(recipe: Recipe, page: str) -> Recipe:
