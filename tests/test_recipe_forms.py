@@ -230,6 +230,27 @@ def test_json_of_no_standard_is_told_by_its_fields_and_its_look(file: object) ->
     assert recipe.steps == ("Boil the lentils in 600 ml of water.", "Stir in the oil.")
 
 
+@pytest.mark.parametrize(
+    "file",
+    [
+        {"menu": [{"label": "Pea soup", "needs": [["300 g", "peas"], ["1", "onion", "chopped"], ["1", "potato"]],
+                   "do": ["Fry the onion for 5 minutes.", "Add the rest and boil."], "covers": 2}]},
+        {"Title": "Pea soup", "Servings": "2", "Ingredient 1": "300 g peas", "Ingredient 2": "1 onion, chopped",
+         "Ingredient 3": "1 potato", "Step 1": "Fry the onion for 5 minutes.", "Step 2": "Add the rest and boil."},
+        {"name": "Pea soup", "summary": "For 2 people.", "ingredients": {"peas": "300 g", "onion": "1, chopped",
+         "potato": 1}, "instructions": "Fry the onion for 5 minutes.\nAdd the rest and boil."},
+        [{"type": "heading", "text": "Pea soup"}, {"type": "p", "text": "Serves 2"},
+         {"type": "list", "items": ["300 g peas", "1 onion, chopped", "1 potato"]},
+         {"type": "list", "items": ["Fry the onion for 5 minutes.", "Add the rest and boil."]}],
+    ],
+)  # fmt: skip
+def test_json_of_rows_of_counted_fields_and_of_blocks(file: object) -> None:
+    recipe = read_recipe(json.dumps(file))
+    assert (recipe.title, recipe.serves) == ("Pea soup", 2)
+    assert recipe.ingredients == ("300 g peas", "1 onion, chopped", "1 potato")
+    assert recipe.steps == ("Fry the onion for 5 minutes.", "Add the rest and boil.")
+
+
 @pytest.mark.parametrize("form", ["text", "markdown", "jsonld"])
 def test_another_form_reads_as_the_same_recipe(form) -> None:  # type: ignore[no-untyped-def]
     for recipe in (read_recipe(TEXT), read_recipe(in_page(PAGE))):

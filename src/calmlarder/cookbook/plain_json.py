@@ -19,8 +19,9 @@ _TITLE = (
 )  # fmt: skip
 _YIELD = (
     "servings", "serves", "yield", "yields", "recipeyield", "portions", "people", "makes", "feeds", "persons", "for",
-    "numberofservings", "servingsize", "howmany", "quantity",
+    "numberofservings", "servingsize", "howmany", "quantity", "covers", "diners", "guests",
 )  # fmt: skip
+_ABOUT = ("description", "summary", "subtitle", "intro", "about", "headnote")
 _LIST = (
     "ingredients", "recipeingredient", "ingredientlist", "ingredientlines", "ingredientgroups", "extendedingredients",
     "stuff", "shopping", "shoppinglist", "youneed", "youwillneed", "needs", "parts", "components", "items", "what",
@@ -36,7 +37,9 @@ _UNIT = ("unit", "units", "measure", "uom", "unittext", "unitname")
 _FOOD = ("food", "ingredient", "name", "item", "what", "product", "text", "of", "thing", "description", "title")
 _HOW = ("prep", "preparation", "note", "notes", "comment", "detail", "details", "how", "extra", "state", "info")
 _OPTIONAL = ("optional", "isoptional")
-_NO_TEXT = frozenset({"id", "uid", "uuid", "slug", "url", "image", "photo", "order", "position", "step", "index", "nr"})
+_NO_TEXT = frozenset(
+    {"type", "kind", "id", "uid", "uuid", "slug", "url", "image", "photo", "order", "position", "step", "index", "nr"}
+)
 _LEAST_LINES = 2  # of a list that is told by its look: ours
 _MOST_VISITED = 20_000  # values of one file
 
@@ -50,6 +53,25 @@ def plain_objects(text: str) -> Iterator[dict[str, Any]]:
             told = _told(inner)
             if told is not None:
                 yield told
+
+
+def texts_in(text: str) -> str:
+    """All texts of a JSON text in their order, one a line, lists set apart: what to read where no field tells."""
+    found: list[str] = []
+    waiting: list[Any] = [] if depth_of(text) > DEEPEST else [*reversed(contents_of(text))]
+    for _ in range(_MOST_VISITED):
+        if not waiting:
+            break
+        one = waiting.pop()
+        if isinstance(one, str):
+            found.append(one)
+        elif isinstance(one, dict | list):
+            found.append("")
+            told = (
+                [value for name, value in one.items() if _key(name) not in _NO_TEXT] if isinstance(one, dict) else one
+            )
+            waiting += reversed(told)
+    return "\n".join(found)
 
 
 def _innermost(content: Any) -> Iterator[dict[str, Any]]:
@@ -117,15 +139,23 @@ def _yield(found: dict[str, Any]) -> str:
             told = " ".join(part for part in parts if part)
             if told.isdigit() or SERVES.search(told) or pieces_in(told, alone=True):
                 return told
-    return ""
+    said = (line_of(value) for value in _named(found, _ABOUT) if isinstance(value, str))
+    return next((told for told in said if SERVES.search(told)), "")
 
 
 def _listed(found: dict[str, Any]) -> list[str] | None:
     """The lines of ingredients, headings among them."""
     named = [lines for value in _named(found, _LIST) if len(lines := _lines(value)) >= _LEAST_LINES]
     by_look = [lines for value in found.values() if len(lines := _lines(value)) >= _LEAST_LINES]
-    like = [lines for lines in (*named, *by_look) if _share_like(lines) >= 1 / 2]
+    numbered = _numbered(found, "ingredient")
+    like = [lines for lines in (*named, *by_look, numbered) if _share_like(lines) >= 1 / 2]
     return like[0] if like else next((lines for lines in named if not _sentences(lines)), None)
+
+
+def _numbered(found: dict[str, Any], name: str) -> list[str]:
+    """The texts of fields that are counted: `Ingredient 1`, `Ingredient 2`."""
+    counted = [value for key, value in found.items() if _key(key).rstrip("0123456789") == name and _key(key) != name]
+    return [line for line in map(line_of, counted) if line]
 
 
 def _share_like(lines: list[str]) -> float:
@@ -140,6 +170,11 @@ def _lines(value: Any) -> list[str]:
     if isinstance(value, dict):
         if all(isinstance(one, str) for one in value.values()) and all(name.isdigit() for name in value):
             return [line_of(one) for one in value.values()]
+        if value and all(isinstance(one, str | int | float) for one in value.values()):
+            # `{"peas": "300 g", "onion": "1, chopped"}`
+            parted = [(name, *str(one).partition(",")) for name, one in value.items()]
+            named = [line_of(f"{amount} {name}{comma}{how}") for name, amount, comma, how in parted]
+            return named if _share_like(named) == 1 else []
         grouped = {name: value[name] for name in value if isinstance(value[name], list)}
         # `{"For the sauce": [...], "To serve": [...]}`
         return (
@@ -147,6 +182,8 @@ def _lines(value: Any) -> list[str]:
         )
     if not isinstance(value, list):
         return []
+    if all(isinstance(one, list) and one and all(isinstance(cell, str) for cell in one) for one in value):
+        return [line_of(", ".join(filter(None, (" ".join(row[:2]), *row[2:])))) for row in value]  # rows of cells
     return [line for one in value for line in (_group(one) if isinstance(one, dict) else [line_of(one)]) if line]
 
 
@@ -178,8 +215,14 @@ def _text(one: dict[str, Any], names: tuple[str, ...]) -> str:
 def _steps(found: dict[str, Any]) -> list[str] | None:
     """The steps, by the name of their field, else the value that holds most sentences."""
     named = [steps for value in _named(found, _STEPS) if (steps := _told_steps(value))]
-    told = next((steps for steps in named if _sentences(steps)), None)
-    return told or (max(named, key=len) if named else None)
+    told = next((steps for steps in (*named, _numbered(found, "step")) if steps and _sentences(steps)), None)
+    if told or named:
+        return told or max(named, key=len)
+    lists = (
+        value for value in found.values() if isinstance(value, list) and all(isinstance(one, str) for one in value)
+    )
+    by_look = [value for value in lists if len(value) >= _LEAST_LINES and _sentences(value)]
+    return by_look[0] if by_look and not any(map(like_ingredient, by_look[0])) else None
 
 
 def _sentences(lines: list[str]) -> bool:

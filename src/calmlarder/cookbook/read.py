@@ -14,11 +14,11 @@ from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, 
 from calmlarder.cookbook.microdata import hrecipe, microdata_recipe
 from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
 from calmlarder.cookbook.page_headings import with_page_headings
-from calmlarder.cookbook.plain_json import plain_objects
+from calmlarder.cookbook.plain_json import plain_objects, texts_in
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.serves import serves_in_prose
 from calmlarder.cookbook.told_needs import told_as_lists
-from calmlarder.cookbook.words import recipe_in_words, section_of
+from calmlarder.cookbook.words import is_a_recipe, recipe_in_words, section_of
 
 _LONGEST_HEADING = 40  # signs: `Method`, `What to do`: ours
 # A number that a page sets before each step: `1`, `Step 2`.
@@ -115,6 +115,8 @@ def _read(text: str) -> Recipe:
         found = next(filter(names_ingredients, objects_in(text)), None)
         is_standard = found is not None
         found = found or next(filter(names_ingredients, plain_objects(text)), None)
+        if found is None and is_a_recipe(told := clean(texts_in(text))):
+            return recipe_in_words(told).model_copy(update={"guessed": True, "page": True})
         if found is None:
             _refuse([text], "the file holds no recipe of schema.org's kind, and none in plain words")
         return recipe_of(found).model_copy(update={"page": not is_standard})

@@ -131,6 +131,14 @@ def recipe_in_words(text: str) -> Recipe:
     )
 
 
+def is_a_recipe(text: str) -> bool:
+    """Whether a text holds ingredients that can be told from the rest, and steps."""
+    if text.count("\n") > MOST_LINES:
+        return False
+    found = layout(text)
+    return len(found.items) >= _LEAST_IN_A_RUN - 1 and bool(found.steps)
+
+
 def layout(text: str) -> Layout:
     """Title, ingredients and steps of a text. Raises CannotGoOn for one longer than any recipe."""
     if text.count("\n") > MOST_LINES:
