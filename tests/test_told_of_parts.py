@@ -36,6 +36,16 @@ def lots(tables: Tables, line: str) -> tuple[Lot, ...]:
         ("daepa 1 (green part mostly)", ["spring-onion-green"]),
         ("leeks 2, white bit used", ["leek-green"]),
         ("scallions whites only", ["spring-onion-white"]),
+        ("garlic & herb houmous open since sunday", ["hummus"]),
+        ("sauerkraut, garlic dill", []),
+        ("vegan sausage, 1, ingredients say onion powder", ["vegan-sausages"]),
+        # in water they are no boiled ones yet: raw kidney beans make ill (FDA Bad Bug Book, phytohaemagglutinin)
+        ("chickpeas, dry, steeping since last night", ["chickpeas-dry"]),
+        ("black beans in soak", ["rajmah-black-dry"]),
+        ("turkey, cooked thurs, mostly white meat", ["turkey-cooked"]),
+        ("venison 750g, mate shot it", ["venison"]),
+        ("smoked paprika/cumin/chilli", ["paprika-smoked", "cumin", "chilli-dried"]),
+        ("ginger, chilli, coriander", ["ginger", "chilli-red", "coriander"]),
     ],
 )
 def test_what_is_in_it(line: str, foods: list[str], tables: Tables) -> None:
@@ -55,6 +65,9 @@ def test_what_is_in_it(line: str, foods: list[str], tables: Tables) -> None:
         ("tomatoes 6 - 2 spoiled", 300, 500),
         ("marg, low", 5, 100),
         ("kimchi little", 20, 120),
+        ("spinach, bag, bit wet but ok", 100, 350),
+        ("frozen spinach nuggets", 300, 1000),
+        ("glass of white left in the bottle", 100, 250),
     ],
 )
 def test_how_much_it_is(line: str, least: float, most: float, tables: Tables) -> None:

@@ -45,6 +45,7 @@ from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
 from calmlarder.matching.retold.phrasing import plainly_put
 from calmlarder.matching.retold.told_aside import told_aside
 from calmlarder.matching.retold.told_otherwise import told_otherwise
+from calmlarder.matching.retold.under_way import work_plainly
 from calmlarder.matching.several_foods.kinds import beside_its_food, of_that_kind
 from calmlarder.matching.several_foods.several import parts_of
 from calmlarder.tables.rows import Food
@@ -182,7 +183,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = is_said_of_it(conditions_mended(in_pots(english), lexicon), lexicon)
-    rest = told_otherwise(done_with(pieces_gone(greens_told(rest, lexicon))))
+    rest = told_otherwise(done_with(pieces_gone(greens_told(work_plainly(rest), lexicon))))
     rest = by_the_way(amounts_otherwise(rest))
     rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)

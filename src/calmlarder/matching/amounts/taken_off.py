@@ -8,10 +8,10 @@ from calmlarder.matching.late_patterns import LatePattern
 
 _NUMBERS = "|".join(sorted(WHOLE_WORDS, key=len, reverse=True))
 _SOME_BAD = LatePattern(
-    rf"[,;]?\s*\b(\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few|some|a bit)(?: of (?:them|it))?"
+    rf"[,;]?\s*\b(\d{{1,2}}|{_NUMBERS}|(?:a )?couple|(?:a )?few|some|a bit)(?: of (?:them|it))?"
     r" (?:are |is |was |were |has |have |don "
     r"|gone |looks? |already |a bit |been )*(?:mouldy|moldy|exploded|rotten|spoil(?:ed|t)?|off|slimy|mush|mushy"
-    r"|brown inside|squashed|bad|used|eaten|split|broken|cracked|gone|smashed|binned|chucked|tossed"
+    r"|brown inside|furry|fuzzy|hairy|squashed|bad|used|eaten|split|broken|cracked|gone|smashed|binned|chucked|tossed"
     r"|thrown (?:away|out))\b(?! (?:of|bag|pack|by))"
     r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?",
     needs=(
@@ -24,6 +24,9 @@ _SOME_BAD = LatePattern(
         " mush",
         " brown",
         " squash",
+        " furry",
+        " fuzzy",
+        " hairy",
         " bad",
         " used",
         " eaten",

@@ -84,7 +84,7 @@ mae maeve mafalda magda maggie magnus mahesh mahmoud mai maia maike maire mairea
 malachy malak malcolm malgorzata malik malin mandla mandy manfred manish manoj manolis manolo manon manos manpreet
 mansi mansour mantas manuel mara marc marcel marcella marcia marcin marco marcos marcus mared mareike marek margaret
 margarida margit margot maria mariam marian mariana marianne marie mariko marina mario marion marisa marisol marit
-mariusz marja marjorie mark marko markus marlene marlon marta marte martha martina martine marty marvin mary maryam
+mariusz marja marjorie mark marko markus marlene marlon marta martha martina martine marty marvin mary maryam
 marzena matej mateo mateusz mathieu mathilda matilda matilde mats matt matteo matthew matthias matti maureen maurice
 mauricio mauro mavis max maxime maxine maya mayumi mbali mckenna mechthild meera megha megumi mehmet mei meike meirion
 mel melanie melissa melvin menna mercedes merche meredith mererid merete merle mette mhairi mia micah michael michal

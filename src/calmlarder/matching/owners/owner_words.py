@@ -93,6 +93,7 @@ NOT_NAMES = frozenset({
     "use", "tonight", "today", "tomorrow", "yesterday", "end", "heel", "heels", "crust", "crusts", "log", "block",
     "wedge", "wheel", "round", "stump", "stub", "nub", "knob", "lump", "last", "first", "old", "new", "big", "small",
     "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "mon", "tue", "tues", "wed", "thu",
+    "lunes", "martes", "miercoles", "jueves", "viernes",
     "thurs", "fri", "sat", "sun", "date", "dates", "best", "half", "quarter", "third", "whole", "spice", "spices",
     "unsure", "unknown", "other", "another", "both", "none", "nothing", "several", "various", "assorted", "mixed",
     "windfall", "windfalls", "homegrown", "tbc", "tub", "pot", "box", "container", "left", "leftover", "leftovers",

@@ -13,9 +13,9 @@ _HOW_IT_IS = (
     r"|fresh|some|lots of|loads of|bits of|tons of|plenty of|a bit of|a little|a few|few|the|much|too much|a lot of)"
 )
 _SAYS = (
-    r"(?:(?:it |they |this |which |that |i think )*"
+    r"(?:(?:it |they |this |which |that |i think |the |ingredients? |label |packet |pack |tin |jar |box )*"
     r"(?:(?:is |are )?(?:full of|having|loaded with)|has|have|had|got|gots|contains?|with|w|holds?|made with"
-    r"|includes?|including|there'?s|lists?|says?)(?: got)?)"
+    r"|includes?|including|there'?s|lists?|says?|list of)(?: got)?)"
 )
 _ALLIUMS = r"(onions?|garlic|shallots?)(?: ?(?:and|&|\+|n|/|or|,) ?(onions?|garlic|shallots?))?"
 _FORM = r"(?: (?:cloves?|bits?|pieces?|chunks?|powder|pwdr|pdr|flakes|slices|granules))?"
@@ -33,21 +33,49 @@ _TASTES_OF_IT = LatePattern(
     r"(?: (?:one|ones|kind|sort|stuff|type))?\b\)?(?=\s*$)"
 )
 _DENIED = LatePattern(r"\b(?:no|not any|without|minus|zero) ?$")
-_OTHER_WORD = LatePattern(r"\b([^\W\d_]{3,}) (?=(?:inside|in it|in them)\b)")
+_OTHER_WORD = LatePattern(
+    r"\b([^\W\d_]{3,})(?= (?:inside|in it|in them)\b)|(?<=\bhas )([^\W\d_]{3,})(?=\s*[,;)]|\s*$)"
+    r"|(?<=\bwith )([^\W\d_]{3,})(?=\s*[,;)]|\s*$)|(?<=\bgot )([^\W\d_]{3,})(?=\s*[,;)]|\s*$)"
+)
+# The flavour of a made thing, which is no garlic beside it: `garlic & herb houmous`, `sauerkraut, garlic dill`.
+_WITH_HERBS = (
+    r"(?:herbs?|chives?|dill|parsley|rosemary|thyme|basil|sage|pepper|black pepper|butter|lemon|chilli|sea salt)"
+)
+_MADE = LatePattern(
+    r"\b(?:h[ou]+mm?[ou]+s|dips?|crackers?|crisps|chips|soft cheese|butter|bread|loaf|dressing|mayo\w*|couscous|wraps?"
+    r"|pitt?as?|olives?|tofu|dough ?balls?|naans?|focaccia|croutons|nuts|wedges|spread|pate|sauerkraut|kraut|pickles?"
+    r"|gherkins?|marinade|pesto|baguettes?|bagels?|goujons?|seitan|tempeh|almonds|ricotta|feta|yogh?urt|sour cream"
+    r"|creme fraiche|salami|chicken|prawns|mussels|mushrooms|potatoes|rice|pasta|gnocchi|popcorn|crostini)\b"
+)
+_FLAVOUR = LatePattern(
+    rf"[,;]? ?\b(?:garlic (?:and |& ?|n |\+ ?|, ?)?{_WITH_HERBS}|{_WITH_HERBS} (?:and |& ?|n |\+ ?)?garlic)"
+    r"\b(?! (?:cloves?|bulbs?))",
+    needs=("garlic",),
+)
 # Garlic that stands in its own oil makes no other food of it, but a home-made one.
 _ITS_OWN_OIL = LatePattern(r"\b(?:garlic|onion|shallot)[ -](?:infused )?(?:olive )?oil\b")
 
 
 def alliums_inside(text: str, lexicon: Lexicon) -> str:
     """A plain line with what is told to be in its food behind `with`, in English."""
-    text = _OTHER_WORD.sub(lambda found: f"{_in_english(found[1], lexicon)} ", text)
+    text = _OTHER_WORD.sub(lambda found: _in_english(found[0], lexicon), text)
     if ("onion" not in text and "garlic" not in text and "shallot" not in text) or _ITS_OWN_OIL.search(text):
         return text
     text = _TASTES_OF_IT.sub(lambda found: f" with {found[1].removesuffix('k')}", text)
+    if (flavour := _FLAVOUR.search(text)) and _names_it(text, flavour):
+        return f"{text[: flavour.start()]} {text[flavour.end() :].lstrip(' ,')} with garlic".strip()
     found = _TOLD.search(text)
     if found and _DENIED.search(text[: found.start()]):
         return text
     return f"{text[: found.start()]}{_beside(found)}{text[found.end() :]}" if found and found.start() else text
+
+
+def _names_it(text: str, flavour: re.Match[str]) -> bool:
+    """Whether a made thing stands right behind the flavour, or before it in a line of nothing more."""
+    return bool(
+        _MADE.match(text[flavour.end() :].lstrip())
+        or (_MADE.search(text[: flavour.start()]) and not text[flavour.end() :].strip(" ,;.)") and "," in flavour[0])
+    )
 
 
 def _in_english(word: str, lexicon: Lexicon) -> str:

@@ -386,6 +386,10 @@ def _foods_plainly(text: str) -> str:
     if "choc" in text and PERCENT in text and "dark" not in text:
         text = _COCOA.sub("dark chocolate", text)
     text = _AN_A.sub("and ", text) if " an " in text else text
-    text = _LUMPS.sub("cubes", text) if "fr" in text and _FROZEN_LEAVES.search(text) else text
+    text = (
+        _LUMPS.sub("cubes" if re.search(r"\d|few|some|couple", text) else "bag", text)
+        if "fr" in text and _FROZEN_LEAVES.search(text)
+        else text
+    )
     text = _PAP.sub("mealie meal", text) if "pap" in text else text
     return text

@@ -133,6 +133,9 @@ _AMONG_SPICES = {
     "coriander": "ground coriander",
     "ginger": "ground ginger",
     "mustard": "mustard seeds",
+    "chilli": "dried chilli",
+    "chili": "dried chilli",
+    "chillies": "dried chilli",
 }
 _DRY = frozenset({"spice", "salt"})
 _INDIAN = frozenset({"curry-leaves", "asafoetida", "fenugreek-seed"})  # beside them mustard is its seeds
@@ -143,12 +146,13 @@ _COME_DRIED = frozenset({"thyme", "oregano", "rosemary", "sage", "marjoram", "di
 def pepper_of_spices(parts: list[Part], hints: frozenset[str], lexicon: Lexicon) -> list[Part]:
     """The parts, where `pepper` among nothing but seasonings is the spice: `turmeric, chilli powder, pepper`.
 
-    So are coriander, ginger and mustard, beside nothing but dry spices: `mustard, cumin, asafoetida`.
+    So are chilli, coriander, ginger and mustard, beside nothing but dry spices: `mustard, cumin, asafoetida`.
     """
     foods = lexicon.tables.food_by_id
     others = [part for part in parts if part.said not in _AMONG_SPICES]
     dry = all(foods[food].kind in _DRY for part in others for food in part.named.foods)
-    if len(others) < 2 or any(foods[food].kind not in _SEASONINGS for part in others for food in part.named.foods):
+    few = len(others) < 2 and not (others and len(parts) > 2)
+    if few or any(foods[food].kind not in _SEASONINGS for part in others for food in part.named.foods):
         return parts
     only_salted = {food for part in others for food in part.named.foods} <= _BESIDE_FRESH  # beside mustard in its jar
     is_indian = any(food in _INDIAN for part in others for food in part.named.foods)
