@@ -44,7 +44,7 @@ def lots(tables: Tables, line: str) -> tuple[Lot, ...]:
         ("black beans in soak", ["rajmah-black-dry"]),
         ("turkey, cooked thurs, mostly white meat", ["turkey-cooked"]),
         ("venison 750g, mate shot it", ["venison"]),
-        ("smoked paprika/cumin/chilli", ["paprika-smoked", "cumin", "chilli-dried"]),
+        ("smoked paprika/cumin/chilli", ["paprika", "cumin", "chilli-dried"]),
         ("ginger, chilli, coriander", ["ginger", "chilli-red", "coriander"]),
     ],
 )
@@ -82,6 +82,7 @@ def test_how_much_it_is(line: str, least: float, most: float, tables: Tables) ->
         ("milk 02.12", date(2026, 12, 2)),
         ("sausages 4 - dated 24th", date(2026, 11, 24)),  # of this week, and not in four
         ("bacon ub 2nd", date(2026, 12, 2)),
+        ("haddock, fresh, from the wharf fri", date(2026, 11, 27)),
     ],
 )
 def test_its_day(line: str, on: date, tables: Tables) -> None:

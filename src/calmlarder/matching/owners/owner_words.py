@@ -100,7 +100,7 @@ NOT_NAMES = frozenset({
     "each", "per", "pair", "couple", "dozen", "ones", "one", "two", "three", "four", "five", "six", "seven", "eight",
     "nine", "ten", "boxes", "tins", "jars", "bottles", "tired", "sad", "limp", "brown", "black", "white", "green",
     "red", "yellow", "purple", "orange", "pink", "blue", "gold", "rest", "parts", "part", "more", "less", "much",
-    "plain",
+    "plain", "guro",
     "christmas", "easter", "batch", "load", "sack", "crate", "punnet", "punnets", "thick", "thin",
     "bulk", "family", "value", "frozen", "defrosted", "thawed", "meh", "yuck", "yum", "nice", "lush", "hmm", "urgh",
 })  # fmt: skip

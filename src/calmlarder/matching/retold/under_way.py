@@ -1,5 +1,6 @@
 """Work that is under way or was done, put plainly: what steeps is soaking, what somebody shot is no food beside it."""
 
+from calmlarder.matching.dates.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
 
 # What lies in water is no boiled pulse yet.
@@ -15,6 +16,12 @@ _SOMEBODY_GOT = LatePattern(
     r"|neighbou?r|husband|wife|partner|bloke|we|i|they|he|she)(?: (?:just|next door|at work|down the road))* "
     r"(?:shot|caught|hunted|fished|foraged|picked|grew|raised|bagged|smoked|reared)(?: (?:it|them|this|these|us|me))?"
     r"(?: (?:himself|herself|themselves|myself|ourselves))?\)?(?=\s*(?:$|[,;)]))"
+)
+# A day behind where it was bought is the day on which it was bought: `haddock from the wharf fri`.
+_BOUGHT_THERE = LatePattern(
+    r"\b(?:from|at|off) (?:the |my |our )?(?:wharf|market|farmers'? ?market|shop|store|butcher'?s?|fishmonger'?s?|deli"
+    r"|farm|co-?op|docks?|pier|quay|boat|stall|(?:green)?grocer'?s?|bakery|baker'?s?|village|harbou?r|fish van)"
+    rf",? (?:on )?(?P<day>{DAY})(?=\s*(?:$|[,;)]))"
 )
 _BIRDS = LatePattern(r"\b(?:chicken|turkey|duck|goose|bird|poultry)\b")
 _WHICH_MEAT = LatePattern(
@@ -37,7 +44,7 @@ def work_plainly(text: str) -> str:
     """A plain line with such words put plainly; any other as it stands."""
     if _SOAKING.search(text) and _SOAKS.search(text):
         text = _SOAKING.sub("soaking", text)
-    text = _SOMEBODY_GOT.sub(" ", text)
+    text = _BOUGHT_THERE.sub(r"bought \g<day>", _SOMEBODY_GOT.sub(" ", text))
     text = _WHICH_MEAT.sub(" ", text) if "meat" in text and _BIRDS.search(text) else text
     text = _IN_THE_BOTTLE.sub(r"\g<much> of \g<what>", text)
     return _BIT_SO.sub("", text)
