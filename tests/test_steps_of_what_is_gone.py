@@ -15,14 +15,20 @@ from calmlarder.adapt.step_named_once import named_once
 from calmlarder.adapt.step_pulse_liquid import _with_water
 from calmlarder.adapt.step_put_in_late import late_where_it_simmers
 from calmlarder.adapt.step_put_in_late import put_in_late as _put_in_late
+from calmlarder.adapt.step_ready_pulses import _not_drained
 from calmlarder.adapt.step_rice_paper import _dipped, _fried, _pressed, _without_cloth
-from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
+from calmlarder.adapt.step_smoothed import oil_only_later, smoothed, soured_from_then_on
+from calmlarder.adapt.step_vegetable_parts import _without_spears
 
 Adapt = Callable[..., dict[str, Any]]
 
 
 def _method(found: dict[str, Any]) -> str:
     return str(found["recipe"]).partition("Method")[2]
+
+
+def _smoothed(step: str) -> str:
+    return smoothed(step, lambda between: False)
 
 
 def test_fresh_mushrooms_are_not_soaked_or_wrung_and_their_liquor_is_stock(adapt: Adapt) -> None:
@@ -75,6 +81,24 @@ def test_wrappers_of_rice_paper_are_dipped_and_fried(adapt: Adapt) -> None:
          "Tip the beans and a little water into a pan."),
         (_with_water, "Drain the chickpeas, reserving the liquid. Add a splash of the chickpea liquid.",
          "Drain the chickpeas. Add a splash of water."),
+        # Parts that only spears have, what was never soaked, signs of what is fried no more (recalled cookery).
+        (_without_spears, "Snap the woody ends off the green beans and drop them into the stock for flavour. Slice the "
+         "stalks into rounds, keeping the tips whole.", "Trim the green beans. Slice them into short pieces."),
+        (_without_spears, "After 12 minutes add the green beans and the peas; after 15 the tips.",
+         "After 12 minutes add the green beans and the peas."),
+        (_not_drained, "1) Drain the quinoa, put it in a pot.", "1) Rinse the quinoa, put it in a pot."),
+        (_not_drained, "Drain the pumpkin and put it in a pot.", "Put the pumpkin in a pot."),
+        (_not_drained, "Drain the canned lentils and put them in a pot.",
+         "Drain the canned lentils and put them in a pot."),
+        (_smoothed, "Roast until the pineapple and leek greens [only until soft, not golden] are soft and caramelised.",
+         "Roast until the pineapple and leek greens are soft."),
+        (_smoothed, "Drizzle some of the garlic-infused oil [no piece to cut or roast, skip this] with a little oil, "
+         "wrap in foil and tuck in the corner. Roast for 35 minutes.", "Roast for 35 minutes."),
+        (_smoothed, "Squeeze the garlic-infused oil [just stir it in] out of its skins and mash into the pan juices.",
+         "Stir the garlic-infused oil into the pan juices."),
+        (_smoothed, "Cover the greens with the juice of a lemon. Scrunch and set aside till pink.",
+         "Cover the greens with the juice of a lemon. Scrunch and set aside."),
+        (_with_water, "Let it down with 2 tbsp of the chickpea water.", "Let it down with 2 tbsp of water."),
         (_put_in_late, "Roast the beans and cooked quinoa [cooked quinoa only at the end] for 30 minutes until the "
          "beans and cooked quinoa are crisp.",
          "Roast the beans for 30 minutes until the beans are crisp. At the end stir in the cooked quinoa."),
@@ -213,3 +237,17 @@ def test_wontons_of_rice_paper_are_not_lowered_into_broth() -> None:
 def test_two_amounts_of_one_thing_at_the_end_of_a_list_are_one() -> None:
     step = "Mix the oil, paprika, cumin, 1/4 tsp of the asafoetida and 0.5 g of the asafoetida. Stir."
     assert named_once([step]) == ["Mix the oil, paprika, cumin and the asafoetida. Stir."]
+
+
+def test_soured_milk_is_called_so_from_then_on() -> None:
+    steps = ["Whisk the honey into the soured milk.", "Tip in most of the lactose-free milk and lemon juice."]
+    assert soured_from_then_on(steps)[1] == "Tip in most of the soured milk."
+
+
+def test_what_is_never_eaten_raw_is_boiled_before_a_cold_dish(adapt: Adapt) -> None:
+    """Green beans hold phytohaemagglutinin, which boiling takes away: FDA, Bad Bug Book, 2nd ed., 2012."""
+    method = _method(adapt(
+        "Cold noodles", "200 g rice noodles, cooked", "200 g sugar snap peas, sliced", "1 cucumber, diced",
+        "2 tbsp soy sauce", steps="1. Toss the noodles with the sugar snap peas, cucumber and soy sauce.\n2. Eat cold.",
+    ))  # fmt: skip
+    assert "First boil the green beans for 7 minutes and drain them." in method

@@ -62,8 +62,9 @@ from calmlarder.adapt.step_put_in_late import late_where_it_simmers
 from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
 from calmlarder.adapt.step_rice_paper import wrapped_in_rice_paper
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, spoonfuls_alone, twice
-from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
+from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed, soured_from_then_on
 from calmlarder.adapt.step_times import in_their_own_time
+from calmlarder.adapt.step_vegetable_parts import without_old_parts
 from calmlarder.adapt.step_water import water_in_its_step
 from calmlarder.adapt.things_now import (
     Told,
@@ -149,7 +150,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             texts.setdefault(food, []).append(step)
     marked = without_soaked_mushrooms(steps, marked, parts, adapted, tables)
     marked = greens_out_of_a_red_base(oil_with_the_fat(marked, _left_of_the_oil(adapted, told)))
-    marked = without_work_on_cloves(marked)
+    marked = without_old_parts(without_work_on_cloves(marked), told)
     marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = without_soaked_pulses(steps, _one_beside_the_other(canned_late(marked, told)), told)
@@ -175,7 +176,7 @@ def _one_beside_the_other(marked: Sequence[str]) -> list[str]:
     """The changed steps once more, where what one says hangs on the others: shares, the oven, what is opened how."""
     told = late_where_it_simmers([boiled_ahead(oil_once(not_charred(text))) for text in spoonfuls_alone(marked)])
     told = put_in_the_oven_later(caps_are_halves(green_parts_named(told)))
-    told = oil_shared_out(named_once([greens_by_one_word(text) for text in told]))
+    told = oil_shared_out(named_once([greens_by_one_word(text) for text in soured_from_then_on(told)]))
     return without_old_words(remaining_if_begun(told))
 
 

@@ -67,6 +67,7 @@ _BOTH = re.compile(r"\b(both|the two|the pair of)(?: the)? $", re.IGNORECASE)
 _VERBS = {"is": "are", "has": "have", "was": "were"}
 _TURNS = ("turn", "start", "begin", "soften", "wilt", "look", "brown", "crackle", "collapse", "smell", "break", "melt")
 _VERB = re.compile(rf"( )(is|are|has|have|was|were|(?:{'|'.join(_TURNS)})s?)\b")
+_SECOND_VERB = re.compile(r" and (go|turn|become|get|start|begin|look|soften)(?:e?s)\b")
 _LOOKS_PLURAL = frozenset({"asparagus", "couscous", "hummus", "molasses", "swiss"})
 _CUTS = re.compile(r"\b(chop|crush|mince|slice|grate|peel|pound|smash|bash|bruise)(?= [\w -]*$)", re.IGNORECASE)
 
@@ -159,7 +160,11 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
     verb = _VERB.match(around.behind)
     if verb is None or _plural(around.name) == _plural(name):
         return InWords(f"{lead}{name}{bracket}", 0)
-    return InWords(f"{lead}{name}{bracket}{verb[1]}{_agreeing(verb[2], _plural(name))}", verb.end())
+    agreed = f"{verb[1]}{_agreeing(verb[2], _plural(name))}"
+    second = _SECOND_VERB.match(around.behind, verb.end())  # `breaks and goes creamy`
+    if second is not None and _plural(name):
+        return InWords(f"{lead}{name}{bracket}{agreed} and {second[1]}", second.end())
+    return InWords(f"{lead}{name}{bracket}{agreed}", verb.end())
 
 
 def _in_a_list(name: str, behind: str) -> str:

@@ -108,6 +108,7 @@ _BRACKETS = re.compile(r"\[[^\[\]]{1,400}\]")
 _FOR_WHAT = re.compile(r" for [^,\]]+")
 _NOW = re.compile(r"\s*\[([^\[\]]{1,200})")
 _NEVER = frozenset(words_of("salt pepper water ice dressing sauce juice season leaf"))
+_DONE_TO_IT = re.compile(rf"\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them|it)\b)", re.IGNORECASE)
 _AS_VERB = re.compile(
     rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them|it)\b)"
     r"|(?:^|[.;:!?,(\n]|\b(?:then|and|or|now|to|until you|(?:you|they) can|could)\b)"
@@ -157,7 +158,7 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     beside: dict[str, frozenset[str]] = {}
     for step in within(recipe.steps):
         for told in _WITH.finditer(step):
-            beside |= _strange_in(told[1] or told[2], known, eaters, tables)
+            beside |= _strange_in(_without_work(told[1] or told[2]), known, eaters, tables)
     if beside:
         said = f"The steps serve it with {', '.join(beside)}, which is not in the list: that is not counted."
         remarks.append(said + _which_pass(beside, eaters, tables))
@@ -201,7 +202,7 @@ def marked_beside(
     for step in steps:
         for told in reversed(list(_WITH.finditer(step))):
             start, end = told.span(1 if told[1] else 2)
-            step = _marked(step, (start, end), _passing_in(step[start:end], known, eaters, tables))
+            step = _marked(step, (start, end), _passing_in(_without_work(step[start:end]), known, eaters, tables))
         for way in (_ANOTHER_DAY, _BY_THE_WAY):
             for told in reversed(list(way.finditer(step))):
                 step = _marked(step, told.span(), _passing_by(told[0], known, eaters, tables))
@@ -303,6 +304,11 @@ def _plain_step(step: str) -> str:
     for told in (_ANOTHER_DAY, _BY_THE_WAY, _WITH):
         step = told.sub(" . ", step)
     return _without_verbs(step)
+
+
+def _without_work(served: str) -> str:
+    """What it is served with, without what is done to the dish then: `with butter, after that toast it`."""
+    return _DONE_TO_IT.sub(" . ", served)
 
 
 def _without_verbs(step: str) -> str:

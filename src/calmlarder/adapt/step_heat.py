@@ -76,6 +76,9 @@ _ROAST_NEXT = re.compile(
 )
 # `Sit the chicken on top and roast for 25 minutes`, of the tin that the step before filled.
 _THEN_ROASTED = re.compile(r"\b(?:roast|bake)\b(?! (?:in|on) another)[^.;]*\d+ ?(?:min|hour|hr)", re.IGNORECASE)
+_BACK_IN_IT = re.compile(
+    r"\b(?:roast|bake)\b[^.;]*\b(?:more|another|further)\b|\b(?:return|back)\b[^.;]*\boven\b", re.IGNORECASE
+)
 _BY_THE_PACKET = re.compile(
     r"\b(?:minutes?|less|longer|shorter) (?:less |before |shorter |short )?(?:than|of)? ?[^.;]*"
     r"\b(?:pack(?:et|age)?|box|label)\b"
@@ -89,6 +92,12 @@ _BOILED_AWAY = "in as much liquid as its packet says"  # of what is boiled by it
 # What is tossed, drained or served was boiled before.
 _TOSSED = re.compile(
     r"\b(?:toss|serve|divide|pile|spoon|plate|drain|rinse|refresh|twirl|share|return|add back|fold)\w*\b[^.;,]*$",
+    re.IGNORECASE,
+)
+_THEN_OTHERS = re.compile(r",? (?:and )?then (?:add|put in|stir in|tip in|throw in)\b", re.IGNORECASE)
+_NEVER_RAW = "never raw"
+_HEATS = re.compile(
+    r"\b(?:boil|simmer|cook|fry|fried|stir-fry|roast|bake|oven|steam|blanch|grill|griddle|saut[eé]|microwav)\w*",
     re.IGNORECASE,
 )
 _IS_SO = re.compile(r"\s+(?:is|are|has|have)\b")
@@ -140,17 +149,23 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
         again = any(says(IN_THE_OVEN, one) and minutes_in(one) for one in behind.split("\n"))
         if baked and baked is not step:
             again = any(says(IN_THE_OVEN, one) and minutes_in(one) for one in behind.split("\n")[1:])
-        if minutes_in(baked) >= int(oven[1]) + _MUCH_LONGER:
+        in_all = minutes_in(baked) + sum(minutes_in(one) for one in behind.split("\n") if says(_BACK_IN_IT, one))
+        if (in_all if baked is step else minutes_in(baked)) >= int(oven[1]) + _MUCH_LONGER:
             when = f"only for the last {oven[1]} minutes"
             return f": not yet, {when} in the oven" if again else f": {when}"
     if (
         change.not_browned
         and not says(_FRIED_CRISP, sentence)
         and change.not_browned not in before
-        and _is_browned(f"{sentence}. {_when_done(step, sentence)}", change.not_browned)
+        and _is_browned(f"{_own_clause(sentence)}. {_when_done(step, sentence)}", change.not_browned)
     ):
         return f": {change.not_browned}"
     return ""
+
+
+def _own_clause(sentence: str) -> str:
+    """A sentence without what it does once other things go in: `cook the leek gently, then put in the mushrooms …`."""
+    return _THEN_OTHERS.split(sentence)[0]
 
 
 def _on_the_stove(step: str, sentence: str) -> bool:
@@ -176,6 +191,14 @@ def _is_crushed(step: str, end: int, sentence: str) -> bool:
     return bool(
         re.search(rf"{_CRUSHES.pattern}[^,;]*\b(?:them|half|some|a few|lightly|together|everything)\b", behind, re.I)
     )
+
+
+def raw_there(step: str, behind: str, change: Change) -> int:
+    """For how many minutes a stand-in is boiled that is never eaten raw, where neither step nor rest heats it; or 0."""
+    needs = _ABOUT.search(change.heat)
+    if needs is None or _NEVER_RAW not in change.how.casefold() or says(_HEATS, f"{step}\n{behind}"):
+        return 0
+    return int(needs[1])
 
 
 def raw_when_mashed(step: str, end: int, change: Change, tables: Tables) -> str:

@@ -14,6 +14,7 @@ from calmlarder.adapt.step_heat import (
     boils_long,
     has_its_time,
     is_by_the_packet,
+    raw_there,
     raw_when_mashed,
     sentence_at,
     time_told,
@@ -220,7 +221,7 @@ def _one_now(step: str, span: tuple[int, int], meant: frozenset[str], before: st
     else:
         now = of_one(foods[0], meant, before, told) if foods else own_of(meant, told)
     if not now and foods and (beside := _beside_those_that_stay(foods[0], meant, told)):
-        now = f"{step[start:end]} and {beside}"
+        now = f"{step[start:end]}{',' if ' and ' in beside else ' and'} {beside}"
     if words_of(step[start:end]) == _FRUIT and foods and _is_swapped(foods, told):
         now = ""  # rhubarb and sugar are the fruit
     if words_of(step[start:end]) in _STOCKS:
@@ -233,7 +234,12 @@ def _beside_those_that_stay(food: str, meant: frozenset[str], told: Told) -> str
     pulses = len(meant) > 1 and all(told.tables.food_by_id[one].kind == "pulse" for one in meant)
     if not pulses or food in told.by_itself or told.changed[food].change != "swap":
         return ""
-    return and_list([short_name(one) for one in things_now(told.changed[food], "", told, (food,))])
+    swapped = [one for one in sorted(meant - told.by_itself) if one in told.changed]
+    swapped = [one for one in swapped if told.changed[one].change == "swap"]
+    whole = {to.food for one in swapped for to in told.changed[one].to}
+    names = [short_name(now) for one in swapped for now in things_now(told.changed[one], "", told, whole)]
+    told.marked.update(swapped)
+    return and_list([*dict.fromkeys(names)])
 
 
 def _made_with_it(step: str, end: int, now: str, foods: Sequence[str], told: Told) -> tuple[str, int] | None:
@@ -298,6 +304,8 @@ def _how(
     if grain and not timed and (baked := baked_later(step, end, change, behind.partition("\n")[0])):
         late = baked
         told.soaked.add(food)  # the step says how long
+    if not timed and not late and (minutes := raw_there(step, behind, change)):
+        late = f": about {minutes} minutes, so {minutes} minutes {AHEAD_OF_THE_REST}"
     soaked = None
     if is_only_soaked(step, end, change, behind.partition("\n")[0]) and not timed:
         soaked = (boiled_in(step, change.not_soaked, told), not others)

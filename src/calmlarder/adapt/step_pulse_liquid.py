@@ -27,7 +27,7 @@ _KEPT = re.compile(
 )
 _OF_IT = re.compile(
     rf"\b(?:(?:some|a little) (?:of )?)?(?:(?:the|their) )?(?:reserved )?"
-    rf"(?:bean|chickpea|lentil|canning|can|tin) {_LIQUID}\b",
+    rf"(?:bean|chickpea|lentil|canning|can|tin) (?:{_LIQUID}|water)\b",
     re.IGNORECASE,
 )
 # `2 cans black beans, drained, 1/4 cup of the liquid reserved`

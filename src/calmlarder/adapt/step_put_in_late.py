@@ -33,6 +33,9 @@ _A_TIME = re.compile(
 _OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
 _SIMMERS = re.compile(r"\b(?:simmer|cook|boil|bubble|bake)\w*\b", re.IGNORECASE)
 _SERVES = re.compile(r"\b(?:serve|ladle|divide)\b", re.IGNORECASE)
+_LAST_OF_A_LIST = re.compile(
+    r", (?!until|till|when|and\b|then\b|for\b|[a-z]+ing\b)((?:the )?[a-z-]+(?: [a-z-]+)?)$", re.I
+)
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 
 
@@ -74,7 +77,8 @@ def _one_late(step: str) -> str:
         if rest == before:
             return step
         before = rest
-        step = f"{step[: found.end()]}{_not_there(short).sub('', step[found.end() :])}"
+        while (again := _not_there(short).search(step, found.end())) is not None:
+            step = _without(step, again.span("what"))
         minutes = int(re.sub(r"\D", "", one["when"]) or 0)
         late.append(
             (-minutes, f"Put in the {short} {one['when']} of it." if minutes else f"At the end stir in the {short}.")
@@ -91,7 +95,19 @@ def _one_late(step: str) -> str:
 
 def _not_there(name: str) -> re.Pattern[str]:
     """A thing that is not in yet, where a step names it beside others: `until the beans and quinoa are crisp`."""
-    return re.compile(rf"(?:,| and) (?:the )?(?:canned |cooked |dry )?{re.escape(name)}\b(?! \[)", re.IGNORECASE)
+    return re.compile(
+        rf"(?:,| and) (?P<what>(?:the )?(?:canned |cooked |dry )?{re.escape(name)}\b)(?! \[)", re.IGNORECASE
+    )
+
+
+def _without(step: str, span: tuple[int, int]) -> str:
+    """A step without one thing behind a comma or an `and`; the one before it takes its `and` where it ends a list."""
+    before = step[: span[0]]
+    rest = before.removesuffix(", ").removesuffix(" and ").removesuffix(",")
+    last = _LAST_OF_A_LIST.search(rest) if before.endswith(" and ") else None
+    if last is not None:
+        rest = f"{rest[: last.start()]} and {last[1]}"
+    return f"{rest}{step[span[1] :]}"
 
 
 def _minutes_of(part: str) -> int:
@@ -119,7 +135,8 @@ def _last_things_last(step: str) -> str:
 
     told = _LAST.sub(taken, step)
     for name in names:
-        told = _not_there(_SOLD_AS.sub("", name)).sub("", told)
+        while (again := _not_there(_SOLD_AS.sub("", name)).search(told)) is not None:
+            told = _without(told, again.span("what"))
     return at_their_time(told, late) if late else step
 
 

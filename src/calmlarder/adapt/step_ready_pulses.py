@@ -53,6 +53,19 @@ _KEPT_WATER = re.compile(
 _RESERVED = re.compile(
     r"\b(?:the |their )?(?:reserved|saved) (?:cooking |bean |boiling )?(?:water|liquid|liquor)\b", re.IGNORECASE
 )
+# What came for a soaked pulse was not soaked: `Drain the quinoa, put it in a big pot with the water`.
+_DRAINED_DRY = re.compile(
+    r"(?P<lead>(?<=[.;!] )|(?<=^)|(?<=^\d[.)] )|(?<=^\d\d[.)] ))drain(?: and rinse)? (?P<what>the [a-z][a-z, -]{2,40}?)"
+    r"(?: well)?(?:,? and (?:then )?|, (?:then )?|[.;] (?:then )?)(?P<verb>put|place|tip|add|transfer) (?:it|them)\b",
+    re.IGNORECASE,
+)
+_SQUASHED = re.compile(
+    r"\b(?:until|till|til) (?:you can (?:easily )?(?:squash|crush|squish|mash|press) (?:one|them|it|a \w+)"
+    r"|(?:one|they|it) (?:squash|crush|mash|squish)\w*)(?: (?:easily|flat))?"
+    r"(?: (?:between|with|in|against) (?:your |two |the )?"
+    r"(?:fingers|finger and thumb|thumb|a spoon|a fork|side of the pan))?",
+    re.IGNORECASE,
+)
 _BEAN_WATER = re.compile(r"\b(?:the )?(?:bean|soaking|cooking|reserved|saved) (?:water|liquid|liquor)\b", re.IGNORECASE)
 
 
@@ -67,7 +80,7 @@ def without_soaked_pulses(steps: Sequence[str], marked: Sequence[str], told: Tol
         change.change == "swap" and told.tables.food_by_id[food].kind == "pulse"
         for food, change in told.changed.items()
     ):
-        marked = [_rinsed_no_more(text) for text in marked]
+        marked = [_SQUASHED.sub("until soft", _not_drained(_rinsed_no_more(text))) for text in marked]
     if ready:
         marked = [_THEIR_WATER.sub(r"\g<much> water", text) for text in marked]
         kept = next(filter(None, map(_KEPT_WATER.search, steps)), None)
@@ -94,6 +107,20 @@ def without_soaked_pulses(steps: Sequence[str], marked: Sequence[str], told: Tol
             text = text if baked == text else _LAST_HOUR.sub("for the last 15 minutes", baked)
         found.append(text)
     return found
+
+
+def _not_drained(step: str) -> str:
+    """A step that puts what was never soaked into the pot as it is; a grain of small seeds is rinsed."""
+    found = _DRAINED_DRY.search(step)
+    if found is None or re.search(r"\b(?:lentils|beans|chickpeas|peas)\b", found["what"]):
+        return step
+    first = "Rinse" if "quinoa" in found["what"] or "rice" in found["what"] else ""
+    told = (
+        f"{first} {found['what']}, {found['verb'].lower()} it"
+        if first
+        else f"{found['verb'].capitalize()} {found['what']}"
+    )
+    return f"{step[: found.start()]}{told}{step[found.end() :]}"
 
 
 def _rinsed_no_more(step: str) -> str:

@@ -51,7 +51,7 @@ _FROM_ITS_SKINS = re.compile(
     r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?(?:skins?|cavity|bulbs?|halves|heads?|chicken|bird)\b"
     r"(?P<over> over [^,.;]{2,40}?(?=,? and\b|[,.;]))?"
     r"(?P<into> into [^,.;]{2,30}?(?=,? and\b|[,.;]))?"
-    r"(?:,? (?:and )?(?:mash|stir|crush|whisk|mix|beat) (?:it|them) (?P<where>into [^,.;]+?))?"
+    r"(?:,? (?:and )?(?:mash|stir|crush|whisk|mix|beat)(?: (?:it|them))? (?P<where>into [^,.;]+?))?"
     r"(?P<rest>,? and |, |[.;])",
     re.IGNORECASE,
 )
@@ -75,6 +75,18 @@ _WHOLE_BULB = re.compile(
     r"(?:,? (?:cut|flat)[- ]sides? (?:down|up))?"
     r"|,? and (?:until )?the garlic-infused oil(?: \[[^\]]*\])? (?:is|are|turns?|feels?) (?:very |completely )?"
     r"(?:soft|tender|golden|squishy)(?: and \w+)?",
+    re.IGNORECASE,
+)
+# `Drizzle the bulb with a little oil, wrap in foil and tuck in the corner.`: the oil comes in where it is squeezed.
+_BULB_ALONE = re.compile(
+    r"(?:(?<=[.;!] )|(?<=^)|(?<=^\d[.)] )|(?<=^\d\d[.)] ))(?:drizzle|cut|slice|trim|wrap|rub|put|place|tuck|sit|brush"
+    r"|toss|set|pop|lay|roast) (?:(?:some|the rest) of )?(?:the )?garlic-infused oil \[no piece to cut or roast[^\]]*\]"
+    r"(?![^.;]*\b(?:and|with) the (?!corner|middle|rest of the oil|oil\b|tin|tray)[a-z]+)[^.;]*[.;](?: +|$)",
+    re.IGNORECASE,
+)
+_SOFT_AND_BROWN = re.compile(
+    r"(?P<greens>\bgreens) \[only until soft, not golden\] (?P<are>are|is) (?:very |just )?soft and "
+    r"(?:caramelised|caramelized|golden|brown(?:ed)?|sticky|charred)(?: brown)?",
     re.IGNORECASE,
 )
 _FISHED_OUT = re.compile(
@@ -165,8 +177,8 @@ _STIRRED_AND_ADDED = re.compile(
 )
 # Green tops turn no pink in vinegar.
 _PICKLED_PINK = re.compile(
-    r"(?P<pickled>\bgreens\b[^.;]*\b(?:pickle|marinate|steep|leave|stand)\b[^.;]*?),? "
-    r"until (?:bright |vivid |pale )?pink"
+    r"(?P<pickled>\bgreens\b[^.;]*\b(?:pickle|marinate|steep|leave|stand|juice|vinegar)\b[^;]*?),? "
+    r"(?:un)?till? (?:bright |vivid |pale )?pink"
     r"(?: and \w+)?",
     re.IGNORECASE,
 )
@@ -201,6 +213,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _TWICE.sub(_once, _MASHED_NOT.sub(lambda one: _mashed(one, step), step))
     step = _soured(_A_KIND_OF_IT.sub(r"the \g<long>", _RUBBED.sub(_brushed, step)))
     step = _RUBBED_ALONE.sub(r"brushed with \g<oil>", step)
+    step = _SOFT_AND_BROWN.sub(r"\g<greens> \g<are> soft", _BULB_ALONE.sub("", step))
     step = _CRUSHED_WITH.sub(
         lambda one: f"{'C' if one['take'][0] == 'T' else 'c'}rush the {one['what']} into the garlic-infused oil", step
     )
@@ -246,6 +259,20 @@ def not_charred(step: str) -> str:
             sentence = f"{rest[:end]}; the {found['greens'].lower()} stay out of it and go in next{rest[end:]}"
         kept.append(sentence)
     return "".join(kept)
+
+
+_MILK_AND_SOUR = re.compile(
+    r"\b(?P<milk>(?:lactose-free|soya|almond) (?:whole )?(?:milk|drink)) and (?:the )?(?:lemon juice|[a-z ]*vinegar)\b"
+)
+
+
+def soured_from_then_on(steps: Sequence[str]) -> list[str]:
+    """The changed steps that call `the lactose-free milk and lemon juice` the soured milk once it is that."""
+    told, is_soured = [], False
+    for step in steps:
+        told.append(_MILK_AND_SOUR.sub("soured milk", step) if is_soured else step)
+        is_soured = is_soured or "the soured milk" in step
+    return told
 
 
 def _soured(step: str) -> str:

@@ -242,8 +242,9 @@ def _greens_later(sentence: str, first: int, found: list[tuple[_Thing, re.Match[
     if instead == "" and pattern.startswith(",? and"):
         head, comma, tail = rest[: found[0][1].start()].rpartition(", ")
         rest = f"{head} and {tail}{rest[found[0][1].start() :]}" if comma else rest
-    end = len(rest.rstrip(".!; "))
     unit = "minute" if minutes == 1 else "minutes"
+    rest = rest.replace("the both ", "both ")
+    end = len(rest.rstrip(".!; "))
     return f"{rest[:end]}, with the {found[0][1][0]} for the last {minutes} {unit}{rest[end:]}"
 
 
