@@ -31,6 +31,8 @@ Adapt = Callable[..., dict[str, Any]]
         ("Cook until the fresh mushrooms [oyster mushrooms] soften.", "Cook until the oyster mushrooms soften."),
         ("Tip in the onion [leek greens]-tomato masala.", "Tip in the leek-tomato masala."),
         ("Add the garlic [garlic-infused oil]-ginger paste.", "Add the garlic-infused oil and ginger paste."),
+        ("In with the ginger and the four crushed cloves [4 tsp of the garlic-infused oil].",
+         "In with the ginger and 4 tsp of the garlic-infused oil."),
         ("Put the washed pumpkin in a pot.", "Put the pumpkin in a pot."),
         ("Wipe the mushrooms [aubergine halves: about 15 minutes] clean.", "Wipe the aubergine halves clean."),
     ],

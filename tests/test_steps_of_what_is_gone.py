@@ -98,6 +98,8 @@ def test_wrappers_of_rice_paper_are_dipped_and_fried(adapt: Adapt) -> None:
          "Stir the garlic-infused oil into the pan juices."),
         (_smoothed, "Cover the greens with the juice of a lemon. Scrunch and set aside till pink.",
          "Cover the greens with the juice of a lemon. Scrunch and set aside."),
+        (_with_water, "Tip in the beans, the liquid from one of the tins and the tomatoes.",
+         "Tip in the beans, a little water and the tomatoes."),
         (_with_water, "Let it down with 2 tbsp of the chickpea water.", "Let it down with 2 tbsp of water."),
         (_put_in_late, "Roast the beans and cooked quinoa [cooked quinoa only at the end] for 30 minutes until the "
          "beans and cooked quinoa are crisp.",

@@ -16,6 +16,7 @@ _BRACKETS = re.compile(r"\([^()]*\)")
 _NAMELESS = frozenset(
     {"paste", "seasoning", "stock", "broth", "rub", "chutney", "pickle", "cube", "granule", "yogurt", "juice"}
 )
+_CLOVE = words_of("clove")
 _FEWEST, _MOST = 2, 4  # words of such a name; one word alone may be another food's too
 
 
@@ -66,6 +67,12 @@ def single_words(parts: Sequence[Part]) -> Names:
         if part.read.food and part.read.outcome == "read" and len(words) == 1:
             found.setdefault(words, set()).add(part.read.food)
     return {words: frozenset(foods) for words, foods in found.items() if len(foods) == 1}
+
+
+def bare_cloves(parts: Sequence[Part]) -> Names:
+    """`the cloves` of steps, where they are cloves of one food alone, and no spice of that name is in the list."""
+    told = {part.read.food or "" for part in parts if _CLOVE[0] in words_of(part.read.text)}
+    return {_CLOVE: frozenset(told)} if told == {"garlic"} else {}
 
 
 def _last_words(parts: Sequence[Part], lines: Sequence[int]) -> Names:

@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
-from calmlarder.adapt.called import called_by_lines, last_words_of_a_kind, single_words, treated_names
+from calmlarder.adapt.called import bare_cloves, called_by_lines, last_words_of_a_kind, single_words, treated_names
 from calmlarder.adapt.changed_lines import Part, joined_lines, lines_apart
 from calmlarder.adapt.collective import animals_in, collective_names
 from calmlarder.adapt.dropped import steps_without_others
@@ -115,6 +115,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
             [(one.read.food, one.read.text) for one in parts if one.read.food in known and one.read.food], tables
         ),
         **single_words(parts),
+        **bare_cloves(parts),
         **treated_names(known, tables),
         **with_last_words(known, tables),
         **called_by_lines(parts),

@@ -34,7 +34,7 @@ _MAY_FOLLOW = re.compile(
 )
 # A thing that was made with it, told of already: its words may stay.
 MADE_WITH_IT = re.compile(
-    r"\s+(?:water|mixture|mix|sauce|dressing|glaze|drizzle|gravy|relish|salsa|liquid|juices?|filling|dough|batter|pan|marinade|cream|paste|pur[eé]e|pulp)\b",
+    r"\s+(?:water|mixture|mix|sauce|dressing|glaze|drizzle|gravy|relish|salsa|liquid|juices?|filling|dough|batter|pan|marinade|cream|butter|mayo|mayonnaise|paste|pur[eé]e|pulp)\b",
     re.IGNORECASE,
 )
 A_MIXTURE = re.compile(r"\s+(?:mixture|mix|filling)\b", re.IGNORECASE)
@@ -51,7 +51,7 @@ _SHARE = re.compile(
 )
 VERBS_NEXT = (
     r"(?:then|cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|reduce|lower|season|drain|add|pour|heat|bake|roast"
-    r"|boil|put|set|serve|saut\w+|sizzle|warm|whisk|return|drizzle|continue|blend|blitz|melt|keep|scraping|stirring|turning|tossing|in|with|to|until|for)\b"
+    r"|boil|put|set|serve|saut\w+|sizzle|warm|whisk|return|drizzle|continue|blend|blitz|melt|keep|finish|garnish|scatter|sprinkle|spoon|squeeze|tear|crumble|swirl|slide|divide|scraping|stirring|turning|tossing|in|with|to|until|for)\b"
 )
 _BOTH_SHARED = re.compile(rf"\s+and (?!the |half |some |all |a |one )(?!{VERBS_NEXT})(?=[a-z-]+\b)", re.IGNORECASE)
 _NEXT_WORD = re.compile(r"\s+([a-z]{4,})\b", re.IGNORECASE)

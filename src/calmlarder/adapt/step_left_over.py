@@ -187,12 +187,13 @@ def water_for_what_is_out(steps: Sequence[str], notes: Sequence[str]) -> tuple[l
     return told, kept
 
 
+_LET_IT = re.compile(r"(?P<greens>\bgreens(?: \[[^\]]*\])?,? (?:and |then )*let )it (?=soften|cook|wilt|fry|sweat)")
 _MADE_OF_GREENS = re.compile(r"\bleek green (?=(?:mixture|mix|filling|sauce|paste)\b)", re.IGNORECASE)
 
 
 def greens_by_one_word(step: str) -> str:
-    """`the leek green mixture` as `the leek mixture`."""
-    return _MADE_OF_GREENS.sub("leek ", step)
+    """`the leek green mixture` as `the leek mixture`; greens are several, so `let them soften`."""
+    return _LET_IT.sub(r"\g<greens>them ", _MADE_OF_GREENS.sub("leek ", step))
 
 
 def remaining_if_begun(steps: Sequence[str]) -> list[str]:

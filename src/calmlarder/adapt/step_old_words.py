@@ -27,6 +27,13 @@ _THE_REST = re.compile(
     r"\[(?P<now>the rest of the [a-z][a-z -]{2,30})\]",
     re.IGNORECASE,
 )
+# `the four crushed cloves [4 tsp of the garlic-infused oil]`
+_CLOVES = re.compile(
+    r"\b(?:the |all )?(?:(?:last|remaining|other|one|two|three|four|five|six|\d|crushed|chopped|sliced|minced"
+    r"|grated|whole) )*"
+    r"cloves? \[(?P<now>(?:[\d/ ]+ (?:tsp|tbsp) of )?(?:the )?garlic-infused oil)\]",
+    re.IGNORECASE,
+)
 # `the rest of the maple syrup]-garlic sauce`: the oil in it needs no name.
 _AND_GARLIC = re.compile(
     r"\b(?:(?P<share>the rest of )?(?:the )?[a-z]+ \[)(?:the rest of the )?(?P<now>[a-z][a-z -]{2,30})\]"
@@ -74,7 +81,7 @@ def without_old_words(steps: Sequence[str]) -> list[str]:
 
 def _by_the_new_name(step: str) -> str:
     step = _AND_GARLIC.sub(lambda one: f"{one['share'] or ''}the {_one_of(one['now'])} ", step)
-    step = _THE_REST.sub(r"\g<now>", step)
+    step = _CLOVES.sub(r"\g<now>", _THE_REST.sub(r"\g<now>", step))
     step = _CAPS.sub(r"\g<now>", _OWN_CAPS.sub(r"\g<now>", step))
     step = _ONE_OF_TWO.sub(r"\g<now>", step)
     step = _FRONDS.sub(r"\g<name> ", step)

@@ -25,6 +25,11 @@ _KEPT = re.compile(
     rf"(?: back)? (?:\w+ ){{0,4}}{_LIQUID}\b(?: from the (?:can|tin)s?)?",
     re.IGNORECASE,
 )
+_OF_A_TIN = re.compile(
+    r"\b(?:the )?(?:liquid|liquor|brine) (?:from|of|in) (?:(?:one|both|all|half) (?:of )?)?(?:the|their) "
+    r"(?:bean |chickpea )?(?:tins?|cans?)\b(?! of (?:tomato|coconut))",
+    re.IGNORECASE,
+)
 _OF_IT = re.compile(
     rf"\b(?:(?:some|a little) (?:of )?)?(?:(?:the|their) )?(?:reserved )?"
     rf"(?:bean|chickpea|lentil|canning|can|tin) (?:{_LIQUID}|water)\b",
@@ -60,4 +65,4 @@ def _with_water(step: str) -> str:
     step = _WITH_IT.sub(
         lambda one: f"{one['pulses']}{' and' if 'in' in one['and'].split() else one['and']} a little water", step
     )
-    return _OF_IT.sub("water", _KEPT.sub(r"\g<pulses>", step))
+    return _OF_IT.sub("water", _OF_A_TIN.sub("a little water", _KEPT.sub(r"\g<pulses>", step)))

@@ -85,6 +85,9 @@ _SUBJECT = re.compile(r"subject\s?:\s?(?:(?:re|fwd?)\s?:\s?)*(?=\S)", re.IGNOREC
 _CHOSEN_FROM = re.compile(r"(?:optional )?(?:toppings?|garnish(?:es)?|extras?|to serve|to finish|on the side)\b.{0,30}")
 
 
+_OVER_THE_LIST = re.compile(r"(?mi)^\W{0,6}ingredients\b[^\n\w]{1,4}[^\n]{1,30}$")
+
+
 class Item(NamedTuple):
     """An ingredient and where it stands in the source: `start` to `end`, behind its bullet."""
 
@@ -121,7 +124,7 @@ def recipe_in_words(text: str) -> Recipe:
     pieces = pieces_in(found.about)
     return Recipe(
         title=found.title[:LONGEST_TITLE] or "A recipe",
-        serves=serves_above(found.head) or serves_in(found.about) or served_in_dishes(pieces),
+        serves=serves_above(found.head) or serves_in(found.about) or served_in_dishes(pieces) or _listed_for(text),
         ingredients=tuple(item.text for item in found.items),
         steps=found.steps[:MOST_STEPS],
         form=form,
@@ -137,6 +140,12 @@ def is_a_recipe(text: str) -> bool:
         return False
     found = layout(text)
     return len(found.items) >= _LEAST_IN_A_RUN - 1 and bool(found.steps)
+
+
+def _listed_for(text: str) -> int | None:
+    """How many people the heading of the list is for: `Ingredients (4 servings)`."""
+    heading = _OVER_THE_LIST.search(text)
+    return serves_in(heading[0]) if heading else None
 
 
 def layout(text: str) -> Layout:
