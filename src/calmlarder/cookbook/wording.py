@@ -50,8 +50,8 @@ _PREP = frozenset({
     "old-fashioned", "quick", "all", "total", "inch", "pitted", "bite", "unpeeled", "superfine", "untreated",
     "jumbo", "crisp", "extra-large", "full-fat", "low-sodium", "low-salt", "reduced-salt", "reduced-sodium",
     "lower-salt", "no-salt", "no-salt-added", "double-concentrated", "country", "caps", "branches", "greek", "most",
-    "flavorful", "flavourful", "fragrant", "tiny", "day-old", "stale", "matchsticks", "matchstick", "batons", "ribbons", "coins",
-    "shavings", "shell-on", "head-on", "tail-on", "shells-on", "tails-on",
+    "flavorful", "flavourful", "fragrant", "tiny", "day-old", "stale", "matchsticks", "matchstick", "batons", "ribbons",
+    "coins", "shavings", "shell-on", "head-on", "tail-on", "shells-on", "tails-on",
 })  # fmt: skip
 _ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
 # How it was grown, cut or cured; never what it is free from or tastes of.
