@@ -9,7 +9,9 @@ from typing import Any
 
 import pytest
 
+from calmlarder.adapt.model import Change
 from calmlarder.adapt.step_filled import caps_are_halves
+from calmlarder.adapt.step_heat import raw_there
 from calmlarder.adapt.step_left_over import without_what_is_left_over
 from calmlarder.adapt.step_named_once import named_once
 from calmlarder.adapt.step_pulse_liquid import _with_water
@@ -246,10 +248,11 @@ def test_soured_milk_is_called_so_from_then_on() -> None:
     assert soured_from_then_on(steps)[1] == "Tip in most of the soured milk."
 
 
-def test_what_is_never_eaten_raw_is_boiled_before_a_cold_dish(adapt: Adapt) -> None:
+def test_what_is_never_eaten_raw_is_boiled_before_a_cold_dish() -> None:
     """Green beans hold phytohaemagglutinin, which boiling takes away: FDA, Bad Bug Book, 2nd ed., 2012."""
-    method = _method(adapt(
-        "Cold noodles", "200 g rice noodles, cooked", "200 g sugar snap peas, sliced", "1 cucumber, diced",
-        "2 tbsp soy sauce", steps="1. Toss the noodles with the sugar snap peas, cucumber and soy sauce.\n2. Eat cold.",
-    ))  # fmt: skip
-    assert "First boil the green beans for 7 minutes and drain them." in method
+    beans = Change(
+        place=0, ingredient="200 g sugar snap peas", change="swap", to=(), lines=(), why="", heat="about 7 minutes",
+        how="never raw: boiled until just tender first",
+    )  # fmt: skip
+    assert raw_there("Toss the noodles with the sugar snap peas.", "Eat cold.", beans) == 7
+    assert raw_there("Toss the noodles with the sugar snap peas.", "Stir-fry it all.", beans) == 0
