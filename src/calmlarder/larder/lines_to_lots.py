@@ -41,6 +41,7 @@ from calmlarder.matching.part import Part, names_something, tells_of_a_food
 from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
 from calmlarder.matching.retold.apart_by_place import apart_by_place
+from calmlarder.matching.retold.done_with import THROWN
 from calmlarder.matching.several_foods.under_headings import under_headings
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
@@ -133,7 +134,11 @@ class LarderReader:
         bad = tuple(
             part
             for part in line.parts
-            if part.to_bin and not any(bad_at_the_edge(foods[food], line.text) for food in part.named.foods)
+            if part.to_bin
+            and (
+                THROWN in part.conditions
+                or not any(bad_at_the_edge(foods[food], line.text) for food in part.named.foods)
+            )
         )
         return tuple(part for part in line.parts if part not in bad), bad
 

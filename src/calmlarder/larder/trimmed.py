@@ -14,7 +14,7 @@ _HARD = frozenset({
     "asiago", "cheddar", "cheese-lactose-free", "edam", "gouda", "grana-padano", "gruyere", "manchego", "parmesan",
     "pecorino", "provolone", "red-leicester", "swiss-cheese",
 })  # fmt: skip
-_AT_ONE_PLACE = re.compile(r"\b(?:corner|edge|end|spot|patch|one side|bit of mou?ld|rind)\b", re.IGNORECASE)
+_AT_ONE_PLACE = re.compile(r"\b(?:corners?|edges?|ends?|spot|patch|one side|bit of mou?ld|rind)\b", re.IGNORECASE)
 _IN_PIECES = re.compile(r"\b(?:grated|shredded|sliced|slices?|crumbled)\b", re.IGNORECASE)
 
 

@@ -12,6 +12,7 @@ from calmlarder.matching.amounts.shares import shares_plainly
 from calmlarder.matching.amounts.some_of_them import counted_apart_by_state
 from calmlarder.matching.amounts.taken_off import counted_inside, pieces_gone, without_the_bad
 from calmlarder.matching.amounts.told_in_words import amounts_plainly
+from calmlarder.matching.conditions.bubbling import signs_told
 from calmlarder.matching.conditions.condition_words import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.conditions.in_doubt import nobody_eats
 from calmlarder.matching.conditions.misspelt_conditions import conditions_mended
@@ -42,7 +43,9 @@ from calmlarder.matching.retold.greens_of_stalks import greens_told
 from calmlarder.matching.retold.in_a_hurry import in_a_hurry
 from calmlarder.matching.retold.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
+from calmlarder.matching.retold.packed_in import packed_in
 from calmlarder.matching.retold.phrasing import plainly_put
+from calmlarder.matching.retold.put_as_dishes import put_as_dishes
 from calmlarder.matching.retold.told_aside import told_aside
 from calmlarder.matching.retold.told_otherwise import told_otherwise
 from calmlarder.matching.retold.under_way import work_plainly
@@ -183,8 +186,9 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = is_said_of_it(conditions_mended(in_pots(english), lexicon), lexicon)
-    rest = told_otherwise(done_with(pieces_gone(greens_told(work_plainly(rest), lexicon))))
-    rest = by_the_way(amounts_otherwise(rest))
+    rest = work_plainly(signs_told(packed_in(rest)))
+    rest = told_otherwise(done_with(pieces_gone(greens_told(rest, lexicon))))
+    rest = put_as_dishes(by_the_way(amounts_otherwise(rest)))
     rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))

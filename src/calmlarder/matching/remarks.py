@@ -134,6 +134,7 @@ _SAID_NO_FOOD = LatePattern(
     r"|(?:dahlia|begonia) tubers|(?:tulip|daffodil|hyacinth|crocus|lily) bulbs"
     r"|seed (?:spuds|tatties)|seed potato(?:es)?"
     r"|(?:empty )?(?:casserole|pie|baking) dish,? (?:is )?(?:empty|to (?:give|go) back)"
+    r"|(?<!white )bait|holy water|(?:distilled|battery) water|night ?crawlers|penicillin|creatine"
     r"|expres+ed (?:breast ?)?milk|breast ?milk|(?:frozen )?ebm|pumped milk|colostrum|donor milk"
     r"|(?:face|hand|body|sun|shaving|nappy|eye) (?:cream|butter|lotion|oil)"
     r"|(?:dog|cat|puppy|kitten) (?:meat|chews|biscuits)|camera film|ice ?packs?)\b.*"

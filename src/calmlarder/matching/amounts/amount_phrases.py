@@ -98,6 +98,8 @@ PLAINLY = (
     # A year, and no number of anything: `frozen broad beans 2013`.
     (LatePattern(r"(?<![\w./,-])(?:19[6-9]\d|20(?:0[1-9]|[1-4]\d))(?![\w/.,%-])(?! ?(?:x|[mk]?g|ml|l)\b)"), " "),
     (LatePattern(r"(?:\+ ?/? ?-|-/\+|±|~) ?(?=\d)"), "about "),
+    # So many in a pack are pieces, and no grams: `tortillas 60 pk`.
+    (LatePattern(r"(?<![\w/.x])([5-9]\d|1\d\d)[ -]?(?:packs?|pk|pck|ct|count)\b\.?(?! of)"), r" \1 pieces "),
     (LatePattern(r"(?<=\d)[ -]?(?:ct|count)\b,? (?:half|1/2)\b", needs=("half", "1/2")), " half left"),
     (LatePattern(r"(?<=\d)[ -]?(?:ct|count)\b\.?"), " "),
     (LatePattern(r"(?<=\d)(?=doz(?:en)?\b)"), " "),

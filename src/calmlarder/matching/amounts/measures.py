@@ -37,7 +37,8 @@ _ALIASES = {
     "glob": "tbsp", "squirt": "tbsp", "dab": "tsp", "swig": "glug", "gulp": "glug",
     "spoon": "tbsp", "spoonful": "tbsp", "spoonfuls": "tbsp",
     "tablespoonful": "tbsp", "teaspoonful": "tsp",
-    "tb": "tbsp", "tbl": "tbsp", "tbls": "tbsp", "msk": "tbsp", "tsk": "tsp", "ss": "tbsp", "dollop": "tbsp",
+    "tb": "tbsp", "tbl": "tbsp", "tbls": "tbsp",
+    **dict.fromkeys(("tblsp", "tblsps", "tbspn"), "tbsp"), "msk": "tbsp", "tsk": "tsp", "ss": "tbsp", "dollop": "tbsp",
     "envelope": "sachet", "package": "packet", "strip": "rasher",
     "mugful": "mug", "cupful": "cup", "bowlful": "bowl", "glassful": "glass", "tumbler": "glass",
     "container": "box", "containers": "box", "pouches": "pouch",
@@ -92,6 +93,7 @@ _ELSEWHERE = {
     **dict.fromkeys(("bola", "bolas", "boule", "boules", "kugel", "kugeln", "kulka"), "ball"),
     **dict.fromkeys(("puno", "punado", "poignee", "manciata", "handvoll", "garsc", "genggam", "fistful"), "handful"),
     "cho": "block",
+    **dict.fromkeys(("pail", "bushel", "peck"), "sack"),
     "lembar": "sheet", "caja": "box", "cajas": "box", "caixa": "box", "bucket": "sack", "basket": "punnet",
     "bx": "box", "boxful": "box", "ctn": "carton", "pnt": "punnet", "hdful": "handful", "hndfl": "handful",
 }  # fmt: skip

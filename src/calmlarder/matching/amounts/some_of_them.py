@@ -5,7 +5,10 @@ from calmlarder.matching.late_patterns import LatePattern
 
 _NUMBER = rf"(?:\d{{1,2}}|{'|'.join(sorted(WHOLE_WORDS, key=len, reverse=True))})"
 _HEAD = r"(?P<food>[a-z][a-z ]*?[a-z])"
-_BOILED_APART = LatePattern(r"\b(?:eggs?|potato(?:es)?|spuds|tatties|beetroots?|beets|sweetcorn|corn cobs?)$")
+_BOILED_APART = LatePattern(
+    r"\b(?:eggs?|eier|uova|huevos|oeufs|jajk[ao]|jajek|ovos|tamago|telur|itlog|yumurta|gyeran|anda|ande|muttai|yai"
+    r"|tojas|ouă|avga|trung|potato(?:es)?|spuds|tatties|beetroots?|beets|sweetcorn|corn cobs?)$"
+)
 _SOME = (
     rf"(?:[ ,;:-]*\(|[ ]*[,;:-]+)[ ]*(?:of which |incl(?:uding)? |but )?(?P<some>{_NUMBER})"
     r"(?: (?:of (?:them|which)|is|are|already|been|have been))*"

@@ -16,6 +16,8 @@ _SOME_BAD = LatePattern(
     r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?",
     needs=(
         " mo",
+        " fu",
+        " hairy",
         " exploded",
         " rotten",
         " spoil",

@@ -59,6 +59,18 @@ _DOZEN_AND_SOME = LatePattern(
     r"(?<![\w/])(?:(?:an? )?|(\d|one|two|three) ?)doz(?:en)?( eggs)? ?(?:\+|&|and|plus|n) ?(\d|1[01])\b"
     rf"(?! ?(?:doz|{UNIT}|half|/))"
 )
+# `eggs 4 dozen`, `2 1/2 doz`: so many times twelve.
+_SO_MANY_DOZEN = LatePattern(
+    rf"(?<![\w/.])(?P<many>\d{{1,2}}|{'|'.join(_COUNTS)})(?P<half>\.5| ?(?:(?:and|&|n) )?(?:an? )?(?:half|1/2))?(?: a)?"
+    r" ?(?:doz(?:en)?s?|dz)\b\.?(?: of\b)?",
+    needs=("doz", "dz"),
+)
+# `4 halves` of what is cut are two of it; nuts and dried fruit come as halves.
+_HALVES = LatePattern(
+    r"(?<![\w/.x])(\d{1,2}) ((?:[a-z]+ ){0,2}?)(?:halves|halfs|halve)\b(?! of)",
+    needs=("halves", "halfs", "halve"),
+)
+_COME_AS_HALVES = LatePattern(r"\b(?:\w*nuts?|pecans?|dried|tins?|tinned|cans?|canned|almonds?)\b")
 # `handful walnuts n raisins`: one of each.
 _HANDFUL_OF_BOTH = LatePattern(
     r"\b((?:a )?handful)(?: of)? (?!mac )([a-z]{4,}s?) (?:n|and|&|\+) ([a-z]{4,})(?=\s*$)", needs=("handful",)
@@ -110,6 +122,8 @@ def amounts_plainly(text: str) -> str:
     text = _PART_OF_ANOTHER.sub(lambda found: f"{float(found[1]) * 1.5:g} {found[2]}{found[3]}", text)
     text = _LITTLE.sub(" a little", _LOW.sub(" running low", _MINUTES.sub(" ", text)))
     text = _LEAVES.sub(r"\1", _DOZEN_AND_SOME.sub(_in_all, text))
+    text = _SO_MANY_DOZEN.sub(_so_many_dozen, text)
+    text = _HALVES.sub(_halves, text) if not _COME_AS_HALVES.search(text) else text
     text = _WORTH.sub(lambda found: f" {found['two'] or ''}{_OF_BODY.get(found['body'], '')}", text)
     text = _AND_A_HALF.sub(r"1.5 \1", _SO_MUCH_EACH.sub(r"\1 x \3 \2", text))
     text = _OF_THAT_SIZE.sub(_all_of_them, text)
@@ -135,6 +149,15 @@ def _in_all(found: re.Match[str]) -> str:
     said = found[1] or "one"
     dozens = int(said) if said.isdigit() else WHOLE_WORDS[said]
     return f"{12 * dozens + int(found[3])} {found[2] or ''}"
+
+
+def _so_many_dozen(found: re.Match[str]) -> str:
+    many = int(found["many"]) if found["many"].isdigit() else WHOLE_WORDS[found["many"]]
+    return str(int(12 * (many + (0.5 if found["half"] else 0))))
+
+
+def _halves(found: re.Match[str]) -> str:
+    return f"{int(found[1]) / 2:g} {found[2]}".strip()
 
 
 def _all_of_them(found: re.Match[str]) -> str:

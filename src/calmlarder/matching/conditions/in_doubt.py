@@ -20,7 +20,8 @@ STOOD_OUT = LatePattern(
     r"(?: (?:all (?:night|day|morning|afternoon)|overnight|over night|since (?:this )?(?:morning|yesterday|last night)"
     r"|since (?:breakfast|lunch)|for (?:hours|days|ages|a day)|too long|last night|yesterday))?"
     r"|(?:in (?:a|the) |there was a |after (?:a|the) )?power (?:cut|outage|went out|was out|off)"
-    r"|(?:the )?fridge (?:was off|broke\w*(?: down)?|died|packed up|was broken|stopped))\b\)?",
+    r"|(?:the )?fridge (?:was off|played up|playing up|acting up|conked out|failed|(?:was )?not working"
+    r"|wasn'?t working|was warm|on the blink|broke\w*(?: down)?|died|packed up|was broken|stopped))\b\)?",
     needs=(" out", " on the ", "power ", "fridge "),
 )
 # `chicken, expired`: nobody says since when.

@@ -14,6 +14,7 @@ from calmlarder.matching.dates.day_names import (
     weekday_slip,
 )
 from calmlarder.matching.dates.days_rewritten import days_in_one_form, days_of_fractions
+from calmlarder.matching.dates.feasts import feasts_as_days
 from calmlarder.matching.late_patterns import LatePattern
 
 _KIND = "|".join(sorted(map(re.escape, KINDS), key=len, reverse=True))
@@ -145,7 +146,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
         text = _cut(text, found)
     while found := _HOURS.search(text):
         text = _cut(text, found)
-    text = days_in_one_form(text, today)
+    text = days_in_one_form(feasts_as_days(text, today), today)
     counted, text = _counted_days(text, today)
     dates += counted
     while found := _DATE_AND_KIND.search(text) if _KIND_BEHIND.search(text) else None:

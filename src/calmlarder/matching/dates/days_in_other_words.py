@@ -71,6 +71,15 @@ _PLAINLY = (
         LatePattern(rf"\bfrom (?:the |our |my |a )?{_SELLER},? (?:on )?({_WHEN})\b", needs=("from",)),
         r"bought \1",
     ),
+    # `from aunties party sunday`: the day that has been.
+    (
+        LatePattern(
+            r"\bfrom (?:[a-z']+ ){0,3}?(?:party|do|potluck|bbq|barbecue|wedding|church|picnic|tailgate|shower|funeral"
+            rf"|birthday|bday|reunion|feast|barbie|cookout|wake)\b,? (?:on |last |this )*(?={_DAY}\b)",
+            needs=("from",),
+        ),
+        "from last ",
+    ),
     (
         LatePattern(rf"\bfrom (?!{_MEALS}\b)[a-z][a-z']+,? on (?:last )?({_DAY})\b", needs=("from",)),
         r"bought \1",

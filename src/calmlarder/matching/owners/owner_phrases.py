@@ -70,7 +70,9 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
     if brackets and not owner and is_given(bare, lexicon):
         owner, text = bare, ""  # `aoife (eggs)`
     said, reason, text = _open(" ".join(text.split()), lexicon)
-    owner, kept_for = owner or said, kept_for or reason
+    if said and (owner is None or owner in SHARES_HOUSE):
+        owner = said  # `priya's paneer (flatmate)`: the name tells more
+    kept_for = kept_for or reason
     last = None if owner else _by_capital_last(text, capitals, lexicon)
     owner, text = last or (owner, text)
     occasion = signs.OCCASION.search(text) if owner and not kept_for else None

@@ -24,8 +24,21 @@ _TWO_WEIGHTS = LatePattern(
 _FRESH = LatePattern(r"\b(?:fresh|in (?:the )?fridge)\b")
 
 
+# `1 bag + another frozen`: the same again.
+_ANOTHER = LatePattern(
+    rf"^(?P<food>[a-z][a-z' -]*?)?(?P<all> ?(?:1|one|an?) [a-z]+(?: of [a-z][a-z' -]*?)?) ?(?:\+|,|&|and|plus) "
+    rf"(?:another|1 more|one more|a second)(?: (?:one|bag|pack|packet|loaf|box|tub|jar|bunch))?"
+    rf" ?\(?(?:is )?{_COLD}\)?$",
+    needs=("another", " more", "second"),
+)
+
+
 def apart_by_place(line: str) -> tuple[str, str] | None:
     """The two lines that a plain line tells of, the one in the fridge first; None where it tells of one place."""
+    found = _ANOTHER.search(line)
+    if found is not None and (found["food"] or " of " in found["all"]):
+        one = f"{found['food'] or ''}{found['all']}"
+        return one, f"{one} frozen"
     found = _TWO_WEIGHTS.search(line)
     if found is not None:
         how = found["how"] if found["how"].startswith("o") else "frozen"

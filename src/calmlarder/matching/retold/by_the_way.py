@@ -36,6 +36,45 @@ _PLAINLY = (
         " ",
     ),
     (LatePattern(r"\bthings? of (?=garlic\b)"), "bulb of "),
+    # Nothing of it is in the thing, and it is no amount: `0 cal syrup`.
+    (LatePattern(r"\b(?:0|zero)[ -]?(?:carbs?|sodium)\b,? ?"), " "),
+    (LatePattern(r"\b(?:0|zero)[ -]?(?:cal(?:orie)?s?|sugars?)\b"), "sugar free"),
+    (LatePattern(r"\b0 fat\b"), "fat free"),
+    # A store of the house is no food: `swede (root cellar)`.
+    (
+        LatePattern(
+            r"[,;(]+ ?(?:kept |still )?(?:in |from |on )?(?:the )?(?:root cellar|cold ?(?:room|cellar|store)"
+            r"|mud ?room|basement"
+            r"|root store|larder floor|back porch|sun ?room)\b\)?"
+        ),
+        " ",
+    ),
+    # What is small of such vessels is a bowl that one eats from: common practice, no source.
+    (LatePattern(r"\b(?:small|little) (?:dish|ramekin|casserole)(?:es)?\b(?! of dried)"), "bowl"),
+    (
+        LatePattern(
+            r"[,;(]? ?\b(?:home ?grown|grown|planted|picked|dug|raised|foraged|caught) by (?:the |my |our )?[a-z]+"
+            r"(?: \d{1,2}\b\.?)?\)?"
+        ),
+        " ",
+    ),
+    # Milk by its fat or its box alone: `2% gallon`, `lactose free 2L`.
+    (
+        LatePattern(
+            r"^((?:1|2|3\.25)%|skim(?:med)?|whole|homo) "
+            r"(?=(?:half |1/2 |a |1 )?(?:gal(?:lon)?|quart|qt|litre|liter|jug|\d ?l)\b)"
+        ),
+        r"\1 milk ",
+    ),
+    (
+        LatePattern(
+            r"^(?:uht |long life )*lactose[ -]free (?:uht |long life )*"
+            r"(?=(?:half |1/2 |a )?(?:\d(?:\.\d)? ?)?(?:l|litres?|liters?|ml|gal(?:lon)?|carton|jug)\b)"
+        ),
+        "lactose free milk ",
+    ),
+    # What colour they are behind their name: `pickled eggs pink ones 4`.
+    (LatePattern(r"(?<=eggs) (?:the )?(?:pink|brown|white|purple|blue|speckled) ones?\b"), ""),
     (LatePattern(r"\b(small|large|big|medium|little)[ -]?ish\b"), r"\1"),
     # A big bowl is one that is served from: so much as two and a half that one eats from; common practice, no source.
     (LatePattern(rf"\b{_SIZE} (?:mixing )?bowl(?:ful)?\b(?: full)?"), "2 1/2 bowls"),

@@ -130,13 +130,20 @@ _OF_SOME = LatePattern(
     r"|we))*"
     r"[ ,]*$"
 )
+# `basil yellow -> throw`: an arrow tells where it goes.
+_ARROW = LatePattern(
+    rf"\s*(?:→|➔|⇒|-{{1,2}}>|=>)\s*(?:to |in |into )?(?:the )?"
+    rf"(?:{_BINS}|throw(?: (?:it|away|out))*|toss|chuck|bin it|hens|pigs|dog)"
+    r"(?=\s*(?:$|[,;.)]))",
+    needs=("→", "➔", "⇒", "->", "=>"),
+)
 _NOT_NOW = LatePattern(r"\b(?:half|some|most|a few|might|maybe|may|could|if|unless|or|before|else)\b")
 _NAMED = LatePattern(r"[a-z]{3}")
 
 
 def done_with(text: str) -> str:
     """A plain line with `thrown away`, `all used up` or `given away` for such words, if said of all of it."""
-    text = freshness(nearly_there(told_first(text)))
+    text = _ARROW.sub(f", {THROWN}", freshness(nearly_there(told_first(text))))
     for shape, plainly in ((TURNED_TO, MUSH), (_THROWN, THROWN), (_USED_UP, USED_UP), (_GIVEN, GIVEN)):
         found = shape.search(text)
         while found is not None:

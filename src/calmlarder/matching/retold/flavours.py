@@ -57,6 +57,13 @@ _FILLED_BEHIND_COMMA = LatePattern(
 )
 # What is told of the filling, and what is left of it: of some things it may not be as the tables count them.
 _WITH_FILLING = (
+    (
+        _filled(
+            r"(?:pierog(?:i|ies?|y)|perog(?:i|ies?|y)|pyrohy|varenyky|varenik[iy])",
+            r"(?:potato(?:es)?|cheese|cheddar|(?:cottage|farmer'?s) cheese|onions?)",
+        ),
+        r"\1\2",
+    ),
     (_filled(_DUMPLINGS, _FILLING), r"\1\2"),
     (_filled(_ROLLS, _OF_PLANTS), r"\1\2"),
     (_filled(_OTHERS, _FILLING), r"\1\2 with \3"),

@@ -1,0 +1,43 @@
+"""Dishes that a line tells by their making: stewed together, bought ready, in a marinade; and greens by their roots."""
+
+import re
+
+from calmlarder.matching.late_patterns import LatePattern
+
+_FRUIT = (
+    r"(?:apples?|pears?|plums?|prunes?|rhubarb|apricots?|peach(?:es)?|cherr(?:y|ies)|figs?|berr(?:y|ies)|[a-z]+berr(?:y|ies)"
+    r"|raisins?|gooseberries|quinces?|fruit|oranges?)"
+)
+# Two vegetables that were stewed together are one pot.
+_STEWED = LatePattern(
+    rf"\bstewed (?!{_FRUIT}\b)[a-z]+ ?(?:&|\+|/|\band\b|\bn\b) ?(?!{_FRUIT}\b)[a-z]+\b", needs=("stewed ",)
+)
+# Meat from a takeaway of which nothing more is told comes in a sauce.
+_READY = r"\b(?:take[ -]?(?:out|away)|carry[ -]?out|doggy bag)\b"
+_FLESH = r"(?:beef|chicken|pork|shrimps?|prawns?|lamb|duck|fish|tofu|veg(?:gies|etables)?)"
+_TAKEAWAY = LatePattern(
+    rf"^(?P<lead>(?:(?:some|the|half|\d{{1,2}}) )*)(?:leftover |rest of |cold |last of )*(?:{_READY}(?: of)? {_FLESH}"
+    rf"|{_FLESH} (?:from )?(?:the )?{_READY})(?=\s*(?:$|[,;(]|from|half|box|left|tub|of|[a-z]{{3,6}}(?:day)?$|\d))",
+    needs=("take", "carry", "doggy"),
+)
+# What is told of a marinade is in it, and no food beside the other.
+_MARINADE = LatePattern(
+    r"\bin (?:an? |the |its |some )?(?:[a-z]+ )?(?:marinade|brine) ?\(([^()]*)\)", needs=("marinade", "brine")
+)
+_ALLIUM = LatePattern(r"garlic|onion|shallot|leek|chive|\bspices?\b|curry|sauce|paste")
+_ROOTS = r"(?:turnips?|mustard|collards?|beets?|dandelion|radish)"
+_GREENS = LatePattern(
+    rf"\bgreens ?[:(-] ?({_ROOTS}(?: ?(?:,|\+|&|/|\band\b) ?{_ROOTS})+)\)?(?=\s*(?:$|[,;]|\d))", needs=("greens",)
+)
+
+
+def put_as_dishes(text: str) -> str:
+    """A plain line with such dishes by a name that the tables have."""
+    text = _STEWED.sub("vegetable stew with onion", text)
+    text = _TAKEAWAY.sub(r"\g<lead>takeaway meal", text)
+    text = _MARINADE.sub(lambda found: "marinated" if _ALLIUM.search(found[1]) else "", text)
+    return _GREENS.sub(_greens, text)
+
+
+def _greens(found: re.Match[str]) -> str:
+    return ", ".join(f"{root.strip()} greens" for root in re.split(r",|\+|&|/|\band\b", found[1]) if root.strip())
