@@ -34,6 +34,16 @@ def weighs(reader: LarderReader, line: str, food: str, grams: tuple[float, float
         ("corn tortillas 1 pack of 30", "tortilla-corn", 700, 800),
         ("eggs 18 ct, about ten left", "egg", 500, 600),
         ("cheddar - the end of a block", "cheddar", 30, 150),
+        ("eggs: 4 dozen", "egg", 2400, 2900),
+        ("brown eggs 2½ doz", "egg", 1500, 1800),
+        ("avocado 4 halves", "avocado", 250, 400),
+        ("10 walnut halves", "walnuts", 10, 60),
+        ("corn tortillas 60 pk half gone", "tortilla-corn", 600, 900),
+        ("peas, quart bag", "peas-frozen", 500, 1400),  # a size of bag, no quart
+        ("mackerel 2 (wrapped 3x)", "mackerel", 150, 400),
+        ("3 tblsp sour cream", "sour-cream", 30, 60),
+        ("grapes, big bag", "grapes", 600, 1500),
+        ("apple slices", "apple", 40, 180),
     ],
 )
 def test_how_much_it_is(reader: LarderReader, line: str, food: str, low: float, high: float) -> None:

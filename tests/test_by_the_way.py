@@ -120,7 +120,12 @@ def test_months_of_two_letters(reader: LarderReader) -> None:
 
 @pytest.mark.parametrize(
     ("line", "owner"),
-    [("onions (for husband only)", "husband"), ("1 sirloin (Tom's, im veggie)", "tom"), ("gin (husbands)", "husband")],
+    [
+        ("onions (for husband only)", "husband"),
+        ("1 sirloin (Tom's, im veggie)", "tom"),
+        ("gin (husbands)", "husband"),
+        ("priya's paneer (roommate)", "priya"),
+    ],
 )
 def test_whose(line: str, owner: str, reader: LarderReader) -> None:
     assert only(reader, line).owner == owner

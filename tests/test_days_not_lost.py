@@ -10,6 +10,7 @@ import pytest
 
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.larder.lot import Lot
+from calmlarder.matching.dates.feasts import feasts_as_days
 from gone_or_off import is_gone_or_off
 
 TODAY = date(2026, 3, 11)  # a Wednesday
@@ -58,6 +59,8 @@ def lot_of(reader: LarderReader, line: str) -> Lot:
         ("lettuce, rusty edges", "lettuce", 1),
         ("cooked ham 4 slices curled", "ham", 1),
         ("bananas with brown spots", "banana-ripe", 6),
+        ("cauliflower, black specks", "cauliflower", 1),
+        ("noodles from the party sunday", "noodles-leftover", -1),
     ],
 )
 def test_the_days_of_a_line(reader: LarderReader, line: str, food: str, days: int | None) -> None:
@@ -105,6 +108,7 @@ def test_pink_on_what_is_white_is_not_added(reader: LarderReader, line: str, to_
         ("salmon fillets 2 fresh, 3 frozen", "salmon", 240, 360),
         ("minced beef 500g (fresh) 500g (freezer)", "beef-mince", 500, 500),
         ("5 bread rolls, 3 of them frozen", "bread-roll", 100, 150),
+        ("pita 1 bag + another frozen", "pitta-white", 360, 360),
     ],
 )
 def test_some_in_the_freezer_and_some_not_are_two_lots(
@@ -124,3 +128,17 @@ def test_another_thing_that_is_frozen_is_no_part_of_the_first(reader: LarderRead
     reading = reader.read(line, "line 1")
     assert reading is not None
     assert len({lot.food for lot in reading.lots}) == 2
+
+
+# Thanksgiving: 5 U.S.C. 6103 and the Canadian proclamation of 1957; Easter: Meeus, Astronomical Algorithms (recalled).
+@pytest.mark.parametrize(
+    ("said", "today", "day"),
+    [
+        ("from thanksgiving", date(2026, 11, 28), date(2026, 11, 26)),
+        ("since thxgiving dinner", date(2026, 10, 20), date(2026, 10, 12)),
+        ("from christmas", date(2026, 1, 3), date(2025, 12, 25)),
+        ("from easter sunday", date(2026, 4, 8), date(2026, 4, 5)),
+    ],
+)
+def test_a_feast_is_the_last_one_that_has_been(said: str, today: date, day: date) -> None:
+    assert feasts_as_days(f"ham {said}", today).endswith(f" {day.isoformat()}")

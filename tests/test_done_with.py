@@ -23,6 +23,7 @@ def foods(reader: LarderReader, line: str) -> list[str]:
         "half a melon, poured it away", "lamb shank, gave it to next door", "yoghurt 500g, fed it to the hens",
         "dates - bin", "spinach (binned)", "swede all soft, threw out",
         "beets, tipped out", "ham (chucked it)", "crab, smells, should go in the bin",
+        "basil yellow → throw", "spinach => compost", "cheddar end, mouldy, bin", "cooked beans, a bit bubbly",
     ],
 )  # fmt: skip
 def test_what_is_thrown_or_given_is_not_added(line: str, reader: LarderReader) -> None:
@@ -53,7 +54,8 @@ def test_what_is_used_up_is_not_there(line: str, reader: LarderReader) -> None:
         ("beef chuck 500g", "beef-stewing"),
         ("half a fuzzy melon", "winter-melon"), ("stilton wants eating", "stilton"), ("eggs 6, used 2", "egg"),
         ("milk (half gone)", "milk"), ("bread, 2 slices gone", "bread-wholemeal"),
-        ("chicken breast to be eaten today", "chicken-breast"),
+        ("chicken breast to be eaten today", "chicken-breast"), ("kimchi bubbly", "kimchi"),
+        ("strawberries (1 fuzzy)", "strawberry"), ("2 lb cheddar, ends moldy", "cheddar"),
     ],
 )  # fmt: skip
 def test_what_only_sounds_so_is_there(line: str, food: str, reader: LarderReader) -> None:

@@ -25,6 +25,25 @@ from calmlarder.tables.book import Tables
         ("cara cara oranges", "orange"),  # nobody's of that name
         ("oyster crackers", "crackers"),
         ("gravy cup", "gravy"),
+        ("goat yogurt", "yoghurt-plain"),
+        ("pilot bread", "crackers"),
+        ("beach asparagus", "samphire"),
+        ("beurre d'arachide", "peanut-butter"),
+        ("courge poivrée 1", "squash-acorn"),
+        ("nouilles de riz", "rice-noodles-dry"),
+        ("raisins verts", "grapes"),
+        ("the quiche", "quiche"),  # and no tea of another tongue
+        ("2% gallon", "milk-semi"),
+        ("uht lactose free 1L", "milk-lactose-free"),
+        ("coffee can of bacon grease", "lard"),
+        ("honey mustard", "honey-mustard"),
+        ("barley tea", "barley-tea"),
+        ("tuyo, double bag", "fish-dried"),
+        ("baklawa box", "baklava"),
+        ("ahi poke", "poke"),
+        ("trinity chopped", "soffritto"),
+        ("moose sausages 6", "sausages"),
+        ("guava juice", "apple-juice"),  # counted as the richest juice
     ],
 )
 def test_it_is_that_food_and_nobodys(line: str, food: str, reader: LarderReader) -> None:
@@ -41,7 +60,11 @@ def test_it_is_that_food_and_nobodys(line: str, food: str, reader: LarderReader)
         "bibimbap half", "wonton soup pint", "taco meat about a cup", "taquitos 8", "pupusas 3 frozen",
         "al pastor meat", "chilaquiles", "shrimp fried rice", "red beans and rice", "chicken and broccoli takeout",
         "corn dogs 4", "burrito bowl half", "takeout rice container", "kofta kebab", "fesenjan", "chicken tetrazzini",
-        "ketchup chips", "turkey burgers 2", "chili beans 1 can",
+        "ketchup chips", "turkey burgers 2", "chili beans 1 can", "chicken & sausage gumbo", "fish chowder",
+        "ginger beef takeout", "beef takeout", "spinach namul", "mayak eggs 4", "seaweed soup", "kuru fasulye",
+        "ginisang monggo", "hommos", "cari de patates douces", "fèves au lard", "veggie brats 4",
+        "butter tub full of chili", "stewed okra & tomatoes", 
+        "tater hotdish", "makdous", "cashew mac", "pecan pie", "beignes véganes 2",
     ],
 )  # fmt: skip
 def test_a_dish_is_counted_with_its_onion(line: str, reader: LarderReader, tables: Tables) -> None:

@@ -61,7 +61,7 @@ _PLAINLY = (
     # Milk by its fat or its box alone: `2% gallon`, `lactose free 2L`.
     (
         LatePattern(
-            r"^((?:1|2|3\.25)%|skim(?:med)?|whole|homo) "
+            r"^((?:1|2|325)percent|skim(?:med)?|whole|homo) "
             r"(?=(?:half |1/2 |a |1 )?(?:gal(?:lon)?|quart|qt|litre|liter|jug|\d ?l)\b)"
         ),
         r"\1 milk ",

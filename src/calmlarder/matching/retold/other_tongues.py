@@ -171,6 +171,8 @@ def _found_at(words: list[re.Match[str]], text: str, lexicon: Lexicon) -> _Told:
     """What the tables tell of the words that begin here, the longest first, and how many words that are."""
     tongues = lexicon.tongues
     first = words[0]
+    if first[0] == "the" and first.start() == 0 and len(words) > 1:
+        return None, 1  # the article, and no tea
     begins = first[0] in lexicon.tongue_starts
     if not begins and singular(first[0]) not in lexicon.words:
         slip = _slip(first[0], lexicon)
