@@ -36,6 +36,15 @@ _PLAINLY = (
         " ",
     ),
     (LatePattern(r"\bthings? of (?=garlic\b)"), "bulb of "),
+    # `bag o salad`, and what is mashed where nothing says what.
+    (
+        LatePattern(
+            r"\b(bags?|box|cans?|tubs?|jars?|bowls?|pots?|packs?|tins?|bits?|bunch|head|cups?|plate|loaf) o'? "
+            r"(?=[a-z]{3})"
+        ),
+        r"\1 of ",
+    ),
+    (LatePattern(r"\bmashed(?= (?:w|with|and|n)\b|\s*$)"), "mashed potato"),
     # Nothing of it is in the thing, and it is no amount: `0 cal syrup`.
     (LatePattern(r"\b(?:0|zero)[ -]?(?:carbs?|sodium)\b,? ?"), " "),
     (LatePattern(r"\b(?:0|zero)[ -]?(?:cal(?:orie)?s?|sugars?)\b"), "sugar free"),
