@@ -6,7 +6,7 @@ from types import MappingProxyType
 # What is written, and the words it stands for. A row is added when people write it of no other food.
 ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "caramelized": ("caramelised",), "crystallized": ("crystallised",), "carmelized": ("caramelised",),
-    "chee": ("cheese",),
+    "chee": ("cheese",), "swt": ("sweet",),
     "chz": ("cheese",), "cheez": ("cheese",), "gf": ("gluten", "free"), "glutenfree": ("gluten", "free"),
     "grinded": ("ground",), "lacto": ("lactose",), "lactosefree": ("lactose", "free"),
     "df": ("dairy", "free"), "dairyfree": ("dairy", "free"),

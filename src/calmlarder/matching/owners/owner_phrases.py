@@ -33,6 +33,9 @@ from calmlarder.matching.owners.owner_words import (
     is_person,
 )
 
+# Of, before a name, in other tongues.
+_OF_ELSEWHERE = frozenset({"da", "do", "de", "di", "del", "della", "du", "von", "van", "ni", "od", "à"})
+
 
 class Owned(NamedTuple):
     """Whose a thing is (None: of the one who types), whether they agree, what it is kept for, and the rest."""
@@ -73,6 +76,8 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
     if said and (owner is None or owner in SHARES_HOUSE):
         owner = said  # `priya's paneer (flatmate)`: the name tells more
     kept_for = kept_for or reason
+    if not owner and (of := signs.DASHED_OF.search(text)) and of[1] in capitals and is_name(of[1], lexicon):
+        owner, text = of[1], _cut(text, of)
     last = None if owner else _by_capital_last(text, capitals, lexicon)
     owner, text = last or (owner, text)
     occasion = signs.OCCASION.search(text) if owner and not kept_for else None
@@ -121,6 +126,8 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
     if owner or kept or not words:
         return owner, kept, text
     words = [word for word in words if word not in {"only", "just", "my", "our"}]  # `husband only`, `my sisters`
+    if len(words) == 2 and words[0] in _OF_ELSEWHERE and words[1] in capitals:
+        words = words[1:]  # `(de Pau)`
     if len(words) == 1 and (is_person(words[0], lexicon) or (words[0] in capitals and is_name(words[0], lexicon))):
         return bare_name(words[0]), None, ""
     return None, None, text

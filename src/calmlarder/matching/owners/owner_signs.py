@@ -79,7 +79,8 @@ PERSON_NAMED = LatePattern(
 )
 # `uncle fred's stockfish`: nobody else's name stands behind such a word.
 TITLED = LatePattern(
-    r"\b((?:uncle|auntie|aunty|aunt|granny|grandma|grandpa|cousin|sister|brother|mama|sir|mrs|mr|miss) [a-z]{2,})'s"
+    r"\b((?:uncle|auntie|aunty|aunt|kuya|tita|tito|lolo|lola|unnie|noona|hyung|oppa|tante|onkel"
+    r"|granny|grandma|grandpa|cousin|sister|brother|mama|sir|mrs|mr|miss) [a-z]{2,})'s"
     r"(?=\s*(?:$|[,;.)]| (?!(?:hens?|eggs?|garden|tree|farm|allotment|shop|market)\b)[a-z]))",
     needs=("'s",),
 )
@@ -142,6 +143,8 @@ LEFT_BY_NAME = LatePattern(
 SAYS = LatePattern(r"^\w+ (?:says|said|claims|reckons) (?:that )?(?:the )?")
 MY_PERSON = LatePattern(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
 FIRST = LatePattern(r"^([a-z]{2,})\s*[-:]\s+(?=[a-z\d])")
+# `- da Lu`: of, before a name, in other tongues.
+DASHED_OF = LatePattern(r" [-–] ?(?:da|do|de|di|del|della|du|von|van|ni|od) ([a-z]{2,})$")
 LAST = LatePattern(r"(?<=[a-z\d]) ([a-z]{2,})$")
 BEHIND = LatePattern(r",\s*([a-z]{2,})$")
 COLON = LatePattern(r":\s*([a-z]{2,})$")

@@ -60,7 +60,7 @@ _WITH_FILLING = (
     (
         _filled(
             r"(?:pierog(?:i|ies?|y)|perog(?:i|ies?|y)|pyrohy|varenyky|varenik[iy])",
-            r"(?:potato(?:es)?|cheese|cheddar|(?:cottage|farmer'?s) cheese|onions?)",
+            r"(?:potato(?:es)?|cheese|cheddar|(?:cottage|farmer'?s) cheese)",
         ),
         r"\1\2",
     ),

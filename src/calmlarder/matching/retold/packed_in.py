@@ -60,6 +60,9 @@ _PLAINLY = (
         ),
         " ",
     ),
+    # What it came in, and what melted in it: `feta in its water`.
+    (LatePattern(r"[,;]? \(?in (?:its|their) (?:own )?(?:water|brine|whey|liquid)\b\)?"), " "),
+    (LatePattern(r"[,;]? (?:the )?ice (?:is |has |all |mostly )*melt\w*"), " "),
     (LatePattern(r"\b(?:chest|deep)[ -]freeze(?:r)?\b"), "freezer"),
 )
 

@@ -20,6 +20,13 @@ _TAKEAWAY = LatePattern(
     rf"|{_FLESH} (?:from )?(?:the )?{_READY})(?=\s*(?:$|[,;(]|from|half|box|left|tub|of|[a-z]{{3,6}}(?:day)?$|\d))",
     needs=("take", "carry", "doggy"),
 )
+# Rice and potatoes in a soup, and the sauce of so many pieces, are no foods beside it.
+_RICE_IN_SOUP = LatePattern(
+    r"\b((?:soup|broth)\b[^,;()]*?) (?:with|w) (?:rice|potato(?:es)?)\b", needs=("soup", "broth")
+)
+_SAUCE_BESIDE = LatePattern(
+    r"(?<=\d )(pcs?|pieces?) ?(?:\+|&|and|w|with) (?:the |some )?(?:sauce|juices?)\b", needs=("sauce", "juice")
+)
 # What is told of a marinade is in it, and no food beside the other.
 _MARINADE = LatePattern(
     r"\bin (?:an? |the |its |some )?(?:[a-z]+ )?(?:marinade|brine) ?\(([^()]*)\)", needs=("marinade", "brine")
@@ -34,6 +41,7 @@ _GREENS = LatePattern(
 def put_as_dishes(text: str) -> str:
     """A plain line with such dishes by a name that the tables have."""
     text = _STEWED.sub("vegetable stew with onion", text)
+    text = _RICE_IN_SOUP.sub(r"\1", _SAUCE_BESIDE.sub(r"\1", text))
     text = _TAKEAWAY.sub(r"\g<lead>takeaway meal", text)
     text = _MARINADE.sub(lambda found: "marinated" if _ALLIUM.search(found[1]) else "", text)
     return _GREENS.sub(_greens, text)

@@ -19,10 +19,15 @@ _POTS = frozenset({
 })  # fmt: skip
 _TOSSED = frozenset({"salad", "fry", "stirfry", "stir-fry"})  # before a list these may be a heading of what is raw
 _HEADS = frozenset({"stuff", "veg", "veggie", "vegetable", "mix", "bit", "thing", "ingredient", "making", "fixing"})
-_KINDS = frozenset({"sauce", "tomato", "paste", "potato"})  # of the mixtures of the tables
+_KINDS = frozenset({"sauce", "tomato", "paste", "potato", "juice"})  # of the mixtures of the tables
 _BESIDE = LatePattern(
     r"(?P<dish>[a-z][a-z' -]*?|[^,;:&+]*?)(?: -+ |: ?|,? (?:with|w) |, (?=[^,]*(?:,[^,]*)* (?:in it|inside)$))"
     r"(?P<held>[a-z][a-z ,&+'-]*?)(?P<box>(?: (?:jar|tin|can|tub|pot|box|pack|packet|carton)s?)?(?: x ?\d+)?)"
+)
+# What it stands in behind the bracket: `cabbage rolls (rice), small roaster`.
+_VESSEL_BEHIND = LatePattern(
+    r"(?P<dish>[^,;]*[a-z]{3}[^,;]*?) ?[,;] ?(?P<box>(?:(?:an?|one|half|small|big|large|little|full|\d{1,2}) )*"
+    r"(?:roaster|pan|pot|dish|tray|tub|box|bowl|jar|container|casserole|plate|portion|bag|potful)s?)"
 )
 _WITH = LatePattern(r"\b(?:with|w)\b")
 _IN_IT = LatePattern(r"\b(?:in it|inside|through it)$")
@@ -80,6 +85,8 @@ def _told(text: str, brackets: Sequence[str]) -> tuple[str, str, str] | None:
     said = text.rstrip(ENDS)
     if inside and said.endswith(inside):
         dish, held, box = said.removesuffix(inside).strip(ENDS), inside, ""
+        if vessel := _VESSEL_BEHIND.fullmatch(dish):
+            dish, box = vessel["dish"].strip(ENDS), vessel["box"]
         held = held.removeprefix("with ").removeprefix("w ")
     elif not brackets and (found := _BESIDE.fullmatch(said)):
         dish, held, box = found["dish"].strip(ENDS), found["held"], found["box"].strip()
