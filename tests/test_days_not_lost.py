@@ -60,7 +60,7 @@ def lot_of(reader: LarderReader, line: str) -> Lot:
         ("cooked ham 4 slices curled", "ham", 1),
         ("bananas with brown spots", "banana-ripe", 6),
         ("cauliflower, black specks", "cauliflower", 1),
-        ("fried noodles from the party sunday", "noodles-leftover", -1),
+        ("pad thai from the party sunday", "pad-thai", -1),
     ],
 )
 def test_the_days_of_a_line(reader: LarderReader, line: str, food: str, days: int | None) -> None:
