@@ -140,9 +140,15 @@ def _is_called_cooked(food: Row, line: str) -> bool:
     """Whether the word stands beside this food, and not beside another of the same line."""
     told = re.split(r"[,;+&/]|\band\b|\bwith\b", line.lower())
     names = {word.rstrip("s")[:6] for word in re.findall(r"[a-z]{4,}", food["name"].lower())}
+    by_another = not any(name in line.lower() for name in names)  # `collards cooked w ham + beans` begins with its own
     return any(
         _COOKED_BEFORE.search(part)
-        and (len(told) == 1 or any(name in part for name in names) or len(_COOKED_BEFORE.sub("", part).strip()) < 4)
+        and (
+            len(told) == 1
+            or any(name in part for name in names)
+            or len(_COOKED_BEFORE.sub("", part).strip()) < 4
+            or (by_another and part is told[0])
+        )
         for part in told
     )
 

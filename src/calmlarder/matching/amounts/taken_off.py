@@ -116,6 +116,8 @@ def without_the_bad(text: str) -> str:
     before = re.search(r"[a-z]{3}", text[: found.start()])
     if before and not there and _FEW.fullmatch(found[1]) and re.search(r"[a-z]{2}s\b", rest):
         return f"{rest} check it over"  # one of so many: the rest stays
+    if before and not bad and not re.search(r"used|eaten|gone$", found[0].strip()):
+        return f"{rest} check it over"  # some of it, however much there was
     if not bad and there:
         return f"{rest} check it over"  # nobody knows of how many
     if bad and there and _value(there[1]) > bad and "ok" not in rest and "good" not in rest:

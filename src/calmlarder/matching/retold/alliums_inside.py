@@ -31,6 +31,19 @@ _TOLD = LatePattern(
 _TASTES_OF_IT = LatePattern(
     r"[ ,;(-]+(?:the |very |quite |really |a bit |bit |too )*(garlick?|onion)y"
     r"(?: (?:one|ones|kind|sort|stuff|type))?\b\)?(?=\s*$)"
+    r"|[,;(-]+ ?(?:the |with )*(garlic|onion) (?:ones?|kind|sort|type|flavou?r(?:ed)?)\b\)?(?=\s*(?:$|[,;]))"
+)
+_SORT_BEHIND = LatePattern(
+    r"(?<=[a-z])(?<! and)(?<! n)[,;(-]+ ?(onion|garlic)\)?(?=\s*$)"  # `gravy granules, onion`
+)
+_BY_SORTS = LatePattern(
+    r"\b(?:granules|gravy|stock cubes?|stock|crisps|soup|crackers|dip|h[ou]+mm?[ou]+s|sausages?|burgers?|bouillon"
+    r"|granuals|bhajis?|seasoning|couscous|relish|bagels?|naans?|passata|pasta sauce)$"
+)
+# What was cooked with them is nothing by itself any more: `collards cooked w ham hock + onion`.
+_COOKED_WITH = LatePattern(
+    r"\b(?:cooked|stewed|braised|simmered|fried|sauteed|roasted|baked|made) (?:up )?(?:with|w|in) [^;]*?"
+    r"\b(onions?|garlic)\b[^;]*$"
 )
 _DENIED = LatePattern(r"\b(?:no|not any|without|minus|zero) ?$")
 _OTHER_WORD = LatePattern(
@@ -61,7 +74,11 @@ def alliums_inside(text: str, lexicon: Lexicon) -> str:
     text = _OTHER_WORD.sub(lambda found: _in_english(found[0], lexicon), text)
     if ("onion" not in text and "garlic" not in text and "shallot" not in text) or _ITS_OWN_OIL.search(text):
         return text
-    text = _TASTES_OF_IT.sub(lambda found: f" with {found[1].removesuffix('k')}", text)
+    text = _TASTES_OF_IT.sub(lambda found: f" with {(found[1] or found[2]).removesuffix('k')}", text)
+    if (behind := _SORT_BEHIND.search(text)) and _BY_SORTS.search(text[: behind.start()]):
+        return f"{text[: behind.start()]} with {behind[1]}"
+    if (cooked := _COOKED_WITH.search(text)) and cooked.start():
+        return f"{text[: cooked.start()]}with {cooked[1]}"
     if (flavour := _FLAVOUR.search(text)) and _names_it(text, flavour):
         return f"{text[: flavour.start()]} {text[flavour.end() :].lstrip(' ,')} with garlic".strip()
     found = _TOLD.search(text)

@@ -23,6 +23,15 @@ _BOUGHT_THERE = LatePattern(
     r"|farm|co-?op|docks?|pier|quay|boat|stall|(?:green)?grocer'?s?|bakery|baker'?s?|village|harbou?r|fish van)"
     rf",? (?:on )?(?P<day>{DAY})(?=\s*(?:$|[,;)]))"
 )
+_SHORT_FREE = LatePattern(r"\b(?:lac(?:to)?[ -]?free|lactos[ -]?free)\b")
+_NO_LACTOSE = LatePattern(r"(?P<food>[^,;&+()]+?)[ ,(]+(?:without|no|minus|zero|w/o) lactose\)?")
+# One end of it, which is cut off: mould goes deeper in what is soft, so that one is not meant.
+_ONE_END = LatePattern(
+    r"[,;( -]+(?:is |gone |going |a bit )*(?:slimy|soft|mushy|brown|black|dried(?: out)?|squishy|manky|wet|woody)"
+    r" (?:at |on |round )?(?:the |a |one )?(?:other )?(?:ends?|tips?|sides?|edges?|bottoms?|tops?)\b\)?"
+    r"|[,;( -]+(?:the |a |one )?(?:ends?|tips?|edges?|bottoms?) (?:is |are |gone |going |has |have |a bit )*"
+    r"(?:slimy|mushy|squishy|manky)\b\)?"
+)
 _BIRDS = LatePattern(r"\b(?:chicken|turkey|duck|goose|bird|poultry)\b")
 _WHICH_MEAT = LatePattern(
     r"[,;( -]+(?:(?:mostly|all|only|just|some|the|nearly all) )*(?:white|dark|brown|breast|leg)"
@@ -47,4 +56,7 @@ def work_plainly(text: str) -> str:
     text = _BOUGHT_THERE.sub(r"bought \g<day>", _SOMEBODY_GOT.sub(" ", text))
     text = _WHICH_MEAT.sub(" ", text) if "meat" in text and _BIRDS.search(text) else text
     text = _IN_THE_BOTTLE.sub(r"\g<much> of \g<what>", text)
-    return _BIT_SO.sub("", text)
+    text = _SHORT_FREE.sub("lactose free", text)
+    if told := _NO_LACTOSE.fullmatch(text):
+        text = f"lactose free {told['food']}"
+    return _ONE_END.sub(" check it over", _BIT_SO.sub("", text))
