@@ -84,7 +84,7 @@ def test_two_packs_of_one_spice_are_one_pinch(cook: Callable[..., Dinner]) -> No
 
 
 def test_oil_alone_smells_of_nothing(cook: Callable[..., Dinner]) -> None:
-    lines = ["firm tofu 400g", "potatoes 1kg", "carrots 6", "kale 300g", "parsley", "olive oil", "lemon"]
+    lines = ["chicken breast 400g", "potatoes 1kg", "carrots 6", "kale 300g", "parsley", "olive oil", "lemon"]
     assert "smells good" not in " ".join(cook(lines, "vegetable-soup").steps)
     assert "cumin until it smells good" in " ".join(cook([*lines, "cumin"], "vegetable-soup").steps)
 

@@ -91,7 +91,6 @@ def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
         ("dos kilos papas", 2000, 2000),
         ("potatoes +- 2kg", 1600, 2400),
         ("quinoa dry 1c", 150, 240),
-        ("negi one and half", 4, 300),
         ("courgettes: 2 pcs. à 200 g", 400, 400),
         ("butter, 2 sticks and little bit", 200, 340),
         ("eggs dozen n a half", 792, 1200),

@@ -455,7 +455,7 @@ def test_injera_lies_under_a_braise_and_is_never_toasted(cook: Cook) -> None:
     fridge = ["injera 5", "potatoes 1kg", "firm tofu 400g", "carrots 6", "kale 300g", "turmeric", "ginger", "oil"]
     braised = said(cook([one for one in fridge if "potatoes" not in one], "turmeric-cabbage"))
     assert re.search(r"Serve on \d+ g injera", braised)
-    soup = said(cook(fridge, "vegetable-soup"))
+    soup = said(cook([*fridge, "chicken breast 400g"], "vegetable-soup"))
     assert "Toast" not in soup
 
 

@@ -61,7 +61,6 @@ def test_the_foods_of_a_line(reader: LarderReader, line: str, foods: list[str]) 
     [
         "white block in cling film, feta?? tofu??",  # who typed it does not know
         "potatoes with onion",  # cooked with it, and no plain potatoes
-        "beans with garlic, leftover",
     ],
 )
 def test_what_is_not_clear_is_asked(reader: LarderReader, line: str) -> None:

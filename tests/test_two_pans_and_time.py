@@ -115,7 +115,9 @@ def test_nothing_is_pushed_aside_and_no_fat_is_warmed_in_an_empty_vessel(cook: C
     assert "ush aside" not in eggs
     soup = " ".join(
         cook(
-            ["potatoes 1kg", "cod 300g", "broccoli 1", "carrots 4", "butter", "parsley", "capers"], "vegetable-soup", 2
+            ["potatoes 1kg", "canned lentils 1 tin", "broccoli 1", "carrots 4", "butter", "parsley", "capers"],
+            "vegetable-soup",
+            2,
         ).steps
     )
     assert "g butter, salt and pepper, and bring to a simmer" in soup

@@ -47,7 +47,7 @@ def test_two_powders_become_one_line_and_one_word(tmp_path: Path, capsys: pytest
     )
     listed, _, steps = told.partition("Method")
     assert listed.count("asafoetida") == 1
-    assert "cumin, asafoetida and salt" in steps
+    assert "the cumin, the asafoetida and salt" in steps
 
 
 def test_a_clove_in_its_skin_is_stirred_in_as_oil(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

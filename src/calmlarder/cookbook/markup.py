@@ -53,6 +53,8 @@ def tokens(page: str) -> Iterator[Token]:
             continue
         attributes, place, closed = _attributes(page, named.end())
         yield Token("start", tag, attributes, closed or tag in VOID)
+        if tag == "input" and attributes.get("type") == "number" and attributes.get("value", "").isdigit():
+            yield Token("text", f" {attributes['value']} ")  # as a reader of the page sees it: `Servings: [4]`
         if tag in _RAW and not closed:
             ending = _RAW[tag].search(page, place)
             end = ending.start() if ending else len(page)

@@ -64,12 +64,14 @@ _FILLED = re.compile(rf"\s*(?:about )?{_COUNT}{_RANGE}\s(?:generous |large |smal
 # `That feeds four or five of us.`: said of the dish as it is, not of another batch of it or of somebody's evening.
 _FEEDS = re.compile(
     rf"\b(?:feeds|serves|(?:is|are|makes) (?:plenty |just |about )?enough for|will feed"
+    r"|(?:it|this|that|which) (?:does|will do)(?: for)?|does for"
     r"|(?:below|this|the recipe|what follows|as written,? it) is for)\s"
     rf"(?:about |around |roughly |a family of )?{_COUNT}(?:\s?(?:-|–|to|or)\s?[\"“'‘]?{_COUNT})?"
     rf"(?=\s(?:of us|of you|people|hungry|greedy|as|at|for|with)\b|\s[a-z-]+[\"”'’]|\s?[.,;:!?)]|\s?$)",
     re.IGNORECASE,
 )
 _NOT_OF_IT = re.compile(r"\b(?:if|doubled?|halve[ds]?|half|twice|batch(?:es)?|each|one|per)\b", re.IGNORECASE)
+_OR_MORE = re.compile(r",? or \d+ if\b.*")  # `for 4, or 6 if there are other dishes` is for four by itself
 _MOST_FOR = 50  # beyond it a title counts something else
 
 
@@ -132,7 +134,7 @@ def serves_in_prose(texts: Iterable[str]) -> tuple[int, int] | None:
     told: set[tuple[int, int]] = set()
     for text in texts:
         for sentence in re.split(r"(?<=[.!?])\s+", text):
-            if (found := _FEEDS.search(sentence)) and not _NOT_OF_IT.search(sentence):
+            if (found := _FEEDS.search(sentence)) and not _NOT_OF_IT.search(_OR_MORE.sub("", sentence)):
                 counts = [_count(one) for one in found.groups() if one]
                 told.add((min(counts), max(counts)))
     low, high = told.pop() if len(told) == 1 else (0, 0)

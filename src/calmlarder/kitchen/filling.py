@@ -65,7 +65,7 @@ _LEAN = frozenset({"venison", "beef-steak"})
 _LOIN = re.compile(r"\b(?:back ?straps?|tenderloin|loin|haunch)\b(?!.*steak)", re.IGNORECASE)  # in one thick piece
 _TWO_CHANGES = "two changes of water"
 _SOAKED = re.compile(r"\b(?:pre-?)?soak(?:ed|ing)?\b", re.IGNORECASE)
-_STILL_SOAKS = re.compile(r"\bsoakin[g']?\b|\bsince\b|\bthis morning\b", re.IGNORECASE)  # hours leave it salt
+_STILL_SALT = re.compile(r"\b(?:this|since) morning\b|\btoday\b|\bsince (?:noon|lunch)\b", re.IGNORECASE)  # hours only
 _LEFT_WHOLE = re.compile(r"\bwhole\b", re.IGNORECASE)
 LEFT_WHOLE = "left whole with its stalk"  # it scents the pot and is lifted out: bitten into it sears
 _OUT_OF_A_JAR = frozenset({"fruit-vegetable", "leaf", "root", "pod", "stem", "pepper", "brassica", "shoot"})
@@ -268,7 +268,7 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = "drained, simmered 8 minutes in fresh water, flaked"
     if food.id == "chilli-habanero" and _LEFT_WHOLE.search(told.line):
         return LEFT_WHOLE
-    if food.id == "salt-cod-soaked" and _STILL_SOAKS.search(told.line):
+    if food.id == "salt-cod-soaked" and _STILL_SALT.search(told.line):
         prep = "drained, simmered 8 minutes in fresh water, flaked"
     if food.kind in _OUT_OF_A_JAR and _JARRED.search(told.line) and "drained" not in prep:
         prep = ", ".join(part for part in ("drained and rinsed", prep.removeprefix("rinsed")) if part)

@@ -31,7 +31,7 @@ _TOLD = LatePattern(
 _TASTES_OF_IT = LatePattern(
     r"[ ,;(-]+(?:the |very |quite |really |a bit |bit |too )*(garlick?|onion)y"
     r"(?: (?:one|ones|kind|sort|stuff|type))?\b\)?(?=\s*$)"
-    r"|[,;(-]+ ?(?:the |with )*(garlic|onion) (?:ones?|kind|sort|type|flavou?r(?:ed)?)\b\)?(?=\s*(?:$|[,;]))"
+    r"|[,;(-]+ ?(?:the |with )*(garlic|onion) (?:one|kind|sort|type|flavou?r(?:ed)?)\b\)?(?=\s*(?:$|[,;]))"
 )
 _SORT_BEHIND = LatePattern(
     r"(?<=[a-z])(?<! and)(?<! n)[,;(-]+ ?(onion|garlic)\)?(?=\s*$)"  # `gravy granules, onion`

@@ -31,6 +31,8 @@ def greens_told(text: str, lexicon: Lexicon) -> str:
     if bare == text or (stalk := _stalk(bare, lexicon)) is None:
         return text
     at, name = stalk
+    if name == "leek greens" and not _WHITES_GONE.search(text):
+        return text  # of a leek that is read elsewhere
     return f"{bare[: at.start()]}{name}{bare[at.end() :]}"
 
 
