@@ -26,7 +26,8 @@ HEADING = re.compile(
 _RULED = re.compile(r"\s*([—–=~-])\1*\s*[^\d]{2,40}?\s*\1+\s*|\s*([*_#])\2{2,}\s*[^\d]{2,40}?\s*\2{2,}\s*")
 NOTHING = re.compile(
     r"(?:(?:\w+ly |just[- ]boiled |boiled |boiling |hot |cold |warm |iced? |lukewarm |tepid |tap |filtered "
-    r"|cool |fresh |reserved |starchy |salted |pasta |cooking |soaking |enough )*water(?: to cover(?: \w+){0,2})?"
+    r"|cool |fresh |reserved |starchy |salted |pasta |noodle |potato |cooking |soaking "
+    r"|enough )*water(?: to cover(?: \w+){0,2})?"
     r"|ice(?: cubes?| water)?|(?:\w+ )?(?:skewers|toothpicks|string|twine|foil|parchment|baking paper|cocktail sticks))"
 )
 # A word ending in -ed or -ly is about cutting and treating, save these, which make another food of it.
