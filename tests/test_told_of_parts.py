@@ -44,12 +44,29 @@ def lots(tables: Tables, line: str) -> tuple[Lot, ...]:
         ("black beans in soak", ["rajmah-black-dry"]),
         ("turkey, cooked thurs, mostly white meat", ["turkey-cooked"]),
         ("venison 750g, mate shot it", ["venison"]),
+        ("lac free milk", ["milk-lactose-free"]),
+        ("milk, lactose free yoghurt", ["milk", "yoghurt-lactose-free"]),
+        ("milk (not lactose free) 1l", ["milk"]),
+        ("mackerel fish 2 (freezer)", ["mackerel"]),
+        ("leftover lentil bolognaise", ["bolognese-plant"]),
+        ("collards cooked w ham hock + onion", []),
+        ("hommus, garlic one, ub 29/11", ["hummus"]),
+        ("asparagus bunch, tips a bit mushy", ["asparagus"]),
+        ("half cucumber slimy one end", ["cucumber"]),
+        ("gravy granuals, onion", ["gravy-granules"]),
         ("smoked paprika/cumin/chilli", ["paprika", "cumin", "chilli-dried"]),
         ("ginger, chilli, coriander", ["ginger", "chilli-red", "coriander"]),
     ],
 )
 def test_what_is_in_it(line: str, foods: list[str], tables: Tables) -> None:
     assert [lot.food for lot in lots(tables, line)] == foods
+
+
+def test_a_potato_that_is_green_is_left_out_and_one_with_green_bits_is_cut(tables: Tables) -> None:
+    """Solanine (Food Standards Agency on potatoes: recalled)."""
+    assert lots(tables, "potato, 1, green") == ()
+    (lot,) = lots(tables, "spuds with green bits")
+    assert lot.condition == "green"
 
 
 @pytest.mark.parametrize(

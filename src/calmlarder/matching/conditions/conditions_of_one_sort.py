@@ -52,6 +52,18 @@ class OfOneSort(NamedTuple):
 
 
 OF_ONE_SORT = (
+    # Green through and through it is bitter and holds solanine; green bits are cut out (FSA on potatoes: recalled).
+    OfOneSort(
+        LatePattern(r"^[^,;&]*\b(?:potato(?:es)?|spuds?|tatties|tattie|taters?)\b"),
+        LatePattern(
+            rf"{_BEHIND}(?:(?:is|are|all|now|already|very|really|quite|properly|gone|turned) )*"
+            r"(?<!bit )(?<!one )(?<!two )(?<!some )(?<!few )(?<!slightly )(?<!little )(?<!couple )(?<!tad )(?<!\d )"
+            r"green"
+            rf"(?: (?:all over|all through|through|now))?{_END}"
+        ),
+        "green all over",
+        to_bin=True,
+    ),
     # Potatoes turn green in the light, and that is no kind of them.
     OfOneSort(
         LatePattern(r"^[^,;&]*\b(?:potato(?:es)?|spuds?|tatties|tattie|taters?)\b"),
