@@ -54,7 +54,7 @@ class OfOneSort(NamedTuple):
 OF_ONE_SORT = (
     # Green through and through it is bitter and holds solanine; green bits are cut out (FSA on potatoes: recalled).
     OfOneSort(
-        LatePattern(r"^[^,;&]*\b(?:potato(?:es)?|spuds?|tatties|tattie|taters?)\b"),
+        LatePattern(r"^[^,;&]*\b(?:potato|spud|tattie|tater)\b"),  # of a bag some are, and are picked out
         LatePattern(
             rf"{_BEHIND}(?:(?:is|are|all|now|already|very|really|quite|properly|gone|turned) )*"
             r"(?<!bit )(?<!one )(?<!two )(?<!some )(?<!few )(?<!slightly )(?<!little )(?<!couple )(?<!tad )(?<!\d )"
