@@ -251,7 +251,14 @@ def _filled(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> 
         return
     if not any(slot.role == "base" and slot.items[0] for slot in slots.values()):
         bare = p.variable(1, -weights.NO_BASE * _POINT)
-        there = {u: -1 for o, u in zip(problem.options, used, strict=True) if slots[o.slot].role == "base"}
+        nibbled = {"crackers", "crackers-gluten-free", "rice-cakes", "yorkshire-pudding"}
+        waits = problem.pattern.second_choice  # such a dish is not whole with toast
+        there = {
+            u: -1
+            for o, u in zip(problem.options, used, strict=True)
+            if slots[o.slot].role == "base" and o.offered.food.id not in nibbled
+            if not (waits and o.offered.food.kind == "bread")
+        }
         p.at_most({z: 1, bare: -1, **there}, 0)
 
 
@@ -395,7 +402,13 @@ def _own(p: _Programme, problem: PatternProblem, used: list[int], weighed: list[
 
 
 def _from_the_sea(p: _Programme, problem: PatternProblem, pairs: list[tuple[Option, int]]) -> None:
-    """Fish beside no other main thing, shellfish beside no red or minced meat."""
+    """Fish beside no other main thing, shellfish beside no red or minced meat, tinned fish beside none that is fresh,
+    no anchovies over smoked or salted fish."""
+    smoked = {"haddock-smoked", "salmon-smoked", "mackerel-smoked", "herring-pickled"}
+    salted = {u for o, u in pairs if o.offered.food.id in smoked | {"salt-cod", "salt-cod-soaked", "fish-dried"}}
+    for u in salted:
+        for v in (v for o, v in pairs if o.offered.food.id == "anchovies"):
+            p.at_most({u: 1, v: 1}, 1)
     fishy, shelly, tinned = p.variable(1), p.variable(1), p.variable(1)
     for o, u in pairs:
         food = o.offered.food
@@ -409,6 +422,8 @@ def _from_the_sea(p: _Programme, problem: PatternProblem, pairs: list[tuple[Opti
             p.at_most({u: 1, fishy: 1}, 1)
         if food.kind == "shellfish" and food.state != "dried":
             p.at_most({u: 1, shelly: -1}, 0)
+            if not food.state.startswith("canned"):
+                p.at_most({u: 1, tinned: 1}, 1)
         minced = food.id.endswith("-mince") and food.kind in {"meat", "poultry"}
         if minced or (food.kind == "meat" and food.id not in {"ham", "salami"}):
             p.at_most({u: 1, shelly: 1}, 1)
@@ -503,7 +518,8 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
             p.at_most({u: 1, bare: -1, **dressing}, 0)
     things: dict[str, int] = {}
     for o, u in pairs:
-        if pattern.slots[o.slot].role == "protein":
+        cured = o.offered.food.id in {"bacon", "chorizo", "ham", "prosciutto", "salami"}
+        if pattern.slots[o.slot].role == "protein" and not cured:
             food = o.offered.food
             name = food.kind if food.kind in {"tofu", "tempeh", "egg"} else food.id
             p.at_most({u: 1, things.setdefault(name, p.variable(1)): -1}, 0)
@@ -525,6 +541,11 @@ def _had(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> Non
     for o, u in zip(problem.options, used, strict=True):
         share = max((left(one.on, 7, _POINT) for one in wanted.had if o.offered.food.id in one.foods), default=0.0)
         p.cost[u] += roles.get(problem.pattern.slots[o.slot].role, 0) * share
+
+
+def _is_beside(problem: PatternProblem, slot: str) -> bool:
+    """Toast and crisps beside a dish that is whole without."""
+    return slot in {"bread", "crisp"} and not any(slot in group for group in problem.pattern.one_of)
 
 
 def _another(
@@ -551,7 +572,8 @@ def _another(
         main = next((name for name in sorted(sums) if sums[name] == max(sums.values())), None)
         numbers = there(role)
         if main is None:
-            p.at_most({way: 1, **{used[n]: -1 for n in numbers}}, 0)
+            whole = [n for n in numbers if not _is_beside(problem, problem.options[n].slot)]
+            p.at_most({way: 1, **{used[n]: -1 for n in whole}}, 0)
         for n, food in numbers.items():
             if thing(food, role) == main:
                 p.at_most({used[n]: 1, way: 1}, 1)

@@ -7,6 +7,7 @@ import re
 
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.several_foods.headings import bare_words
 
 _HOW_IT_IS = (
     r"(?:crispy|crisp|fried|raw|whole|chopped|crushed|minced|roasted|roast|pickled|black|dried|cooked|red|white|real"
@@ -68,11 +69,15 @@ _FLAVOUR = LatePattern(
 # Garlic that stands in its own oil makes no other food of it, but a home-made one.
 _ITS_OWN_OIL = LatePattern(r"\b(?:garlic|onion|shallot)[ -](?:infused )?(?:olive )?oil\b")
 
+_LONGEST_NAME = 8  # words
+
 
 def alliums_inside(text: str, lexicon: Lexicon) -> str:
     """A plain line with what is told to be in its food behind `with`, in English."""
     text = _OTHER_WORD.sub(lambda found: _in_english(found[0], lexicon), text)
     if ("onion" not in text and "garlic" not in text and "shallot" not in text) or _ITS_OWN_OIL.search(text):
+        return text
+    if _is_a_name(text, lexicon):
         return text
     text = _TASTES_OF_IT.sub(lambda found: f" with {(found[1] or found[2]).removesuffix('k')}", text)
     if (behind := _SORT_BEHIND.search(text)) and _BY_SORTS.search(text[: behind.start()]):
@@ -85,6 +90,13 @@ def alliums_inside(text: str, lexicon: Lexicon) -> str:
     if found and _DENIED.search(text[: found.start()]):
         return text
     return f"{text[: found.start()]}{_beside(found)}{text[found.end() :]}" if found and found.start() else text
+
+
+def _is_a_name(text: str, lexicon: Lexicon) -> bool:
+    """Whether a food's own name tells of the onion or garlic: `garlic and herb soft cheese, 150 g`."""
+    words = bare_words(text)
+    names = (words[at:end] for at in range(4) for end in range(at + 3, min(at + _LONGEST_NAME, len(words)) + 1))
+    return any({"onion", "garlic"} & {*name} and " ".join(name) in lexicon.spelt for name in names)
 
 
 def _names_it(text: str, flavour: re.Match[str]) -> bool:

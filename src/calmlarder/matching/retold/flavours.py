@@ -60,9 +60,9 @@ _WITH_FILLING = (
     (
         _filled(
             r"(?:pierog(?:i|ies?|y)|perog(?:i|ies?|y)|pyrohy|varenyky|varenik[iy])",
-            r"(?:potato(?:es)?|cheese|cheddar|(?:cottage|farmer'?s) cheese)",
+            r"(?:potato(?:es)?, cheese and onions?|potato(?:es)?|cheese|cheddar|(?:cottage|farmer'?s) cheese)",
         ),
-        r"\1\2",
+        r"pierogi ruskie\2",
     ),
     (_filled(_DUMPLINGS, _FILLING), r"\1\2"),
     (_filled(_ROLLS, _OF_PLANTS), r"\1\2"),
