@@ -42,7 +42,7 @@ class KeysLine(Drawn):
     """Nothing is cut at any width: a key stands there whole, or it is left to the help and the list of all keys."""
 
     ALLOW_SELECT = False
-    DEFAULT_CSS = "KeysLine { dock: bottom; height: 1; pointer: pointer; }"
+    DEFAULT_CSS = "KeysLine { dock: bottom; height: 1; }"
 
     def __init__(self) -> None:
         super().__init__()
