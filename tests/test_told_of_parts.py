@@ -62,6 +62,21 @@ def test_what_is_in_it(line: str, foods: list[str], tables: Tables) -> None:
     assert [lot.food for lot in lots(tables, line)] == foods
 
 
+@pytest.mark.parametrize(
+    "line",
+    [
+        "milk, a bit off", "yoghurt a bit mouldy", "bread, some mouldy", "hummus some mouldy",
+        "strawberries, some mouldy",
+        "chicken breast, slimy one end", "salmon fillet, end is slimy", "tofu slimy edges",
+        "sliced cucumber slimy ends",
+        "cooked rice a bit slimy",
+    ],
+)  # fmt: skip
+def test_what_goes_off_all_through_is_not_picked_over(line: str, tables: Tables) -> None:
+    """Food Standards Agency and US Department of Agriculture on mould and slime of soft and cooked food (recalled)."""
+    assert lots(tables, line) == ()
+
+
 def test_a_potato_that_is_green_is_left_out_and_one_with_green_bits_is_cut(tables: Tables) -> None:
     """Solanine (Food Standards Agency on potatoes: recalled)."""
     assert lots(tables, "potato, 1, green") == ()

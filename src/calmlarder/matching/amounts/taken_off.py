@@ -16,8 +16,6 @@ _SOME_BAD = LatePattern(
     r"(?:[,;]? (?:but |the )*(?:rest|others?) (?:is |are )?(?:fine|ok|good))?",
     needs=(
         " mo",
-        " fu",
-        " hairy",
         " exploded",
         " rotten",
         " spoil",
@@ -53,6 +51,13 @@ _A_FEW_LEAVES = LatePattern(
     r"(?:[,;]? (?:but |and )*(?:the )?(?:rest|others?)(?: of (?:it|them))? (?:(?:is|are|looks?|still|all) )*"
     r"(?:fine|ok|okay|good|alright|grand)\b)?\)?"
 )
+_SOME = frozenset({"some", "few", "a few", "couple", "a couple"})
+_GROWS_IN_PIECES = LatePattern(
+    r"\b(?:tomatoes|toms|potatoes|spuds|tatties|carrots|peppers|onions|shallots|apples|pears|plums|peaches|nectarines"
+    r"|apricots|lemons|limes|oranges|clementines|satsumas|mandarins|bananas|plantains|okro|okra|chillies|chilies"
+    r"|courgettes|zucchinis?|aubergines|cucumbers|parsnips|beetroots|beets|turnips|radishes)\b"
+)
+_EATEN = LatePattern(r"\b(?:used|eaten|gone)$")
 _FEW = LatePattern(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
 # `kulang` is said so in the Philippines.
 _MINUS = LatePattern(
@@ -116,8 +121,8 @@ def without_the_bad(text: str) -> str:
     before = re.search(r"[a-z]{3}", text[: found.start()])
     if before and not there and _FEW.fullmatch(found[1]) and re.search(r"[a-z]{2}s\b", rest):
         return f"{rest} check it over"  # one of so many: the rest stays
-    if before and not bad and not re.search(r"used|eaten|gone$", found[0].strip()):
-        return f"{rest} check it over"  # some of it, however much there was
+    if before and found[1] in _SOME and _GROWS_IN_PIECES.search(rest) and not _EATEN.search(found[0].rstrip()):
+        return f"{rest} check it over"  # what grows in pieces is picked over, however many there were
     if not bad and there:
         return f"{rest} check it over"  # nobody knows of how many
     if bad and there and _value(there[1]) > bad and "ok" not in rest and "good" not in rest:

@@ -17,7 +17,8 @@ _DONE_TO_IT = (
 # Who sells food: what came from there was not cooked there.
 _SELLER = (
     r"(?:(?:local|halal|village|good) )?(?:butcher|fish ?monger|green ?grocer|grocer|baker|deli|fish (?:man|van)"
-    r"|farm(?: shop| gate)?|super ?market|store|corner shop|wet market|bazaar|mart|co-?op|bakery|warehouse)'?s?"
+    r"|farm(?: shop| gate)?|super ?market|store|corner shop|wet market|bazaar|mart|co-?op|bakery|warehouse"
+    r"|wharf|(?:farmers'? ?)?market|shop|docks?|pier|quay|boat|stall|harbou?r)'?s?"
 )
 _WHEN = rf"(?:yesterday|today|this (?:morning|afternoon)|last night|last {_DAY}|{_DAY})"
 _MEALS = r"(?:lunch|dinner|supper|tea|breakfast|brunch|roast|takeaway|batch|left|last|this|that|the|when|before)"

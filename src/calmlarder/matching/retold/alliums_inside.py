@@ -68,8 +68,7 @@ _FLAVOUR = LatePattern(
 )
 # Garlic that stands in its own oil makes no other food of it, but a home-made one.
 _ITS_OWN_OIL = LatePattern(r"\b(?:garlic|onion|shallot)[ -](?:infused )?(?:olive )?oil\b")
-
-_LONGEST_NAME = 8  # words
+_LONGEST_NAME = 8  # words that name one: ours
 
 
 def alliums_inside(text: str, lexicon: Lexicon) -> str:

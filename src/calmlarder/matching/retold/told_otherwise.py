@@ -117,7 +117,6 @@ _PLAINLY = (
     (LatePattern(r"\b(?:cut (?:into )?)?curry size(?: pieces)?\b"), ""),
     (LatePattern(r"\bvac(?:uum)? pack (?=\d+ ?g\b)"), "vacuum packed "),
     (LatePattern(r" on (?:the )?vines?\b"), ""),
-    (LatePattern(r"\bcrisp (?=apples?\b)"), ""),  # an apple crisp is a pudding
     (
         LatePattern(r"\bchips (?:and|&|n|with) (curry sauce|gravy|cheese|mushy peas) left ?overs?\b"),
         r"leftover chips, \1",

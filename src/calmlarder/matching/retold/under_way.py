@@ -1,6 +1,5 @@
 """Work that is under way or was done, put plainly: what steeps is soaking, what somebody shot is no food beside it."""
 
-from calmlarder.matching.dates.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
 
 # What lies in water is no boiled pulse yet.
@@ -17,15 +16,19 @@ _SOMEBODY_GOT = LatePattern(
     r"(?:shot|caught|hunted|fished|foraged|picked|grew|raised|bagged|smoked|reared)(?: (?:it|them|this|these|us|me))?"
     r"(?: (?:himself|herself|themselves|myself|ourselves))?\)?(?=\s*(?:$|[,;)]))"
 )
-# A day behind where it was bought is the day on which it was bought: `haddock from the wharf fri`.
-_BOUGHT_THERE = LatePattern(
-    r"\b(?:from|at|off) (?:the |my |our )?(?:wharf|market|farmers'? ?market|shop|store|butcher'?s?|fishmonger'?s?|deli"
-    r"|farm|co-?op|docks?|pier|quay|boat|stall|(?:green)?grocer'?s?|bakery|baker'?s?|village|harbou?r|fish van)"
-    rf",? (?:on )?(?P<day>{DAY})(?=\s*(?:$|[,;)]))"
-)
 _SHORT_FREE = LatePattern(r"\b(?:lac(?:to)?[ -]?free|lactos[ -]?free)\b")
 _NO_LACTOSE = LatePattern(r"(?P<food>[^,;&+()]+?)[ ,(]+(?:without|no|minus|zero|w/o) lactose\)?")
-# One end of it, which is cut off: mould goes deeper in what is soft, so that one is not meant.
+# One end of what grows firm, which is cut off; of meat, tofu or anything cooked it is a sign that all of it has gone.
+_FIRM = LatePattern(
+    r"\b(?:cucumbers?|cukes?|courgettes?|zucchinis?|aubergines?|eggplants?|carrots?|parsnips?|celery|celeriac"
+    r"|leeks?|broccoli|cauli(?:flower)?|cabbages?|peppers?|capsicums?|squash(?:es)?|pumpkins?|swedes?|turnips?"
+    r"|beetroots?|beets?|ginger|fennel|asparagus|rhubarb|kohlrabi|radish(?:es)?|mooli|daikon|sweet potato(?:es)?|yams?"
+    r"|cassava|plantains?|bananas?)\b"
+)
+_CUT_OR_BESIDE = LatePattern(
+    r"\b(?:cooked|boiled|steamed|roast\w*|soup|salad|left ?over|pickled?|cut|chopped|diced|sliced|slices|grated|chicken"
+    r"|turkey|beef|pork|lamb|mince|fish|salmon|cod|prawns|ham|bacon|sausages?|tofu|cheese|rice|pasta)\b"
+)
 _ONE_END = LatePattern(
     r"[,;( -]+(?:is |gone |going |a bit )*(?:slimy|soft|mushy|brown|black|dried(?: out)?|squishy|manky|wet|woody)"
     r" (?:at |on |round )?(?:the |a |one )?(?:other )?(?:ends?|tips?|sides?|edges?|bottoms?|tops?)\b\)?"
@@ -53,10 +56,11 @@ def work_plainly(text: str) -> str:
     """A plain line with such words put plainly; any other as it stands."""
     if _SOAKING.search(text) and _SOAKS.search(text):
         text = _SOAKING.sub("soaking", text)
-    text = _BOUGHT_THERE.sub(r"bought \g<day>", _SOMEBODY_GOT.sub(" ", text))
+    text = _SOMEBODY_GOT.sub(" ", text)
     text = _WHICH_MEAT.sub(" ", text) if "meat" in text and _BIRDS.search(text) else text
     text = _IN_THE_BOTTLE.sub(r"\g<much> of \g<what>", text)
     text = _SHORT_FREE.sub("lactose free", text)
     if told := _NO_LACTOSE.fullmatch(text):
         text = f"lactose free {told['food']}"
-    return _ONE_END.sub(" check it over", _BIT_SO.sub("", text))
+    text = _BIT_SO.sub("", text)
+    return _ONE_END.sub(" check it over", text) if _FIRM.search(text) and not _CUT_OR_BESIDE.search(text) else text
