@@ -1,7 +1,7 @@
 """The line of keys below a screen: as many as fit, in the order in which they matter.
 
 One widget for all of them: a widget a key, as Textual's own line has, is styled and laid out anew with each dinner
-that is found, and that takes half of the time for which the screen stands still.
+that is found, and that took a third of the time for which the screen stood still.
 """
 
 from collections.abc import Iterator, Sequence
