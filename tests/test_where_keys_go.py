@@ -1,8 +1,10 @@
 """Who types and who walks the list: one place looks as if it had the keys, and none of them acts by surprise."""
 
+import asyncio
 from collections.abc import Callable
 
 import pytest
+from textual.app import App, ComposeResult
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
 
@@ -11,7 +13,7 @@ from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.keys_line import KeysLine
-from calmlarder.tui.widgets.marked_list import MARK, WAITS
+from calmlarder.tui.widgets.marked_list import MARK, WAITS, MarkedList
 from programs import shown, type_line
 
 
@@ -104,6 +106,29 @@ def test_a_page_up_always_marks_a_row(play: Callable[..., LarderApp]) -> None:
             assert items.chosen == items.items[0].id
 
     play(act)
+
+
+@pytest.mark.parametrize(
+    ("keys", "row"),
+    [(("pagedown",), 1), (("down", "pagedown"), 2), (("end", "pageup"), 1)],
+    ids=["first", "down", "up"],
+)
+def test_where_a_page_has_no_room_its_keys_walk_row_by_row(keys: tuple[str, ...], row: int) -> None:
+    """A window of a terminal drawn together to a few rows leaves the list none."""
+
+    class Narrow(App[None]):
+        CSS = "MarkedList { height: 0; }"
+
+        def compose(self) -> ComposeResult:
+            yield MarkedList("rice", "tofu", "spinach")
+
+    async def act() -> None:
+        app = Narrow()
+        async with app.run_test() as pilot:
+            await pilot.press(*keys)
+            assert app.query_one(MarkedList).highlighted == row
+
+    asyncio.run(act())
 
 
 def test_what_was_done_and_undone_is_told_by_the_food(play: Callable[..., LarderApp]) -> None:

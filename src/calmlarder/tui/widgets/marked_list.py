@@ -19,10 +19,20 @@ class MarkedList(OptionList):
     """
 
     def action_page_up(self) -> None:
-        """A page up; where only a heading stands there, to the first row."""
+        """A page up; where only a heading stands there, to the first row; with no room for a page, a row."""
+        if not self.scrollable_content_region:
+            self.action_cursor_up()
+            return
         super().action_page_up()  # type: ignore[no-untyped-call]
         if self.highlighted is None:
             self.action_first()
+
+    def action_page_down(self) -> None:
+        """A page down; with no room for a page, a row."""
+        if self.scrollable_content_region:
+            super().action_page_down()  # type: ignore[no-untyped-call]
+        else:
+            self.action_cursor_down()
 
     def render_line(self, y: int) -> Strip:
         """A line of a row; of the chosen one with the sign."""
