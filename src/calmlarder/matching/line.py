@@ -46,6 +46,7 @@ from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
 from calmlarder.matching.retold.packed_in import packed_in
 from calmlarder.matching.retold.phrasing import plainly_put
 from calmlarder.matching.retold.put_as_dishes import put_as_dishes
+from calmlarder.matching.retold.spoken import as_written
 from calmlarder.matching.retold.told_aside import told_aside
 from calmlarder.matching.retold.told_otherwise import told_otherwise
 from calmlarder.matching.retold.under_way import work_plainly
@@ -129,7 +130,9 @@ _OUTER_BAD = LatePattern(
 _A_PART_OF_IT = LatePattern(
     r"\b(slimy|soft|brown|mouldy|moldy|wilted|limp|yellow|dry|dried|black|mushy|bendy|wrinkly|watery|soggy|squishy) "
     r"(?=(?:ends?|bits?|lea(?:f|ves)|tops?|bottoms?|edges?|tips?|corners?|stalks?|stems?|outsides?|spots?|patch(?:es)?)"
-    r"\s*(?:$|[,;.)]))\w+"
+    r"\s*(?:$|[,;.)]| on (?:the )?(?:top|outside|bottom|leaves|skin|florets)\b| (?:but )?(?:the )?rest\b))\w+"
+    r"(?: on (?:the )?(?:top|outside|bottom|leaves|skin|florets)\b)?"
+    r"(?:,? (?:but )?(?:the )?rest (?:is |are )?(?:ok|okay|fine|good|grand|alright|all right)\b)?"
 )
 # What is left of a thing is no leftover: `leftover bit of ginger`.
 _LEFTOVER_BIT = LatePattern(r"\bleft ?over (?=(?:bits?|ends?|scraps?|pieces?|chunk|half|bag|piece|wedge|slices?) of\b)")
@@ -185,7 +188,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     bare = bare[denied.end() :] if denied else bare
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
-    rest = is_said_of_it(conditions_mended(in_pots(english), lexicon), lexicon)
+    rest = is_said_of_it(conditions_mended(in_pots(as_written(english, lexicon)), lexicon), lexicon)
     rest = work_plainly(signs_told(packed_in(rest)))
     rest = told_otherwise(done_with(pieces_gone(greens_told(rest, lexicon))))
     rest = put_as_dishes(by_the_way(amounts_otherwise(rest)))

@@ -110,7 +110,7 @@ _ENDS = " .!?,;()[]/'\"-~*#:"
 # What nobody eats, or no person.
 _ANIMALS = r"(?:cat|dog|kitten|puppy|pet|hamster|guinea pig|bird|fish|hen)"
 _NO_FOOD = LatePattern(
-    rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|treats?|kibble|pellets|nibbles|litter|bones?|bait|pouch(?:es)?"
+    rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|tucker|treats?|kibble|pellets|nibbles|litter|bones?|bait|pouch(?:es)?"
     r"|sachets?|tins?)\b.*|(?:\d+ )?(?:pouch(?:es)?|sachets?|tins|food|treats|biscuits) (?:is |are )?for"
     r" (?:the |my |our )?"
     rf"{_ANIMALS}s?\b.*|(?:gas |cooker |hob |bbq |cigarette |the )*lighters?|(?:a |box(?:es)? of )?matches"
@@ -129,6 +129,9 @@ _SAID_NO_FOOD = LatePattern(
     r"|nail (?:varnish|polish)|fishing bait|medicines?|medication|antibiotics?|inhalers?|vaccines?"
     r"|vitamin [a-e]\d* (?:drops|tablets|tabs|capsules|spray)|(?:multi)?vitamins"
     r"|(?:electrolyte|rehydration|iron|magnesium|fibre|salt) (?:tabs|tablets)"
+    r"|(?:worm(?:ing)?|flea|tick|blood pressure|bp|heart|thyroid|statin|indigestion|antacid|sleeping|pain|travel"
+    r"|water|allergy|hay ?fever) (?:tab|tablet|pill|med|capsule)s?|pills|paracetamol|ibuprofen|aspirin|antihistamines?"
+    r"|suppositor(?:y|ies)|cough (?:syrup|mixture|medicine)|(?:baby |bottle |sterili[sz]ed )+teats?"
     r"|probiotic (?:capsules|tablets)|epi ?pens?|(?:worming|cattle|sheep) drench|wormer"
     r"|teething (?:rings?|gel)|mos(?:quito|sie) coils?|mozzie coils?|play ?d(?:ough|oh)"
     r"|(?:dahlia|begonia) tubers|(?:tulip|daffodil|hyacinth|crocus|lily) bulbs"

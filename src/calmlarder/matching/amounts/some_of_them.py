@@ -23,6 +23,12 @@ _COOKED_BEHIND = LatePattern(
     rf"^{_HEAD}[ ,-]+(?:x ?)?(?P<all>{_NUMBER}){_SOME}",
     needs=("boiled", "cooked", "pickled"),
 )
+# `2 eggs and one hard boiled`: one more.
+_MORE_COOKED = LatePattern(
+    rf"^(?P<all>{_NUMBER}) {_HEAD},? (?:and|plus|&|\+|n) (?P<some>{_NUMBER}) (?:more )?"
+    r"(?P<state>(?:(?:hard|soft)[ -]?)?boiled|cooked|pickled)(?: ones?)?\s*$",
+    needs=("boiled", "cooked", "pickled"),
+)
 # `plantain 3, one still green, two gone black`: ripeness makes two foods of them.
 _RIPENESS = r"(?:(?:is|are|still|gone|very|v|a bit|really) )*(green|unripe|ripe|yellow|black|brown|spotty)"
 _BY_RIPENESS = LatePattern(
@@ -60,6 +66,9 @@ def counted_apart_by_state(text: str) -> str:
         state = "boiled" if "boiled" in found["state"] else found["state"]
         if rest > 0 and state not in found["food"] and _BOILED_APART.search(found["food"]):
             return f"{rest} {found['food']}, {_value(found['some'])} {state} {found['food']}"
+    if (found := _MORE_COOKED.search(text)) and _BOILED_APART.search(found["food"]):
+        state = "boiled" if "boiled" in found["state"] else found["state"]
+        return f"{_value(found['all'])} {found['food']}, {_value(found['some'])} {state} {found['food']}"
     if found := _BY_RIPENESS.search(text):
         kinds = ["green" if found[at] in {"green", "unripe"} else "ripe" for at in (3, 5)]
         head = found["food"]

@@ -59,6 +59,12 @@ _DOZEN_AND_SOME = LatePattern(
     r"(?<![\w/])(?:(?:an? )?|(\d|one|two|three) ?)doz(?:en)?( eggs)? ?(?:\+|&|and|plus|n) ?(\d|1[01])\b"
     rf"(?! ?(?:doz|{UNIT}|half|/))"
 )
+# `half a dozen less one`, `a dozen minus 2`
+_DOZEN_LESS = LatePattern(
+    rf"(?<![\w/])(?P<half>1/2|half)?(?: ?an? | ?)doz(?:en)?\b\.?(?P<food> eggs)?,? (?:less|minus|bar|except) "
+    rf"(?P<less>\d|1[01]|{'|'.join(_COUNTS)})\b",
+    needs=("doz",),
+)
 # `eggs 4 dozen`, `2 1/2 doz`: so many times twelve.
 _SO_MANY_DOZEN = LatePattern(
     rf"(?<![\w/.])(?P<many>\d{{1,2}}|{'|'.join(_COUNTS)})(?P<half>\.5| ?(?:(?:and|&|n) )?(?:an? )?(?:half|1/2))?(?: a)?"
@@ -74,6 +80,16 @@ _COME_AS_HALVES = LatePattern(r"\b(?:\w*nuts?|pecans?|dried|tins?|tinned|cans?|c
 # `handful walnuts n raisins`: one of each.
 _HANDFUL_OF_BOTH = LatePattern(
     r"\b((?:a )?handful)(?: of)? (?!mac )([a-z]{4,}s?) (?:n|and|&|\+) ([a-z]{4,})(?=\s*$)", needs=("handful",)
+)
+# `potato bread and soda farls two of each`
+_TWO_OF_EACH = LatePattern(
+    rf"^([a-z][a-z ]+?) (?:and|&|n|\+) ([a-z][a-z ]+?),? (\d{{1,2}}|{'|'.join(_COUNTS)}) of each$", needs=(" of each",)
+)
+# Of a small pack that lies open so little is left: `butter 100g, less than half`.
+_LESS_THAN_HALF = LatePattern(
+    rf"(?<![\w.])(\d{{2,4}}) ?({UNIT})\b((?: ?(?:{MEASURE}))?)[,;(-]+ ?(?:a bit |just |well )?"
+    r"(less|more) than (half|a third|a quarter)(?: (?:left|of it|full|there))*\)?(?=\s*$)",
+    needs=(" than ",),
 )
 _HAND_FULL = LatePattern(r"\bhands? ?full?s?\b(?! of (?:bananas|plantain))")
 _QUARTERS = LatePattern(r"(?<![\w/.])3 ?(?:qtrs?|quarters?)(?: of)?(?: an?| the)?\b")  # `3 qtr bag spinach`
@@ -120,8 +136,10 @@ _MINUTES = LatePattern(r"(?<=[a-z)] )\d{1,2}(?: ?- ?\d{1,2})? ?min(?:ute)?s?\b(?
 def amounts_plainly(text: str) -> str:
     """A plain line with such amounts as they are read elsewhere."""
     text = _PART_OF_ANOTHER.sub(lambda found: f"{float(found[1]) * 1.5:g} {found[2]}{found[3]}", text)
+    text = _LESS_THAN_HALF.sub(_less_than_half, text)
     text = _LITTLE.sub(" a little", _LOW.sub(" running low", _MINUTES.sub(" ", text)))
     text = _LEAVES.sub(r"\1", _DOZEN_AND_SOME.sub(_in_all, text))
+    text = _TWO_OF_EACH.sub(r"\3 \1, \3 \2", _DOZEN_LESS.sub(_dozen_less, text))
     text = _SO_MANY_DOZEN.sub(_so_many_dozen, text)
     text = _HALVES.sub(_halves, text) if not _COME_AS_HALVES.search(text) else text
     text = _WORTH.sub(lambda found: f" {found['two'] or ''}{_OF_BODY.get(found['body'], '')}", text)
@@ -149,6 +167,18 @@ def _in_all(found: re.Match[str]) -> str:
     said = found[1] or "one"
     dozens = int(said) if said.isdigit() else WHOLE_WORDS[said]
     return f"{12 * dozens + int(found[3])} {found[2] or ''}"
+
+
+def _less_than_half(found: re.Match[str]) -> str:
+    """A pack of which less or more than a part is left, as so much: a tenth or so to either side, by eye; ours."""
+    part = {"half": 0.5, "a third": 0.33, "a quarter": 0.25}[found[5]] + (0.15 if found[4] == "more" else -0.1)
+    return f"{float(found[1]) * part:.3g} {found[2]}{found[3]}"
+
+
+def _dozen_less(found: re.Match[str]) -> str:
+    """What is left of a dozen, or of half of one, as one number."""
+    less = int(found["less"]) if found["less"].isdigit() else WHOLE_WORDS[found["less"]]
+    return f" {(6 if found['half'] else 12) - less}{found['food'] or ''}"
 
 
 def _so_many_dozen(found: re.Match[str]) -> str:

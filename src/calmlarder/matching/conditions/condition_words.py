@@ -52,6 +52,7 @@ BIN = (
     "stinks", "stinky", "stinking", "sour smelling", "furry", "fuzzy", "fizzing", "curdled", "rancid", "gone bad",
     "gone sour", "gone funny", "green fur", "blue fur", "white fur", "with fur",
     "green fuzz", "blue fuzz", "white fuzz", "black fuzz", "grey fuzz", "green spots on", "white spots on",
+    "half chewed", "half-chewed", "chewed on",
     "turned to soup", "gone to soup",
     "turned to mush", "gone to mush", "brown mush", "black mush", "green mush", "total mush", "complete mush",
     "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
@@ -130,7 +131,8 @@ _BROWN_AND_WET = LatePattern(
 )
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
 _NOT_OFF = LatePattern(
-    r"\b(?:cut|half|price|money|best|bit|took|take|day|polish|left|going|goes|go|fresh|straight|just) off\b"
+    r"\b(?:cut|half|price|money|best|(?:took|cut|had|ate|sliced|trimmed|knocked|with) (?:a |the )?(?:wee |little )?bit"
+    r"|took|take|day|polish|left|going|goes|go|fresh|straight|just) off\b"
     r"|\b(?:drop|dropp?ed|dropping|brought|bought|taken|came|come|fell|broke|trimmed|sliced|chopped|scraped|pulled|picked)"
     r"(?: (?:it|them|'?em|these|those|this|some|one))? off\b"
     r"|\b(?:cut|trim|peel|scrape|take|pull|pick)(?: (?:the|its|their|any))?(?: [a-z]+){1,2} off\b"

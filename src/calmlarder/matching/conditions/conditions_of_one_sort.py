@@ -188,6 +188,23 @@ OF_ONE_SORT = (
         "fluffy",
         to_bin=True,
     ),
+    # Spots of such colours are mould on what has none of its own (common practice, no source).
+    OfOneSort(
+        LatePattern(
+            r"^(?!.*\b(?:blue (?:cheese|stilton|brie)|stilton|gorgonzola|roquefort|danish blue|cambozola)\b)"
+            rf".*\b(?:{_BREADS}|{_GROWS_FLUFF}|cheese|cheddar|feta|halloumi|paneer|jam|sauce|passata|pesto|puree"
+            r"|h[ou]m+[ou]s"
+            r"|yog\w*|cream|quark|ricotta|mascarpone|tofu|tempeh|dip|soup|stew|curry|dal|rice|pasta|salsa|spread)\b"
+        ),
+        LatePattern(
+            r"\b(?:(?:one|two|a|some|few|tiny|small|little|wee|bit of|has|got|with) )*(?:blue|bluish|blueish|grey|gray)"
+            r"(?: (?:green|grey|gray|white))? (?:spots?|specks?|dots?|patch(?:es)?|bits?|fuzz|fluff)"
+            r"(?: (?:on|in) (?:it|them|top|the top|one|the (?:crust|corner|edge|rim|lid|side)))?\b"
+            r"|\b(?:white|green) (?:specks?|dots?|fluff)\b(?: on (?:it|them|top|the top))?"
+        ),
+        "mould",
+        to_bin=True,
+    ),
     OfOneSort(
         LatePattern(r"\b(?:mushrooms?|mushies|bean ?sprouts)\b"),
         LatePattern(rf"{_BEHIND}(?:(?:is|are|all|now|already) )*black(?:ened)?(?: now)?{_END}"),

@@ -32,7 +32,11 @@ PEOPLE = frozenset({
     "stepson", "stepdaughter", "stepkids", "childminder", "cleaner", "colleague", "colleagues", "workmate", "workmates",
 })  # fmt: skip
 ENDS_IN_S = frozenset({"sis", "hubs", "missus", "boss"})  # the s is no possessive
-PETS = frozenset({"cat", "dog", "cats", "dogs", "rabbit", "hamster", "bird", "birds", "hens", "guinea"})
+PETS = frozenset({
+    "cat", "dog", "cats", "dogs", "rabbit", "rabbits", "hamster", "bird", "birds", "hens", "guinea", "sheep", "horse",
+    "horses", "pony", "ponies", "goats", "donkey", "donkeys", "pigs", "calves", "ewes", "lambs", "chickens", "chooks",
+    "ducks", "geese", "swans", "tortoise", "parrot", "budgie",
+})  # fmt: skip
 NOBODY = frozenset({
     "mine", "my", "ours", "our", "own", "everyone", "everyones", "everyone's", "everybody", "everybodys",
     "everybody's", "all", "shared", "communal", "house", "household", "anyone", "anyones", "anyone's", "me", "us",

@@ -1,6 +1,8 @@
 """What is corrected, sized or told by the way in a line, put as it is read: `2 lemons.. no 1`, `(im veggie)`."""
 
+from calmlarder.matching.dates.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.owners.given_names import GIVEN_NAMES
 
 _FREE = r"(?:lactose|dairy|gluten|wheat|egg|nut|fodmap)"
 _DIET = (
@@ -9,7 +11,14 @@ _DIET = (
 )
 _SIZE = r"(?:really |very |quite |one |an? )*(?:big|large|huge|massive|enormous|giant)"
 _RIGHTED = r"(?:no(?:,? wait| actually| make that)?|wait(?:,? no)?|actually|sorry|make that|scratch that|i mean)"
+_RUBBED_IN = r"salt|(?:black )?pepper|haldi|turmeric|lemon(?: juice)?|oil|cumin|paprika|herbs?|ginger|vinegar|chilli"
+_PUT_ON = r"(?:already |all |is |are |was )*(?:put(?: on)?|rubbed(?: in| on)?|added|applied|smeared(?: on)?|mixed in)"
+_GREW_ON = (
+    r"windowsill|window sill|allotment|allottment|garden|plot|polytunnel|greenhouse|farm|pier|boat|harbour|quay|market"
+    r"|stall|van|tree|vine|bush|bees|hedge|shed|balcony|patio|neighbours?|next door|nextdoor"
+)
 _PLAINLY = (
+    (LatePattern(r"\bweds\b"), "wed"),
     # `2 lemons.. no 1`: the last number counts.
     (
         LatePattern(
@@ -113,6 +122,46 @@ _PLAINLY = (
     ),
     (LatePattern(r"[,;(]? ?\b(?:made )?(?:from|with) whole (?:soya? ?)?beans\b(?=.*$)"), ""),
     (LatePattern(r"\b(?:from|since|at|over) (?:the |last )?week ?end\b"), "from saturday"),
+    (LatePattern(r"\bw\. ?(?=[a-z]{3})"), "with "),
+    # Where it came from, and nothing gone off: `honey off own bees`, `tomatoes off windowsill`.
+    (
+        LatePattern(
+            rf"(?<=[a-z\d)]) off (?:(?:own|our own|an? [a-z]+|one of [a-z]+|this [a-z]+|that [a-z]+) ?(?:[a-z]+)?"
+            rf"|(?:{_GREW_ON})|(?:{'|'.join(sorted(GIVEN_NAMES, key=len, reverse=True))}))"
+            r"(?=\s*(?:$|[,;.()]| this | last | on | yest| mon| tue| wed| thu| fri| sat| sun))",
+            needs=(" off ",),
+        ),
+        "",
+    ),
+    (
+        LatePattern(rf"\(?\b({DAY})(?:'s)? (?:(?:farmers'? )?(?:mkts?|markets?)|car ?boot|boot sale)\b\)?"),
+        r"bought \1",
+    ),
+    # The first of a crop is no day.
+    (
+        LatePattern(
+            r"[,;(-]* ?\b(?:the )?(?:1st|first|last) of (?:the |this |our )?(?:winter|season|year|summer|spring|autumn"
+            r"|fall"
+            r"|crop|harvest|batch|new ones|garden)\b[!)]*"
+        ),
+        "",
+    ),
+    # What stands with it already is on it: `fish 5 pc, turmeric + salt already put`.
+    (
+        LatePattern(rf"[,;(-]+ ?(?:{_RUBBED_IN})(?: ?(?:\+|&|and|n|,) ?(?:{_RUBBED_IN}))* {_PUT_ON}\)?(?=\s*$)"),
+        "",
+    ),
+    (
+        LatePattern(rf"[,;(-]+ ?((?:[a-z]+ ?(?:\+|&|and|n|,) ?)*[a-z]+) {_PUT_ON}\)?(?=\s*$)"),
+        r" with \1",
+    ),
+    # Nobody knows which: `(soup? squash?)`.
+    (LatePattern(r"\(([a-z ]{3,})\? ?(?:or )?([a-z ]{3,})\?+\)"), r"(\1 or \2)"),
+    (
+        LatePattern(r"\b(tube\b,? )(?:squeezed|rolled|squashed)(?: up)? (?:flat|right up|to the end)\b"),
+        r"\1nearly empty",
+    ),
+    (LatePattern(r"\b(?:rdy|redy|reddy) (?=meals?\b)"), "ready "),
 )
 # Raw vegetables in sticks, of which no amount is told: what one has ready in a tub.
 _STICKS = LatePattern(

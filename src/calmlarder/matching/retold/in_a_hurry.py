@@ -4,6 +4,7 @@ import re
 
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
+from calmlarder.matching.names.notes import HARMLESS, NOTES
 from calmlarder.matching.names.words import singular
 
 _END = r"(?=\s*(?:$|[,;)]| (?:from|since|made|opened?|cooked|x ?\d|\d)))"
@@ -13,6 +14,16 @@ _VESSEL_OF = LatePattern(
     rf"\bin (?:an? |the |my |our )?(?:{_OF_WHAT} )+(?=(?:bowl|box|tub|tray|dish|container|jar|pot)\b)"
 )
 _IN_VESSEL = LatePattern(rf"\bin (?:an? |the |my |our )?(?:{_OF_WHAT} )*(?:flask|thermos|jug|tiffin|dabba){_END}")
+# So much as a tub that ice cream once came in, where another food is named.
+_ICE_CREAM_TUB = LatePattern(
+    r"\b(?:old |empty |clean |big |in )*ice[ -]?cream (?:tub|box|bowl|container|pot|dabba|bucket)(?P<s>(?:e?s)?)\b"
+)
+_COLD_SWEET = frozenset({"ice", "cream", "icecream", "vanilla", "chocolate", "strawberry", "mint", "caramel", "frozen"})
+_IN_BAGS_OF = LatePattern(
+    r"[,;]? ?\b(?:split |portioned |divided |packed |done |all )*(?:in|into) (?:\d |small |little |separate |freezer )*"
+    r"(?:bags?|packs?|lots|batches|twos|threes|pairs) of (?:\d|one|two|three|four)\b",
+    needs=(" of ",),
+)
 # Film round what is left of a thing, without the word that tells so: `half red onion cling film`.
 _FILM = LatePattern(
     r"^(?!.*\b(?:rolls?|box|some|spare|more|new|bit|end|of|our|my|the|need|buy)\b)"
@@ -49,6 +60,11 @@ def in_a_hurry(text: str, lexicon: Lexicon) -> str:
     """A plain line with such words put plainly; all others stay as they are."""
     if " in " in text:
         text = _IN_VESSEL.sub(" ", _VESSEL_OF.sub("in ", text))
+    text = _IN_BAGS_OF.sub(" ", text)
+    if "ice" in text and (found := _ICE_CREAM_TUB.search(text)):
+        others = {singular(word) for word in re.findall(r"[a-z]+", text[: found.start()] + text[found.end() :])}
+        if not (others - _COLD_SWEET - NOTES - HARMLESS).isdisjoint(lexicon.alone):
+            text = f"{text[: found.start()]}tub{'s' if found['s'] else ''}{text[found.end() :]}"
     text = _SALT_N_PEPPER.sub("battered ", text) if "salt" in text else text
     text = _FILM.sub(r"\1", text) if "cling" in text else text
     if "looking" in text:

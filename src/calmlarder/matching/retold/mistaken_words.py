@@ -27,6 +27,23 @@ _MISTAKEN = (
     (LatePattern(r"\b(?:sower|soure) cream\b"), "sour cream"),
     (LatePattern(r"\bcreme (?=cheese\b)"), "cream "),
     (LatePattern(r"\bpine apple"), "pineapple"),
+    (LatePattern(r"^(?P<a>(?:(?:an?|\d{1,2}|bag|kilo|kg|bunch|some|few|the|of|big|baby|grated|raw) )*)"
+                 r"(?:carats?|karats|carets)(?= ?(?:$|[\d,;(:-]|an?\b|bags?|x\d|half|bunch))"), "carrots"),
+    (LatePattern(r"\b(?P<a>(?:plain|self[ -]?rais\w+|bread|strong|white|wholemeal|corn|rice|gluten free|gf|bag of) )"
+                 r"flower\b(?!s)"), "flour"),
+    (LatePattern(r"^flower(?=[ ,]+(?:plain|self))"), "flour"),
+    (LatePattern(r"^(?P<a>(?:(?:two|three|four|five|six|couple of|pack of|some|\d{1,2}) )*)leaks\b"), "leeks"),
+    (LatePattern(r"\b(?P<a>(?:pound|lb|kilo|kg|\dg|\d g|pack|packet)s? of )mints\b(?=.*\b(?:beef|lamb|pork|turkey)\b)"),
+     "mince"),
+    (LatePattern(r"\b(?P<a>(?:beef|lamb|pork|turkey|steak) )mints\b"), "mince"),
+    (LatePattern(r"^(?P<a>(?:(?:some|two|three|four|five|six|baby|small|new|\d{1,2}) )*)(?:mussles|muscles)\b"),
+     "mussels"),
+    (LatePattern(r"\b(?P<a>(?:corn|wheat|bran|breakfast|box of|bowl of) )serials?\b"), "cereal"),
+    (LatePattern(r"^(?P<a>(?:(?:some|box of|half a box of) )*)serial\b(?! number)"), "cereal"),
+    (LatePattern(r"\b(?P<a>(?:pork|lamb|chicken|beef) )(?:lion|line|loyn)\b(?! of)"), "loin"),
+    (LatePattern(r"\b(?P<a>(?:salmon|cod|fish|chicken|haddock) )(?:fill it|fill its|fillits?|philips?)\b"), "fillets"),
+    (LatePattern(r"^(?P<a>(?:(?:some|tin of|can of|jar of|\d{1,2}) )*)(?:current|currant) jelly\b"),
+     "redcurrant jelly"),
     # A bird from the spit is cooked, however its name is spelt.
     (LatePattern(r"\b(?:rot+is+[aeiy]*r\w*|rotis) (?=(?:chicken|chick|chx|chix|chkn|chickn|bird|chook)\b)"),
      "rotisserie "),

@@ -20,15 +20,17 @@ _POTS = frozenset({
 _TOSSED = frozenset({"salad", "fry", "stirfry", "stir-fry"})  # before a list these may be a heading of what is raw
 _HEADS = frozenset({"stuff", "veg", "veggie", "vegetable", "mix", "bit", "thing", "ingredient", "making", "fixing"})
 _KINDS = frozenset({"sauce", "tomato", "paste", "potato", "juice"})  # of the mixtures of the tables
+_VESSEL = (
+    r"(?:(?:an?|one|half|small|big|large|little|full|\d{1,2}|1/2) )*"
+    r"(?:roaster|pan|pot|dish|tray|tub|box|bowl|jar|container|casserole|plate|portion|bag|potful)s?"
+)
 _BESIDE = LatePattern(
     r"(?P<dish>[a-z][a-z' -]*?|[^,;:&+]*?)(?: -+ |: ?|,? (?:with|w) |, (?=[^,]*(?:,[^,]*)* (?:in it|inside)$))"
-    r"(?P<held>[a-z][a-z ,&+'-]*?)(?P<box>(?: (?:jar|tin|can|tub|pot|box|pack|packet|carton)s?)?(?: x ?\d+)?)"
+    r"(?P<held>[a-z][a-z ,&+'-]*?)(?P<box>(?: (?:jar|tin|can|tub|pot|box|pack|packet|carton)s?)?(?: x ?\d+)?"
+    rf"|, {_VESSEL})"
 )
 # What it stands in behind the bracket: `cabbage rolls (rice), small roaster`.
-_VESSEL_BEHIND = LatePattern(
-    r"(?P<dish>[^,;]*[a-z]{3}[^,;]*?) ?[,;] ?(?P<box>(?:(?:an?|one|half|small|big|large|little|full|\d{1,2}) )*"
-    r"(?:roaster|pan|pot|dish|tray|tub|box|bowl|jar|container|casserole|plate|portion|bag|potful)s?)"
-)
+_VESSEL_BEHIND = LatePattern(rf"(?P<dish>[^,;]*[a-z]{{3}}[^,;]*?) ?[,;] ?(?P<box>{_VESSEL})")
 _WITH = LatePattern(r"\b(?:with|w)\b")
 _IN_IT = LatePattern(r"\b(?:in it|inside|through it)$")
 _MORE = LatePattern(r"\b(?:also|plus|half|another|separate\w*|some|bit|not|no|non|without|from|for|mine|both|either)\b")
@@ -42,7 +44,7 @@ def dish_alone(found: list[Part], text: str, brackets: Sequence[str], lexicon: L
     """
     if len(found) > 1 and len(brackets) == 1 and (mix := _mix_by_name(text, brackets[0], lexicon)):
         return [mix]
-    if len(found) < 2 or not (told := _told(text, brackets)):
+    if not (told := _told(text, brackets)) or (len(found) < 2 and not _is_asked(found)):
         return found
     dish, held, box = told
     pieces = [piece.strip(ENDS) for piece in SPLIT.split(held) if piece.strip(ENDS)]
@@ -54,10 +56,20 @@ def dish_alone(found: list[Part], text: str, brackets: Sequence[str], lexicon: L
     for part in (*named, found[0]):
         one = [lexicon.tables.food_by_id[food] for food in part.named.foods]
         if part.named.outcome == "matched" and len(one) == 1 and _is_dish(one[0], lexicon) and not part.named.partly:
+            named_by_more = len(part.named.takes) > 1  # a pie with cabbage may be any pie
+            if len(found) < 2 and not (
+                named_by_more and _WITH.search(text) and lexicon.is_made_with(one[0].id, "onion")
+            ):
+                return found
             return [part if _covers(one[0], foods, lexicon) else asked(part)]
     words = {singular(word) for word in WORD.findall(dish)}
     is_pot = words & _POTS or (words & _TOSSED and _WITH.search(text)) or _IN_IT.search(held)
     return [asked(name_part(text, frozenset(), lexicon))] if is_pot else found
+
+
+def _is_asked(found: Sequence[Part]) -> bool:
+    """Whether one thing stands in a line, and it is not clear which: `couscous salad with apricots`."""
+    return len(found) == 1 and found[0].named.outcome == "ask"
 
 
 def _mix_by_name(text: str, bracket: str, lexicon: Lexicon) -> Part | None:
