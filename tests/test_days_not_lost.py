@@ -123,6 +123,67 @@ def test_some_in_the_freezer_and_some_not_are_two_lots(
     assert {lot.line for lot in reading.lots} == {line}
 
 
+# Once opened milk keeps three days, what is sealed its own time: keeping.csv (common practice, no source).
+@pytest.mark.parametrize(
+    ("line", "food", "opened", "sealed"),
+    [
+        ("milk 2 cartons, one open", "milk", 1000, 1000),
+        ("passata x3 (1 opened monday)", "passata", 680, 1360),
+        ("3 tins coconut milk, one open", "coconut-milk", 400, 800),
+        ("firm tofu 2 x 280g, one started", "tofu-firm", 280, 280),
+        ("extra firm tofu, 4 pk x 350 g, one already opened yesterday", "tofu-firm", 350, 1050),
+    ],
+)
+def test_one_pack_that_is_open_is_a_lot_beside_the_sealed_ones(
+    reader: LarderReader, line: str, food: str, opened: int, sealed: int
+) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert [(lot.food, lot.opened, round(lot.grams)) for lot in reading.lots] == [
+        (food, True, opened), (food, False, sealed),
+    ]  # fmt: skip
+    assert {lot.line for lot in reading.lots} == {line}
+
+
+@pytest.mark.parametrize("line", ["2 tubs hummus, both open", "milk 1 carton, one open", "3 eggs, one cracked"])
+def test_packs_that_are_all_alike_stay_one_lot(reader: LarderReader, line: str) -> None:
+    reading = reader.read(line, "line 1")
+    assert reading is not None
+    assert len(reading.lots) <= 1
+
+
+# An avocado ripens off the tree and is hard until then: recalled cookery.
+@pytest.mark.parametrize(
+    ("line", "waits"),
+    [
+        ("avocado, rock", True), ("2 avocados, unripe", True), ("avocado rock hard, ready by friday", True),
+        ("avocado, ripe", False), ("2 avocados, 1 hard 1 soft", False), ("avocado", False), ("pears rock hard", False),
+    ],
+)  # fmt: skip
+def test_what_nobody_can_eat_yet_is_kept_until_it_is_soft(reader: LarderReader, line: str, waits: bool) -> None:
+    assert (lot_of(reader, line).kept_for == "when it is soft") is waits
+
+
+# A 400 g can holds 240 g drained (measures.csv); a picking is a bunch: common practice, no source.
+@pytest.mark.parametrize(
+    ("line", "food", "grams"),
+    [
+        ("lentils 2 cans x 400 g", "lentils-canned", 480), ("butter 2 blocks x 250g", "butter", 500),
+        ("firm tofu 3pkts x 280g", "tofu-firm", 840), ("collards - last of garden", "spring-greens", 250),
+        ("last of the garden chard", "chard", 300), ("last of the chard", "chard", 36),
+    ],
+)  # fmt: skip
+def test_so_many_of_so_much_and_the_last_of_a_garden(reader: LarderReader, line: str, food: str, grams: float) -> None:
+    lot = lot_of(reader, line)
+    assert (lot.food, lot.grams) == (food, pytest.approx(grams, rel=0.01))
+
+
+# Day and month as they stand on packs in much of Europe: CLDR, short dates of pl and de (recalled).
+@pytest.mark.parametrize("line", ["sour cream 18 % to 15.3", "yoghurt to 15.03", "kefir do 15.3", "milk 1.5 % to 15.3"])
+def test_to_a_day_and_a_month_with_a_dot_is_a_day(reader: LarderReader, line: str) -> None:
+    assert lot_of(reader, line).days_left == 4
+
+
 @pytest.mark.parametrize("line", ["2 sausages, 1 bag peas frozen", "2 onions, 1 bag frozen peas"])
 def test_another_thing_that_is_frozen_is_no_part_of_the_first(reader: LarderReader, line: str) -> None:
     reading = reader.read(line, "line 1")

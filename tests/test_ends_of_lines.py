@@ -50,6 +50,7 @@ def changed(folder: Path, capsys: pytest.CaptureFixture[str], foods: str, *steps
         ("150g broad beans, double podded", "broad-beans-fresh", 150),
         ("half a pumpkin, 600g flesh", "pumpkin", 600),
         ("1 large sweet potato (about 350g), in wedges", "sweet-potato", 350),
+        ("tempeh 2 ons", "tempeh", 200),  # an Indonesian and Dutch `ons` is 100 g (Dutch metric act of 1820: recalled)
         ("8 spears tenderstem broccoli", "broccoli", 248),  # usda_sr28_portions 11090: a spear is 31 g
         ("1 small roast chicken, meat picked", "chicken-cooked", 700),
         ("8 thick slices baguette", "bread-white", 200),  # 25 g each: common practice

@@ -254,6 +254,20 @@ def test_stale_bread_is_not_cut_about(
     assert said.endswith("(stale): stale does no harm; what is mouldy goes in the bin, all of it.")
 
 
+def test_of_a_dented_tin_it_is_told_when_it_goes(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:  # fmt: skip
+    """Sharp dents and those on a seam, bulges and leaks (US Department of Agriculture on canned food: recalled)."""
+    bowl = [one for one in patterns if one.id == "noodle-bowl"]
+    for tin, told in (("tin of tuna, dented", True), ("tin of tuna", False)):
+        lots = lots_of(["rice noodles 400g", "spinach 200g", "soy sauce", tin])
+        dinner = compose(lots, wanting(people=1, protein_floor_g=8, seconds=60), bowl, tables).dinners[0]
+        used = any(use.line == tin for use in dinner.uses)
+        assert any("(dented): a shallow dent does no harm" in one for one in dinner.cautions) is (told and used)
+        assert used
+
+
 def test_a_mouldy_corner_is_told_of_where_the_cheese_is_kept(
     tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
     wanting: Callable[..., DinnerRequest],

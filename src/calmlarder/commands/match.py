@@ -52,7 +52,7 @@ def _lot_lines(lot: Lot) -> Iterator[str]:
     span = "" if lot.grams_low == lot.grams_high else f" ({about_span(lot.grams_low, lot.grams_high)})"
     yield f"  {lot.grams:g} g{span}, {lot.place}"
     if lot.days_left is not None:
-        yield f"  {lot.days_left} days left: {lot.days_from}"
+        yield f"  {lot.days_left} day{'' if lot.days_left == 1 else 's'} left: {lot.days_from}"
     if lot.to_bin:
         yield f"  {lot.condition}: put it in the bin"
     if lot.kept_for:

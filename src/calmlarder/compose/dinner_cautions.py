@@ -28,6 +28,9 @@ _CRACKED = "take the sound ones; a cracked one goes in the bin, unless it cracke
 # Against botulism in what is not sour (US Department of Agriculture on home canning: recalled).
 _HOME_CANNED = re.compile(r"\bhome[ -]?(?:canned|bottled|jarred)\b", re.IGNORECASE)
 _BOILED_FIRST = "boil it for ten minutes before you taste it or use it; if its lid bulges or it spurts, throw it away"
+# A dent lets in what spoils where it is sharp or on a seam (US Department of Agriculture on canned food: recalled).
+_DENTED = re.compile(r"\b(?:dent(?:ed|s)?|bashed|dinged|bumped|battered tin)\b", re.IGNORECASE)
+_LOOK_AT_THE_DENT = "a shallow dent does no harm; sharp or on a seam, or if it bulges, leaks or spurts, throw it away"
 _EITHER_WAY = "chicken-thigh"
 _SAYS_BONES = re.compile(r"bone|fillet|strips|diced|mini", re.IGNORECASE)
 _WORTH_COOKING_G = 15  # less is not worth a pan: ours
@@ -152,6 +155,8 @@ def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
         cautions.append(f"{food.name.capitalize()} ({lot.condition}): {_GREEN_POTATO}.")
     if food.state in CANNED_STATES and _HOME_CANNED.search(lot.line):
         cautions.append(f"{food.name.capitalize()} (home-canned): {_BOILED_FIRST}.")
+    if food.state in CANNED_STATES and _DENTED.search(lot.line):
+        cautions.append(f"{food.name.capitalize()} (dented): {_LOOK_AT_THE_DENT}.")
     if food.state in COOKED_STATES and lot.days_left == 0:
         cautions.append(f"{food.name.capitalize()}: today is its last day, so keep nothing of this dish for tomorrow.")
     if thaws(lot, food):

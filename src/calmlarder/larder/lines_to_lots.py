@@ -21,6 +21,7 @@ from calmlarder.larder.standing import (
     thawed_by,
     was_open,
 )
+from calmlarder.larder.still_hard import keeps_to_ripen
 from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, Answers
 from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge, is_cracked_egg
 from calmlarder.larder.urgency import NO_DAYS, Kept, urgency_of
@@ -41,6 +42,7 @@ from calmlarder.matching.part import Part, names_something, tells_of_a_food
 from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
 from calmlarder.matching.retold.apart_by_place import apart_by_place
+from calmlarder.matching.retold.apart_when_opened import apart_when_opened
 from calmlarder.matching.retold.done_with import THROWN
 from calmlarder.matching.several_foods.under_headings import under_headings
 from calmlarder.problems import Problem
@@ -112,15 +114,18 @@ class LarderReader:
         return read.model_copy(update={"assumed": (*read.assumed, *told)}) if bad else read
 
     def _as_two_lines(self, line: str, where: str, number: int) -> Reading | None:
-        """A line of one food in two places, or of a list of which one thing is somebody's, as its lots; else None."""
+        """A line of one food of two sorts, or of a list of which one thing is somebody's, as its lots; else None.
+
+        Two sorts: in two places, or some of it opened.
+        """
         bare = plain(without_bullet(line))
-        in_two_places = apart_by_place(bare)
-        reads = [self.read(one, where, number) for one in in_two_places or apart_by_owner(bare) or ()]
+        of_two_sorts = apart_by_place(bare) or apart_when_opened(bare)
+        reads = [self.read(one, where, number) for one in of_two_sorts or apart_by_owner(bare) or ()]
         clear = [read for read in reads if read is not None and read.lots]
         lots = [lot for read in clear for lot in read.lots]
         if not clear or len(clear) != len(reads):
             return None
-        if in_two_places and (len(lots) != len(reads) or len({lot.food for lot in lots}) != 1):
+        if of_two_sorts and (len(lots) != len(reads) or len({lot.food for lot in lots}) != 1):
             return None
         told = [lot.model_copy(update={"id": f"{number}.{at}", "line": line}) for at, lot in enumerate(lots, start=1)]
         assumed = dict.fromkeys(word for read in clear for word in read.assumed)
@@ -322,7 +327,7 @@ class LarderReader:
             to_bin=to_bin,
             owner=line.owner,
             owner_agrees=line.owner_agrees,
-            kept_for=line.kept_for,
+            kept_for=line.kept_for or keeps_to_ripen(food, line.text),
             label_allergens=said_to_hold(line.text, food),
         )
 

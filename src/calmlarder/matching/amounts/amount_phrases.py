@@ -13,6 +13,7 @@ SHARES = (
         r"|\b(?:nearly|almost|next to|pretty much) (?:none|nothing|no)\b(?: left)?"
         r"|\b(?:barely|hardly|scarcely) (?:any|anything)\b(?: left)?"
         r"|\b(?:dregs|last|scraps?) of(?: the)?\b"
+        r"(?! (?:(?:the|this|my|our) )?(?:season|garden|allotment|harvest|year|crop|plot|glut)\b)"
                 r"|\b(?:end|dregs|remains) of the\b"
                 r"|\b(?:just the |the |an )?end of (?:a |its |my )?(?=(?:jar|bottle|tub|tube|bag|packet)\b)"
                 r"|\b(?:the )?(?:end|bottom|dregs|remains) of (?:(?:a |its |my )|the (?:[a-z]+ )?)?"
@@ -69,11 +70,19 @@ PLAINLY = (
     ),
     # How it is packed tells no number.
     (LatePattern(r"\bvac(?:uum)?[ -]?(?:pac?ks?|packed|sealed)\b"), " "),
-    # `2 bags x100g`: so many of so much.
+    # `2 bags x100g`: so many of so much; a tin stays one, of which the liquid is poured off.
     (
         LatePattern(
-            r"(?<![\w./])(\d{1,2}) (?:bags?|packs?|packets?|pouch(?:es)?|sachets?|boxes|tins?|cans?|tubs?|pots?|jars?)"
-            rf"(?: of)? ?[x@] ?(?=\d+ ?(?:{UNIT})\b)"
+            rf"(?<![\w./])(\d{{1,2}}) ?(tins?|cans?)(?: of)? ?[x@] ?(?=\d+(?:\.\d+)? ?(?:{UNIT})\b)",
+            needs=("tin", "can"),
+        ),
+        r"\1 \2 of ",
+    ),
+    (
+        LatePattern(
+            r"(?<![\w./])(\d{1,2}) ?(?:bags?|pa?c?ks?|pa?c?kts?|packets?|pouch(?:es)?|sachets?|boxes|tubs?"
+            r"|pots?|jars?|blocks?|cartons?|punnets?|nets?|bottles?|trays?|btls?|slabs?)"
+            rf"(?: of)? ?[x@] ?(?=\d+(?:\.\d+)? ?(?:{UNIT})\b)"
         ),
         r"\1 x ",
     ),

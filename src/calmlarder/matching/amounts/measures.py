@@ -10,7 +10,7 @@ UNIT_GRAMS = {
     "kgs": 1000, "mls": 1, "ltr": 1000, "ltrs": 1000, "lt": 1000, "litr": 1000, "floz": 29.57, "fl oz": 29.57,
     "quart": 946, "quarts": 946, "qt": 946, "qts": 946, "gallon": 3785, "gallons": 3785, "gal": 3785, "gals": 3785,
     "stone": 6350, "litro": 1000, "litros": 1000, "litri": 1000, "chilo": 1000, "quilo": 1000, "quilos": 1000,
-    "gramos": 1, "gramas": 1, "grammi": 1, "gramm": 1, "etto": 100, "etti": 100, "dag": 10, "deka": 10,
+    "gramos": 1, "gramas": 1, "grammi": 1, "gramm": 1, "etto": 100, "etti": 100, "dag": 10, "deka": 10, "ons": 100,
     "derica": 850, "dericas": 850, "mudu": 1250, "mudus": 1250,  # tins and bowls of West African markets, by volume
 }  # fmt: skip
 CONTAINERS = (
