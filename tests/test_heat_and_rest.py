@@ -189,3 +189,31 @@ def test_the_lid_comes_off_for_what_goes_in_at_the_very_end(cook: Cook) -> None:
 def test_a_vegetable_beside_one_that_was_cooked_is_raw(cook: Cook) -> None:
     fridge = ["carrot x4, beetroot x2 cooked", "6 plain sausages without onion or garlic", "potatoes 1kg", "butter"]
     assert minutes_of(cook(fridge, "sausages-and-mash"), "carrots in the vegetable pot") >= 7
+
+
+@pytest.mark.parametrize(
+    ("pattern", "fridge", "says", "never"),
+    [
+        ("topped-pie", ["pork mince 450g", "potatoes 1kg", "swede", "cheddar"],
+         r"a pinch of salt in it\. About.* add 120 ml of water, salt and pepper to the pork mince in the pot; simmer",
+         r"lift out|rest of the oil|then the pork"),
+        ("tomato-stew", ["chicken breast 300g", "okra 150g", "tin of tomatoes", "rice 1kg", "ginger", "oil"],
+         r"okra in it, all 300 g chicken breast with it for the last 5 minutes, and lift out", r"chicken breast and"),
+        ("noodle-bowl", ["rice noodles 400g", "firm tofu 300g", "carrots 3", "miso paste"],
+         r"miso paste with 2 tsp oil", r"miso paste with 4 tsp"),
+        ("pan-and-bread", ["raw prawns 300g", "courgette", "gluten-free bread", "lemon", "oil"],
+         r"Meanwhile toast .* and eat with the", r"\. Toast"),
+        ("stir-fry", ["rice 1kg", "2 duck eggs", "2 eggs", "spinach 300g", "soy sauce"],
+         r"scramble 2 duck eggs .* and 2 eggs .* until white and yolk are set", r"crack in"),
+        ("stuffed-vegetables", ["acorn squash", "firm tofu 300g", "cooked rice 300g", "kale 150g",
+                                "hazelnuts in shell 60g"],
+         r"squash halved and hollowed out.*cracked and shelled, toasted", r"squash peeled"),
+        ("grain-and-nuts", ["potato gnocchi 300g", "lettuce", "gouda 200g"],
+         r"with a little oil and pepper", r"g with pepper"),
+    ],
+)  # fmt: skip
+def test_what_a_cook_does_at_a_pan(pattern: str, fridge: list[str], says: str, never: str, cook: Cook) -> None:
+    """Mince stays in its pot, okra browns longest, toast is hot with the rest, eggs of two sorts are one (recalled)."""
+    text = said(cook(fridge, pattern))
+    assert re.search(says, text), text
+    assert not re.search(never, text), text

@@ -119,7 +119,9 @@ def _too_short(dinner: Mapping[str, Any], foods: Mapping[str, Row], pattern: Map
             wanted = min(wanted, slot["minutes"])
         comes_in = [moment for moment in timeline if use["food"] in moment["adds"]]
         own = [moment["minutes"] for moment in comes_in if moment["equipment"] in _HOT and moment["minutes"]]
-        if any("lift out" in moment["what"] for moment in comes_in):  # browned, and back in the pot later
+        if any(
+            re.search(r"lift out|^heat .* brown ", moment["what"]) for moment in comes_in
+        ):  # browned, and cooked on later
             back = [moment for moment in timeline if moment not in comes_in and _is_in(use, moment)]
             own += [moment["minutes"] or max(_left(moment, timeline), default=0) for moment in back
                     if moment["equipment"] in _HOT or not moment["minutes"]]  # fmt: skip

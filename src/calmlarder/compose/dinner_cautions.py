@@ -32,6 +32,10 @@ _BOILED_FIRST = "boil it for ten minutes before you taste it or use it; if its l
 _DENTED = re.compile(r"\b(?:dent(?:ed|s)?|bashed|dinged|bumped|battered tin)\b", re.IGNORECASE)
 _LOOK_AT_THE_DENT = "a shallow dent does no harm; sharp or on a seam, or if it bulges, leaks or spurts, throw it away"
 _EITHER_WAY = "chicken-thigh"
+_CUT_UP, _LONGER_ON_THE_BONE = (
+    re.compile(r"\b(?:strips|pieces|cubes|diced?)\b"),
+    "on the bone they take about 15 minutes more",
+)
 _SAYS_BONES = re.compile(r"bone|fillet|strips|diced|mini", re.IGNORECASE)
 _WORTH_COOKING_G = 15  # less is not worth a pan: ours
 
@@ -47,7 +51,7 @@ def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[
         cautions += [f"{row.caution}." for row in rows if row.caution]
         said_by += [row.source for row in rows if row.source != _COMMON_PRACTICE]
         tired += _tired(lot, food)
-        cautions += _taken_as_boneless(lot, food)
+        cautions += _taken_as_boneless(lot, food, plan.problem.pattern.slots[use.option.slot].prep_of(food))
         cautions += _lot_cautions(lot, food, says_garlic(use.option.offered.food))
         rest = rest_of(use, food, plan)
         if rest:
@@ -77,7 +81,8 @@ def _said_of_tired(tired: Sequence[str]) -> Iterator[str]:
 
 
 _STALE = re.compile(
-    r"\b(?:bread|rolls?|baguette|pitta|bagels?|tortillas?|crumpets?)\b[^()]*\((?:[a-z]+ )*(?:stale|hard)\)$"
+    r"\b(?:(?:corn)?bread|rolls?|baguette|pitta|bagels?|tortillas?|crumpets?"
+    r"|rice cakes|crackers|crispbread|oatcakes)\b[^()]*\((?:[a-z]+ )*(?:stale|hard)\)$"
 )
 _TO_BE_USED = re.compile(r"\b(?:use|using|used|eat|eating|cook|cooking|finish|finishing|asap|urgent|priority)\b", re.I)
 _LIMP = re.compile(
@@ -121,11 +126,12 @@ def rest_of(use: Use, food: Food, plan: Plan) -> str:
     )
 
 
-def _taken_as_boneless(lot: Lot, food: Food) -> list[str]:
+def _taken_as_boneless(lot: Lot, food: Food, prep: str) -> list[str]:
     """Thighs are cooked as those without bones are, unless the line says how they are (common practice, no source)."""
     if food.id != _EITHER_WAY or _SAYS_BONES.search(lot.line):
         return []
-    return [f"{food.name.capitalize()}: taken as boneless; on the bone they take about 15 minutes more."]
+    bones = "where they have bones, cut the meat off these" if _CUT_UP.search(prep) else _LONGER_ON_THE_BONE
+    return [f"{food.name.capitalize()}: taken as boneless; {bones}."]
 
 
 def _tired(lot: Lot, food: Food) -> list[str]:

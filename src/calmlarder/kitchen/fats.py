@@ -13,9 +13,13 @@ from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.two_pans import in_batches, in_pans, minutes_of_batches
-from calmlarder.kitchen.wording import crisps, fries_in_its_own, sentence, with_rest, with_sign
+from calmlarder.kitchen.wording import Mention, crisps, fries_in_its_own, sentence, with_rest, with_sign
 from calmlarder.patterns.pattern import Step
 
+# What simmers with all else of a stew, so that nothing returns to the pot by itself.
+_JOINS_THE_REST = re.compile(
+    r"^Add \{[a-z,]*\bprotein\b[a-z,]*\} to the pot, then|, then (?:add )?\{[a-z,]*\bprotein\b[a-z,]*\};"
+)
 A_POT = re.compile(r"\bin (?:an?|the) (?:[a-z-]+ )?p(?:ot|an)\b")
 # Minutes until meat has colour, it cooks through as it simmers, and until tofu has: common practice, no source
 _BROWNING, _BROWNING_TOFU = 5, 8
@@ -58,19 +62,27 @@ def in_spoons(one: Filling, mentioned: str) -> str:
 
 
 def brown(dish: Dish, progress: Progress, step: Step) -> Work:
-    """Raw meat or tofu that simmers later is browned first, in half of the fat that the pot is warmed with."""
+    """Raw meat or tofu that simmers later is browned first, in half of the fat that the pot is warmed with.
+
+    Mince that is left in its pot has all of it. Okra takes longer than what browns with it.
+    """
     meat = [one for one in dish.fillings if one.key in dish.browned]
     fats = [one for one in dish.named_by(step) if dish.role(one) == "fat"]
     vessel = A_POT.search(step.words)
     where = vessel[0] if vessel else f"in a {step.place}"
     mention = progress.mention([*meat, *fats])
 
-    def put(fat: str, what: list[str]) -> str:
-        return f"heat half of {fat} {where} on {HIGH} heat; brown {and_list(what)} in it, and lift out"
+    slimy, quick = [one for one in meat if one.food.id in SLIMY], [one for one in meat if one.food.id not in SLIMY]
+
+    def put(fat: str, called: Mention) -> str:
+        first, then = [and_list([called(one) for one in ones]) for ones in (slimy or quick, quick if slimy else ())]
+        with_it = f", {then} with it for the last {_browning(quick)} minutes" if then else ""
+        part, out = ("", "") if stays_browned(dish) else ("half of ", ", and lift out")
+        return f"heat {part}{fat} {where} on {HIGH} heat; brown {first} in it{with_it}{out}"
 
     fat = and_list([in_spoons(one, mention(one)) for one in fats]) or dish.oil
-    said = f"{put(fat, [mention(one) for one in meat])}."
-    line = put(f"the {and_list([one.food.name for one in fats]) or 'oil'}", [one.food.name for one in meat])
+    said = f"{put(fat, mention)}."
+    line = put(f"the {and_list([one.food.name for one in fats]) or 'oil'}", lambda one: one.food.name)
     if step.place == "pan":
         said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
     else:
@@ -83,7 +95,7 @@ def brown(dish: Dish, progress: Progress, step: Step) -> Work:
     # Okra is done when it comes out: among what is wet it is only made hot.
     done = [one.minutes for one in meat if one.food.id in SLIMY]
     done += [one.food.minutes["stir-fry"] for one in meat if crisps(one)]
-    minutes = max([_BROWNING if one.food.kind in {"meat", "poultry"} else _BROWNING_TOFU for one in meat] + done)
+    minutes = max([_browning(meat), *done])
     minutes = minutes_of_batches(minutes, meat) if step.place == "pot" else minutes
     task = Task("brown", minutes, HOLDS[step.place], after=made_ready_before([*meat, *fats]))
     adds = tuple(one.food.id for one in (*meat, *fats))
@@ -92,6 +104,38 @@ def brown(dish: Dish, progress: Progress, step: Step) -> Work:
         if crisps(one):
             said = with_sign(said, one)
     return Work(task, "brown", said, told.line, adds, step.place)
+
+
+def _browning(things: Sequence[Filling]) -> int:
+    """Minutes until they have colour."""
+    return max(_BROWNING if one.food.kind in {"meat", "poultry"} else _BROWNING_TOFU for one in things)
+
+
+def stays_browned(dish: Dish) -> bool:
+    """Whether mince that was browned is left in its pot: nothing but fat would be warmed there before it returns."""
+    if dish.browned_at is None:
+        return False
+    meat = [one for one in dish.fillings if one.key in dish.browned]
+    warms = dish.pattern.steps[dish.browned_at]
+    alone = all(dish.role(one) == "fat" for one in dish.named_by(warms)) and warms.place == "pot"
+    joins = next((one for one in dish.pattern.steps[dish.browned_at + 1 :] if meat[0].slot in one.slots), None)
+    told = joins is not None and _JOINS_THE_REST.search(joins.words) is not None
+    return alone and told and all(one.food.id.endswith("-mince") for one in meat)
+
+
+def left_in_its_pot(dish: Dish, said: str) -> str:
+    """A sentence that would put browned mince back into the pot in which it was left."""
+    for one in (one for one in dish.fillings if one.key in dish.browned):
+        the = rf"(?:the )?\b(?:{re.escape(one.short)}|{re.escape(one.food.name)})"
+        there = f"the {one.short} in the pot"
+        alone = re.sub(rf"\b([Aa]dd) {the} to the pot, then (.+?)(?=;)", rf"\1 \2 to {there}", said, count=1)
+        if alone != said:
+            return alone
+        said = re.sub(rf", then (?:add )?{the}(?=;)", "", said, count=1)
+        said = re.sub(rf"{the}(?: and |, )|(?:,| and) {the}\b", "", said, count=1)
+        over = re.sub(r"\binto the pot\b", f"over {there}", said, count=1)
+        said = re.sub(r"\bto the pot\b", f"to {there}", over, count=1)
+    return said
 
 
 def _fries(dish: Dish, progress: Progress, step: Step) -> bool:

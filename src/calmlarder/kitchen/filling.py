@@ -15,7 +15,7 @@ _STATE_WORDS = re.compile(
     r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
 )
 _SOLD_AS = {
-    "grated": r"\b(?:grated|shredded)\b",
+    "grated": r"\b(?:grated|shredded|crumbled?|curds?|cubes?|sticks?|en grains)\b",
     "sliced": r"\b(?:sliced|slices?|heels?)\b",
     "cubed": r"\b(?:cubed|diced|cubes|chunks)\b",
 }
@@ -79,6 +79,7 @@ _CURED = re.compile(
 CURED_SIGN = "it is steaming hot in the middle, which stays pink, and the juices run clear"
 _NO_SALT = re.compile(r"\b(?:unsalted|(?:no|low|less|without)(?: added)?[ -]salt\w*|not salted)\b", re.IGNORECASE)
 _RAW = re.compile(r"\b(?:raw|uncooked|unroasted)\b", re.IGNORECASE)
+SHELLED = "cracked and shelled"
 TOASTED = "toasted in a dry pan until golden"  # raw peanuts taste of beans
 _IN_SHELL = re.compile(r"\b(?:in|with)(?: the| their)? shells?\b", re.IGNORECASE)
 
@@ -291,7 +292,7 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
     if re.search(r"\bin (?:strips|4 cm pieces)", prep) and food.kind in _FLESH and on_the_bone(told.line):
         prep = f"boned, {prep}"
     if food.kind == "nut" and _IN_SHELL.search(told.line):
-        prep = ", ".join(part for part in ("cracked and shelled", prep) if part)
+        prep = ", ".join(part for part in (SHELLED, prep) if part)
     if prep == "whole":  # no work, and nothing to tell
         prep = ""
     if is_small(food, told.line) and food.id in _SMALL_WHOLE:

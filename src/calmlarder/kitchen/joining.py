@@ -55,7 +55,7 @@ def groups_of(dish: Dish, step: Step, new: Sequence[Filling], cooked: Sequence[F
             groups[-1].append(one)
         else:
             groups.append([one])
-    first = groups[0] if groups else eggs[:1]
+    first = groups[0] if groups else eggs
     rest = [one for one in new if one not in timed and one not in eggs]
     at_once = [one for one in new if one in first or one in rest]
     later = [one for one in eggs if one not in first]  # hen's and duck's go in together

@@ -28,7 +28,9 @@ _LONG_AFTER = 5  # so many minutes after it are long for what is tender
 _QUICK = frozenset({"aromatic", "spice", "topping"})  # they cook on with what follows
 _EMPTIES = re.compile(r"\b(?:lift out|drain|keep warm|leave to cool|boiled off)\b")
 _WITH_EGGS = re.compile(r"\b(?:eggs?|beat|Beat|crack)\b")
-_PIECEMEAL = re.compile(r"\b(?:[Pp]ush aside|[Mm]ake room|[Ss]lide the|hollows|press flat|Off the heat)\b")
+_PIECEMEAL = re.compile(
+    r"\b(?:[Pp]ush aside|[Mm]ake room|[Ss]lide the|hollows|press flat|Off the heat|shaking the pot)\b"
+)
 # Pale and wet where they only simmer; bacon is limp, and its fat swims.
 _COLOURS = frozenset({"tofu-firm", "tempeh", "bacon"})
 _WARMS_OR_HEATS = re.compile(r"(?:Warm|Heat) \{fat\} in ")

@@ -43,7 +43,7 @@ def splash(dish: Dish, step: Step, here: Sequence[Filling], minutes: int, said: 
         return 0, ""
     left = _after_what_joins(min(2 * max(one.minutes for one in hard) // 3, minutes - 1), here)
     there = [one for one in dish.named_by(step) if one not in here or one.minutes > left]
-    if any(_is_juicy(one) for one in there) or any(one.food.kind == "tomato" and one.minutes >= left for one in here):
+    if any(_is_juicy(one) for one in there) or any(one.food.kind == "tomato" and one.minutes > left for one in here):
         return 0, ""  # what joins later brings its water too late
     first = "turn the heat to medium, " if re.search(r"\bhigh heat\b", said) else ""
     several = re.search(r"\bpans\b", said) is not None

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 from calmlarder.kitchen.filling import Filling, one_of_each
 from calmlarder.kitchen.heat import with_heat
@@ -11,16 +11,17 @@ from calmlarder.kitchen.rearranged import rearranged
 from calmlarder.kitchen.shared_pot import with_shared_pot
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.water import with_water
-from calmlarder.kitchen.wording import Mention, granted_fats, oil_teaspoons
+from calmlarder.kitchen.wording import Mention, granted_fats, oil_teaspoons, oil_teaspoons_in
 from calmlarder.patterns.pattern import HEATED, TIMED_ROLES, Pattern, Place, Step
 from calmlarder.tables.household import COAT, PINCH
 from calmlarder.tables.vocabulary import Role
 
 COOK, RING, OVEN, MICROWAVE, PAN = "cook", "ring", "oven", "microwave", "pan"
+TOASTER: Final = "toaster"
 WATER = "water "  # begins the name of the stage of a pot of water that comes to the boil
 HOLDS: dict[Place, dict[str, int]] = {
     "apart": {RING: 1}, "pan": {RING: 1, PAN: 1}, "pot": {RING: 1}, "oven": {OVEN: 1}, "dish": {OVEN: 1},
-    "microwave": {MICROWAVE: 1}, "blender": {COOK: 1}, "bowl": {COOK: 1}, "plate": {COOK: 1},
+    "microwave": {MICROWAVE: 1}, "blender": {COOK: 1}, "bowl": {COOK: 1}, TOASTER: {}, "plate": {COOK: 1},
 }  # fmt: skip
 
 
@@ -54,6 +55,7 @@ class Dish(NamedTuple):
     fillings: tuple[Filling, ...]
     granted: tuple[str, ...]  # slots of fat for which oil is taken for granted
     oil: str
+    people: int
     held: dict[int, tuple[Filling, ...]]  # what would burn, by the step whose last minutes it joins
     browned_at: int | None  # the step before which raw meat that will simmer is browned
     browned: frozenset[str]
@@ -69,6 +71,10 @@ class Dish(NamedTuple):
     def named_by(self, step: Step) -> list[Filling]:
         """What a step names, in the order of the fillings."""
         return [one for one in self.fillings if one.slot in step.slots]
+
+    def oil_in(self, step: Step) -> str:
+        """What is said of oil that is taken for granted in a step."""
+        return f"{oil_teaspoons_in(step, self.pattern, self.fillings, self.people)} tsp oil"
 
     def has_fat(self, step: Step) -> bool:
         """Whether fat is named by a step, of the larder or taken for granted."""
@@ -87,14 +93,16 @@ def dish_of(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Dish:
         held[shared_at] = shared
     late = {one.key for ones in held.values() for one in ones}
     pattern = with_heat(pattern, [one for one in there if one.key not in late])
-    return Dish(pattern, there, granted_fats(pattern, there), oil, held, browned_at, browned)
+    return Dish(pattern, there, granted_fats(pattern, there), oil, people, held, browned_at, browned)
 
 
 def oil_taken(pattern: Pattern, fillings: Sequence[Filling], people: int) -> int:
     """Teaspoons of oil that are taken for granted, in the order of the dish: what fries last gives its fat too late."""
     there = one_of_each(fillings)
     cooked, _, _ = _as_cooked(pattern, there, people)
-    return oil_teaspoons(cooked, there, people) * len(granted_fats(cooked, there))
+    granted = granted_fats(cooked, there)
+    steps = [next(step for step in cooked.steps if name in step.slots) for name in granted]
+    return sum(oil_teaspoons_in(step, cooked, there, people) for step in steps)
 
 
 def _as_cooked(

@@ -9,7 +9,7 @@ from calmlarder.kitchen.finer import has_two_sides
 from calmlarder.kitchen.last_in import LEFT_THERE, last_in, not_returned, without_main
 from calmlarder.kitchen.late import falls_away, is_wet, lasts
 from calmlarder.kitchen.two_pans import IN_ONE_PIECE
-from calmlarder.patterns.pattern import Pattern, Step
+from calmlarder.patterns.pattern import SERVED_FROM, Pattern, Step
 
 _LIFT = ", and lift out."
 _RESTS = ", and lift out onto a warm plate under foil."
@@ -34,7 +34,7 @@ _FRIES_VEGETABLES = re.compile(
     r"^(?:Fry \{(?:vegetable|fried)\}|Add \{vegetable\} to the pan\b)(?:(?!\{protein)[^;])*\.$"
 )
 _CRUSHED = re.compile(r"; crush a few pieces [^;]*\.$")
-_TOASTED = re.compile(r"Toast \{(\w+)\} for about \d minutes(, and eat with it)?\.$")
+_TOASTED = re.compile(r"Toast \{(\w+)\} for about \d minutes\.$")
 _CARVED_AFTER = 10  # minutes: common practice, no source
 _RESTS_UNDER_FOIL = f"out to rest under foil for {_CARVED_AFTER} minutes, and leave all else inside."
 _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no source
@@ -278,14 +278,12 @@ def _toasted_if_it_can(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern
         breads = [one for one in fillings if found is not None and one.slot == found[1]]
         if found is None or not breads or any("stir-fry" in one.food.minutes for one in breads):
             steps.append(step)
-        elif found[2]:
-            steps.append(Step(place=step.place, minutes=None, words=f"Eat with {{{found[1]}}}."))
     return pattern.with_steps(steps)
 
 
 def _salted_once(pattern: Pattern) -> Pattern:
     """Where a dish is tasted for salt in the next step, it is not salted in the last."""
-    made = [n for n, step in enumerate(pattern.steps) if step.place not in {"apart", "plate"}]
+    made = [n for n, step in enumerate(pattern.steps) if step.place not in SERVED_FROM]
     if pattern.eaten_cold or not made or not any(slot.role == "vegetable" for slot in pattern.slots.values()):
         return pattern
     last = pattern.steps[made[-1]]

@@ -9,7 +9,7 @@ from calmlarder.kitchen.finer import lifted_out, salted_before
 from calmlarder.kitchen.piece import COOK, Dish, Progress, Told, Work
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import sentence
-from calmlarder.patterns.pattern import Place, Step
+from calmlarder.patterns.pattern import SERVED_FROM, Place, Step
 from calmlarder.tables.vocabulary import CANNED_STATES
 
 _TASTING = 1  # minute: common practice, no source
@@ -49,7 +49,7 @@ def salted(dish: Dish, progress: Progress, told: Told, things: Sequence[Filling]
 
 def taste(dish: Dish, progress: Progress, behind: str) -> Iterator[Work]:
     """Nobody salts a box at the stove, a bowl of fruit, or a plate on which all is laid out as it is."""
-    laid_out = all(step.place == "plate" for step in dish.pattern.steps)
+    laid_out = all(step.place in SERVED_FROM - {"apart"} for step in dish.pattern.steps)
     if dish.pattern.eaten_cold or laid_out or not any(slot.role == "vegetable" for slot in dish.pattern.slots.values()):
         return
     salty = any(one.food.kind in _SALTY or one.food.id in _SALTY_FOODS or salted_before(one) for one in dish.fillings)
@@ -64,7 +64,7 @@ def taste(dish: Dish, progress: Progress, behind: str) -> Iterator[Work]:
 def tasted_before(dish: Dish) -> int:
     """The number of the step before which the dish is tasted; -1 where that is when all is done."""
     steps = dish.pattern.steps
-    made = [number for number, step in enumerate(steps) if step.place not in {"apart", "plate"}]
+    made = [number for number, step in enumerate(steps) if step.place not in SERVED_FROM]
     at = made[-1] + 1 if made and steps[made[-1]].place in _TASTED_IN else -1
     while 0 < at < len(steps) and (steps[at].words.startswith("Stir") or is_folded(steps[at])):
         at += 1

@@ -8,7 +8,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.kitchen.equipment import USUAL, Equipment
 from calmlarder.kitchen.filling import Filling
-from calmlarder.kitchen.piece import COOK, MICROWAVE, OVEN, PAN, RING, Work
+from calmlarder.kitchen.piece import COOK, MICROWAVE, OVEN, PAN, RING, TOASTER, Work
 from calmlarder.kitchen.shortest_schedule import Schedule, schedule
 from calmlarder.kitchen.work import work_of
 from calmlarder.patterns.pattern import Pattern
@@ -138,7 +138,7 @@ def _steps(work: Sequence[Work], planned: Schedule) -> tuple[str, ...]:
         if first.vessel and beside and not first.alone and not text.startswith("For the last"):
             text = f"Meanwhile {text[:1].lower()}{text[1:]}"
         steps.append(text)
-        if first.vessel:
+        if first.vessel and first.vessel != TOASTER:
             ends = [planned.starts[one.task.name] + one.task.minutes for one in pieces]
             on[first.vessel] = max([on.pop(first.vessel, 0), *ends])
     return tuple(f"{step.rstrip('.')}." for step in steps)

@@ -2,7 +2,7 @@
 
 import re
 
-from calmlarder.kitchen.filling import TOASTED
+from calmlarder.kitchen.filling import SHELLED, TOASTED
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.rows import Food
 
@@ -22,4 +22,6 @@ def toasted(prep: str, food: Food, slot: str, line: str, grams: int, pattern: Pa
         return prep
     if food.id not in _WORTH_A_PAN or grams < _LEAST_G or _TOASTED_ALREADY.search(line):
         return prep
-    return ", ".join(part for part in (TOASTED, prep) if part)
+    shelled = prep.startswith(SHELLED)
+    rest = prep.removeprefix(SHELLED).removeprefix(", ") if shelled else prep
+    return ", ".join(part for part in (SHELLED * shelled, TOASTED, rest) if part)

@@ -18,6 +18,7 @@ _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water
 _WRAPS_G_A_MINUTE = 50  # two small tortillas or a large one: common practice, no source
 # Fresh masa for tortillas, pressed while others bake: common practice, no source.
 _DOUGH, _DOUGH_G_A_MINUTE = "masa-fresh", 25
+_SHARP_KINDS = frozenset({"acid", "citrus"})
 _FEW_WRAPS = 3  # minutes: what takes longer is warmed two at a time; ours
 
 _BY_ABSORPTION = frozenset({"rice-sushi-dry"})  # it sticks together, and is never drained
@@ -28,7 +29,8 @@ _ML_FOR_A_GRAM_OF_FLAKES = 4.5  # as packets say: recalled
 _FRAGRANT = " until it smells good"  # said where more than fat and salt is in the pan
 _FATS = frozenset({"oil", "butter"})
 
-_EGGS = r"(?:\d+ g |all \d+ g |\d+ |the )?eggs?(?: \(\d+ g\))?"  # as a sentence mentions them
+_AN_EGG = r"(?:\d+ g |all \d+ g |\d+ |the )?(?:(?:duck|goose|quail) )?eggs?(?: \(\d+ g\))?"
+_EGGS = rf"{_AN_EGG}(?: and {_AN_EGG})?"  # as a sentence mentions them
 
 _WHOLE_SIGNS = ("steaming hot", "pink is left")  # their last word says other things, too: little liquid left
 _STIRRED_IN = frozenset({"herb", "spice", "paste"})
@@ -36,8 +38,8 @@ _NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread", "grain"})
 
 # What fries in its own fat once a teaspoon of oil has started it: common practice, no source.
 OWN_FAT: Final = frozenset({
-    "bacon", "beef-mince", "black-pudding", "chorizo", "duck", "lamb-mince", "lap-cheong", "pork-belly", "pork-mince",
-    "sausages", "sausages-gluten-free", "sausages-plain",
+    "bacon", "beef-mince", "black-pudding", "chorizo", "duck", "lamb-mince", "lap-cheong", "mackerel-smoked",
+    "pork-belly", "pork-mince", "sausages", "sausages-gluten-free", "sausages-plain",
 })  # fmt: skip
 
 Mention = Callable[[Filling], str]
@@ -64,6 +66,17 @@ def oil_teaspoons(pattern: Pattern, fillings: Sequence[Filling], people: int) ->
     It goes by the pan more than by the plate: one more for each person beyond two.
     """
     return 1 if fries_in_its_own(pattern, fillings) else min(OIL_TEASPOONS * people, OIL_TEASPOONS + people)
+
+
+def oil_teaspoons_in(step: Step, pattern: Pattern, fillings: Sequence[Filling], people: int) -> int:
+    """The same of one step: what makes a soy sauce or a paste shine is a spoon each, what stands against a lemon more.
+
+    Common practice, no source.
+    """
+    oil = oil_teaspoons(pattern, fillings, people)
+    stirred = [one for one in fillings if one.slot in step.slots]
+    sharp = any(one.food.kind in _SHARP_KINDS for one in stirred)
+    return min(oil, people) if step.place == "bowl" and stirred and not sharp else oil
 
 
 def fries_in_its_own(pattern: Pattern, fillings: Sequence[Filling]) -> bool:

@@ -8,7 +8,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from calmlarder.and_list import and_list
-from calmlarder.kitchen.fats import A_POT, brown, fat_left, in_spoons, keeps_fat
+from calmlarder.kitchen.fats import A_POT, brown, fat_left, in_spoons, keeps_fat, left_in_its_pot, stays_browned
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.kitchen.finer import finer, half_first, lifted_out
 from calmlarder.kitchen.joining import (
@@ -33,6 +33,7 @@ from calmlarder.kitchen.piece import (
     MICROWAVE,
     OVEN,
     RING,
+    TOASTER,
     WATER,
     Dish,
     Progress,
@@ -192,6 +193,8 @@ class _Kitchen:
         dish, progress = self.dish, self.progress
         if number == dish.browned_at:
             yield brown(dish, progress, step)
+            if stays_browned(dish):
+                return
         new, cooked = progress.new(dish, step), progress.cooked_at(dish, step)
         groups = groups_of(dish, step, new, cooked)
         told = self._sentence(number, groups[0], new)
@@ -206,7 +209,7 @@ class _Kitchen:
         told = fat_left(dish, progress, number, groups[0], self._ended(told, minutes, step, groups))
         task, stage = self._task(step, number, minutes, groups[0])
         adds = tuple(one.food.id for one in groups[0] if one.key not in dish.browned)
-        vessel = _vessel(step) if step.place in HEATED else ""
+        vessel = _vessel(step) if step.place in HEATED or step.place == TOASTER else ""
         work = Work(task, stage, told.said, _as_line(told.line), adds, vessel)
         later = list(joining(dish, progress, step, work, groups))
         if wet_at:
@@ -249,7 +252,7 @@ class _Kitchen:
         part = "half of " if keeps_fat(dish, progress, number) else "the rest of " if browned else ""
         part = "half of the rest of " if browned and part == "half of " else part
         mention = progress.mention(first)
-        oil = f"{part}the oil" if browned else f"{part}{dish.oil}"
+        oil = f"{part}the oil" if browned else f"{part}{dish.oil_in(step)}"
 
         def tell(one: Filling) -> str:
             return f"{part}{in_spoons(one, mention(one))}" if part and dish.role(one) == "fat" else mention(one)
@@ -270,6 +273,8 @@ class _Kitchen:
             put = instead(dish, [one for one in here if dish.role(one) == "protein"])
             if put is not None:
                 said, line = put(said), put(line)
+        if stays_browned(dish) and any(one.key in dish.browned for one in here):
+            said, line = (left_in_its_pot(dish, words) for words in (said, line))
         if reheats(dish, here):
             said, line = hot_through(said), hot_through(line)
         said, line = (finer(words, step.place, there) for words in (said, line))

@@ -16,14 +16,16 @@ CLAUSE = re.compile(r"\[([^\[\]]*)\]")  # words that are left out where nothing 
 
 # Where a step happens. `apart`: each thing in a vessel of its own, in the food's own words; `oven`: on a tray, what
 # takes longest goes in first; `dish`: in the oven, all together; `bowl` and `plate` are the cook's hands.
-Place = Literal["apart", "pan", "pot", "oven", "dish", "microwave", "blender", "bowl", "plate"]
+Place = Literal["apart", "pan", "pot", "oven", "dish", "microwave", "blender", "bowl", "toaster", "plate"]
 PLACES: tuple[Place, ...] = get_args(Place)
+SERVED_FROM: frozenset[Place] = frozenset({"apart", "toaster", "plate"})  # where nothing is seasoned on the way
 HEATED: frozenset[Place] = frozenset({"apart", "pan", "pot", "oven", "dish", "microwave"})
 JOINED: frozenset[Place] = frozenset({"pan", "pot", "oven", "microwave"})  # later things join what is on
 TIMED_ROLES: frozenset[Role] = frozenset({"base", "protein", "vegetable"})
 # The context of a validation of what passed every check before: its types are checked, how its parts agree is not.
 FOUND_SOUND = "found sound"
 _IN_EVERY_DISH = re.compile(r"\b(?:soaked|simmered|stripped|in rings)\b")
+_IN_ITS_SKIN = re.compile(r"\bpeel|\bhollowed\b")  # its skin holds what is filled into it
 _STEP = re.compile(rf"^({'|'.join(PLACES)})(?: (\d{{1,3}}))?: (\S.*)$")
 
 
@@ -88,7 +90,9 @@ class Slot(BaseModel):
         own = food.prep_for(self.method)
         if self.prep is None or _IN_EVERY_DISH.search(own):
             return own
-        peeled = own.startswith("peeled") and not self.whole and food.state == "raw" and "peel" not in self.prep
+        peeled = (
+            own.startswith("peeled") and not self.whole and food.state == "raw" and not _IN_ITS_SKIN.search(self.prep)
+        )
         return f"peeled, {self.prep}" if peeled and self.prep else self.prep
 
 
