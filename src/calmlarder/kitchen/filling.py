@@ -79,6 +79,11 @@ _CURED = re.compile(
 CURED_SIGN = "it is steaming hot in the middle, which stays pink, and the juices run clear"
 _NO_SALT = re.compile(r"\b(?:unsalted|(?:no|low|less|without)(?: added)?[ -]salt\w*|not salted)\b", re.IGNORECASE)
 _RAW = re.compile(r"\b(?:raw|uncooked|unroasted)\b", re.IGNORECASE)
+# What fries in its own fat once a teaspoon of oil has started it: common practice, no source.
+OWN_FAT = frozenset({
+    "bacon", "beef-mince", "black-pudding", "chorizo", "duck", "lamb-mince", "lap-cheong", "mackerel-smoked",
+    "pork-belly", "pork-mince", "sausages", "sausages-gluten-free", "sausages-plain",
+})  # fmt: skip
 SHELLED = "cracked and shelled"
 TOASTED = "toasted in a dry pan until golden"  # raw peanuts taste of beans
 _IN_SHELL = re.compile(r"\b(?:in|with)(?: the| their)? shells?\b", re.IGNORECASE)

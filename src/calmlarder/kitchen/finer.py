@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.and_list import and_list
-from calmlarder.kitchen.filling import IN_DICE, LEFT_WHOLE, Filling
+from calmlarder.kitchen.filling import ALREADY_COOKED, IN_DICE, LEFT_WHOLE, OWN_FAT, Filling
 from calmlarder.kitchen.two_pans import IN_ONE_PIECE
 from calmlarder.patterns.pattern import Place
 
@@ -29,6 +29,9 @@ _BROWN_IT = re.compile(r"\b[Bb]rown(?= )")
 _BROWNED = re.compile(r"\buntil (?:crumbly and )?(?:golden|browned)(?: at the edges| and crumbly| all round)?\b")
 _CHOPS = frozenset({"lamb-chops", "pork-chops"})
 _IN_ONE_PIECE = re.compile(r"\b(?:patted dry|in portions)\b")  # fillets, steaks and chops have two sides
+# What is lean sticks in a dry pan; bacon and the like need nothing. Common practice, no source.
+_DRY_PAN = re.compile(r"\b(Fry (?:(?!\bwith a (?:little|few)\b)[^;.])+? in a (?:wide |hot )?pan)(?! with)(?=[ ,.])")
+_GREASES = frozenset({"butter", "oil"})
 _TURNED = re.compile(
     r"\b((?:[Ff]ry|[Bb]rown)\b(?:(?!turning)[^;.])*?)(?= until (?:golden|browned)\b(?! [^;.]*sides?\b))"
 )
@@ -83,6 +86,9 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
             "skin side down first, turning once" if any(one.food.id == "duck" for one in things) else "turning once"
         )
         said = _TURNED.sub(rf"\1, {turned},", said, count=1)
+    if place == "pan" and not any(one.food.kind in _GREASES for one in things) and "oil" not in said:
+        lean = any(one.food.id not in OWN_FAT and one.food.state not in ALREADY_COOKED for one in things)
+        said = _DRY_PAN.sub(r"\1 with a little oil", said, count=1) if lean else said
     if place == "pan":
         said = _loosened(said, things)
     if place == "pan" and any(one.food.id == "okra" for one in things):
@@ -164,6 +170,7 @@ def _boiled_up(said: str, things: Sequence[Filling]) -> str:
 
 def _unsalted(said: str) -> str:
     said = re.sub(r"\b(with|and) (?:a pinch of )?salt and (?=[\w{])", r"\1 ", said)
+    said = re.sub(r" and salt, with (?=[a-z])", ", with ", said)
     said = re.sub(r"(?<=\boil), salt and (?=pepper\b)", " and ", said)
     said = re.sub(r" (?:with|and) a pinch of salt(?=[,.;:]|$| until| in )", "", said)
     return re.sub(r", a pinch of salt(?= and)", "", said)

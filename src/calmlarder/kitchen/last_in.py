@@ -16,9 +16,14 @@ _KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "pulse", "tofu", "te
 _LIFTED = re.compile(r"\{protein\}.*, and lift out\.$")
 _FIRST = re.compile(r"^(?:((?:Heat|Warm) [^;]+); )?(?:fry|brown|Fry|Brown) \{protein\}")
 _SEASONED = re.compile(r"^Season \{protein\} with salt and (\{[^}]+\}),(?: and)? fry in \{fat\} in (a (?:wide )?pan)\b")
+_HEATED_AND_SEASONED = re.compile(r"^(Heat \{fat\} in [^;]+); season \{protein\} with salt and (\{[^}]+\}), and fry\b")
 _RETURN = re.compile(r"^Return \{protein\} to the pan\b")
 _RETURN_AND = re.compile(r"^Return \{protein\}(?:,? and| to the (?:pan|pot),(?: and)?(?! heat through)) (\w)")
 LEFT_THERE = re.compile(r"\bin (?:what is left in the|the same) pan\b")
+_SEAFOOD = frozenset({"fish", "shellfish"})
+_FRIED_IN_A_POT = re.compile(r"^Add \{protein\} to the pot, and fry until browned\.$")
+_HOT_AGAIN = 2  # minutes under the lid: common practice, no source
+_LAID_BACK = f"Lay {{protein}} on top, cover, and heat through for {_HOT_AGAIN} minutes."
 _FRIED_LAST = "Push aside, add {protein}%s, and fry until golden."
 _WARMED_LAST = "Add {protein}%s to the pan, and warm until steaming hot."
 
@@ -43,10 +48,32 @@ def last_in(pattern: Pattern, fillings: Sequence[Filling], told: Sequence[int]) 
         steps.insert(after[-1] + 1, Step(place="pan", minutes=None, words=words))
         steps[after[-1] + 2 :] = [not_returned(step) for step in steps[after[-1] + 2 :]]
     else:
-        steps[back] = steps[back].with_words(_RETURN.sub("Add {protein} to the pan", steps[back].words))
+        steps[back] = steps[back].with_words(_RETURN.sub(f"Add {{protein}}{with_it} to the pan", steps[back].words))
     for number in range(at + 1, after[-1] + 1):
         steps[number] = steps[number].with_words(LEFT_THERE.sub("in the pan", steps[number].words))
     steps[at : at + 1] = [Step(place="pan", minutes=None, words=before)] if before else []
+    return pattern.with_steps(steps)
+
+
+def seafood_lifted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """The pattern with fried fish or prawns taken out of a pot in which others simmer on: they would be hard."""
+    main = [one for one in fillings if one.slot == "protein"]
+    at = next(
+        (n for n, step in enumerate(pattern.steps) if step.place == "pot" and _FRIED_IN_A_POT.match(step.words)), None
+    )
+    if at is None or not main or any(one.food.kind not in _SEAFOOD for one in main):
+        return pattern
+    filled = {one.slot for one in fillings}
+    after = [
+        n
+        for n in range(at + 1, len(pattern.steps))
+        if pattern.steps[n].place == "pot" and pattern.steps[n].happens(filled)
+    ]
+    if not after or any("protein" in pattern.steps[n].slots for n in after):
+        return pattern
+    steps = list(pattern.steps)
+    steps[at] = steps[at].with_words(f"{steps[at].words.removesuffix('.')}, and lift out.")
+    steps.insert(after[-1] + 1, Step(place="pot", minutes=_HOT_AGAIN, words=_LAID_BACK))
     return pattern.with_steps(steps)
 
 
@@ -55,6 +82,9 @@ def without_main(step: Step) -> tuple[str | None, str]:
     found = _SEASONED.match(step.words)
     if found is not None:
         return f"Warm {{fat}} in {found[2]}.", f" with {found[1]}"
+    found = _HEATED_AND_SEASONED.match(step.words)
+    if found is not None:
+        return f"{found[1]}.", f" with {found[2]}"
     first = _FIRST.match(step.words)
     if first is None:
         return None, ""

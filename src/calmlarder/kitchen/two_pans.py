@@ -9,6 +9,9 @@ from calmlarder.patterns.pattern import Pattern, Step
 _ONE_PAN_GRAMS = 1350  # what a wide pan fries rather than steams: common practice, no source
 _DRINKS = 2.5  # so many times their dry weight rice, grain and noodles are once boiled: common practice, no source
 _ONE_LAYER_GRAMS = 800  # patties and what is pressed flat lie in one layer: common practice, no source
+# A pot of four litres with room to stir: common practice, no source. Water in it, ml by its unit.
+_ONE_POT_GRAMS, _ML = 3200, {"ml": 1, "litres": 1000}
+_WATER = re.compile(r"\b(\d+(?:\.\d+)?) (ml|litres) of (?:boiling |hot )?water\b")
 _ONE_TRAY_GRAMS = 1500  # what a tray of an oven roasts in one layer: common practice, no source
 _ONE_BROWNING_GRAMS = 600  # raw meat, poultry, fish and tofu that brown rather than stew: common practice, no source
 _ONE_BROWNING_OF_CUBES_GRAMS = 450  # tofu and tempeh: common practice, no source
@@ -126,6 +129,17 @@ def on_trays(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     if re.match(r"[Tt]oss\b|[Rr]ub\b", said):
         said = re.sub(r"\broast until\b", "roast on two trays, swapped half-way, until", said, count=1)
     return said
+
+
+def in_a_large_pot(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
+    """A sentence that puts a pot on, where what comes into it is more than the usual one holds."""
+    steps = [step for step in pattern.steps if step.place == "pot" and "vegetable pot" not in step.words]
+    slots = {slot for step in steps for slot in step.slots}
+    water = sum(float(found[1]) * _ML[found[2]] for step in steps for found in _WATER.finditer(step.words))
+    if water + sum(one.grams for one in fillings if one.slot in slots) <= _ONE_POT_GRAMS:
+        return said
+    said = re.sub(r"\bin a (?:wide )?pot\b", "in a large pot", said)
+    return re.sub(r"^([Bb]ring (?:[^;.]|\.(?=\d))*? to the boil)\b(?! in)", r"\1 in a large pot", said)
 
 
 def _tossed_in(steps: Sequence[Step], fillings: Sequence[Filling]) -> float:

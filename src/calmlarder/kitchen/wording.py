@@ -2,10 +2,9 @@
 
 import re
 from collections.abc import Callable, Sequence
-from typing import Final
 
 from calmlarder.and_list import and_list
-from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
+from calmlarder.kitchen.filling import ALREADY_COOKED, OWN_FAT, Filling
 from calmlarder.kitchen.finer import has_two_sides
 from calmlarder.patterns.pattern import CLAUSE, REFERENCE, TIMED_ROLES, Pattern, Place, Step, slot_names
 from calmlarder.tables.vocabulary import Method
@@ -35,12 +34,6 @@ _EGGS = rf"{_AN_EGG}(?: and {_AN_EGG})?"  # as a sentence mentions them
 _WHOLE_SIGNS = ("steaming hot", "pink is left")  # their last word says other things, too: little liquid left
 _STIRRED_IN = frozenset({"herb", "spice", "paste"})
 _NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread", "grain"})
-
-# What fries in its own fat once a teaspoon of oil has started it: common practice, no source.
-OWN_FAT: Final = frozenset({
-    "bacon", "beef-mince", "black-pudding", "chorizo", "duck", "lamb-mince", "lap-cheong", "mackerel-smoked",
-    "pork-belly", "pork-mince", "sausages", "sausages-gluten-free", "sausages-plain",
-})  # fmt: skip
 
 Mention = Callable[[Filling], str]
 
@@ -76,7 +69,7 @@ def oil_teaspoons_in(step: Step, pattern: Pattern, fillings: Sequence[Filling], 
     oil = oil_teaspoons(pattern, fillings, people)
     stirred = [one for one in fillings if one.slot in step.slots]
     sharp = any(one.food.kind in _SHARP_KINDS for one in stirred)
-    return min(oil, people) if step.place == "bowl" and stirred and not sharp else oil
+    return min(oil, people) if "to a dressing" in step.words and not sharp else oil
 
 
 def fries_in_its_own(pattern: Pattern, fillings: Sequence[Filling]) -> bool:

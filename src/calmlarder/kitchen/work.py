@@ -44,7 +44,7 @@ from calmlarder.kitchen.piece import (
 from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
 from calmlarder.kitchen.salting import is_folded, salted, taste, tasted_before
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.two_pans import in_batches, in_pans, is_for_a_pot, minutes_of_batches, on_trays
+from calmlarder.kitchen.two_pans import in_a_large_pot, in_batches, in_pans, is_for_a_pot, minutes_of_batches, on_trays
 from calmlarder.kitchen.wording import (
     filled,
     hot_through,
@@ -283,6 +283,7 @@ class _Kitchen:
             said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
         if step.place == "pot":
             said, line = (in_batches(words, here) for words in (said, line))
+            said, line = (in_a_large_pot(words, dish.pattern, dish.fillings) for words in (said, line))
         if step.place in {"pan", "pot"}:
             said, line = (under_a_lid(words, here) for words in (said, line))
         if step.place == "dish":

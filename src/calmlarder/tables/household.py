@@ -113,7 +113,7 @@ def _measures(food: Food, tables: Tables) -> Iterator[tuple[str, float]]:
             continue
         if food.kind in _BY_SPOON_ONLY and name not in _spice_measures(food):
             continue
-        if name == "cup" and food.kind in _NO_CUP:
+        if name == "cup" and (food.kind in _NO_CUP or (food.kind == "potato" and food.state == "raw")):
             continue
         if name == "stalk" and food.kind == "brassica":  # cooks count florets and heads
             continue

@@ -3,7 +3,7 @@
 import math
 
 from calmlarder.compose.variables import DishVariables
-from calmlarder.kitchen.wording import OWN_FAT
+from calmlarder.kitchen.filling import OWN_FAT
 
 _LITTLE_EACH_G = 3  # more than half a teaspoon: common practice, no source
 _MINCE = "-mince"  # lean ones too: a spoon starts them
