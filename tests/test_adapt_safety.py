@@ -30,6 +30,8 @@ def test_what_is_eaten_one_each_is_shown_so_beside_the_question(
     assert "--serves: 12 for one of them each" in said.err
     assert said.out.startswith("If 12 slices are for 12, one each; whoever eats two has twice the load:")
     assert "gluten-free" in said.out or "It fits as it is" in said.out
+    main(["adapt", recipe(tmp_path, "300 g plain flour", head="Cuts into 10-12 slices")])
+    assert capsys.readouterr().out.startswith("If 10-12 slices are for 10, one each;")  # the larger slices
     assert main(["adapt", recipe(tmp_path, "300 g plain flour", head="Makes 1 loaf (10 slices)")]) == 2
     assert capsys.readouterr().out.startswith("If 10 slices are for 10, one each;")
     head = "You need a deep tin, lined. It cuts into 10 if people are polite and 8 if they are not."

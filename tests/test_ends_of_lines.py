@@ -50,6 +50,10 @@ def changed(folder: Path, capsys: pytest.CaptureFixture[str], foods: str, *steps
         ("150g broad beans, double podded", "broad-beans-fresh", 150),
         ("half a pumpkin, 600g flesh", "pumpkin", 600),
         ("1 large sweet potato (about 350g), in wedges", "sweet-potato", 350),
+        ("500 ml anchovy or vegetable stock", "stock-meat", 500),  # the last word belongs to both
+        ("500 ml mushroom, chicken or vegetable stock", "stock-onion", 500),
+        ("400ml coconut or oat milk", "coconut-milk", 400),
+        ("2-3 sweet potatoes, ca. 700 g, in big chunks", "sweet-potato", 700),
         ("tempeh 2 ons", "tempeh", 200),  # an Indonesian and Dutch `ons` is 100 g (Dutch metric act of 1820: recalled)
         ("8 spears tenderstem broccoli", "broccoli", 248),  # usda_sr28_portions 11090: a spear is 31 g
         ("1 small roast chicken, meat picked", "chicken-cooked", 700),

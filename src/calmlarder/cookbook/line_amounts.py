@@ -9,7 +9,7 @@ from calmlarder.matching.amounts.numbers_and_fractions import Span
 # `, about 350 g in total`: behind a comma the weight of all of them, or of each.
 _BEHIND = re.compile(
     r",\s*(?:(?:total weight|weighing|approximate weight|net weight)\s*)?"
-    r"(?:about |around |approximately |approx\.? |roughly |~ ?)?"
+    r"(?:about |around |approximately |approx\.? |roughly |ca?\.? |circa |~ ?)?"
     r"(\d[\d /.½¼¾-]*(?:to \d+ ?)?(?:g|kg|oz|ounces?|lbs?|pounds?|ml))\b\.?(?P<each> each| apiece)?"
     r"(?: in total| total| altogether| all together| in all)?\s*(?=,|$)"
 )

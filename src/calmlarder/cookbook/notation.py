@@ -202,6 +202,15 @@ _SEDIMENT = re.compile(
     r"(?:sediment|solids|sludge|goop?|crispy bits|bits)\b"
 )
 _VEG = re.compile(r"\bveg(?:gie|etarian)?(?= (?:stock|broth|bouillon)\b)")
+# `anchovy or vegetable stock`, `coconut or oat milk`: the last word belongs to all of them.
+_STOCK_OR_STOCK = re.compile(
+    r"\b(chicken|beef|veg(?:etable|gie)?|fish|anchovy|mushroom|pork|ham|lamb|veal|turkey|duck|bone|miso)"
+    r"((?:, \w+)*(?:,? or | ?/ ?)(?:\w+ ){1,2})(stock|broth)\b"
+)
+_MILK_OR_MILK = re.compile(
+    r"\b(coconut|almond|soya?|oat|rice|cashew|hemp|hazelnut|pea)((?:, \w+)*(?:,? or | ?/ ?)(?:\w+ ){1,2})"
+    r"(milk|drink|yogh?urt|cream)\b"
+)
 _STOCK_BEHIND = re.compile(r"\b(stock|broth), (\w+(?: or \w+)+)$")
 # `stock (chicken or vegetable)`; a broth of no kind is read as the one with most in it, with onion and garlic.
 _STOCK_OF = re.compile(r"\b(stock|broth) \((\w+(?:(?:, | or )\w+)+)\)")
@@ -273,6 +282,7 @@ def in_plain_words(line: str) -> str:
         line = _OTHER_PART.sub(",", whole) if whole != line else line
     line = _AMOUNT_BEHIND.sub(lambda found: f"{found[2]} {found[1].strip()}", _NOT_SO.sub(" ", line).strip())
     line = _OF_NO_KIND.sub(r"\1stock", _STOCK_OF.sub(r"\2 \1", line))
+    line = _MILK_OR_MILK.sub(r"\1 \3\2\3", _STOCK_OR_STOCK.sub(r"\1 \3\2\3", line))
     line = _STOCK_BEHIND.sub(r"\2 \1", _SEDIMENT.sub("chilli crisp", _PLUS_SOME.sub(" plus ", line)))
     line = _VEG.sub("vegetable", _LEAVES_PICKED.sub("", line))
     line = _CM_OF_ROOT.sub(lambda found: f"{float(found[1]) / _CM_OF_A_KNOB:g} knob ", line)

@@ -55,7 +55,7 @@ _CUT_INTO = re.compile(
 )
 # What one eats one of, so that a yield of it says what a serving may be; of meatballs nobody does.
 EATEN_ONE_EACH = re.compile(
-    r"(?:about )?(\d{1,2}) (?:(?:large|big|generous|thick|good|medium|regular) )?"
+    r"(?:about )?(\d{1,2})(?: ?(?:-|–|to|or) ?\d{1,2})? (?:(?:large|big|generous|thick|good|medium|regular) )?"
     r"(?:slices?|muffins?|cupcakes?|scones?|buns?|bars?|squares?|brownies|blondies|flapjacks?|wraps?|burgers?|tartlets"
     r"|fingers|pieces|wedges|doughnuts?|tarts|cakes|pasties|traybake squares)\b",
     re.IGNORECASE,
