@@ -178,7 +178,7 @@ _PULSES = ("150 g dried Puy lentils", "2 carrots, diced", "800 ml vegetable stoc
         # Some of the beans of one word stay.
         (("400 g tin black beans, drained", "400 g tin kidney beans, drained", "1 red pepper, sliced"),
          "Fry the pepper, season with salt and pepper and tip in the beans.",
-         ("season with salt and pepper", "tip in the beans and ")),
+         ("season with salt and pepper", "tip in the black beans and ")),
     ],
 )  # fmt: skip
 def test_what_takes_its_place_has_its_own_time_and_liquid(

@@ -11,6 +11,7 @@ import pytest
 
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.step_filled import caps_are_halves
+from calmlarder.adapt.step_gone import studs_of, without_what_is_out
 from calmlarder.adapt.step_heat import raw_there
 from calmlarder.adapt.step_left_over import without_what_is_left_over
 from calmlarder.adapt.step_named_once import named_once
@@ -121,10 +122,61 @@ def test_wrappers_of_rice_paper_are_dipped_and_fried(adapt: Adapt) -> None:
          "Add the carrots and the peas [left out] to the pan."),
         (without_what_is_left_over, "Simmer until it is thick and clings to the lentils [left out].",
          "Simmer until it is thick."),
+        # What is said of a thing that is not there, and an onion's cloves (recalled cookery).
+        (without_what_is_out, "Cook for 15 minutes. The apple [left out] will have gone to fluff, which is good. Stir.",
+         "Cook for 15 minutes. Stir."),
+        (without_what_is_out, "The pear [left out] should be soft; the syrup thick.", "The syrup thick."),
+        (without_what_is_out, "Put the apple [left out] in and cook for 40 minutes.", "Cook for 40 minutes."),
+        (without_what_is_out, "Simmer until the peas [left out] are tender, stirring.", "Simmer, stirring."),
+        (without_what_is_out, "Heat the milk with the clove-studded onion [left out] and bay leaf.",
+         "Heat the milk with the cloves and bay leaf."),
+        (without_what_is_out, "Stick the onion [left out] with the cloves and put it in the milk.",
+         "Put the cloves in the milk."),
+        (without_what_is_left_over, "Make swirls with the back of a spoon, and spoon over the chives.",
+         "Make swirls with the back of a spoon, and spoon over the chives."),
+        (without_what_is_left_over, "Stir in the cumin, paprika, 1/4 tsp of the ground cumin and chilli flakes for a "
+         "minute.", "Stir in the cumin, paprika and chilli flakes for a minute."),
+        (_smoothed, "Add the broccoli, tossing it in the juices, and roast.",
+         "Add the broccoli, tossing it in the juices, and roast."),
+        (_put_in_late, "Stir in the rice, pine nuts and orange [only for the last 5 minutes], then the stock. Simmer "
+         "for 20 minutes; the rice should be hard.", "Stir in the rice and pine nuts, then the stock. Simmer for 20 "
+         "minutes; the rice should be hard. Put in the orange for the last 5 minutes of it."),
+        (_put_in_late, "Stir in the rice and orange [only for the last 5 minutes]. Simmer for 5 minutes.",
+         "Stir in the rice and orange. Simmer for 5 minutes."),
+        (_put_in_late, "Stir in the chickpeas and potatoes [potatoes about 18 minutes].", "Stir in the chickpeas and "
+         "potatoes and simmer until the potatoes are soft, about 18 minutes."),
+        (_with_water, "Add all the beans, including the liquid from the black beans, plus the salt.",
+         "Add all the beans with a little water, plus the salt."),
     ],
 )  # fmt: skip
 def test_a_step_says_what_is_done_now(done: Callable[[str], str], step: str, told: str) -> None:
     assert done(step) == told
+
+
+def test_cloves_of_an_onion_that_is_out_stay_in_the_list() -> None:
+    assert studs_of("1 small onion, peeled and stuck with 3 cloves") == "3 cloves"
+    assert studs_of("1 onion, peeled, with 3 cloves of garlic") == ""
+
+
+def test_stock_in_which_dried_mushrooms_drew_is_heated_alone(adapt: Adapt) -> None:
+    method = _method(adapt(
+        "Ragu", "30 g dried porcini", "800 ml beef stock without onion", "600 g beef", "2 tbsp oil",
+        steps="1. Put the porcini in a pan with the stock and bring to a simmer. After 15 minutes, lift out the "
+        "porcini and chop them.\n2. Brown the beef in the oil. Add the stock and the chopped porcini and simmer for 2 hours.",
+    ))  # fmt: skip
+    assert "1. Put the stock in a pan and bring to a simmer. Tear the oyster mushrooms and brown them" in method
+    assert "Add the stock and the oyster mushrooms" in method
+
+
+def test_beans_of_several_tins_are_all_named_where_one_word_meant_them(adapt: Adapt) -> None:
+    method = _method(adapt(
+        "Chilli", "400 g tin black beans, drained", "400 g tin kidney beans, drained", "400 g tin tomatoes",
+        "150 g green beans", "300 g beef mince",
+        steps="1. Brown the mince. Cook the green beans.\n2. Add the tomatoes and all the tinned beans and cook for 30 "
+        "minutes.",
+    ))  # fmt: skip
+    assert "green beans" in method.partition("2.")[0]
+    assert "Add the tomatoes and the black beans and chickpeas and cook" in method
 
 
 def test_caps_that_were_wiped_and_twisted_are_halves() -> None:

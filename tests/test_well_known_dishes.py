@@ -152,6 +152,14 @@ def test_greens_go_into_the_oven_with_its_last_stage() -> None:
         "Toss the potatoes with the oil and roast for 25 minutes.",
         "Add the salmon. Scatter the leek greens over. Brush it with the glaze and bake for 12 minutes.",
     ]
+    tray = [
+        f"Toss the potatoes and {later} with the oil and roast for 25 minutes.",
+        "Add the salmon. Roast for 20 minutes more. Add the broccoli and roast for 5 minutes.",
+    ]  # long enough for them, not with what takes five minutes
+    assert put_in_the_oven_later(tray)[1] == (
+        "Add the salmon. Roast for 20 minutes more. Put in the leek greens for the last 10 minutes of it. "
+        "Add the broccoli and roast for 5 minutes."
+    )
     roast = ["Put the leek greens [only for the last 15 minutes] and carrots in a tin.", "Roast for 1 hour 20 minutes."]
     assert put_in_the_oven_later(roast) == [
         "Put the carrots in a tin.",

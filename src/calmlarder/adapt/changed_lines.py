@@ -10,6 +10,7 @@ from typing import NamedTuple
 from calmlarder.adapt.in_cups import measures_in_cups, with_cups
 from calmlarder.adapt.line_words import cut_of, own_words, tail_of
 from calmlarder.adapt.model import Adapted, Change
+from calmlarder.adapt.step_gone import studs_of
 from calmlarder.adapt.written import written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
@@ -17,7 +18,11 @@ from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
+_STAYS = frozenset({"less", "weigh", "more"})
 _PIECES_OF_A_LINE = re.compile(r",| and | & |\+")
+_WHITE_AND_GREEN = re.compile(
+    r"\b(?:whites?|greens?)(?: parts?)? and (?:light |dark |pale )?(?:whites?|greens?)\b", re.I
+)
 _BRACKETS = re.compile(r"\([^()]*\)")
 _FOR_WHAT_ALL = re.compile(r",? \b(?:for|to) (?:serve|serving|topping|garnish|finish|the top|sprinkle|sprinkling)\b.*$")
 
@@ -63,6 +68,7 @@ def changed_recipe(page: Page, form: Form | None, tables: Tables, notes: Sequenc
         line = parts[place].line
         lines[line] = (_marked(recipe.ingredients[line], mark),)
     apart = lines_apart(adapted, parts, tables)
+    staying = {parts[one.place].line for one in adapted.changes if one.place is not None and one.change in _STAYS}
     for line in dict.fromkeys(parts[place].line for place in changed):
         lines[line] = tuple(
             text
@@ -70,6 +76,8 @@ def changed_recipe(page: Page, form: Form | None, tables: Tables, notes: Sequenc
             if part.line == line
             for text in _texts(place, recipe, parts, apart, tables)
         )
+        if (studs := studs_of(recipe.ingredients[line])) and line not in staying:
+            lines[line] = (*lines[line], studs)
     if measures_in_cups(recipe.ingredients):
         lines = {line: tuple(with_cups(text, adapted, tables) for text in texts) for line, texts in lines.items()}
     return rewritten(recipe, lines, adapted.after.serves, form or recipe.form, notes)
@@ -198,7 +206,8 @@ def _texts(place: int, recipe: Recipe, parts: Sequence[Part], adapted: Adapted, 
         return _kept(part, recipe, adapted, place, tables)
     food = tables.food_by_id[part.read.food or ""]
     line = recipe.ingredients[part.line]
-    alone = "" if " and " in _BRACKETS.sub("", line) else line  # what is said behind is of the one food that it names
+    several = " and " in _WHITE_AND_GREEN.sub("", _BRACKETS.sub("", line))
+    alone = "" if several else line  # what is said behind is of the one food that it names
     words = f"{food.name}{cut_of(_own_piece(line, food)) or cut_of(alone)}"
     return (written(food, adapted.amounts[place].grams + sum(more), tables, words).line,)
 

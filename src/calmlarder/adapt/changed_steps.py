@@ -29,6 +29,7 @@ from calmlarder.adapt.step_cooked_to_serve import cooked_to_be_served
 from calmlarder.adapt.step_figures import in_figures, in_its_words
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_garlic import oil_with_the_fat
+from calmlarder.adapt.step_gone import without_what_is_out
 from calmlarder.adapt.step_green_parts import green_parts_named, half_and_rest
 from calmlarder.adapt.step_heat import (
     on_time,
@@ -49,6 +50,7 @@ from calmlarder.adapt.step_notes import (
     liquid_notes,
     note,
     notes_once,
+    notes_where_used,
     oil_left,
     parts_of_how,
     told_where_used,
@@ -164,9 +166,11 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked, of_liquid = water_for_their_liquid(marked, parts, adapted, tables)
     notes = [*_notes(steps, parts, adapted, told, (named, texts)), *of_liquid]
     marked, notes = water_for_what_is_out(marked, notes)
+    marked = [without_what_is_out(text) or old for text, old in zip(marked, marked, strict=True)]
     marked, notes = water_in_its_step(marked, notes, _less_of(adapted, parts), alone)
     marked, notes = kept_back_in_its_step(steps, marked, notes, told)
     marked, notes = cooked_to_be_served(half_and_rest(steps, marked), notes)
+    notes = notes_where_used(notes, marked)
     marked = [in_its_words(text, one.words) for text, one in zip(marked, figures, strict=False)]
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")

@@ -51,7 +51,7 @@ _SHARE = re.compile(
 )
 VERBS_NEXT = (
     r"(?:then|cook|stir|fry|let|simmer|leave|turn|toss|mix|cover|bring|reduce|lower|season|drain|add|pour|heat|bake|roast"
-    r"|boil|put|set|serve|saut\w+|sizzle|warm|whisk|return|drizzle|continue|blend|blitz|melt|keep|finish|garnish|scatter|sprinkle|spoon|squeeze|tear|crumble|swirl|slide|divide|scraping|stirring|turning|tossing|in|with|to|until|for)\b"
+    r"|boil|put|set|serve|saut\w+|sizzle|warm|whisk|return|drizzle|continue|blend|blitz|melt|keep|finish|garnish|scatter|sprinkle|spoon|squeeze|tear|crumble|swirl|slide|divide|tip|fold|stack|arrange|place|spread|press|mash|crush|rinse|pat|chop|slice|throw|drop|transfer|pile|dress|rub|brush|thread|shake|rest|steam|braise|brown|stew|marinate|roll|wrap|strain|lift|scoop|remove|scraping|stirring|turning|tossing|in|with|to|until|for)\b"
 )
 _BOTH_SHARED = re.compile(rf"\s+and (?!the |half |some |all |a |one )(?!{VERBS_NEXT})(?=[a-z-]+\b)", re.IGNORECASE)
 _NEXT_WORD = re.compile(r"\s+([a-z]{4,})\b", re.IGNORECASE)
@@ -60,10 +60,18 @@ _SO_MUCH = re.compile(
     r"\d[\d\s./]*(?:kg|g|ml|l|tsp|tbsp|cups?|pinch)?(?: \([^()]*\))? of the "
     r"|(?:the rest|half|(?:a|one) third|two thirds|(?:a|one) quarter|three quarters) of the "
 )
+_MEASURE = re.compile(r"\d[\d./]* ?(?:kg|g|ml|litres?|l|tsp|tbsp|cups?)\b")
+_ITS_AMOUNT = re.compile(rf"(?:\bthe )?(?P<much>{_MEASURE.pattern})(?: of)?(?: the)? $")
 _SOLD_AS = re.compile(r"\b(?:dry|canned) (?=\w)")
 _FREE_OF = re.compile(r" without (?:(?:wheat, )?onion or garlic|garlic|onion)\b")
 # `both onions` of two lines or two cuts, which are one thing now.
 _BOTH = re.compile(r"\b(both|the two|the pair of)(?: the)? $", re.IGNORECASE)
+# `all the beans`, `both tins of beans`, which are several things now.
+_ALL_THE = re.compile(
+    r"\b(?:all (?:of )?(?:the )?|(?:all|both|the)(?: (?:two|three|four|of))*(?: the)? (?:tins?|cans?) of (?:the )?)"
+    r"(?:(?:tinned|canned|drained) )?$",
+    re.IGNORECASE,
+)
 _VERBS = {"is": "are", "has": "have", "was": "were"}
 _TURNS = ("turn", "start", "begin", "soften", "wilt", "look", "brown", "crackle", "collapse", "smell", "break", "melt")
 _VERB = re.compile(rf"( )(is|are|has|have|was|were|(?:{'|'.join(_TURNS)})s?)\b")
@@ -117,7 +125,9 @@ def short_name(now: str) -> str:
 def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | None:
     """The step's words with the new name in them, `how` it is treated in brackets; None where they would mislead."""
     lead = around.lead
-    if _SO_MUCH.match(now):
+    if (said := _ITS_AMOUNT.search(lead)) and (its := _MEASURE.match(now)) and _plain(said["much"]) == _plain(its[0]):
+        lead = lead[: said.start()]  # `the 600ml milk`, of which the new name tells the amount
+    elif _SO_MUCH.match(now):
         share = _SHARE.search(lead)
         if share is not None and re.search(r"\band\b|,", share[0]):
             pass  # `half the ginger and garlic`: the share stays with the other
@@ -143,6 +153,8 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
         new = written_in(whole, now, how, is_oil)
         return new._replace(taken=new.taken + pieces.end()) if new else None
     lead = _CUT_WORDS.sub("", lead)  # the list says how it is cut
+    if " and " in now:
+        lead = _ALL_THE.sub(_the, lead)
     if " and " not in now and not around.behind.startswith(" and "):
         lead = _BOTH.sub(lambda one: "The " if one[1][0].isupper() else "the ", lead)
     if is_oil and how.startswith(": nothing to ") and (cut := _CUTS.search(lead)):
@@ -165,6 +177,14 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
     if second is not None and _plural(name):
         return InWords(f"{lead}{name}{bracket}{agreed} and {second[1]}", second.end())
     return InWords(f"{lead}{name}{bracket}{agreed}", verb.end())
+
+
+def _the(found: re.Match[str]) -> str:
+    return "The " if found[0][0].isupper() else "the "
+
+
+def _plain(amount: str) -> str:
+    return amount.replace(" ", "").casefold()
 
 
 def _in_a_list(name: str, behind: str) -> str:

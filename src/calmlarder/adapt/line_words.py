@@ -51,6 +51,7 @@ _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
     "pod", "fruit", "citrus", "tofu", "herb", "tomato",
 })  # fmt: skip
+_CUT_SO = re.compile(r": (cut (?:fine|small|short|in [a-z -]+))(?=,|;|$)")  # of a row of swaps.csv
 _PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
 _SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
 _CHOPPED_NUTS = re.compile(r"\b(?:(?:finely|roughly|coarsely) )?(?:chopped|crushed)\b", re.IGNORECASE)
@@ -190,10 +191,10 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
         return f"{called}, {sliced[1].lower()}"
     if stand_in.kind == "pulse" and stand_in.name.startswith("canned"):
         return f"{called}, drained and rinsed"
-    if stand_in.kind not in _IS_CUT:
+    if stand_in.kind not in _IS_CUT or whole:
         return called
-    if whole:
-        return called
+    if (told := _cut_by_its_swap(read, stand_in, tables)) is not None:
+        return f"{called}, {told}"
     cut = _CUT.search(_HOW_LARGE.sub(r"\1 ", read.text))
     done = _fit_cut(cut[1].lower(), stand_in) if cut else ""
     if not done and stand_in.kind == "pepper" and _SEEDED.search(read.text):
@@ -205,6 +206,12 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
     if not done and _PREPARED.search(read.text) and (stand_in.kind != "fruit" or stand_in.prep == _IN_PIECES):
         done = _usual_cut(stand_in)
     return f"{called}, {done}" if done else called
+
+
+def _cut_by_its_swap(read: IngredientRead, stand_in: Food, tables: Tables) -> str | None:
+    """How the swap's own row has a stand-in cut, which goes before the line's words: `cut in pea-sized bits`."""
+    rows = (row.when for row in tables.swaps_of(read.food or "") if row.to == stand_in.id)
+    return next((found[1] for when in rows if (found := _CUT_SO.search(when)) is not None), None)
 
 
 def _fit_cut(cut: str, stand_in: Food) -> str:

@@ -16,7 +16,7 @@ _HOT = re.compile(
     re.IGNORECASE,
 )
 COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNORECASE)
-OVEN = re.compile(r"\b(?:bake|oven)\b", re.IGNORECASE)
+OVEN = re.compile(r"\b(?:bake|(?<!dutch )oven)\b", re.IGNORECASE)
 _LAST_MINUTES = re.compile(r"add only for the last (\d+) minutes$")
 _MORE_IN_THE_OVEN = 10  # minutes: common practice, no source
 _BOILS = re.compile(r"\bto (?:the|a) (?:boil|simmer)\b", re.IGNORECASE)
@@ -134,7 +134,8 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
     if keeps and _FALLS.match(step, end) and not _IS_BROKEN_UP.search(_so_far(step, end)):
         return ": these keep their shape, so go by the time"
     if (
-        says(_PEELS, sentence)
+        foods
+        and says(_PEELS, sentence)
         and _is_peeled(step, end)
         and all(tables.food_by_id[one.food].kind in _NOTHING_TO_PEEL for one in change.to)
     ):

@@ -36,7 +36,9 @@ _GAVE_ITS_TASTE = re.compile(
 )
 # One thing of a list named again in it: `cumin, asafoetida, asafoetida, paprika`.
 _AGAIN_IN_A_LIST = re.compile(
-    r"\b(?P<name>[a-z]{4,}(?: [a-z]{4,}){0,2}), (?=(?:and )?(?:the )?(?P=name)\b)", re.IGNORECASE
+    r"(?<!\ba )(?<!\ban )\b(?P<name>[a-z]{4,}(?: [a-z]{4,}){0,2}), (?=(?:and )?(?:the )?(?P=name)(?:,| and\b|[.;]|$"
+    r"| (?:in(?:to)?|to|with|until|for|on)\b))",
+    re.IGNORECASE,
 )
 # `the lentils [drained and rinsed, without their liquid] with their liquid`
 _NO_LIQUOR = re.compile(
@@ -48,6 +50,13 @@ _SO_MUCH_AND_MORE = re.compile(
     r"\b\d[\d ./]*(?:tsp|tbsp|g|ml) of the (?P<name>[a-z-]+(?: [a-z-]+){0,2}?)(?P<between>(?:,| and) [^.;\[\]]*?)"
     r"(?<! of)(?<! the)"
     r",? (?:and )?(?:the )?(?P=name)(?=,| and\b)",
+    re.IGNORECASE,
+)
+# `cumin, paprika, 1/4 tsp of the ground cumin and`: of what stands in the list already.
+_ITSELF_AND_SO_MUCH = re.compile(
+    r"\b(?P<first>(?:ground )?(?P<name>cumin|coriander|paprika|turmeric|ginger|cinnamon|chilli flakes))"
+    r"(?P<between>(?:,| and)[^.;\[\]]*?)(?:, | and )\d[\d ./]*(?:tsp|tbsp|pinch(?:es)?) of the (?:ground )?(?P=name)"
+    r"(?=,| and\b|[.;]| (?:for|until|and|in|to)\b)",
     re.IGNORECASE,
 )
 # `until the greens [not yet, …] are sweet and the edges are charred`: they are not there yet.
@@ -117,6 +126,7 @@ def without_what_is_left_over(step: str) -> str:
     step = _SPREAD_WITH_NOTHING.sub(r"\g<lead>", step)
     step = _NO_LIQUOR.sub(r"\g<said>", _rubbed_in(step))
     step = _SO_MUCH_AND_MORE.sub(r"\g<name>\g<between>", step)
+    step = _ITSELF_AND_SO_MUCH.sub(r"\g<first>\g<between>", step)
     step = _SQUEEZED.sub(lambda one: f"{'Stir' if one['first'].isupper() else 'stir'} in {one['what']}", step)
     step = _AGAIN_IN_A_LIST.sub("", step)
     step = _NOT_THERE_YET.sub(lambda one: f"{one['until']} {'all is tender' + one['end'] if one['end'] else ''}", step)

@@ -66,6 +66,7 @@ _BOTH_KINDS = re.compile(
     r"(?: \[[^\]]*\])?",
     re.IGNORECASE,
 )
+_CUT_THEN = re.compile(r"\b(?:chopped|sliced|drained|soaked) (?=(?:[a-z]+ )?mushrooms\b)", re.IGNORECASE)
 _STOCK_CUBE = re.compile(r"\bstock (?:cubes?|pots?|powder)|\bbouillon\b", re.IGNORECASE)
 _SO_MUCH_WATER = re.compile(
     r"\b(?:in|with|over)? ?(?:about )?(\d[\d./½¼¾]* ?(?:ml|litres?|l|cups?|fl oz|pints?)) (?:of )?(?:very )?"
@@ -167,9 +168,48 @@ def _without(steps: list[str], names: Sequence[str], liquor: str, minutes: int) 
                 kept.append(sentence)
         text = "".join(kept).strip()
         found.append(text or "Nothing is soaked here.")
+    if not torn:
+        found = _not_steeped(found, known, f"{_the(names[0])}{how}")
     squeezed = re.compile(rf",? (?:and |then )+(?:gently )?squeeze (?:the )?(?:{known})[^,.;]*(?=[.;])", re.IGNORECASE)
     found = [_not_drained(_BOTH_KINDS.sub(f"the {names[0]}", squeezed.sub("", one)), known) for one in found]
     return _without_liquor(found, liquor)
+
+
+def _not_steeped(steps: Sequence[str], known: str, them: str) -> list[str]:
+    """The steps in which dried mushrooms drew in the stock: it is heated alone, and fresh ones never were in it.
+
+    `Put the porcini in a pan with the stock. After 15 minutes, lift them out and chop.` Where nothing like it stands
+    the steps are as they were.
+    """
+    name = rf"(?:(?:all |\d+ g )?(?:of )?the )?(?:(?:dried )?(?:{known})|dried (?:wild |\w+ )?mushrooms)"
+    liquid = r"the (?:hot |warm |boiling )*(?:[a-z]+ )?(?:stock|broth|water|bouillon)"
+    beside = re.compile(
+        rf"\b(?P<put>put|place|tip|add) {name} (?P<where>(?:in|into) (?:a|the|your) [a-z -]{{3,25}}?) (?:with|and) "
+        rf"(?P<liquid>{liquid})",
+        re.IGNORECASE,
+    )
+    with_it = re.compile(
+        rf"\b(?P<heat>(?:warm|heat|simmer|bring|infuse) {liquid}) (?:with|and) {name}(?: in it| in)?", re.IGNORECASE
+    )
+    both = re.compile(rf"\b(?P<put>put|place|tip) {liquid} and {name}(?= (?:in|into)\b)", re.IGNORECASE)
+    lifted = re.compile(
+        r"(?:after [^.,;]{3,25},? |then |once soft,? )?(?:lift|take|scoop|fish|strain) "
+        rf"(?:out {name}|{name} out)(?:,? (?:and|then) [^.;]*)?[.;](?: +|$)",
+        re.IGNORECASE,
+    )
+    told, place = list(steps), -1
+    for at, step in enumerate(steps):
+        heated = beside.sub(r"\g<put> \g<liquid> \g<where>", with_it.sub(r"\g<heat>", step))
+        heated = both.sub(lambda one: re.split(r" and ", one[0])[0], heated)
+        if heated != step:
+            place = at
+            share = re.search(rf"\d+ g of the (?:{known})", step)
+            them = them.replace(re.split(r" and brown", them)[0], share[0], 1) if share else them
+        told[at] = heated
+        if (out := lifted.search(heated)) is not None and place >= 0:
+            told[at] = f"{heated[: out.start()]}Tear {them}. {heated[out.end() :]}".strip()
+            return [_CUT_THEN.sub("", one) if n >= at else one for n, one in enumerate(told)]
+    return list(steps)
 
 
 def _not_drained(step: str, known: str) -> str:

@@ -64,6 +64,12 @@ _WHOSE_STOCK = re.compile(r"^(?:vegetable|chicken|beef|lamb|veal|turkey|fish|bon
 _DRUNK_UP = re.compile(
     r"\b(?:drinks?|drunk|soaks?|soaked|takes?|taken|sucks?|sucked) up (?:some |most |all )?(?:of )?(?:the )?$", re.I
 )
+_AS_IT_IS_NOW = re.compile(
+    r"\b(?:hot|warm|cold|[a-z]{3,}(?<!remain)(?:ing|ed)) (?:and \w+ )?$", re.IGNORECASE
+)  # how it is by then, which its own word bears
+_THE_REST = re.compile(r"\b(?:rest of(?: the)?|remaining) $", re.IGNORECASE)
+_FROM_TINS = re.compile(r"\b(?:tinned|canned|drained|rinsed)(?:,? (?:and )?(?:drained|rinsed))* $", re.IGNORECASE)
+_ALL_OF = re.compile(r"\b(?:all|both|two|three|tins|cans)\b(?: (?:of|the|tins|cans))* $", re.IGNORECASE)
 _JUICE = words_of("juice")
 _OF_A_FRUIT = re.compile(r"\s+(?:of|from|runs?|and zest)\b", re.IGNORECASE)
 _IF_USED = re.compile(r",? \(?if (?:you are |you're )?us(?:ed|ing)(?: (?:it|them|any))?\)?(?=[.,;]|$)", re.IGNORECASE)
@@ -131,6 +137,7 @@ def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         if foods and not all_told and not (several and words_of(step[start:end])[-1] in SAID_BY_THE_LIST):
             how, alone = _how(step, (start, end), foods[0], (text, behind, step[done:end]), told)
             soaked = alone or soaked
+        known = bool(foods) and set(foods) <= told.marked
         told.marked.update(foods)
         if not how and short_name(now).casefold() == step[start:end].casefold():
             continue  # `the stock`, which is called so still
@@ -141,10 +148,14 @@ def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         if foods and now != LEFT_OUT and not all_told and not (several and (" for " in now or LEFT_OUT in now)):
             new = written_in(around, now, how, is_oil(foods[0], told))
         same = words_of(step[start:end])[-1:] == words_of(short_name(now))[-1:]
+        if not how and known and same and _AS_IT_IS_NOW.search(step[done:start]):
+            continue  # `the poaching milk`, of whatever kind
         if same and _LABELS.match(step[done:start]) and step.startswith(":", end):
             continue  # `Yoghurt: mix all of it`, of whatever kind
         if not how and same and _DRUNK_UP.search(step[done:start]):
             continue  # `so the oats drink up some milk`, of whatever kind
+        if new is None and now.startswith("the rest of ") and _THE_REST.search(step[done:start]):
+            continue  # of what was mixed by then
         if new is None and not how and same and _EACH.search(step[done:start]):
             continue  # `each wrapper` is one of the new ones
         gone = f"{step[done:start]}{LIST_ITEM}{step[start:end]} [{now}]{LIST_ITEM}"
@@ -181,6 +192,9 @@ def _is_none_of_them(step: str, span: tuple[int, int], meant: frozenset[str], to
 
 def _several_now(name: str, meant: frozenset[str], told: Told) -> tuple[str, list[str]]:
     """What a word for several foods (`the nuts`, `everything else`) stands for now, and which of them changed."""
+    for which in (meant, meant - told.direct):
+        if (pulses := _all_the_pulses(which, told, which < meant)) is not None:
+            return pulses
     now, foods = of_several(meant - told.direct, meant, told)
     last = words_of(_ELSE.sub("", name))[-1]
     if last in ALL_OF_THEM or (last in SAID_BY_THE_LIST and _is_swapped(foods, told)):
@@ -188,6 +202,24 @@ def _several_now(name: str, meant: frozenset[str], told: Told) -> tuple[str, lis
     elif _are_of_one_line(foods, told) and all(_is_called_so(food, last, told) for food in foods):
         now = late_among(foods, told)  # `all of the mushrooms` are those of the list, whatever their sort
     return now, foods
+
+
+def _all_the_pulses(meant: frozenset[str], told: Told, some: bool = False) -> tuple[str, list[str]] | None:
+    """All that `the beans` of several lines are now, those that stay and what takes the others' place; or None.
+
+    `some` says that others of them are named elsewhere: of these all may be something else.
+    """
+    rows = told.tables.food_by_id
+    if len(meant) < 2 or any(rows[food].kind != "pulse" or rows[food].state == "dry" for food in meant):
+        return None
+    swapped = [food for food in sorted(meant) if food in told.changed and told.changed[food].change == "swap"]
+    several_lines = any(len(told.each.get(food, ())) > 1 for food in meant)
+    if not swapped or (len(swapped) == len(meant) and not some) or several_lines:
+        return None
+    whole = {one.food for food in swapped for one in told.changed[food].to}
+    names = [short_name(rows[food].name) for food in sorted(meant - set(swapped))]
+    names += [short_name(now) for food in swapped for now in things_now(told.changed[food], "", told, whole)]
+    return and_list([*dict.fromkeys(names)]), swapped
 
 
 def _are_of_one_line(foods: Sequence[str], told: Told) -> bool:
@@ -209,6 +241,8 @@ def _one_now(step: str, span: tuple[int, int], meant: frozenset[str], before: st
     start, end = span
     if step[:end].endswith("s") and len(words_of(step[start:end])) == 1:
         meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
+    if len(meant) > 1 and _FROM_TINS.search(step[max(0, start - 20) : start]):  # `the tinned beans` are no green ones
+        meant = frozenset(one for one in meant if "canned" in told.tables.food_by_id[one].state) or meant
     others = meant - told.by_itself
     kinds = {told.tables.food_by_id[one].kind for one in meant - others}
     unlike = kinds.isdisjoint(told.tables.food_by_id[one].kind for one in others)
@@ -220,26 +254,16 @@ def _one_now(step: str, span: tuple[int, int], meant: frozenset[str], before: st
         now, foods = of_several(meant, meant, told)
     else:
         now = of_one(foods[0], meant, before, told) if foods else own_of(meant, told)
-    if not now and foods and (beside := _beside_those_that_stay(foods[0], meant, told)):
-        now = f"{step[start:end]}{',' if ' and ' in beside else ' and'} {beside}"
+    which = meant if _ALL_OF.search(step[max(0, start - 30) : start]) else meant - told.by_itself
+    if not now and foods and (pulses := _all_the_pulses(which, told)) is not None:
+        return pulses
     if words_of(step[start:end]) == _FRUIT and foods and _is_swapped(foods, told):
         now = ""  # rhubarb and sugar are the fruit
     if words_of(step[start:end]) in _STOCKS:
         now = _WHOSE_STOCK.sub("", now)  # the step's own word holds
+        if foods and foods[0] in told.marked and short_name(now) in {"stock", "broth"}:
+            now = step[start:end]  # `the hot broth`, once it is in the pot
     return now, foods
-
-
-def _beside_those_that_stay(food: str, meant: frozenset[str], told: Told) -> str:
-    """What stands in for some of the pulses that one word means, beside those that stay: `the beans and potatoes`."""
-    pulses = len(meant) > 1 and all(told.tables.food_by_id[one].kind == "pulse" for one in meant)
-    if not pulses or food in told.by_itself or told.changed[food].change != "swap":
-        return ""
-    swapped = [one for one in sorted(meant - told.by_itself) if one in told.changed]
-    swapped = [one for one in swapped if told.changed[one].change == "swap"]
-    whole = {to.food for one in swapped for to in told.changed[one].to}
-    names = [short_name(now) for one in swapped for now in things_now(told.changed[one], "", told, whole)]
-    told.marked.update(swapped)
-    return and_list([*dict.fromkeys(names)])
 
 
 def _made_with_it(step: str, end: int, now: str, foods: Sequence[str], told: Told) -> tuple[str, int] | None:

@@ -15,7 +15,7 @@ _SO_MUCH = re.compile(
     r"(?=,| and |[.;:]| (?:in|into|to|with|over|until|for)\b|$)"
 )
 LIST_ITEM = "\x1f"  # round a thing that is left out, until the sentence is read as a whole
-_MARKED_ITEM = re.compile(rf"(?P<the>\bthe )?{LIST_ITEM}(?P<item>[^{LIST_ITEM}]*){LIST_ITEM}")
+_MARKED_ITEM = re.compile(rf"(?P<the>\bthe (?:(?!clove-)[a-z-]+ed )?)?{LIST_ITEM}(?P<item>[^{LIST_ITEM}]*){LIST_ITEM}")
 _BEFORE_ONE = re.compile(r"(?:, |,? and )$")
 _BEHIND_ONE = re.compile(r",| and\b|[.;]|$| (?:in|into|to|with|on|over|until|for)\b")
 _THINGS_FOLLOW = re.compile(rf"(?:, (?!and\b)| and )(?!{VERBS_NEXT})(?=(?:the )?[a-z])", re.IGNORECASE)

@@ -7,12 +7,15 @@ from decimal import ROUND_HALF_UP, Decimal
 from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.in_words import short_name
 from calmlarder.adapt.model import Adapted, Amount, Change
+from calmlarder.adapt.step_numbers import numbered
 from calmlarder.adapt.written import written
 from calmlarder.and_list import and_list
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
-IN_THE_OVEN = re.compile(r"\b(?:oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|tray|grill\w*)\b", re.IGNORECASE)
+IN_THE_OVEN = re.compile(
+    r"\b(?:(?<!dutch )oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|tray|grill\w*)\b", re.IGNORECASE
+)
 _OVEN_SAID = re.compile(r"; in the oven it needs only \d+ minutes", re.IGNORECASE)
 OVEN_TIME = re.compile(r"^in the oven it needs only (\d+) minutes$", re.IGNORECASE)
 _FRIES = re.compile(
@@ -175,6 +178,31 @@ def notes_once(notes: Sequence[str]) -> list[str]:
         now, old = same[0]["now"], and_list([one["old"] for one in same])
         told.append(f"{now[:1].upper()}{now[1:]} for {old}{where}: {key[1]}")
     return told
+
+
+def notes_where_used(notes: Sequence[str], steps: Sequence[str]) -> list[str]:
+    """The notes with the numbers of the steps that name what they tell of; none of what a step says itself."""
+    told = []
+    for text in notes:
+        found = _OF_A_STAND_IN.fullmatch(text)
+        names = [re.escape(one.casefold()) for one in re.split(r", | and ", found["now"])] if found else []
+        named = re.compile(rf"\b(?:{'|'.join(names)})\b") if names else None
+        at = [number for number, step in numbered(steps) if named and named.search(step.casefold())]
+        told_of = {int(one) for one in re.findall(r"\d+", found["where"])} if found else set()
+        at = [number for number in at if number in told_of] or at
+        if found is None or not at:
+            told.append(text)
+            continue
+        where = f" (step{'s' if len(at) > 1 else ''} {', '.join(map(str, at))})"
+        how = ". ".join(one for one in found["how"].rstrip(".").split(". ") if not _is_said(one, names, steps))
+        told += [f"{found['now']} for {found['old']}{where}: {how}."] if how else []
+    return told
+
+
+def _is_said(how: str, names: Sequence[str], steps: Sequence[str]) -> bool:
+    """Whether a step puts it into the oven late, so that no note need say how long it bears."""
+    late = rf"scatter the (?:{'|'.join(names)}) over|put in the (?:{'|'.join(names)}) for the last"
+    return OVEN_TIME.match(how) is not None and any(re.search(late, step, re.IGNORECASE) for step in steps)
 
 
 def liquid_notes(parts: Sequence[Part], steps: str, adapted: Adapted, tables: Tables) -> Iterator[str]:

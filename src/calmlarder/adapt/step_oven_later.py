@@ -20,6 +20,7 @@ _TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|h
 _BRACKETS = re.compile(r"\[[^\[\]]*\]")
 _ON_THE_STOVE = re.compile(r"\b(?:simmer|fry|boil|pan over|saucepan|wok|rest)\b", re.IGNORECASE)
 
+_NEAR = 5  # minutes in the oven that make no difference: ours
 _LONG = 45  # minutes: a roast that has one long time is done with it, what is baked later is something else; ours
 
 
@@ -30,6 +31,7 @@ class _Stage(NamedTuple):
     start: int
     end: int
     minutes: int
+    after: int = 0  # minutes of the stages behind it
 
 
 def put_in_the_oven_later(steps: Sequence[str]) -> list[str]:
@@ -40,7 +42,7 @@ def put_in_the_oven_later(steps: Sequence[str]) -> list[str]:
         if found is None:
             continue
         rest = _without(step, found)
-        stage = _last_stage(told, place, found.end(), later=found["oven"] is not None)
+        stage = _stage_for(told, place, found)
         if rest is None or stage is None:
             continue
         shift = len(step) - len(rest) if stage.step == place else 0
@@ -53,7 +55,7 @@ def put_in_the_oven_later(steps: Sequence[str]) -> list[str]:
 
 def _joined(text: str, stage: _Stage, found: re.Match[str]) -> str:
     """A step with the thing put in for the last minutes of its stage, or before it where that is no longer."""
-    much, needs = f"{found['much'] or 'the '}{_VERB.sub('', found['name'])}", int(found["minutes"])
+    much, needs = f"{found['much'] or 'the '}{_VERB.sub('', found['name'])}", int(found["minutes"]) - stage.after
     if stage.minutes > needs:
         before, behind = text[: stage.end], text[stage.end :]
         return f"{before} Put in {much} for the last {needs} minutes of it.{behind}"
@@ -76,8 +78,9 @@ def _without(step: str, found: re.Match[str]) -> str | None:
     return f"{before}{the}{behind[follows.end() :]}"
 
 
-def _last_stage(steps: Sequence[str], place: int, behind: int, later: bool) -> _Stage | None:
-    """The last stage that is behind a place in the steps, or the first where not `later`."""
+def _stage_for(steps: Sequence[str], place: int, found: re.Match[str]) -> _Stage | None:
+    """The last stage behind a place in the steps from which there is time enough, or the first where none is later."""
+    behind, later, needs = found.end(), found["oven"] is not None, int(found["minutes"])
     stages: list[_Stage] = []
     for at in range(place, len(steps)):
         step = steps[at]
@@ -93,4 +96,11 @@ def _last_stage(steps: Sequence[str], place: int, behind: int, later: bool) -> _
                 stages.append(_Stage(at, first, end, minutes))
     if not stages:
         return None
-    return stages[-1] if later and stages[0].minutes < _LONG else stages[0]
+    if not later or stages[0].minutes >= _LONG:
+        return stages[0]
+    left = 0
+    for stage in reversed(stages):
+        left += stage.minutes
+        if left + _NEAR >= needs:  # of the last stages together as long as it needs
+            return stage._replace(after=left - stage.minutes)
+    return stages[0]

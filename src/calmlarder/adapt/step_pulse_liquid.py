@@ -30,6 +30,12 @@ _OF_A_TIN = re.compile(
     r"(?:bean |chickpea )?(?:tins?|cans?)\b(?! of (?:tomato|coconut))",
     re.IGNORECASE,
 )
+# `all the beans, including the liquid from the black beans`
+_INCLUDING = re.compile(
+    rf",? (?:including|along with|together with|with|and|plus) (?:(?:all|half|some) (?:of )?)?(?:the )?{_LIQUID} "
+    rf"(?:from|of|in) (?:the )?(?:[a-z]+ ){{0,2}}{_PULSES}(?: and \d+ \w+ of the [\w ]+?)?(?=,| and\b| plus\b|[.;]|$)",
+    re.IGNORECASE,
+)
 _OF_IT = re.compile(
     rf"\b(?:(?:some|a little) (?:of )?)?(?:(?:the|their) )?(?:reserved )?"
     rf"(?:bean|chickpea|lentil|canning|can|tin) (?:{_LIQUID}|water)\b",
@@ -65,4 +71,5 @@ def _with_water(step: str) -> str:
     step = _WITH_IT.sub(
         lambda one: f"{one['pulses']}{' and' if 'in' in one['and'].split() else one['and']} a little water", step
     )
+    step = _INCLUDING.sub(" with a little water", step)
     return _OF_IT.sub("water", _OF_A_TIN.sub("a little water", _KEPT.sub(r"\g<pulses>", step)))

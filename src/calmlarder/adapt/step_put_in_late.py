@@ -31,17 +31,29 @@ _A_TIME = re.compile(
 )
 # `[potatoes about 18 minutes, not 8] … for 8 minutes`
 _OTHER_TIME = re.compile(r" \[(?:[a-z][\w -]{2,30} )?about (?P<needs>\d+) minutes, not (?P<given>\d+)\]", re.IGNORECASE)
+# `Stir in the chickpeas and potatoes [potatoes about 18 minutes].` in a sentence that gives no time.
+_COOKED_THERE = re.compile(
+    r" \[(?P<name>potatoes|carrots|parsnips|sweet potatoes) about (?P<minutes>\d+) minutes\](?=[.;]|$)"
+)
 _SIMMERS = re.compile(r"\b(?:simmer|cook|boil|bubble|bake)\w*\b", re.IGNORECASE)
 _SERVES = re.compile(r"\b(?:serve|ladle|divide)\b", re.IGNORECASE)
 _LAST_OF_A_LIST = re.compile(
     r", (?!until|till|when|and\b|then\b|for\b|[a-z]+ing\b)((?:the )?[a-z-]+(?: [a-z-]+)?)$", re.I
 )
+_MARK = "\x1f"  # where the last thing of a list stood, until its `and` is moved
+_AND_GONE = re.compile(rf"(?P<before>[^.;:!?{_MARK}]*){_MARK}")
+_SAYS_LATE = re.compile(r" \[only for the last (?P<last>\d+) minutes\]", re.IGNORECASE)
+_MINUTES = re.compile(r"(?<!last )\b(\d+)(?: ?(?:[-–]|to) ?\d+)? ?(min|h(?:ou)?r)", re.IGNORECASE)
 _WHEN = re.compile(r"only (for the last \d+ minutes|at the end)$")
 
 
 def put_in_late(step: str) -> str:
     """A step with the time of what is in it now, and what goes in last at its end."""
-    return _last_things_last(_one_late(_with_its_time(step)))
+    return _last_things_last(_one_late(_with_its_time(_COOKED_THERE.sub(_until_soft, step))))
+
+
+def _until_soft(found: re.Match[str]) -> str:
+    return f" and simmer until the {found['name']} are soft, about {found['minutes']} minutes"
 
 
 def _with_its_time(step: str) -> str:
@@ -120,6 +132,7 @@ def _last_things_last(step: str) -> str:
     names: list[str] = []
     if not _A_TIME.search(step):
         return step  # it goes on in the next one
+    step = _SAYS_LATE.sub(lambda one: "" if _is_all_of_it(int(one["last"]), step) else one[0], step)
 
     def taken(found: re.Match[str]) -> str:
         name = found["first"] or found["only"] or found["name"]
@@ -131,13 +144,28 @@ def _last_things_last(step: str) -> str:
             if when and "minutes" in when[1]
             else f"At the end stir in the {name.strip()}."
         )
-        return "the " if found["one"] or found["bare"] is not None else "" if found["the"] else found["behind"] or ""
+        if found["one"] or found["bare"] is not None:
+            return "the "
+        mark = _MARK if found["before"] == " and" else ""
+        return "" if found["the"] else f"{mark}{found['behind'] or ''}"
 
-    told = _LAST.sub(taken, step)
+    told = _AND_GONE.sub(_and_before, _LAST.sub(taken, step))
     for name in names:
         while (again := _not_there(_SOLD_AS.sub("", name)).search(told)) is not None:
             told = _without(told, again.span("what"))
     return at_their_time(told, late) if late else step
+
+
+def _is_all_of_it(minutes: int, step: str) -> bool:
+    """Whether a step takes no longer than what goes in last: then all goes in together."""
+    given = [int(one[1]) * (60 if one[2].lower().startswith("h") else 1) for one in _MINUTES.finditer(step)]
+    return 0 < sum(given) <= minutes
+
+
+def _and_before(found: re.Match[str]) -> str:
+    """`the rice, pine nuts` as `the rice and pine nuts`, where the last of a list went out."""
+    last = _LAST_OF_A_LIST.search(found["before"])
+    return f"{found['before'][: last.start()]} and {last[1]}" if last else found["before"]
 
 
 def at_their_time(step: str, late: Sequence[str]) -> str:
@@ -145,7 +173,7 @@ def at_their_time(step: str, late: Sequence[str]) -> str:
 
     `Simmer for an hour. Put in the beans for the last 10 minutes of it. At the end stir in the chives. Ladle out.`
     """
-    sentences = re.split(r"(?<=[.;!?])(?=\s)", step.rstrip())
+    sentences = re.split(r"(?<=[.!?])(?=\s)", step.rstrip())
     served = next((at for at, one in enumerate(sentences) if at and _SERVES.search(one)), None)
     served = len(sentences) if served is None else served
     timed = next((at + 1 for at in reversed(range(served)) if _A_TIME.search(sentences[at])), served)

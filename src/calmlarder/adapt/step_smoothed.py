@@ -166,7 +166,7 @@ _ONLY_A_MINUTE = re.compile(
 # Two of a list whose third goes in later.
 _TWO_LEFT = re.compile(
     r"(?P<first>\b(?:tip|put|toss|add|place|spread|arrange|scatter) the [a-z-]+(?: [a-z-]+)?), "
-    r"(?=[a-z-]+(?: [a-z-]+)? (?:in|into|on|onto|to|over) (?:an?|the) )",
+    r"(?![a-z]+ing\b)(?=[a-z-]+(?: [a-z-]+)? (?:in|into|on|onto|to|over) (?:an?|the) )",
     re.IGNORECASE,
 )
 # `Stir the garlic-infused oil in and add with the onions.`
@@ -181,6 +181,9 @@ _PICKLED_PINK = re.compile(
     r"(?:un)?till? (?:bright |vivid |pale )?pink"
     r"(?: and \w+)?",
     re.IGNORECASE,
+)
+_STIRRED_TWICE = re.compile(
+    r"(?P<once>\bstir the garlic-infused oil[^.,;]*), (?:then )?stir(?: well| it in)?,? (?:and )", re.IGNORECASE
 )
 _NOTHING_BETWEEN = re.compile(r", ,|,,")
 
@@ -234,7 +237,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _DRAINED_GREENS.sub("", step)
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
     step = _FROM_ITS_SKINS.sub(lambda one: _without_skins(one, step[: one.start()]), step)
-    step = _ONLY_A_MINUTE.sub("", step)
+    step = _ONLY_A_MINUTE.sub("", _STIRRED_TWICE.sub(r"\g<once> and ", step))
     step = put_in_late(_without_bite(_STIRRED_AND_ADDED.sub(_added, step)))
     step = _PICKLED_PINK.sub(r"\g<pickled>", step)
     step = step.replace(",  and ", " and ")

@@ -21,7 +21,7 @@ _FRIES = re.compile(
     re.IGNORECASE,
 )
 _NOT_IN_A_PAN = re.compile(
-    r"\b(?:oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|grill\w*|simmer\w*|boil\w*|slow cooker"
+    r"\b(?:(?<!dutch )oven|bak(?:e|ed|ing)(?! (?:powder|soda))|roast\w*|grill\w*|simmer\w*|boil\w*|slow cooker"
     r"|deep[- ]fr(?!ying pan)\w+|batter|(?:to|into) the (?:casserole|stew|soup|sauce|curry|broth)"
     # not where the next sentence fries it there: `Add the onions to the casserole. Cook over a low heat …`
     r"(?![^.;]*[.;] (?:cook|fry|soften|sweat|saut\w+|gently)\b[^.;]*\b(?:heat|until)\b))\b",
@@ -93,8 +93,13 @@ _ROLLS = re.compile(r"\broll out the (?:pastry|dough)\b|\broll the (?:pastry|dou
 _CUT = r"(?:slice|chop|dice|cut|halve|quarter|wash|grate)"
 _PEELS = (
     rf"\b(?:{_CUT}(?:,|,? and) )*(?:peel|core|stone|deseed)(?:(?:,|,? and) (?:peel|core|stone|deseed|{_CUT}))*"
-    r" the {name}(?: (?:into|in) [^,.;]+?(?= and |[,.;]|$))?"
+    r" the {name}(?P<also> and sugar)?(?: (?:into|in) [^,.;]+?(?= and |[,.;]|$))?"
     rf"(?:,? (?:and |then )+{_CUT} (?:it|them)(?: (?:into|in) [^,.;]+?(?= and |[,.;]|$))?)?"
+)
+# What neither peels nor grates as the old one did: `coarsely grate the firm banana`.
+_GRATES = (
+    r"|\b(?:(?:coarsely|finely|roughly|quickly) )?grate (?:(?:in|up) )?the {name}"
+    r"(?:,? (?:skin on|skin and all|unpeeled|peel and all|coarsely))?"
 )
 _ONE_EGG = re.compile(r"\s*(?:1|one|an)\b", re.IGNORECASE)
 _THE_EGG = re.compile(
@@ -140,8 +145,8 @@ def _prepared(step: str, told: Told) -> str:
             to = told.tables.food_by_id[one.food]
             row = told.tables.step_of(told.tables.food_by_id[food], to, "prepared")
             if row is not None:
-                name = rf"(?:\w+ ){{0,2}}{re.escape(to.name)}(?P<also> and sugar)?"
-                done = re.compile(_PEELS.format(name=name), re.IGNORECASE)
+                name = rf"(?:\w+ ){{0,2}}{re.escape(to.name)}"
+                done = re.compile((_PEELS + _GRATES).format(name=name), re.IGNORECASE)
                 step = done.sub(partial(_done_so, row.sign, step), step)
     return step
 

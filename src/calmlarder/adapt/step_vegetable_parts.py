@@ -40,6 +40,14 @@ _LEAVES_LATER = re.compile(
     r"(?: for the last [^.,;]*)?(?=[.,;]|$)",
     re.IGNORECASE,
 )
+# `avoiding the cores`, of apples that are something else now.
+_CORES = re.compile(
+    r",? (?:and )?(?:avoid|discard|remov|leav|throw|stopp|cutt|turn)ing (?:(?:out|away|behind|round|around|at) )?"
+    r"(?:the |their |any )?(?:cores?|pips|core and pips|stems? and cores?)(?: (?:behind|out|away))?(?=[.,;]|$| and )"
+    r"|(?:(?<=[.!] )|(?<=^))(?:discard|throw away|bin|compost) the cores?(?: and (?:pips|peel))?[.!](?: +|$)",
+    re.IGNORECASE,
+)
+_CORED = frozenset({"apple", "pear", "quince"})
 _LEAFY = frozenset({"leaf", "herb"})
 
 
@@ -56,6 +64,10 @@ def without_old_parts(steps: Sequence[str], told: Told) -> list[str]:
         done = [_without_spears(step) for step in done]
     if _HEADS in gone and not any(rows[food].kind in _LEAFY for food in told.direct):
         done = [_LEAVES_LATER.sub("", step) for step in done]
+    cored = {food for food in told.changed if food.split("-")[0] in _CORED}
+    kept = {one.food.split("-")[0] for change in told.changed.values() for one in change.to} & _CORED
+    if cored and not kept and not any(food.split("-")[0] in _CORED for food in told.direct - cored):
+        done = [_CORES.sub("", step) for step in done]
     return done
 
 

@@ -15,7 +15,7 @@ from calmlarder.tables.rows import Food
 
 # Of these another of the kind is called alike: nobody writes which pasta it is into a title.
 _ALIKE = frozenset({"pasta", "noodle", "bread", "milk", "cream", "yoghurt", "flour", "pepper", "mushroom", "wrap"})
-_BY_SORT = frozenset({"mushroom", "bread", "wrap"})  # of these a title that names a sort names the new one
+_BY_SORT = frozenset({"mushroom", "bread", "wrap", "noodle"})  # of these a title that names a sort names the new one
 # How a food is sold, and which part of it is meant: a title leaves it out.
 _STATES = frozenset({
     "dry", "dried", "canned", "boiled", "cooked", "fresh", "raw", "frozen", "firm", "greens", "whites", "common",

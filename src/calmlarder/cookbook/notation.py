@@ -221,7 +221,8 @@ _OF_NO_KIND = re.compile(
 _NOTES = re.compile(r"\([^()]*\)|\b(?:heads?|size|sized|piece|thumb)\b|-sized?\b")
 # `dried chickpeas (not canned!)`: what it is not tells nothing of what it is.
 _NOT_SO = re.compile(
-    r",? ?[(\[]?\bnot (?:from (?:a )?)?(?:canned|tinned|tins?|cans?|jarred|cooked|dried|raw|smoked|fresh|frozen"
+    r"(?<=[(, ])not (?:the |straight |plain |pure |hot |sweet |smoked )*[a-z]+(?: [a-z]+)?(?=[)])"
+    r"|,? ?[(\[]?\bnot (?:from (?:a )?)?(?:canned|tinned|tins?|cans?|jarred|cooked|dried|raw|smoked|fresh|frozen"
     r"|instant)\b[^)\],;]{0,20}[)\]]?"
 )
 # `wholemeal bread 4 slices, to serve`: a cell of a table behind another.
