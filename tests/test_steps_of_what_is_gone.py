@@ -162,7 +162,7 @@ def test_stock_in_which_dried_mushrooms_drew_is_heated_alone(adapt: Adapt) -> No
     method = _method(adapt(
         "Ragu", "30 g dried porcini", "800 ml beef stock without onion", "600 g beef", "2 tbsp oil",
         steps="1. Put the porcini in a pan with the stock and bring to a simmer. After 15 minutes, lift out the "
-        "porcini and chop them.\n2. Brown the beef in the oil. Add the stock and the chopped porcini and simmer for 2 hours.",
+        "porcini and chop them.\n2. Brown the beef in the oil. Add the stock and the chopped porcini. Simmer long.",
     ))  # fmt: skip
     assert "1. Put the stock in a pan and bring to a simmer. Tear the oyster mushrooms and brown them" in method
     assert "Add the stock and the oyster mushrooms" in method
