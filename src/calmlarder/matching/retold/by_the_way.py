@@ -11,6 +11,13 @@ _DIET = (
 )
 _SIZE = r"(?:really |very |quite |one |an? )*(?:big|large|huge|massive|enormous|giant)"
 _RIGHTED = r"(?:no(?:,? wait| actually| make that)?|wait(?:,? no)?|actually|sorry|make that|scratch that|i mean)"
+_MASHED = (
+    "neeps", "swede", "turnip", "turnips", "carrot", "carrots", "parsnip", "parsnips", "potato", "potatoes", "spuds",
+    "tatties", "cauliflower", "celeriac", "avocado", "banana", "bananas", "peas", "yam", "pumpkin", "squash", "beans",
+    "aubergine", "chickpeas", "eggs", "egg",
+)  # fmt: skip
+_OF_MILK = r"cheese|cheddar|slices|milk|cream|yog\w*|butter|spread|ice cream|custard|chocolate|mozzarella|feta"
+_IN_FLAVOURS = r"yog(?:h)?urt|yog|jell[yo]|mousse|smoothie|milkshake|fromage frais|juice|jam|ice lolly"
 _RUBBED_IN = r"salt|(?:black )?pepper|haldi|turmeric|lemon(?: juice)?|oil|cumin|paprika|herbs?|ginger|vinegar|chilli"
 _PUT_ON = r"(?:already |all |is |are |was )*(?:put(?: on)?|rubbed(?: in| on)?|added|applied|smeared(?: on)?|mixed in)"
 _GREW_ON = (
@@ -19,6 +26,8 @@ _GREW_ON = (
 )
 _PLAINLY = (
     (LatePattern(r"\bweds\b"), "wed"),
+    (LatePattern(r"\bbutteries\b"), "rowies"),  # flaky rolls, and nothing that is buttery
+    (LatePattern(r"(?<=\d)(?: ?-?odd)(?=\s*(?:$|[,;)]))"), ""),
     # `2 lemons.. no 1`: the last number counts.
     (
         LatePattern(
@@ -53,7 +62,55 @@ _PLAINLY = (
         ),
         r"\1 of ",
     ),
-    (LatePattern(r"\bmashed(?= (?:w|with|and|n)\b|\s*$)"), "mashed potato"),
+    (
+        LatePattern("".join(rf"(?<!\b{root} )" for root in _MASHED) + r"\bmashed(?= (?:w|with|and|n)\b|\s*$|, )"),
+        "mashed potato",
+    ),
+    (LatePattern(rf"\b({'|'.join(_MASHED)}),? (?:all )?mashed(?: up)?(?=\s*(?:$|[,;(]))"), r"mashed \1"),
+    (LatePattern(r"\bchatn(?:i|ey)\b"), "chutney"),
+    # `(me sisters)`: as people say it in the north of England.
+    (
+        LatePattern(
+            r"\bme (?=(?:mum|mam|dad|nan|sister|brother|mate|gran|aunt(?:ie|y)|wife|husband|bro|sis|son|daughter)s?\b)"
+        ),
+        "my ",
+    ),
+    # So many of each flavour: `yoghurts: 3 strawberry 1 pear`.
+    (
+        LatePattern(
+            rf"^({_IN_FLAVOURS})s?[ :,(-]+(?:x ?)?(\d{{1,2}}) ?x? ([a-z]+(?: [a-z]+)?)(?: ?[,&+] ?| and | n | )"
+            rf"(\d{{1,2}}) ?x? "
+            r"([a-z]+(?: [a-z]+)?)\)?$"
+        ),
+        r"\2 \3 \1s, \4 \5 \1s",
+    ),
+    # What it is filled with stands behind how much there is of it: `quiche 1/3 broccoli + stilton`.
+    (
+        LatePattern(
+            r"^((?:half |the |a |some |leftover )*)(quiche|tart|flan|omelette|frittata)s?,? "
+            r"(\d/\d|half|quarter|third|\d slices?)?"
+            r"[ ,(-]+([a-z]+(?: cheese)?) ?(?:\+|&|and|n) ?([a-z]+(?: cheese)?)\b\)?(?=\s*(?:$|,))"
+        ),
+        r"\1\3 \4 and \5 \2",
+    ),
+    # Its seeds and roots are on it still.
+    (
+        LatePattern(
+            r"(\b(?:pumpkin|squash|butternut|melon|papaya|pawpaw|pomegranate)\b[^,;]*?) (?:with|w/?) "
+            r"(?:the |its )?seeds\b"
+        ),
+        r"\1",
+    ),
+    (LatePattern(r",? \b(?:with|w/?) (?:the |its |their )?roots?\b(?! (?:veg|ginger|beer))"), ""),
+    # In British shops what is free from is baked without gluten, or made without milk.
+    (LatePattern(rf"\bfree[ -]from (?=(?:[a-z]+ )?(?:{_OF_MILK})\b)"), "dairy free "),
+    (
+        LatePattern(
+            r"\bfree[ -]from (?=(?:[a-z]+ )*[a-z]+)(?!(?:the|a|my|gluten|wheat|dairy|milk|lactose|egg|nut|sugar)\b)"
+        ),
+        "gluten free ",
+    ),
+    (LatePattern(r"\bfree[ -]from (?=(?:gluten|wheat|dairy|milk|lactose|egg|nut|sugar)\b)"), "without "),
     # Nothing of it is in the thing, and it is no amount: `0 cal syrup`.
     (LatePattern(r"\b(?:0|zero)[ -]?(?:carbs?|sodium)\b,? ?"), " "),
     (LatePattern(r"\b(?:0|zero)[ -]?(?:cal(?:orie)?s?|sugars?)\b"), "sugar free"),

@@ -6,6 +6,7 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import HARMLESS, NOTES
 from calmlarder.matching.names.words import singular
+from calmlarder.matching.owners.owner_words import is_name
 
 _END = r"(?=\s*(?:$|[,;)]| (?:from|since|made|opened?|cooked|x ?\d|\d)))"
 _OF_WHAT = r"(?:steel|metal|plastic|glass|pyrex|ceramic|enamel|foil|lidded|little|small|big|old|blue|red|clear)"
@@ -23,6 +24,10 @@ _IN_BAGS_OF = LatePattern(
     r"[,;]? ?\b(?:split |portioned |divided |packed |done |all )*(?:in|into) (?:\d |small |little |separate |freezer )*"
     r"(?:bags?|packs?|lots|batches|twos|threes|pairs) of (?:\d|one|two|three|four)\b",
     needs=(" of ",),
+)
+# Whose it is, where somebody is to be asked: `tofu - hemi's - ask first`.
+_ASK_FIRST = LatePattern(
+    r"[,;(-] ?([a-z]{3,}?)(?:'?s)?,? ?[,;(-]+ ?(?:so )?ask (?:me |him |her |them )?(?:first|before)\b\)?"
 )
 # Film round what is left of a thing, without the word that tells so: `half red onion cling film`.
 _FILM = LatePattern(
@@ -61,6 +66,8 @@ def in_a_hurry(text: str, lexicon: Lexicon) -> str:
     if " in " in text:
         text = _IN_VESSEL.sub(" ", _VESSEL_OF.sub("in ", text))
     text = _IN_BAGS_OF.sub(" ", text)
+    if (asked := _ASK_FIRST.search(text)) and is_name(asked[1], lexicon):
+        text = f"{text[: asked.start()]} ({asked[1]}'s){text[asked.end() :]}"
     if "ice" in text and (found := _ICE_CREAM_TUB.search(text)):
         others = {singular(word) for word in re.findall(r"[a-z]+", text[: found.start()] + text[found.end() :])}
         if not (others - _COLD_SWEET - NOTES - HARMLESS).isdisjoint(lexicon.alone):
