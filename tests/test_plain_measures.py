@@ -72,12 +72,21 @@ def test_limp_is_not_bad_and_to_be_used_is_looked_over(evening: Evening) -> None
     fridge = ["firm tofu 280g", "dry white rice 1kg", "soy sauce", "ginger"]
     for said, caution in (
         ("bendy", "limp does no harm"),
+        ("gone soft", "soft does no harm where it is cooked"),
         ("bruised", "cut away what is bad"),
         ("eat soon", "look it over first"),
     ):
         [dinner, *_] = evening([*fridge, f"3 carrots, {said}"], "stir-fry", "wok-plate").dinners
         told = " ".join(one for one in dinner.cautions if one.startswith("Carrots ("))
         assert caution in told
+
+
+def test_a_hard_end_of_cheese_is_trimmed(evening: Evening) -> None:
+    """Dry is no mould: common practice, no source."""
+    [dinner, *_] = evening(
+        ["potatoes 1kg", "6 eggs", "carrots 3", "cheddar 100g, hard round edges"], "roots-frittata"
+    ).dinners
+    assert "Cheddar (hard): dry does no harm; trim it." in dinner.cautions
 
 
 def test_what_is_for_dinner_tonight_is_kept_from_nobody(evening: Evening) -> None:

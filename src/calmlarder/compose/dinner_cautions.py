@@ -37,6 +37,7 @@ _CUT_UP, _LONGER_ON_THE_BONE = (
     "on the bone they take about 15 minutes more",
 )
 _SAYS_BONES = re.compile(r"bone|fillet|strips|diced|mini", re.IGNORECASE)
+_DRY = re.compile(r"\b(?:hard|dry|dried|cracked)\b")  # of cheese (common practice, no source)
 _WORTH_COOKING_G = 15  # less is not worth a pan: ours
 
 
@@ -68,6 +69,7 @@ def _said_of_tired(tired: Sequence[str]) -> Iterator[str]:
     """A sentence for what is limp, for stale bread, for what is to be used, and for what is worse."""
     worse = list(tired)
     for sort, then in (
+        (_SOFT, "soft does no harm where it is cooked; what is slimy or mouldy goes in the bin"),
         (_LIMP, "limp does no harm; what is slimy or mouldy goes in the bin"),
         (_STALE, "stale does no harm; what is mouldy goes in the bin, all of it"),
         (_TO_BE_USED, "look it over first; if in doubt, throw it away"),  # when to eat it, and nothing of how it is
@@ -82,11 +84,12 @@ def _said_of_tired(tired: Sequence[str]) -> Iterator[str]:
 
 _STALE = re.compile(
     r"\b(?:(?:corn)?bread|rolls?|baguette|pitta|bagels?|tortillas?|crumpets?"
-    r"|rice cakes|crackers|crispbread|oatcakes)\b[^()]*\((?:[a-z]+ )*(?:stale|hard)\)$"
+    r"|rice cakes|crackers|crispbread|oatcakes)\b[^()]*\((?:[a-z]+ )*(?:stale|hard|past its best)\)$"
 )
 _TO_BE_USED = re.compile(r"\b(?:use|using|used|eat|eating|cook|cooking|finish|finishing|asap|urgent|priority)\b", re.I)
+_SOFT = re.compile(r"\((?:[a-z]+ )*(?:soft|drying out|dried out)\)$", re.I)
 _LIMP = re.compile(
-    r"\((?:[a-z]+ )*(?:bendy|floppy|limp|wrinkly|wrinkled|drooping|droopy|rubbery|wilted|wilting)\)$", re.I
+    r"\((?:[a-z]+ )*(?:bendy|floppy|limp|wrinkly|wrinkled|drooping|droopy|rubbery|wilted|wilting|wilty)\)$", re.I
 )
 
 # Fridge and microwave as the UK Food Standards Agency advises, cold water as the US Department of Agriculture does
@@ -139,9 +142,13 @@ def _tired(lot: Lot, food: Food) -> list[str]:
     past, condition = lot.days_left is not None and lot.days_left < 0, lot.condition
     if not condition or past or condition == MOULDY_CORNER or food.kind == "egg" or food.kind in _TURNS_RANCID:
         return []
-    if food.id == "potato" and _GREEN.search(condition):
+    if (food.id == "potato" and _GREEN.search(condition)) or _is_dry_cheese(food, condition):
         return []
     return [f"{food.name} ({condition})"] if sprouts(food, condition) or "sprout" not in condition else []
+
+
+def _is_dry_cheese(food: Food, condition: str | None) -> bool:
+    return food.kind == "cheese" and condition is not None and _DRY.search(condition) is not None
 
 
 def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
@@ -155,6 +162,8 @@ def _lot_cautions(lot: Lot, food: Food, garlic: bool) -> list[str]:
         cautions.append(f"{food.name.capitalize()} ({lot.condition}): {TRIM}.")
     elif lot.condition and food.kind == "egg":
         cautions.append(f"{food.name.capitalize()} ({lot.condition}): {_CRACKED}.")
+    elif _is_dry_cheese(food, lot.condition):
+        cautions.append(f"{food.name.capitalize()} ({lot.condition}): dry does no harm; trim it.")
     elif lot.condition and food.kind in _TURNS_RANCID:
         cautions.append(f"{food.name.capitalize()} ({lot.condition}): taste one first, and throw them away if bitter.")
     elif lot.condition and food.id == "potato" and _GREEN.search(lot.condition):

@@ -220,6 +220,8 @@ def _household(food: Food, lot: Lot, grams: int, tables: Tables) -> str | None:
     if each is not None and (is_whole_fish(food, lot.line) or has_bones(food)):
         count, all_of_them = max(1, round(grams / each)), round(lot.grams / each)
         return f"all {count}" if count >= all_of_them else f"{count} of the {all_of_them}"
+    if is_whole_fish(food, lot.line):
+        return None  # no fillets are counted of it
     one = eatable_of_one(food, lot.line)
     if one is not None:
         return f"about {max(1, round(grams / one[1]))}"
