@@ -12,7 +12,7 @@ from calmlarder.tables.rows import Food
 _A_TRACE = Decimal("0.005")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
 _CUBES = "stock-cube-"
 _TRIFLING = Decimal("0.2")  # of any limit, of a sauce by the spoon: ours
-_ELIMINATION = "elimination"
+ELIMINATION = "elimination"
 
 
 def is_allium(food: Food) -> bool:
@@ -33,7 +33,7 @@ def holds_allium(food: Food, tables: Tables) -> bool:
 
 def goes_out(line: Counted, serves: int, eaters: Eaters, tables: Tables) -> bool:
     """Whether a line is one that elimination does without, whatever limits it keeps."""
-    in_elimination = eaters.profile.name == _ELIMINATION
+    in_elimination = eaters.profile.name == ELIMINATION
     return in_elimination and holds_allium(line.food, tables) and not _is_trifling(line, serves, eaters)
 
 

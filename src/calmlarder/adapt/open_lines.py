@@ -6,7 +6,7 @@ from decimal import Decimal
 from itertools import combinations
 
 from calmlarder.adapt import prices
-from calmlarder.adapt.alliums import goes_out, holds_allium
+from calmlarder.adapt.alliums import ELIMINATION, goes_out, holds_allium, is_allium
 from calmlarder.adapt.body import bulbs_made_of, is_the_soup
 from calmlarder.adapt.choice import Choice, Open, tie
 from calmlarder.adapt.counted import Counted
@@ -166,7 +166,12 @@ def may_go_unknown(line: Counted, serves: int) -> bool:
 
 def _out_last(line: Counted, choices: list[Choice], dish: Dish) -> list[Choice]:
     """Nothing is left out where something can do its work, or where it fills but little of a limit."""
-    free = [c.price for c in choices if c.candidate and any("-free" in part.food.name for part in c.candidate.parts)]
+    seasons = is_allium(line.food) and not line.read.also  # the garlic of a dip is what the dip tastes of
+    free = [
+        c.price
+        for c in choices
+        if c.candidate and (seasons or any("-free" in part.food.name for part in c.candidate.parts))
+    ]
     if line.read.optional and free:  # lactose-free yoghurt is the yoghurt
         least = min(free) + prices.POINT
         return [c._replace(price=max(c.price, least)) if c.kind == "out" else c for c in choices]
@@ -362,6 +367,8 @@ def _alternatives(line: Counted, grams: Decimal, eaters: Eaters, tables: Tables)
         food = tables.food_by_id.get(name)
         if food is None or food.id == line.food.id or tables.unknown_of(name):
             continue
+        if eaters.profile.name == ELIMINATION and holds_allium(food, tables):
+            continue  # `chicken or vegetable stock`: either is bought without onion, and neither goes with it
         if suits_diet(food, eaters.diet) and not allergens_met(food, eaters.avoid):
             yield Candidate(
                 parts=(Serving(food, measured.get(name, grams)),), points=prices.ALTERNATIVE_POINTS,

@@ -53,7 +53,8 @@ _KEPT_DRY = re.compile(
 _WET = re.compile(r"\b(?:fridge|refrigerat\w*|soak\w*|overnight|batter)\b", re.IGNORECASE)
 # A part of the list that stays raw in a dish that is cooked, by its heading.
 _RAW_PART = re.compile(
-    r"\b(?:salsa|dressing|vinaigrette|salad|slaw|dip|raita|relish|garnish|toppings?|(?:to|for) serv(?:e|ing))\b"
+    r"\b(?:salsa|dressing|vinaigrette|salad|slaw|dip|raita|relish|garnish|toppings?|(?:to|for) serv(?:e|ing)"
+    r"|to (?:assemble|build|stack))\b"
 )
 # Where everything is put together in the end, with no heat behind it.
 _ALLIUM = "allium"
@@ -168,7 +169,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         soup=bool(_SOUP.search(recipe.title)),
         binds=bool(_BINDS.search(plain(called))) or not whole.strip(),
         by_the_piece=bool(_BY_THE_PIECE.search(whole)),
-        uses={**{food: "raw" for food in _in_raw_parts(reads) if food not in uses}, **uses},
+        uses={**{food: "raw" for food in _in_raw_parts(reads, sentences) if food not in uses}, **uses},
         otherwise="cooked" if _HEAT.search(whole) or not whole.strip() else "raw",
         to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text)))
         | _on_top(reads, tables)
@@ -236,14 +237,28 @@ def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:
     return uses
 
 
-def _in_raw_parts(reads: Sequence[IngredientRead]) -> frozenset[str]:
+def _is_stirred_cold(heading: str, sentences: Sequence[str]) -> bool:
+    """Whether a part of the list is only stirred together, and spread or spooned on where it is named again.
+
+    `Stir together all of the sauce ingredients. ... Spread the buns with sauce.`
+    """
+    name = next(iter(words_of(heading)[-1:]), "")
+    said = re.compile(rf"\b(?:the|with|of) {re.escape(name)}\b|\b{re.escape(name)} ingredients\b")  # no soy sauce
+    named = [one for one in sentences if name and said.search(one)]
+    mixed = [one for one in named if "ingredients" in one and _JOINS.search(one)]
+    again = [one for one in named if one not in mixed]
+    return bool(mixed and again) and not any(map(_HEAT.search, mixed)) and all(map(_ON_TOP.search, again))
+
+
+def _in_raw_parts(reads: Sequence[IngredientRead], sentences: Sequence[str]) -> frozenset[str]:
     """Foods that stand under a heading of something raw (`For the salsa`), and under no other."""
     raw: set[str] = set()
     else_: set[str] = set()
     part = False
     for read in reads:
         if read.outcome == "heading":
-            part = bool(_RAW_PART.search(plain(read.text)))
+            head = plain(read.text)
+            part = bool(_RAW_PART.search(head)) or _is_stirred_cold(head, sentences)
         elif read.food:
             (raw if part else else_).add(read.food)
     return frozenset(raw - else_)

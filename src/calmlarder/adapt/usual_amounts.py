@@ -21,7 +21,9 @@ _TO_SERVE = re.compile(
     r"|drizzle|drizzling|sprinkle|sprinkling|scatter|scattering|dollop|dolloping|spreading|dusting|passing)\b"
 )
 # A heading over what is put on each plate.
-_ON_TOP = re.compile(r"\b(?:(?:to|for) serv(?:e|ing)|(?:for|on) (?:the )?top|toppings?|garnish|to finish)\b")
+_ON_TOP = re.compile(
+    r"\b(?:(?:to|for) serv(?:e|ing)|(?:for|on) (?:the )?top|toppings?|garnish|to (?:finish|assemble|build|stack))\b"
+)
 _CHOSEN = re.compile(r"\b(?:optional|pick|choose|your choice|you (?:like|fancy)|any or all)\b")
 _HEADED = re.compile(r"\W*(?:optional )?(?:toppings?|garnish(?:es)?|(?:to|for) (?:serve|serving|top)|serve with)\s?:")
 _A_SPRINKLE = Decimal("0.3")  # g a serving of a spice, a pinch: common practice, no source

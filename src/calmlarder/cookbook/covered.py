@@ -82,11 +82,18 @@ class Coverage:
         return read.model_copy(update={"also": kept})
 
     def _most(self, read: IngredientRead) -> float:
-        """Grams of one component that a food of a line may bring at most; without an amount it is a pinch."""
+        """Grams of one component that a food of a line may bring at most.
+
+        Without an amount it is a pinch, or a usual portion of a liquid.
+        """
         rows = self._tables.fermentables_of(read.food or "").values()
         unknown = 100.0 if self._tables.unknown_of(read.food or "") else 0.0
         share = max([unknown, *(float(max(row.g_per_100g or 0, row.high or 0)) for row in rows)])
-        return share / 100 * (_A_PINCH_G if read.grams is None else read.grams)
+        if read.grams is not None:
+            return share / 100 * read.grams
+        food = self._foods.get(read.food or "")
+        usual = float(food.portion_g) if food is not None and food.roles[0] == "liquid" else _A_PINCH_G
+        return share / 100 * usual  # nobody cooks rice in a pinch of stock
 
     def left_out(self, line: str, foods: Iterable[str]) -> tuple[str, ...]:
         """The words of a line that name a food, and none of these foods, in order."""

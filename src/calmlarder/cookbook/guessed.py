@@ -10,6 +10,7 @@ from typing import Any
 from calmlarder.cookbook.behind import is_between, is_over
 from calmlarder.cookbook.blocks import Block, blocks_of
 from calmlarder.cookbook.bounds import LONGEST_TITLE, MOST_INGREDIENTS, MOST_STEPS
+from calmlarder.cookbook.by_the_spoon import volume_in
 from calmlarder.cookbook.run_together import joined_amounts
 from calmlarder.cookbook.serves import (
     SERVES,
@@ -79,7 +80,7 @@ def guessed_object(page: str) -> dict[str, Any] | None:
     }
     serves = _serves([*above, *(one.text for one in blocks), *_in_two_lines(blocks)])
     said = (one for text in above for one in re.split(r"(?<=[.!?])\s+", text) if len(one) <= _LONGEST_HEADING)
-    pieces = next((one for text in said if (one := pieces_in(text))), "") or next(
+    pieces = next((one for text in said if (one := volume_in(text) or pieces_in(text))), "") or next(
         (one for text in above if (one := pieces_among_facts(text))), ""
     )
     return {**told, "recipeYield": str(serves) if serves else pieces} if serves or pieces else told

@@ -8,6 +8,7 @@ from typing import Any
 
 from calmlarder.clean import clean, clean_line
 from calmlarder.cookbook.bounds import DEEPEST, LONGEST_STEP, LONGEST_TITLE, MOST_STEPS, check_count, fail
+from calmlarder.cookbook.by_the_spoon import served_by_the_spoon, volume_in
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.serves import SERVES, pieces_in, served_in_dishes, serves_above, serves_in, serves_up_to
 
@@ -99,11 +100,11 @@ def recipe_of(found: dict[str, Any]) -> Recipe:
     steps = tuple(step for step in _steps(found.get("recipeInstructions"), 0) if step)
     title = (line_of(found.get("name")) or line_of(found.get("headline")) or "A recipe")[:LONGEST_TITLE]
     told = found.get("recipeYield", found.get("yield"))
-    pieces = pieces_in(line_of(told), alone=True)
+    pieces = volume_in(line_of(told), alone=True) or pieces_in(line_of(told), alone=True)
     serves = _serves(told) or serves_above(title)
     return Recipe(
         title=title,
-        serves=serves or served_in_dishes(pieces),
+        serves=serves or served_in_dishes(pieces) or served_by_the_spoon(title, pieces),
         ingredients=lines,
         steps=steps[:MOST_STEPS],
         form="jsonld",

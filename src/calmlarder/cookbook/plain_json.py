@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from calmlarder.cookbook.bounds import DEEPEST
+from calmlarder.cookbook.by_the_spoon import volume_in
 from calmlarder.cookbook.jsonld import cleaned_value, contents_of, depth_of, line_of
 from calmlarder.cookbook.serves import SERVES, pieces_in
 from calmlarder.cookbook.words import like_ingredient
@@ -137,7 +138,7 @@ def _yield(found: dict[str, Any]) -> str:
         for value in _named(place, _YIELD):
             parts = [line_of(one) for one in value.values()] if isinstance(value, dict) else [line_of(value)]
             told = " ".join(part for part in parts if part)
-            if told.isdigit() or SERVES.search(told) or pieces_in(told, alone=True):
+            if told.isdigit() or SERVES.search(told) or pieces_in(told, alone=True) or volume_in(told, alone=True):
                 return told
     said = (line_of(value) for value in _named(found, _ABOUT) if isinstance(value, str))
     return next((told for told in said if SERVES.search(told)), "")

@@ -56,6 +56,12 @@ _TOSSED = re.compile(
     r"|dissolved|bloomed|stuck|studded|spiked|pierced)"
     r"(?: to a paste| together| up)? (?:in|with) (?:the )?(?=\S)"
 )
+# `rice, cooked in stock`, `potatoes, boiled with salt`: it is weighed as it comes, and what it is cooked with counts.
+_COOKED_WITH = re.compile(
+    r"(?:\s*,\s*|\s+)(?:and )?(?:then )?(?:cooked|boiled|steamed|simmered|poached)(?: (?:gently|until \w+))? "
+    r"(?:in|with) (?:the )?(?=\S)"
+)
+_COOKING_WATER = re.compile(r"(?:(?:lots|plenty) of )?(?:lightly |well[- ]|un)?(?:salted |salty |boiling )*water\b.*")
 # What is stuck into an onion or a ham is the spice, no clove of garlic.
 _STUDDED = re.compile(rf"\b(?:stuck|studded|spiked) with (?:{_COUNT} )?(?=cloves?\b)(?!.*garlic)")
 # `finely grated, with a pinch of salt`
@@ -126,6 +132,10 @@ def tossed(line: str) -> tuple[str, ...]:
             f"{both['second']} of {both['other']} {both['fruit']}",
         )
     line = _STUDDED.sub(r"\g<0>whole ", line)
+    cooked = _COOKED_WITH.split(line, maxsplit=1)
+    if len(cooked) == 2 and re.match(r"\d", line):
+        own = f"{cooked[0]}, cooked"
+        return (own,) if _COOKING_WATER.fullmatch(cooked[1]) else (own, cooked[1])
     pieces = _TOSSED.split(_WITH_A_PINCH.sub(", mixed with ", line), maxsplit=1)
     return tuple(pieces) if len(pieces) == 2 else ()
 

@@ -7,21 +7,30 @@ from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 
 _COUNT = r"(\d{1,3}|" + "|".join(word for word in WHOLE_WORDS if word not in {"few", "several", "couple"}) + r")"
 _RANGE = r"(?:\s?(?:-|–|to|or)\s?\d{1,3})?"
+_ABOUT_SO_MANY = r"(?:about |around |up to |a (?:hungry )?(?:family|crowd|group|table|party) of )?"
 _PEOPLE = r"(?:people|ppl|persons?|servings?|portions?|helpings?|serves|eaters|guests|adults|lunches|dinners|suppers)"
 _DISHES = r"(?:bowls?|plates?|platefuls?|bowlfuls?|glasses|mugs)"  # one a person, which is taken for granted and said
 _END = r"\s{0,3}[.!)\]*_]{0,3}\s{0,3}$"
 SERVES = re.compile(
-    rf"\b(?:serves|servings?|feeds|portions?)\b[\s:*_]{{0,6}}(?:about |up to |a family of )?"
+    # A form's field: `People: 4`, `Covers 6`.
+    rf"^(?:people|persons|pax|covers|diners|eaters|guests|heads|mouths)\b[\s:*_=]{{1,6}}{_COUNT}(?!\s?[a-z%:])"
+    rf"|\b(?:serves|servings?|feeds|to feed|portions?)\b[\s:*_]{{0,6}}{_ABOUT_SO_MANY}"
     rf"{_COUNT}\b(?!\s?(?:g|ml|kcal)\b)"
     rf"|\b(?:makes|yields?|for)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}{_RANGE}\s{_PEOPLE}\b"
     rf"|\b{_COUNT}{_RANGE}\s(?:generous |large |small |hungry )?{_PEOPLE}\b"
     rf"|\b{_COUNT} of (?:us|you|them)\b|\b(?:we are|we're|there are) {_COUNT}\b(?= ?[),.;!]|$)"
-    rf"|\b(?:enough for|enough to (?:feed|serve)|sized for)\b\s(?:about |a family of )?{_COUNT}\b"
+    rf"|\b(?:enough for|enough to (?:feed|serve)|sized for)\b\s{_ABOUT_SO_MANY}{_COUNT}\b"
     rf"(?!\s?(?:min|hour|day|more))"
+    # `Makes 4 for supper with salad`: of what is a meal nobody counts pieces.
+    rf"|(?:^|\b(?:makes|yields?)\b[\s:*_]{{0,6}})(?:about )?{_COUNT}{_RANGE} (?:for|as) (?:an? |the )?(?:\w+ )?"
+    rf"(?:meal|supper|dinner|lunch|tea|main|starter|brunch|breakfast)\b"
+    rf"|^(?:(?:it|this|that) ?)?(?:does|['’]ll do|will do) (?:for )?{_COUNT}(?: of (?:us|them))?{_END}"
     # `Yields 12` and no word of what: of biscuits it is biscuits, and one of them is the least serving there is.
     rf"|\b(?:makes|yields?)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}{_RANGE}{_END}",
     re.IGNORECASE | re.MULTILINE,
 )
+# `for the two of us and a guest (so: 3, with 2 eggs each)`: the sum is what counts.
+_IN_ALL = re.compile(rf"\b(?:so|in all|altogether):? {_COUNT}(?= of us\b|[,)][^.]{{0,40}}\beach\b|\))", re.IGNORECASE)
 # `Soup for 2`, in a title or a line under it: the number ends what is said, so that it counts no minutes.
 _FOR = re.compile(
     rf"(?!.*\b(?:min|mins|minutes?|hours?|hrs?|days?|prep|cook|bake|simmer|boil|chill|rest|soak|leave|oven)\b)"
@@ -66,7 +75,7 @@ _FEEDS = re.compile(
     rf"\b(?:feeds|serves|(?:is|are|makes) (?:plenty |just |about )?enough for|will feed"
     r"|(?:it|this|that|which) (?:does|will do)(?: for)?|does for"
     r"|(?:below|this|the recipe|what follows|as written,? it) is for)\s"
-    rf"(?:about |around |roughly |a family of )?{_COUNT}(?:\s?(?:-|–|to|or)\s?[\"“'‘]?{_COUNT})?"
+    rf"{_ABOUT_SO_MANY}(?:roughly )?{_COUNT}(?:\s?(?:-|–|to|or)\s?[\"“'‘]?{_COUNT})?"
     rf"(?=\s(?:of us|of you|people|hungry|greedy|as|at|for|with)\b|\s[a-z-]+[\"”'’]|\s?[.,;:!?)]|\s?$)",
     re.IGNORECASE,
 )
@@ -78,7 +87,7 @@ _MOST_FOR = 50  # beyond it a title counts something else
 def serves_in(text: str) -> int | None:
     """The number of people, of which a range's lower end, so that nobody's share is taken for smaller than it is."""
     alone = _ALONE.fullmatch(text)
-    found = SERVES.search(text)
+    found = _IN_ALL.search(text) or SERVES.search(text)
     count = _count(next((group for group in found.groups() if group), "") if found else alone[1] if alone else "")
     said = bool(found and not _MAKES_ALONE.fullmatch(found[0].strip()))
     return count if 1 <= count <= (1000 if said else _MOST_WITHOUT_A_WORD) else None

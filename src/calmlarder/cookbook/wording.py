@@ -54,6 +54,11 @@ _PREP = frozenset({
     "flavorful", "flavourful", "fragrant", "tiny", "day-old", "stale", "matchsticks", "matchstick", "batons", "ribbons",
     "coins", "shavings", "shell-on", "head-on", "tail-on", "shells-on", "tails-on",
 })  # fmt: skip
+# These end so and are foods themselves.
+_FOODS = frozenset({
+    "seaweed", "weed", "seed", "linseed", "flaxseed", "aniseed", "rapeseed", "cottonseed", "grapeseed", "hempseed",
+    "bread",
+})  # fmt: skip
 _ENDING = re.compile(r"[a-z]{2,}(?:ed|ly)")
 # How it was grown, cut or cured; never what it is free from or tastes of.
 _HYPHENED = re.compile(
@@ -116,4 +121,4 @@ def is_prep(word: str) -> bool:
 def names_nothing(text: str) -> bool:
     """Whether a text is only how something is cut, a share or a colour: `diced firm`, `half`, `white`."""
     words = without_prep(text).split()
-    return all(word in _NO_FOOD or (word in _KEPT and word.endswith("ed")) for word in words)
+    return all(word in _NO_FOOD or (word in _KEPT - _FOODS and word.endswith("ed")) for word in words)

@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from calmlarder.cookbook.behind import is_above, is_over, is_switch
 from calmlarder.cookbook.bounds import LONGEST_STEP, LONGEST_TITLE, MOST_LINES, MOST_STEPS, check_count, fail
+from calmlarder.cookbook.by_the_spoon import served_by_the_spoon, volume_in
 from calmlarder.cookbook.recipe import Form, Recipe
 from calmlarder.cookbook.run_together import (
     STAMP,
@@ -121,10 +122,14 @@ def recipe_in_words(text: str) -> Recipe:
         )
     check_count(len(found.items))
     form: Form = "markdown" if _MARKDOWN.search(text[:200_000]) else "text"
-    pieces = pieces_in(found.about)
+    pieces = volume_in(found.about) or pieces_in(found.about)
     return Recipe(
         title=found.title[:LONGEST_TITLE] or "A recipe",
-        serves=serves_above(found.head) or serves_in(found.about) or served_in_dishes(pieces) or _listed_for(text),
+        serves=serves_above(found.head)
+        or serves_in(found.about)
+        or served_in_dishes(pieces)
+        or _listed_for(text)
+        or served_by_the_spoon(found.title, pieces),
         ingredients=tuple(item.text for item in found.items),
         steps=found.steps[:MOST_STEPS],
         form=form,

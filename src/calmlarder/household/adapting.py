@@ -30,6 +30,7 @@ from calmlarder.adapt.titles import retitled
 from calmlarder.adapt.told import told_of
 from calmlarder.adapt.usual_amounts import with_usual_amounts
 from calmlarder.checks.adapted import verify
+from calmlarder.cookbook.by_the_spoon import served_by_the_spoon
 from calmlarder.cookbook.in_company import read_in_company
 from calmlarder.cookbook.jsonld import ingredients_key
 from calmlarder.cookbook.part_headings import with_headings
@@ -93,7 +94,7 @@ def _for_how_many(recipe: Recipe, serves: int) -> tuple[str, ...]:
         return ()
     if recipe.serves_up_to is not None and recipe.serves_up_to > serves:
         return (f"It is said to serve {serves} to {recipe.serves_up_to}: reckoned for {serves}, the larger plates.",)
-    if served_in_dishes(recipe.pieces) == serves:
+    if serves in {served_in_dishes(recipe.pieces), served_by_the_spoon(recipe.title, recipe.pieces)}:
         return (f"It is said to make {recipe.pieces}: taken for {serves} people; say another number with --serves.",)
     return ()
 
