@@ -29,7 +29,11 @@ _LONGEST_LINE = 300
 _LONGEST_HEADING = 70
 _LEAST_LISTED = 3
 _LONGEST_IN_A_RUN = 140  # signs of an ingredient
-_STILL_LISTED = re.compile(r"\b(?:salt|pepper|oil|to (?:serve|taste|garnish|finish)|for (?:frying|serving))\b", re.I)
+_STILL_LISTED = re.compile(
+    r"\b(?:salt|pepper|oil|juice|zest|handful|pinch|sprigs?|squeeze|to (?:serve|taste|garnish|finish)"
+    r"|for (?:frying|serving))\b",
+    re.I,
+)
 _SENTENCE = re.compile(r"^\W*[A-Z].{28,}[.!]$", re.DOTALL)
 _BULLETS = re.compile(r"^[•▢☐□–‣◦*·-]+\s+")
 _TABLE_HEAD = re.compile(r"(?:what|items?|ingredients?|foods?) ?(?:how much|amounts?|quantit(?:y|ies)|needed)?:?", re.I)
@@ -40,7 +44,7 @@ _SET_IN_BOLD = 4  # the level of a heading that is a paragraph of its own
 _LEAST_NAMED = 2  # words of a recipe's own heading: ours
 _OF_A_PAGE = (1, 2)  # levels of heading that no list of ingredients has inside
 _LEAST_TOLD = 2  # sentences in a table that sets out a page: ours
-_SITE = re.compile(r"\s+[|–—·»-]\s+|\s*[|»]\s*")  # between the name of a dish and that of its site
+_SITE = re.compile(r"\s+(?:[|–—·»•~-]|::)\s+|\s*[|»]\s*")  # between the name of a dish and that of its site
 _PAGE_TITLE = re.compile(r"<title\b[^>]{0,200}>([^<]{1,500})</title", re.IGNORECASE)
 # `1. Bring the water to a boil. Add the rice.`: a numbered line that ends as a sentence, not an amount.
 _NUMBERED_STEP = re.compile(r"(?:step )?\d{1,2}[.):] ?\s*[A-Z][^:]{20,}[.!]", re.IGNORECASE)
@@ -350,8 +354,8 @@ def _runs(blocks: Sequence[Block]) -> list[list[Block]]:
         like = [place for place, one in enumerate(row) if like_ingredient(one.text)]
         if len(like) > _LEAST_LISTED and 2 * len(like) >= like[-1] - like[0] + 1 and len(like) > len(best) / 2:
             end = len(row) if closed else like[-1] + 1
-            while end < len(row) and _STILL_LISTED.search(row[end].text):
-                end += 1
+            still = [at + 1 for at in range(end, len(row)) if _STILL_LISTED.search(row[at].text)]
+            end = max([end, *still])
             headed = like[0] > 0 and HEADING.fullmatch(plain(row[like[0] - 1].text).strip(" :"))
             best = row[like[0] - bool(headed) : end]
         row = []

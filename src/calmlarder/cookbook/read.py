@@ -9,6 +9,7 @@ from calmlarder.clean import clean
 from calmlarder.cookbook.behind import is_between, is_over
 from calmlarder.cookbook.blocks import blocks_of
 from calmlarder.cookbook.bounds import DEEPEST, MOST_SIGNS, fail
+from calmlarder.cookbook.envelope import opened
 from calmlarder.cookbook.guessed import guessed_object
 from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, recipe_of, with_address
 from calmlarder.cookbook.microdata import hrecipe, microdata_recipe
@@ -120,7 +121,7 @@ def _read(text: str) -> Recipe:
         if found is None:
             _refuse([text], "the file holds no recipe of schema.org's kind, and none in plain words")
         return recipe_of(found).model_copy(update={"page": not is_standard})
-    return recipe_in_words(clean(text))
+    return recipe_in_words(opened(clean(text)))
 
 
 def _of_page(page: str) -> Recipe:

@@ -27,6 +27,12 @@ _SPOKEN_OF = re.compile(
     r"(?=\s+(?:you|we|i|from|that|which|for|recipe|again|last|this|on)\b|\s*[,.!?]|$)",
     re.IGNORECASE,
 )
+# `It's shakshuka and it's the easiest thing`, below a subject that only asks.
+_IT_IS = re.compile(
+    r"\b(?:it['’]?s|it is|this is|that['’]?s|that was|it was)(?: called| just| only| my| our| the| a)* "
+    r"((?:[\w'’-]+ ){0,3}?[\w'’-]{4,})(?= and | with | from |[,.!:;]|$)",
+    re.IGNORECASE,
+)
 _DISH_WORDS = (
     DISHES
     | PRODUCTS
@@ -55,6 +61,8 @@ def dish_title(first: str, above: Sequence[str]) -> str:
     Of a dish and its site in one line (`Egg curry - The Small Stove`) the dish counts, where a line below has it alone.
     """
     title = _best_line(first, above)
+    if title.endswith("?") and (found := _IT_IS.search(" . ".join(above))):
+        title = found[1][:1].upper() + found[1][1:]  # a question is no title
     name = _WITH_ITS_SITE.split(title)[0]
     alone = any(plain(_SIGNS.sub("", line)) == plain(name) for line in above)
     return name if alone else title
