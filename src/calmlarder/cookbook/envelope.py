@@ -4,6 +4,7 @@ import re
 
 _HEADER = re.compile(r"(?:from|to|cc|bcc|date|sent|subject|reply-to)\s?:\s?\S.*", re.IGNORECASE)
 _SUBJECT = re.compile(r"subject\s?:", re.IGNORECASE)
+_ANSWERS = re.compile(r"\s*subject\s?:\s*(?:(?:re|fwd?|aw|wg)\s?:\s*)*", re.IGNORECASE)
 _LEAST_HEADERS = 2  # of a mail; one alone may be a remark (`From: Gran`): ours
 # Headers that nobody reads, and what a mailing says of itself.
 _OF_MAILINGS = re.compile(
@@ -42,7 +43,7 @@ def opened(text: str) -> str:
     if mailed:
         lines = [line for line in lines if not _QUOTED.fullmatch(line)]
         lines = _without_footer(lines)
-        lines = [line for line in lines if not (_is_header(line) or _RULE.fullmatch(line))]
+        lines = [_ANSWERS.sub("", line) for line in lines if not (_is_header(line) or _RULE.fullmatch(line))]
     kept = _without_farewell(lines, mailed)
     return text if kept == text.split("\n") else "\n".join(kept)
 

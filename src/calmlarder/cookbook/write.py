@@ -158,7 +158,8 @@ def _under_its_title(source: str, recipe: Recipe) -> str:
     head = source[:first].split("\n")
     place = next((at for at, line in enumerate(head) if title in line), None)
     greeted = next((at for at, line in enumerate(head) if line.strip()), None)
-    if place is None and greeted is not None and before in head[greeted].casefold():
+    asks = greeted is not None and head[greeted].rstrip().endswith("?")
+    if place is None and greeted is not None and (asks or before in head[greeted].casefold()):
         head[greeted] = title
     elif place is not None:
         head = [line for at, line in enumerate(head) if at >= place or not is_round_a_title(line)]
