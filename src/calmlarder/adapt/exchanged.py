@@ -33,6 +33,8 @@ from calmlarder.tables.rows import Food
 # Shares of a line that are tried, and how many lines come in two: ours, what a cook would do.
 _FIRST_OF_TWO = (Decimal("0.7"), Decimal("0.5"))
 _KEPT = tuple(Decimal(share) for share in ("0.75", "0.6", "0.5", "0.4", "0.3"))
+_KEPT_OF_A_NAME = Decimal("0.2")  # of what the dish is named for: it is tasted and seen still
+_FRUIT = "fruit"  # of which nobody buys two for a few bites of one
 _SMALLER_STAND_IN = (Decimal("0.6"), Decimal("0.4"))  # what takes the rest of a large thing's place need not fill it
 _SMALLER = (Decimal("0.85"), Decimal("0.7"), Decimal("0.5"))  # shares of what stands in for the whole of it
 _LEAST_BESIDE = Decimal("0.2")  # of a portion a serving: nobody opens a tin for less
@@ -137,8 +139,9 @@ def mixed(line: Counted, weight: int, candidate: Candidate, dish: Dish) -> Itera
     stand_in = candidate.parts[0]
     words = own_words(line.read, line.food, line.amount.grams, dish.tables)
     cut = stand_in_words(line.read, stand_in.food, dish.tables)
+    whole = (*_KEPT, _KEPT_OF_A_NAME) if dish.told.is_titled(line.food.id) and line.food.kind != _FRUIT else _KEPT
     fewer = [(share, filled) for share in _KEPT[2:] for filled in _SMALLER_STAND_IN]
-    for share, filled in [(share, Decimal(1)) for share in _KEPT] + fewer:
+    for share, filled in [(share, Decimal(1)) for share in whole] + fewer:
         own = written(line.food, line.amount.grams * share, dish.tables, words, line.amount.sure)
         grams = stand_in.grams * (1 - share) * filled
         other = written(stand_in.food, grams, dish.tables, cut, dish.eaters.sure)

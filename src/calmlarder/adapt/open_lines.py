@@ -63,6 +63,8 @@ _MILKY = frozenset({"milk", "yoghurt", "plant-drink"})  # in a cold bowl of it n
 _BREAKFAST_FRUIT = frozenset(
     {"blueberry", "banana-firm", "pineapple-canned"}
 )  # in a pilaf or a korma nobody wants them
+_SLIPPERY = "mushroom-enoki"  # for a broth or the wok; in a pie or under cream they are threads: common practice
+_MILKY_DISH = frozenset({"butter", "cream", "cheese", "milk"})
 _WHITES, _GREENS = "spring-onion-white", "spring-onion-green"
 _PIECES = re.compile(r"\b(?:chopped|sliced|halved|torn|quartered|diced|in pieces)\b")
 _BESIDE_FRUIT = frozenset({"meat", "poultry", "fish"})
@@ -265,6 +267,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         fit = [one for one in fit if not any(part.food.id in _PUDDING_FRUIT for part in one.parts)]
     if line.food.id in dish.told.roasted:
         fit = [one for one in fit if not any(quick in one.when for quick in _QUICK)]
+    if line.food.kind == "mushroom" and (not dish.eastern or dish.kinds & _MILKY_DISH):
+        fit = [one for one in fit if not any(part.food.id == _SLIPPERY for part in one.parts)] or fit
     if line.food.kind == "nut" and line.food.id in dish.told.blended:  # to a cream, which no toasted nut makes
         fit = [one for one in fit if "toast" not in one.when] or fit
     if line.food.kind == "pulse" and line.food.id in dish.told.blended and not dish.told.brothy:
