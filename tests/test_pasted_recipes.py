@@ -156,6 +156,33 @@ def test_a_mail_says_nothing_of_itself_in_the_changed_recipe() -> None:
     assert told.index("Soup, serves 2") < told.index("2 carrots")
 
 
+MAIL = (
+    "From: Ann <ann@example.org>\nTo: Bo\nSubject: Re: what was that??\n\nHi Bo,\n\nit's shakshuka, for 2.\n\n"
+    "You need\n- 1 onion\n- 4 eggs\n- 400 g tomatoes\n\nFry the onion, add the rest and cook for 20 minutes.\n\n"
+)
+
+
+@pytest.mark.parametrize(
+    "below",
+    [
+        "Come again soon.\nAnn x\n\n> On 1 May, Bo wrote:\n> half a packet of cashews is at yours\n",
+        "Love,\nAnn\n",
+        "-- \nAnn Other, The Old Swede Store\n",
+        "-----------------\nA free swede for a friend\nUnsubscribe | Preferences\n",
+    ],
+)
+def test_how_a_mail_ends_is_no_step_and_a_question_no_title(below: str) -> None:
+    """How people write mails, recalled; `-- ` parts a signature (RFC 3676, 4.3), `>` a quotation (4.5)."""
+    recipe = read_recipe(MAIL + below)
+    assert recipe.steps == ("Fry the onion, add the rest and cook for 20 minutes.",)
+    assert (recipe.title, recipe.serves, len(recipe.ingredients)) == ("Shakshuka", 2, 3)
+
+
+def test_the_last_line_of_a_list_is_no_signature() -> None:
+    recipe = read_recipe("From: Ann\nTo: Bo\nSubject: Soup\n\nServes 2\n\n500 g carrots\n1 leek\n1 l stock\nSalt")
+    assert recipe.ingredients[-1] == "Salt"
+
+
 @pytest.mark.parametrize("line", ["toast for mopping", "mash, to serve", "roast garlic, squeezed out", "mince of lamb"])
 def test_no_ingredient_is_taken_for_a_step(line: str) -> None:
     text = f"Stew, serves 2\n\nIngredients\n2 carrots\n300 ml stock\n{line}\n\nBoil the carrots in the stock."

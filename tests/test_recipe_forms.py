@@ -187,6 +187,12 @@ def test_text_keeps_everything_else() -> None:
         ("Biscuits", "Makes 24 biscuits", None), ("Stock", "Yields 500 ml", None), ("Menu for 2024", "", None),
         ("Soup", "Ready for 6 pm", None), ("Soup", "For 5-10 minutes", None),
         ("Dip", "Makes a bowl, for 6 with bread", 6), ("Mussels", "for 4 as a starter", 4), ("Lasagne (6)", "", 6),
+        # A meal is no piece, a field of a form has no words, and a sum counts in all: how cooks write, recalled.
+        ("Omelette", "makes 4 for supper with salad", 4), ("Dal", "People: 4", 4), ("Dal", "Covers 6", 6),
+        ("Chilli", "Feeds a crowd of six", 6), ("Dal", "It'll do 4", 4),
+        ("Eggs", "For the two of us plus a guest (so: 3, with 2 eggs each).", 3),
+        # 30 ml of a sauce and 60 ml of a dip each: cookbook/by_the_spoon.py, common practice, no source.
+        ("Romesco sauce, roast pepper vinaigrette", "makes about 360 ml", 12), ("Carrot soup", "makes 600 ml", None),
     ],
 )  # fmt: skip
 def test_how_many_it_serves_where_it_clearly_says(title: str, line: str, serves: int | None) -> None:

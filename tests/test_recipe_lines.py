@@ -160,6 +160,12 @@ def test_grams(line: str, grams: float, lines: LineReader) -> None:
         ("1 tsp salt, 1/2 tsp garlic powder", ["salt", "garlic-powder"]),
         ("zest and juice of 1 lime, plus wedges", ["lime-juice", "zest-lemon"]),
         ("3 apples, cored and tossed in the juice of 1 lemon", ["apple", "lemon-juice"]),
+        ("300g basmati rice, cooked with a pinch of saffron", ["rice-basmati-dry", "saffron"]),
+        ("200 g rice, cooked in stock", ["rice-white-dry", "stock-onion"]),
+        ("400 g potatoes, boiled in salted water", ["potato"]),
+        ("250g rice, boiled with 2 garlic cloves", ["rice-white-dry", "garlic"]),
+        ("Lettuce, sliced tomato and red onion rings", ["lettuce", "tomato", "onion-red"]),
+        ("1 sheet roasted seaweed, snipped", ["nori"]),
     ],
 )
 def test_several_foods_each_with_its_amount(line: str, foods: list[str], lines: LineReader) -> None:

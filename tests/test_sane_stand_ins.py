@@ -256,3 +256,69 @@ def test_a_bulb_that_roasts_in_a_parcel_is_no_oil_in_a_parcel(adapt: Adapt) -> N
     assert "foil" not in found["recipe"]
     assert "garlic-infused oil" in found["recipe"].split("Method")[1]
     assert "maple syrup, plus a drizzle to serve" in _lines(found)
+
+
+def test_no_stock_with_onion_comes_for_stock_with_onion(adapt: Adapt) -> None:
+    # Vegetable and meat stocks hold onion alike (recalled: ingredient_tables/mixtures.csv).
+    found = adapt(
+        "Aubergine in sauce", "600 g aubergines", "120 ml chicken or vegetable broth", "300 g cooked rice",
+        steps="1. Fry the aubergines for 10 minutes.\n2. Pour in the broth and boil. Serve with rice.",
+    )  # fmt: skip
+    assert "stock without onion or garlic" in _lines(found)
+
+
+BURGERS = ("Burgers", "500 g beef mince", "1 egg", "Quick sauce:", "80 g mayonnaise", "1/2 tsp garlic powder",
+           "To assemble:", "4 gluten-free rolls", "sliced tomato and red onion rings")  # fmt: skip
+
+
+def test_a_sauce_that_is_stirred_cold_and_onion_on_a_bun_stay_raw(adapt: Adapt) -> None:
+    """Asafoetida wants hot fat, leek tops want softening: common practice, no source."""
+    found = adapt(
+        *BURGERS,
+        steps="1. Shape mince and egg into 4 and fry for 10 minutes.\n2. Stir together all of the sauce ingredients.\n"
+        "3. Spread the rolls with sauce and stack with burgers, tomato and red onion.",
+    )
+    foods = {one["food"] for change in found["changes"] for one in change["to"]}
+    assert not foods & {"asafoetida", "leek-green"}
+    assert "spring onion greens" in _lines(found)
+
+
+def test_the_garlic_of_a_dip_that_is_optional_is_not_left_out(adapt: Adapt) -> None:
+    found = adapt(
+        "Potatoes with aioli", "600 g potatoes", "For the aioli (optional):", "100 g mayonnaise",
+        "1 clove of garlic, crushed",
+        steps="1. Boil the potatoes.\n2. Stir garlic and mayonnaise together.",
+    )  # fmt: skip
+    assert "garlic-infused oil" in _lines(found)
+
+
+@pytest.mark.parametrize(
+    ("line", "wanted", "never"),
+    [
+        ("800 g cornbread, to serve", "corn tortillas", "injera"),
+        ("500 g cooked beetroot, grated", "carrots", "swede"),
+        ("250 g cremini mushrooms, chopped", "oyster mushrooms", "enoki"),
+    ],
+)
+def test_what_no_cook_listed_stands_in_for_no_bread_and_no_root(
+    line: str, wanted: str, never: str, adapt: Adapt
+) -> None:
+    """Thin enoki are for a broth or the wok, maize goes with a chilli: common practice, no source."""
+    found = adapt("Pie", line, "500 g beef mince", "50 g butter", "400 g tomatoes", serves=2,
+                  steps="1. Fry everything in the butter for 20 minutes, and bake for 30.")  # fmt: skip
+    assert wanted in _lines(found)
+    assert never not in _lines(found)
+
+
+def test_a_salad_of_what_is_roasted_for_it(adapt: Adapt) -> None:
+    """What is tossed and then roasted is not raw, and in a salad with lentils no banana stands for an apple."""
+    found = adapt(
+        "Warm lentil and beetroot salad", "For the salad:", "600 g beetroot, in wedges", "1 red onion, in wedges",
+        "250 g tinned lentils", "1 apple, thinly sliced", "2 tbsp oil",
+        steps="1. Toss the beetroot with the oil, salt and pepper and roast for 20 minutes. Add the onion, toss, and "
+        "roast for 20 minutes more.\n2. Mix the lentils with the vegetables. Fold through the apple and eat warm.",
+    )  # fmt: skip
+    told = _lines(found)
+    assert "leek greens" in told
+    assert "banana" not in told
+    assert "120 g beetroot" in told

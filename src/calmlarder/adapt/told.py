@@ -16,16 +16,18 @@ Use = Literal["raw", "cooked"]
 _EVERYWHERE = frozenset(words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick"))
 _SENTENCES = re.compile(r"[.;!?]|,? (?:then|while|until)\b")
 _HEAT = re.compile(
-    r"\b(?:fry|fried|frying|saute\w*|(?<!go )(?<!goes )(?<!going )brown|boil\w*|simmer\w*|bak(?:e|ed|ing)|roast\w*"
-    r"|grill\w*|soften|sweat|cook\w*|heat"
-    r"|warm|melt\w*|steam\w*|poach\w*|stew\w*|braise\w*|toast\w*|blanch\w*|sear|char|microwave|oven|wilt|scramble"
-    r"|reduce|caramelise|caramelize|stir-fr\w+)\b"
+    r"\b(?:fry|fried|frying|saute\w*|(?<!go )(?<!goes )(?<!going )brown|boil\w*|simmer\w*|bak(?:e|ed|ing)"
+    r"|roast(?:s|ing)?|roasted (?=for|in|at|until|on)|grill\w*|soften|sweat|cook\w*|heat"
+    r"|(?<!eat )(?<!serve )(?<!served )(?<!still )(?<!slightly )warm|melt\w*|steam\w*|poach\w*|stew\w*|braise\w*"
+    r"|toast\w*|blanch\w*|sear|char|microwave|oven|wilt|scramble|reduce|caramelise|caramelize|stir-fr\w+)\b"
 )
 _HOT_VESSEL = re.compile(r"\b(?:wok|skillet|frying pan|hot pan)\b")
 _JOINS = re.compile(r"\b(?:add|stir|fold|pour|whisk|beat|mix|tip|return|layer|combine|crack|rub|cover|fill|blend)\w*\b")
 # What is tossed on a tray or in a tin goes into the oven with it, whatever sentence says so.
 _ON_A_TRAY = re.compile(r"\b(?:trays?|roasting (?:tins?|pans?|dish)|baking (?:sheets?|tins?|dish)|sheet pans?)\b")
 _ROASTS = re.compile(r"\b(?:roast\w*|bak(?:e|ed|ing)|oven|trays?|roasting)\b")
+_TOSSES = re.compile(r"\b(?:toss|mix|rub|coat|drizzle)\b")
+_ROASTED = re.compile(r"\b(?:and|then) (?:roast|bake|grill|fry|saute)\b|^\W*(?:roast|bake|grill)\b")
 # A dressing that is stirred together by itself stays raw, in a dish that is cooked too.
 _DRESSING = re.compile(
     r"\b(?:dressing|vinaigrette|vinegar|salsa|raita|tzatziki|jar|pico|guacamole|relish|gremolata|chimichurri|mayo(?:nnaise)?)\b"
@@ -56,6 +58,7 @@ _RAW_PART = re.compile(
     r"\b(?:salsa|dressing|vinaigrette|salad|slaw|dip|raita|relish|garnish|toppings?|(?:to|for) serv(?:e|ing)"
     r"|to (?:assemble|build|stack))\b"
 )
+_SALAD = re.compile(r"\bsalad\b")
 # Where everything is put together in the end, with no heat behind it.
 _ALLIUM = "allium"
 _SAVOURY = frozenset({"allium", "stock"})
@@ -228,9 +231,11 @@ def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:
         cold |= (dish_is_cold or number > cooled) and not any(hot[number:])
         use: Use = "cooked" if heated and not cold else "raw"
         on_a_tray = number < last_baked or (heated and bool(_ON_A_TRAY.search(sentence)) and any(hot[number:]))
-        for clause in sentence.split(","):
-            # Without a verb of its own a clause shares the one before.
-            use = "cooked" if on_a_tray else _use_in(clause, heated and not cold) or use
+        clauses = sentence.split(",")
+        for place, clause in enumerate(clauses):
+            # Without a verb of its own a clause shares the one before; what is tossed and then roasted is roasted.
+            roasted = _TOSSES.search(clause) is not None and bool(_ROASTED.search(",".join(clauses[place:])))
+            use = "cooked" if on_a_tray or roasted else _use_in(clause, heated and not cold) or use
             for food in {food for _, foods in foods_in(clause, names) for food in foods}:
                 if uses.get(food) != "cooked":
                     uses[food] = use
@@ -265,13 +270,19 @@ def _in_raw_parts(reads: Sequence[IngredientRead], sentences: Sequence[str]) -> 
 
 
 def _on_top(reads: Sequence[IngredientRead], tables: Tables) -> frozenset[str]:
-    """Lines of onion and the like under a heading of what stays raw, where another line of it is cooked."""
+    """Lines of onion and the like under a heading of what stays raw, where other lines have another heading.
+
+    `For the salad` over all that is roasted for it tells nothing; the steps do.
+    """
     raw: set[str] = set()
     part = False
+    in_salad = False
     for read in reads:
-        part = bool(_RAW_PART.search(plain(read.text))) if read.outcome == "heading" else part
+        if read.outcome == "heading":
+            part = bool(_RAW_PART.search(plain(read.text)))
+            in_salad = bool(_SALAD.search(plain(read.text)))
         food = tables.food_by_id.get(read.food or "")
-        if part and read.outcome != "heading" and food is not None and food.kind == _ALLIUM:
+        if part and not in_salad and read.outcome != "heading" and food is not None and food.kind == _ALLIUM:
             raw.add(read.text)
     return frozenset(raw)
 

@@ -155,7 +155,7 @@ def number_span(text: str, above: bool = False) -> tuple[int, int] | None:
 
     `above` says that the text is a title, or stands between it and the ingredients.
     """
-    found = SERVES.search(text) or (_for(text) if above else None)
+    found = _IN_ALL.search(text) or SERVES.search(text) or (_for(text) if above else None)
     if found is None:
         return None
     group = next(index for index, word in enumerate(found.groups(), start=1) if word)
