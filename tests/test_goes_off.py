@@ -254,6 +254,19 @@ def test_stale_bread_is_not_cut_about(
     assert said.endswith("(stale): stale does no harm; what is mouldy goes in the bin, all of it.")
 
 
+@pytest.mark.parametrize(("diet", "told"), [("vegetarian", True), ("omnivore", False)])
+def test_who_eats_no_meat_is_told_of_animal_rennet(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest], diet: str, told: bool,
+) -> None:  # fmt: skip
+    """Parmigiano Reggiano is made with calf rennet by its specification (Regulation (EC) No 510/2006: recalled)."""
+    pasta = [one for one in patterns if one.id == "pasta-with-egg"]
+    lots = lots_of(["gluten free pasta 400g", "6 eggs", "spinach 200g", "olive oil", "parmesan 100g"])
+    request = wanting(people=1, protein_floor_g=8, seconds=60, diet=diet, use=("parmesan",))
+    dinner = compose(lots, request, pasta, tables).dinners[0]
+    assert any("animal rennet" in one for one in dinner.cautions) is told
+
+
 def test_of_a_dented_tin_it_is_told_when_it_goes(
     tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
     wanting: Callable[..., DinnerRequest],

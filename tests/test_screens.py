@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from textual.events import Paste
 from textual.pilot import Pilot
-from textual.widgets import Input, Static
+from textual.widgets import Input, OptionList, Static
 
 from calmlarder.kitchen.timeline import Moment, Timeline
 from calmlarder.store.store import Store
@@ -183,6 +183,14 @@ def test_timers_count_down_and_ring_once(play: Callable[..., LarderApp], monkeyp
         assert minutes >= 1
         assert shown.split()[0] == f"{minutes}:00"
         timers, before = app.screen.query_one(Timers), shown
+        await pilot.press("t")
+        await pilot.pause()
+        names = app.screen.query_one(OptionList)
+        running = [at for at, one in enumerate(names.options) if f"runs, {minutes}:00 left" in str(one.prompt)]
+        assert len(running) == 1
+        assert names.option_count == 1 or names.highlighted not in running
+        await pilot.press("escape")
+        await pilot.pause()
         clock[0] += 90
         await until(pilot, lambda: str(timers.content) != before)
         assert str(timers.content).split()[0] == f"{minutes - 2}:30"

@@ -31,6 +31,7 @@ _BOILED_FIRST = "boil it for ten minutes before you taste it or use it; if its l
 # A dent lets in what spoils where it is sharp or on a seam (US Department of Agriculture on canned food: recalled).
 _DENTED = re.compile(r"\b(?:dent(?:ed|s)?|bashed|dinged|bumped|battered tin)\b", re.IGNORECASE)
 _LOOK_AT_THE_DENT = "a shallow dent does no harm; sharp or on a seam, or if it bulges, leaks or spurts, throw it away"
+_ANIMAL_RENNET = "made with animal rennet"  # as the note of a cheese in foods.csv says
 _EITHER_WAY = "chicken-thigh"
 _CUT_UP, _LONGER_ON_THE_BONE = (
     re.compile(r"\b(?:strips|pieces|cubes|diced?)\b"),
@@ -54,6 +55,10 @@ def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[
         tired += _tired(lot, food)
         cautions += _taken_as_boneless(lot, food, plan.problem.pattern.slots[use.option.slot].prep_of(food))
         cautions += _lot_cautions(lot, food, says_garlic(use.option.offered.food))
+        if plan.problem.wanted.diet == "vegetarian" and food.note.startswith(_ANIMAL_RENNET):
+            cautions.append(
+                f"{food.name.capitalize()}: {_ANIMAL_RENNET}; who eats none takes one without, by its label."
+            )
         rest = rest_of(use, food, plan)
         if rest:
             cautions.append(rest)

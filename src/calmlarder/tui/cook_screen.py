@@ -152,9 +152,10 @@ class CookScreen(Screen[bool]):
         self._show()
 
     def action_timer(self) -> None:
-        """Count down what cooks by itself."""
+        """Count down what cooks by itself: under the bar what this step tells of, of what does not run yet."""
+        timers = self.query_one(Timers)
         alone = {
-            f"{moment.what}, {moment.minutes} min": moment
+            f"{moment.what}, {moment.minutes} min{timers.left_of(moment.what)}": moment
             for moment in self._read.timeline.moments
             if moment.minutes and not moment.hands_on
         }
@@ -164,12 +165,15 @@ class CookScreen(Screen[bool]):
 
         def picked(name: str | None) -> None:
             if name is not None:
-                self.query_one(Timers).begin(alone[name].what, alone[name].minutes)
+                timers.begin(alone[name].what, alone[name].minutes)
                 self._remember()
 
         from calmlarder.tui.choice import Choice
 
-        self.app.push_screen(Choice("Set a timer for what?", list(alone)), picked)
+        _, place = placed_steps(self._read)[self._step]
+        waiting = [name for name, moment in alone.items() if not timers.left_of(moment.what)]
+        marked = next((name for name in waiting if alone[name].step == place), next(iter(waiting), ""))
+        self.app.push_screen(Choice("Set a timer for what?", list(alone), marked=marked), picked)
 
     def action_weighed(self) -> None:
         """Say what the scale really showed; the loads are computed again."""

@@ -64,6 +64,11 @@ class Timers(Static):
         self._rung.discard(name)
         self._count()
 
+    def left_of(self, name: str) -> str:
+        """In words how long a timer that runs still takes; nothing of one that does not."""
+        left = self._ends.get(name, 0.0) - monotonic()
+        return f" (runs, {left_words(left)} left: begins anew)" if left > 0 else ""
+
     @property
     def ends_s(self) -> dict[str, float]:
         """When each ends, in seconds of the system's time."""
