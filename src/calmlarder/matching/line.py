@@ -42,6 +42,7 @@ from calmlarder.matching.retold.fat_of_dairy import fat_told
 from calmlarder.matching.retold.greens_of_stalks import greens_told
 from calmlarder.matching.retold.in_a_hurry import in_a_hurry
 from calmlarder.matching.retold.in_the_pot import parts_cooked, without_cooker
+from calmlarder.matching.retold.kinds_and_fillings import as_named
 from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
 from calmlarder.matching.retold.packed_in import packed_in
 from calmlarder.matching.retold.phrasing import plainly_put
@@ -191,7 +192,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     rest = is_said_of_it(conditions_mended(in_pots(as_written(english, lexicon)), lexicon), lexicon)
     rest = work_plainly(signs_told(packed_in(rest)))
     rest = told_otherwise(done_with(pieces_gone(greens_told(rest, lexicon))))
-    rest = put_as_dishes(by_the_way(amounts_otherwise(rest)))
+    rest = put_as_dishes(by_the_way(as_named(amounts_otherwise(rest))))
     rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))

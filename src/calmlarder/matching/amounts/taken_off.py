@@ -107,6 +107,10 @@ _LEFT_IN_BOX = LatePattern(
     needs=(" left",),
 )
 _BOX_ALONE = LatePattern(rf"\b{_BOX}\b(?: of\b)?")
+_ALL_BUT_GONE = LatePattern(
+    r"[ ,;(-]+(?:is |are |it'?s |its )?(?:nearly|almost|just about|practically|all but|pretty much) (?:all )?"
+    r"(?:finished|gone|done|used(?: up)?|empty|out|eaten|drunk)\)?(?=\s*(?:$|[,;.)]))"
+)
 
 
 def without_the_bad(text: str) -> str:
@@ -154,8 +158,8 @@ def _without_what_was_used(text: str) -> str:
 
 
 def pieces_gone(text: str) -> str:
-    """A plain text with so many pieces that are gone as taken off the rest."""
-    return _PIECES_GONE.sub(r" minus \1 \2", text)
+    """A plain text with so many pieces that are gone as taken off the rest, and little where that is all there is."""
+    return _PIECES_GONE.sub(r" minus \1 \2", _ALL_BUT_GONE.sub(" nearly empty", text))
 
 
 def counted_inside(text: str) -> str:

@@ -61,7 +61,7 @@ _DOZEN_AND_SOME = LatePattern(
 )
 # `half a dozen less one`, `a dozen minus 2`
 _DOZEN_LESS = LatePattern(
-    rf"(?<![\w/])(?P<half>1/2|half)?(?: ?an? | ?)doz(?:en)?\b\.?(?P<food> eggs)?,? (?:less|minus|bar|except) "
+    rf"(?<![\w/])(?P<half>1/2|half)?(?: ?(?:an?|1|one) | ?)doz(?:en)?\b\.?(?P<food> eggs)?,? (?:less|minus|bar|except) "
     rf"(?P<less>\d|1[01]|{'|'.join(_COUNTS)})\b",
     needs=("doz",),
 )
@@ -90,6 +90,11 @@ _LESS_THAN_HALF = LatePattern(
     rf"(?<![\w.])(\d{{2,4}}) ?({UNIT})\b((?: ?(?:{MEASURE}))?)[,;(-]+ ?(?:a bit |just |well )?"
     r"(less|more) than (half|a third|a quarter)(?: (?:left|of it|full|there))*\)?(?=\s*$)",
     needs=(" than ",),
+)
+# What they lie in measures nothing where they are counted: `egg whites 3 in a jar`.
+_COUNTED_IN = LatePattern(
+    r"^((?:egg (?:whites?|yolks?)|eggs?|boiled eggs?|[a-z]+s) \d{1,2}) in (?:an? |the )?(?:old |small |little )?"
+    r"(?:jar|cup|mug|glass|bowl|box|tub|bag|dish|saucer)\b"
 )
 _HAND_FULL = LatePattern(r"\bhands? ?full?s?\b(?! of (?:bananas|plantain))")
 _QUARTERS = LatePattern(r"(?<![\w/.])3 ?(?:qtrs?|quarters?)(?: of)?(?: an?| the)?\b")  # `3 qtr bag spinach`
@@ -136,7 +141,7 @@ _MINUTES = LatePattern(r"(?<=[a-z)] )\d{1,2}(?: ?- ?\d{1,2})? ?min(?:ute)?s?\b(?
 def amounts_plainly(text: str) -> str:
     """A plain line with such amounts as they are read elsewhere."""
     text = _PART_OF_ANOTHER.sub(lambda found: f"{float(found[1]) * 1.5:g} {found[2]}{found[3]}", text)
-    text = _LESS_THAN_HALF.sub(_less_than_half, text)
+    text = _COUNTED_IN.sub(r"\1", _LESS_THAN_HALF.sub(_less_than_half, text))
     text = _LITTLE.sub(" a little", _LOW.sub(" running low", _MINUTES.sub(" ", text)))
     text = _LEAVES.sub(r"\1", _DOZEN_AND_SOME.sub(_in_all, text))
     text = _TWO_OF_EACH.sub(r"\3 \1, \3 \2", _DOZEN_LESS.sub(_dozen_less, text))

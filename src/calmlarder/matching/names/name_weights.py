@@ -5,6 +5,7 @@ from itertools import chain
 from typing import NamedTuple
 
 from calmlarder.matching.conditions.states import COOKED_AS_THEY_ARE, FITS, NEAREST, goes_without_saying, is_state_of
+from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.name_index import NamedFood
 from calmlarder.matching.names.notes import COLOURS, DISHES, GENERIC, HARMLESS, NOTES, PRODUCTS, WITHOUT
 from calmlarder.matching.names.tokens import Words
@@ -146,6 +147,12 @@ def _word_weight(word: str, slips: frozenset[str], words: Words) -> int:
     return _SLIP if word in slips else _MEASURE if word in words.soft else WORD
 
 
+def _made_of_flesh(kin: str, food: str, lexicon: Lexicon) -> bool:
+    """Whether a food is made of meat or fish and another is that itself: a frozen turkey crown is not breaded."""
+    kind = lexicon.tables.food_by_id[food].kind
+    return kind in {"meat", "poultry", "fish"} and lexicon.is_mixture(kin) and not lexicon.is_mixture(food)
+
+
 def _in_state(readings: list[Reading], words: Words) -> list[Reading]:
     """A name stands for all the states of its food: the reading in the state that is told comes first."""
     told, lexicon = words.told, words.lexicon
@@ -160,7 +167,11 @@ def _in_state(readings: list[Reading], words: Words) -> list[Reading]:
         fresh_noodles = word == "fresh" and food[best.food].kind == "noodle"  # they come boiled, and not dry
         meant = "cooked" if fresh_noodles else word
         kin = sorted(
-            (one for one in lexicon.kin(best.food) if is_state_of(meant, food[one].state)),
+            (
+                one
+                for one in lexicon.kin(best.food)
+                if is_state_of(meant, food[one].state) and not _made_of_flesh(one, best.food, lexicon)
+            ),
             key=lambda one: (NEAREST.get(word) != food[one].state, one),
         )
         if kin:

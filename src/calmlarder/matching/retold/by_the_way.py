@@ -1,8 +1,6 @@
 """What is corrected, sized or told by the way in a line, put as it is read: `2 lemons.. no 1`, `(im veggie)`."""
 
-from calmlarder.matching.dates.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.owners.given_names import GIVEN_NAMES
 
 _FREE = r"(?:lactose|dairy|gluten|wheat|egg|nut|fodmap)"
 _DIET = (
@@ -11,23 +9,7 @@ _DIET = (
 )
 _SIZE = r"(?:really |very |quite |one |an? )*(?:big|large|huge|massive|enormous|giant)"
 _RIGHTED = r"(?:no(?:,? wait| actually| make that)?|wait(?:,? no)?|actually|sorry|make that|scratch that|i mean)"
-_MASHED = (
-    "neeps", "swede", "turnip", "turnips", "carrot", "carrots", "parsnip", "parsnips", "potato", "potatoes", "spuds",
-    "tatties", "cauliflower", "celeriac", "avocado", "banana", "bananas", "peas", "yam", "pumpkin", "squash", "beans",
-    "aubergine", "chickpeas", "eggs", "egg",
-)  # fmt: skip
-_OF_MILK = r"cheese|cheddar|slices|milk|cream|yog\w*|butter|spread|ice cream|custard|chocolate|mozzarella|feta"
-_IN_FLAVOURS = r"yog(?:h)?urt|yog|jell[yo]|mousse|smoothie|milkshake|fromage frais|juice|jam|ice lolly"
-_RUBBED_IN = r"salt|(?:black )?pepper|haldi|turmeric|lemon(?: juice)?|oil|cumin|paprika|herbs?|ginger|vinegar|chilli"
-_PUT_ON = r"(?:already |all |is |are |was )*(?:put(?: on)?|rubbed(?: in| on)?|added|applied|smeared(?: on)?|mixed in)"
-_GREW_ON = (
-    r"windowsill|window sill|allotment|allottment|garden|plot|polytunnel|greenhouse|farm|pier|boat|harbour|quay|market"
-    r"|stall|van|tree|vine|bush|bees|hedge|shed|balcony|patio|neighbours?|next door|nextdoor"
-)
 _PLAINLY = (
-    (LatePattern(r"\bweds\b"), "wed"),
-    (LatePattern(r"\bbutteries\b"), "rowies"),  # flaky rolls, and nothing that is buttery
-    (LatePattern(r"(?<=\d)(?: ?-?odd)(?=\s*(?:$|[,;)]))"), ""),
     # `2 lemons.. no 1`: the last number counts.
     (
         LatePattern(
@@ -54,7 +36,7 @@ _PLAINLY = (
         " ",
     ),
     (LatePattern(r"\bthings? of (?=garlic\b)"), "bulb of "),
-    # `bag o salad`, and what is mashed where nothing says what.
+    # `bag o salad`
     (
         LatePattern(
             r"\b(bags?|box|cans?|tubs?|jars?|bowls?|pots?|packs?|tins?|bits?|bunch|head|cups?|plate|loaf) o'? "
@@ -62,55 +44,6 @@ _PLAINLY = (
         ),
         r"\1 of ",
     ),
-    (
-        LatePattern("".join(rf"(?<!\b{root} )" for root in _MASHED) + r"\bmashed(?= (?:w|with|and|n)\b|\s*$|, )"),
-        "mashed potato",
-    ),
-    (LatePattern(rf"\b({'|'.join(_MASHED)}),? (?:all )?mashed(?: up)?(?=\s*(?:$|[,;(]))"), r"mashed \1"),
-    (LatePattern(r"\bchatn(?:i|ey)\b"), "chutney"),
-    # `(me sisters)`: as people say it in the north of England.
-    (
-        LatePattern(
-            r"\bme (?=(?:mum|mam|dad|nan|sister|brother|mate|gran|aunt(?:ie|y)|wife|husband|bro|sis|son|daughter)s?\b)"
-        ),
-        "my ",
-    ),
-    # So many of each flavour: `yoghurts: 3 strawberry 1 pear`.
-    (
-        LatePattern(
-            rf"^({_IN_FLAVOURS})s?[ :,(-]+(?:x ?)?(\d{{1,2}}) ?x? ([a-z]+(?: [a-z]+)?)(?: ?[,&+] ?| and | n | )"
-            rf"(\d{{1,2}}) ?x? "
-            r"([a-z]+(?: [a-z]+)?)\)?$"
-        ),
-        r"\2 \3 \1s, \4 \5 \1s",
-    ),
-    # What it is filled with stands behind how much there is of it: `quiche 1/3 broccoli + stilton`.
-    (
-        LatePattern(
-            r"^((?:half |the |a |some |leftover )*)(quiche|tart|flan|omelette|frittata)s?,? "
-            r"(\d/\d|half|quarter|third|\d slices?)?"
-            r"[ ,(-]+([a-z]+(?: cheese)?) ?(?:\+|&|and|n) ?([a-z]+(?: cheese)?)\b\)?(?=\s*(?:$|,))"
-        ),
-        r"\1\3 \4 and \5 \2",
-    ),
-    # Its seeds and roots are on it still.
-    (
-        LatePattern(
-            r"(\b(?:pumpkin|squash|butternut|melon|papaya|pawpaw|pomegranate)\b[^,;]*?) (?:with|w/?) "
-            r"(?:the |its )?seeds\b"
-        ),
-        r"\1",
-    ),
-    (LatePattern(r",? \b(?:with|w/?) (?:the |its |their )?roots?\b(?! (?:veg|ginger|beer))"), ""),
-    # In British shops what is free from is baked without gluten, or made without milk.
-    (LatePattern(rf"\bfree[ -]from (?=(?:[a-z]+ )?(?:{_OF_MILK})\b)"), "dairy free "),
-    (
-        LatePattern(
-            r"\bfree[ -]from (?=(?:[a-z]+ )*[a-z]+)(?!(?:the|a|my|gluten|wheat|dairy|milk|lactose|egg|nut|sugar)\b)"
-        ),
-        "gluten free ",
-    ),
-    (LatePattern(r"\bfree[ -]from (?=(?:gluten|wheat|dairy|milk|lactose|egg|nut|sugar)\b)"), "without "),
     # Nothing of it is in the thing, and it is no amount: `0 cal syrup`.
     (LatePattern(r"\b(?:0|zero)[ -]?(?:carbs?|sodium)\b,? ?"), " "),
     (LatePattern(r"\b(?:0|zero)[ -]?(?:cal(?:orie)?s?|sugars?)\b"), "sugar free"),
@@ -179,46 +112,6 @@ _PLAINLY = (
     ),
     (LatePattern(r"[,;(]? ?\b(?:made )?(?:from|with) whole (?:soya? ?)?beans\b(?=.*$)"), ""),
     (LatePattern(r"\b(?:from|since|at|over) (?:the |last )?week ?end\b"), "from saturday"),
-    (LatePattern(r"\bw\. ?(?=[a-z]{3})"), "with "),
-    # Where it came from, and nothing gone off: `honey off own bees`, `tomatoes off windowsill`.
-    (
-        LatePattern(
-            rf"(?<=[a-z\d)]) off (?:(?:own|our own|an? [a-z]+|one of [a-z]+|this [a-z]+|that [a-z]+) ?(?:[a-z]+)?"
-            rf"|(?:{_GREW_ON})|(?:{'|'.join(sorted(GIVEN_NAMES, key=len, reverse=True))}))"
-            r"(?=\s*(?:$|[,;.()]| this | last | on | yest| mon| tue| wed| thu| fri| sat| sun))",
-            needs=(" off ",),
-        ),
-        "",
-    ),
-    (
-        LatePattern(rf"\(?\b({DAY})(?:'s)? (?:(?:farmers'? )?(?:mkts?|markets?)|car ?boot|boot sale)\b\)?"),
-        r"bought \1",
-    ),
-    # The first of a crop is no day.
-    (
-        LatePattern(
-            r"[,;(-]* ?\b(?:the )?(?:1st|first|last) of (?:the |this |our )?(?:winter|season|year|summer|spring|autumn"
-            r"|fall"
-            r"|crop|harvest|batch|new ones|garden)\b[!)]*"
-        ),
-        "",
-    ),
-    # What stands with it already is on it: `fish 5 pc, turmeric + salt already put`.
-    (
-        LatePattern(rf"[,;(-]+ ?(?:{_RUBBED_IN})(?: ?(?:\+|&|and|n|,) ?(?:{_RUBBED_IN}))* {_PUT_ON}\)?(?=\s*$)"),
-        "",
-    ),
-    (
-        LatePattern(rf"[,;(-]+ ?((?:[a-z]+ ?(?:\+|&|and|n|,) ?)*[a-z]+) {_PUT_ON}\)?(?=\s*$)"),
-        r" with \1",
-    ),
-    # Nobody knows which: `(soup? squash?)`.
-    (LatePattern(r"\(([a-z ]{3,})\? ?(?:or )?([a-z ]{3,})\?+\)"), r"(\1 or \2)"),
-    (
-        LatePattern(r"\b(tube\b,? )(?:squeezed|rolled|squashed)(?: up)? (?:flat|right up|to the end)\b"),
-        r"\1nearly empty",
-    ),
-    (LatePattern(r"\b(?:rdy|redy|reddy) (?=meals?\b)"), "ready "),
 )
 # Raw vegetables in sticks, of which no amount is told: what one has ready in a tub.
 _STICKS = LatePattern(

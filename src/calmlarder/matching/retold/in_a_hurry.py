@@ -14,6 +14,7 @@ _OF_WHAT = r"(?:steel|metal|plastic|glass|pyrex|ceramic|enamel|foil|lidded|littl
 _VESSEL_OF = LatePattern(
     rf"\bin (?:an? |the |my |our )?(?:{_OF_WHAT} )+(?=(?:bowl|box|tub|tray|dish|container|jar|pot)\b)"
 )
+_VESSEL_BEHIND = LatePattern(rf"(?<=[a-z\d])[,;(-]+ ?(?:{_OF_WHAT} )+(?:tin|dabba|container|box|lid)\)?(?=\s*$)")
 _IN_VESSEL = LatePattern(rf"\bin (?:an? |the |my |our )?(?:{_OF_WHAT} )*(?:flask|thermos|jug|tiffin|dabba){_END}")
 # So much as a tub that ice cream once came in, where another food is named.
 _ICE_CREAM_TUB = LatePattern(
@@ -65,7 +66,7 @@ def in_a_hurry(text: str, lexicon: Lexicon) -> str:
     """A plain line with such words put plainly; all others stay as they are."""
     if " in " in text:
         text = _IN_VESSEL.sub(" ", _VESSEL_OF.sub("in ", text))
-    text = _IN_BAGS_OF.sub(" ", text)
+    text = _VESSEL_BEHIND.sub("", _IN_BAGS_OF.sub(" ", text))
     if (asked := _ASK_FIRST.search(text)) and is_name(asked[1], lexicon):
         text = f"{text[: asked.start()]} ({asked[1]}'s){text[asked.end() :]}"
     if "ice" in text and (found := _ICE_CREAM_TUB.search(text)):

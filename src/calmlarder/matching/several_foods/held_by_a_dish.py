@@ -25,7 +25,9 @@ _VESSEL = (
     r"(?:roaster|pan|pot|dish|tray|tub|box|bowl|jar|container|casserole|plate|portion|bag|potful)s?"
 )
 _BESIDE = LatePattern(
-    r"(?P<dish>[a-z][a-z' -]*?|[^,;:&+]*?)(?: -+ |: ?|,? (?:with|w) |, (?=[^,]*(?:,[^,]*)* (?:in it|inside)$))"
+    r"(?P<dish>[a-z][a-z' -]*?|[^,;:&+]*?)(?: -+ |: ?|,? (?:with|w) |, (?=[^,]*(?:,[^,]*)* (?:in it|inside)$)"
+    r"|(?:(?<=stew)|(?<=soup)|(?<=curry)|(?<=casserole)|(?<=broth)|(?<=risotto)|(?<=tagine)|(?<=chowder)), "
+    r"(?=[a-z ]+ ?(?:\+|&|and|n) ?[a-z ]+(?:,|$)))"
     r"(?P<held>[a-z][a-z ,&+'-]*?)(?P<box>(?: (?:jar|tin|can|tub|pot|box|pack|packet|carton)s?)?(?: x ?\d+)?"
     rf"|, {_VESSEL})"
 )
