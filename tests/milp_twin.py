@@ -403,7 +403,24 @@ def _own(p: _Programme, problem: PatternProblem, used: list[int], weighed: list[
 
 def _from_the_sea(p: _Programme, problem: PatternProblem, pairs: list[tuple[Option, int]]) -> None:
     """Fish beside no other main thing, shellfish beside no red or minced meat, tinned fish beside none that is fresh,
-    no anchovies over smoked or salted fish."""
+    no anchovies over smoked or salted fish, nothing smoked through, salted or in crumbs beside fresh fish, and no bacon
+    beside crumbs."""
+    crumbs = {"fish-fingers", "fish-cakes"}
+    alone = {
+        "salmon-smoked",
+        "mackerel-smoked",
+        "mackerel-salted",
+        "salt-cod",
+        "salt-cod-soaked",
+        "fish-dried",
+    } | crumbs
+    for o, u in pairs:
+        for other, v in pairs if o.offered.food.id in alone else []:
+            food = other.offered.food
+            fresh = food.kind == "fish" and food.state == "raw" and food.id not in alone
+            cured = food.id in {"bacon", "chorizo", "ham", "prosciutto", "salami"}
+            if fresh or (cured and o.offered.food.id in crumbs):
+                p.at_most({u: 1, v: 1}, 1)
     smoked = {"haddock-smoked", "salmon-smoked", "mackerel-smoked", "herring-pickled"}
     salted = {u for o, u in pairs if o.offered.food.id in smoked | {"salt-cod", "salt-cod-soaked", "fish-dried"}}
     for u in salted:
@@ -494,11 +511,12 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
                 v for o, v in pairs if pattern.slots[o.slot].role == "base" and o.offered.food.kind in slot.only_with
             }
             p.at_most({u: 1} | dict.fromkeys(bases, -1.0), 0)
-        strewn = one.offered.food.kind == "cheese" and slot.role in {"topping", "protein"} and slot.method == "raw"
+        laid_on = slot.role == "protein" or (slot.role == "topping" and slot.method == "raw")
+        strewn = one.offered.food.kind == "cheese" and laid_on
         for other, v in pairs:
             main, food = pattern.slots[other.slot], other.offered.food
             hot = main.role == "protein" and main.method != "raw" and not food.state.startswith("canned")
-            if strewn and hot and food.kind in {"fish", "shellfish"}:  # no cold cheese on hot fish
+            if strewn and hot and food.kind in {"fish", "shellfish"}:  # no cheese on hot fish, nor with it
                 p.at_most({u: 1, v: 1}, 1)
             if pattern.slots[other.slot].role == "protein" and other.offered.food.kind in slot.not_with:
                 p.at_most({u: 1, v: 1}, 1)

@@ -132,6 +132,12 @@ def test_beans_that_need_a_night_are_not_for_tonight(cook: Cook) -> None:
     assert any("not for tonight" in excluded.why for excluded in composed.excluded)
 
 
+def test_beans_that_soak_are_to_be_boiled_by_tomorrow(cook: Cook) -> None:
+    """They sour in their water; ten minutes at a rolling boil for kidney beans (recalled)."""
+    composed = cook([*BASICS, "firm tofu 300g", "rajma soaked since morning", "carrots x3"])
+    assert any("today or tomorrow, boil it hard in fresh water for ten minutes" in one.why for one in composed.excluded)
+
+
 def test_a_pack_in_its_last_days_goes_whole_or_the_rest_is_spoken_of(cook: Cook) -> None:
     """190 g of cod are no more than what people eat; of 400 g, 210 at most are served, and the rest is cooked today.
 

@@ -8,6 +8,7 @@ from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.eats import Eats
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules.differs import Differs
+from calmlarder.compose.weights import SAME_PLATE
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -59,3 +60,15 @@ def test_toast_beside_the_same_tofu_is_no_other_dinner(
     (problem,) = pattern_problems(fridge, wanting(people=1), [Pattern.model_validate(dish)], tables)
     assert not Tiny(problem).holds(EARLIER, {"tofu-firm": 80, "carrot": 80, "bread-gluten-free": 35})
     assert Tiny(problem).holds(EARLIER, {"tofu-firm": 80, "carrot": 80, "rice-noodles-dry": 60})
+
+
+def test_other_vegetables_alone_cost(pan: Callable[..., Tiny]) -> None:
+    """Another plate is wanted: of the same tofu and rice with kale only where there is nothing else. Ours.
+
+    firm tofu 280g
+    tempeh 200g
+    cooked rice 400g, made today
+    kale 200g
+    """
+    assert pan().gives(EARLIER, {"tofu-firm": 80, "rice-white-cooked": 160, "kale": 80}) == -SAME_PLATE
+    assert pan().gives(EARLIER, {"tempeh": 80, "rice-white-cooked": 160, "kale": 80}) == 0

@@ -79,6 +79,32 @@ def test_tinned_fish_shares_no_plate_with_prawns_nor_anchovies_with_smoked_fish(
     assert pan.holds(NoSaltOnSalt(), {"fish-white": 150, "anchovies": 10})
 
 
+def test_smoked_mackerel_and_fish_fingers_are_a_main_thing_by_themselves(
+    fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]
+) -> None:
+    """No second fish beside what is smoked through or salted, no bacon beside crumbs; recalled cookery.
+
+    smoked haddock 300g
+    smoked mackerel 160g
+    hake 300g
+    fish fingers 300g
+    bacon 100g
+    """
+    dish = PAN.model_dump()
+    dish["slots"] |= {"protein": slot("protein", ["fish", "meat"], "roast", [1, 2], [0.2, 1.0, 2.0])}
+    dish |= {
+        "oven_c": 200,
+        "steps": ["apart: {base}.", "oven: Roast {protein,vegetable}.", "oven: Add {spice}.", *dish["steps"][4:]],
+    }
+    (problem,) = pattern_problems(fridge, wanting(people=1), [Pattern.model_validate(dish)], tables)
+    pan = Tiny(problem)
+    assert not pan.holds(NoSaltOnSalt(), {"fish-white": 150, "mackerel-smoked": 80})
+    assert not pan.holds(NoSaltOnSalt(), {"fish-fingers": 90, "bacon": 50})
+    assert not pan.holds(NoSaltOnSalt(), {"fish-fingers": 90, "fish-white": 150})
+    assert pan.holds(NoSaltOnSalt(), {"fish-white": 150, "haddock-smoked": 150})  # of a pie
+    assert pan.holds(NoSaltOnSalt(), {"fish-white": 150, "bacon": 50})
+
+
 def test_red_or_minced_meat_shares_no_pot_with_prawns(
     fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]
 ) -> None:

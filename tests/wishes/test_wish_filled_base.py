@@ -51,5 +51,8 @@ def test_tortillas_fill_and_wheat_does_not_where_it_is_limited(
     assert not has_base("3 corn tortillas")
     assert not has_base("8 wheat tortillas")
     assert has_base("gnocchi 500g")
+    assert not has_base("dry wheat pasta 500g")  # half a plateful fits
+    assert not has_base("sweet potatoes 1kg")
+    assert has_base("potatoes 280g")  # of a portion of 200 g most for each
     assert has_base("cooked white rice 400g")
     assert not has_base("cooked white rice 200g")

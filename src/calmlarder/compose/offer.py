@@ -25,6 +25,11 @@ _MOST_OF_A_PORTION = 1.4  # a piece that is larger is cut: ours
 _NOT_VEGETARIAN = frozenset({"fish", "crustaceans", "molluscs"})
 _CUT_WITH_WHEAT = "asafoetida"
 _WHEAT = re.compile(r"\b(?:wheat|atta|maida)\b(?![ -]*free)", re.IGNORECASE)
+_SOAKS = re.compile(r"\b(?:soak|steep)\w*|\bin (?:cold |fresh )?water\b", re.IGNORECASE)
+_BOIL_BY_TOMORROW = (
+    "soaked, for another day: drain it today or tomorrow, boil it hard in fresh water for ten minutes, then simmer "
+    "until soft, an hour or so; boiled, it keeps two days in the fridge, or freezes in spoonfuls"
+)
 BEYOND = ""  # in place of a lot's id: many of them
 
 
@@ -163,8 +168,15 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
     if thaws_overnight(lot, food) and not wanted.thaw_ahead:
         return "frozen and thick: let it thaw in the fridge overnight, and cook it tomorrow"
     if not food.minutes:
-        return f"not for tonight: {food.note or 'it needs long soaking or cooking'}"
+        return _not_tonight(lot, food)
     return None
+
+
+def _not_tonight(lot: Lot, food: Food) -> str:
+    """What takes too long for a dinner; what soaks already is boiled all the same, before it sours (recalled)."""
+    if food.kind == "pulse" and _SOAKS.search(lot.line):
+        return _BOIL_BY_TOMORROW
+    return f"not for tonight: {food.note or 'it needs long soaking or cooking'}"
 
 
 def _how_much_unknown(food: Food, lot: Lot) -> str:

@@ -12,6 +12,7 @@ from calmlarder.compose.most_of import MOST_OF_KIND, most_of_fierce, most_portio
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.unfit_for_slot import NIBBLED, is_unfit
+from calmlarder.intake.plate import Item, limits_on, rows_under
 from calmlarder.intake.profile import Profile
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.freezing import thaw_minutes, thaws
@@ -39,9 +40,11 @@ _PLAIN_SOY = frozenset({"soy-sauce", "tamari"})
 CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
 _MAIZE_WRAPS = "tortilla-corn"
 _BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain", "wrap"})
-_LEAST_WRAPS = 0.65  # two small tortillas each: the same
+_LEAST_AT_HAND = 0.65  # of a portion each, two small tortillas: the same
 # Of rice or potatoes less than a dish asks for makes a dinner still, where there is no more. Common practice.
 _LEAST_BASE = 0.5
+# A base of which the limits let through less of a portion (wheat pasta, sweet potatoes) fills no plate. Ours.
+_LEAST_BASE_FITS = 0.55
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
@@ -191,14 +194,15 @@ def _bottle(food: Food) -> str:
 
 
 def _is_base(thing: Offered, wanted: DinnerRequest) -> bool:
-    """Potatoes, rice, noodles, pasta, a grain or tortillas, enough for everybody, and no wheat where it is limited."""
+    """Potatoes, rice, noodles, pasta, a grain or tortillas: enough for everybody, and a plateful fits the limits."""
     food = thing.food
     if food.kind not in _BASES or "base" not in food.roles or food.id in NIBBLED:
         return False
-    if food.kind == "wrap" and food.gluten == "yes" and wanted.profile.limits_foods:
+    if thing.lot.grams < _LEAST_AT_HAND * float(food.portion_g) * wanted.people:
         return False
-    least = _LEAST_WRAPS if food.kind == "wrap" else 1.0
-    return thing.lot.grams >= least * float(food.portion_g) * wanted.people
+    share = _LEAST_AT_HAND if food.kind == "wrap" else _LEAST_BASE_FITS
+    plateful = Item(food.id, thing.brings, round(share * float(food.portion_g)), True, wanted.tolerance)
+    return all(row.holds() for row in rows_under([*limits_on([plateful], wanted.limits)], [plateful]))
 
 
 def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
@@ -276,7 +280,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         return None
     # A dish in its box is a main thing, too: what it was cooked from goes with it.
     main = food.kind == "boxed" or (slot.role == "protein" and food.id not in CURED)
-    pressing = _pressing(lot)
+    pressing = _pressing(lot, food)
     perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
     points = weights.rescue_points(pressing, perishable and not food.is_staple)
     points = _main_points(thing, pressing, points) if main else points
@@ -314,10 +318,11 @@ def _least_share(slot: Slot, food: Food) -> float:
 def _main_points(thing: Offered, pressing: int | None, points: int) -> int:
     """Raw fish and meat on their last day have no second dinner, and with a day or two little time for one.
 
-    They go before what has more days, or only an estimate of them.
+    They go before what has more days, or only an estimate of them; of shellfish nobody waits for a label.
     """
     food, lot = thing.food, thing.lot
-    raw = food.kind in _RAW_FLESH and food.state == "raw" and lot.place == "fridge" and not lot.days_estimated
+    sure = not lot.days_estimated or food.kind == "shellfish"
+    raw = food.kind in _RAW_FLESH and food.state == "raw" and lot.place == "fridge" and sure
     points = weights.main_rescue_points(pressing, points)
     if not raw or pressing is None or not 0 <= pressing <= _LAST_DAYS:
         return points
@@ -353,7 +358,9 @@ def _portion_units(food: Food, unit: int, people: int) -> int:
     return min(units, PORTION * people) if _by_the_gram(food) else units
 
 
-def _pressing(lot: Lot) -> int | None:
-    """Days that press: of an estimate only the last few."""
+def _pressing(lot: Lot, food: Food) -> int | None:
+    """Days that press: of an estimate only the last few. A block that is begun goes before one that is whole."""
     days = lot.days_left
+    if days is None and lot.opened and food.kind in PACK_KINDS and lot.place == "fridge":
+        return _ESTIMATE_PRESSES_DAYS
     return None if lot.days_estimated and days is not None and days > _ESTIMATE_PRESSES_DAYS else days

@@ -93,6 +93,9 @@ DECLINED_DISH = 400
 LIKE_FAMILY = 20
 LIKE_DISH = 20
 LIKE_MAIN = 30
+# A further dinner of the same protein and base with other vegetables alone: above what a main thing on its last day is
+# worth, so that it comes where there is nothing else.
+SAME_PLATE = 250
 # What has to give where no dinner meets the limits. Dear beside any wish, so that a dinner gives little.
 # Common practice, no source.
 PROTEIN_SHORT = 60  # for each gram under the floor, of everybody's together
@@ -114,8 +117,8 @@ LAST_RAW, RAW_SOON = 2, 1.4  # once more for raw fish and meat whose label ends 
 
 
 def main_rescue_points(days_left: int | None, points: int) -> int:
-    """Points for one portion of a protein food; days are counted from today."""
-    return points * MAIN_RESCUE if days_left is not None and days_left <= MAIN_RESCUE_DAYS else points
+    """Points for one portion of a protein food; days are counted from today. What is past its best waits for none."""
+    return points * MAIN_RESCUE if days_left is not None and 0 <= days_left <= MAIN_RESCUE_DAYS else points
 
 
 def rescue_points(days_left: int | None, perishable: bool) -> int:

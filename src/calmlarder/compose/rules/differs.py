@@ -5,6 +5,7 @@ from typing import Any
 
 from calmlarder.compose.eats import Eats, base_thing, protein_thing, role_of
 from calmlarder.compose.variables import DishVariables
+from calmlarder.compose.weights import POINT, SAME_PLATE
 
 _BESIDE = frozenset({"bread", "crisp"})  # places of recipes/shared/slots.toml
 
@@ -13,7 +14,8 @@ class Differs:
     """From each earlier dinner: another main protein, or another base, or half of its vegetables by weight are new.
 
     Another means that there is one, and the main one of the earlier dinner is not in this one: the same salmon without
-    its potatoes is no other dinner, nor is it with toast beside it.
+    its potatoes is no other dinner, nor is it with toast beside it. New vegetables alone cost: who did not want the
+    first dinner wants another plate.
     """
 
     def __init__(self, earlier: Sequence[Eats]) -> None:
@@ -24,6 +26,9 @@ class Differs:
         for eats in self._earlier:
             ways = [draft.model.new_bool_var("") for _ in range(3)]
             draft.model.add(sum(ways) >= draft.active)
+            same_plate = draft.model.new_bool_var("")
+            draft.model.add(same_plate + ways[0] + ways[1] >= draft.active)
+            draft.given.append((-SAME_PLATE * POINT, same_plate))
             same = [n for n in _of(draft, "protein") if _protein(draft, n) == eats.protein]
             self._without(draft, same, "protein", ways[0])
             self._without(draft, [n for n in _of(draft, "base") if _base(draft, n) == eats.base], "base", ways[1])

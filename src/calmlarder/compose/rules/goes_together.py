@@ -20,6 +20,12 @@ _SALTED_FISH = frozenset({
     "herring-pickled",
 })  # fmt: skip
 _SALTY_FISH = frozenset({"anchovies"})
+# In a pot or a pie smoked haddock lies beside other fish; what is smoked or salted through, and what comes in crumbs,
+# is a main thing by itself. The same.
+_BY_ITSELF = frozenset({
+    "salmon-smoked", "mackerel-smoked", "mackerel-salted", "salt-cod", "salt-cod-soaked", "fish-dried",
+})  # fmt: skip
+_IN_CRUMBS = frozenset({"fish-fingers", "fish-cakes"})
 _MINCED = frozenset({"chicken-mince", "turkey-mince"})
 
 
@@ -100,17 +106,29 @@ class FishByItself:
 
 
 class NoSaltOnSalt:
-    """Fish that is smoked or salted takes no anchovies on top."""
+    """Fish that is smoked or salted takes no anchovies on top, and shares no plate with fresh fish; nor do crumbs.
+
+    Beside fish in crumbs nothing cured is fried either.
+    """
 
     def post(self, draft: DishVariables) -> None:
         """Either the one or the other."""
-        foods = [(number, option.offered.food.id) for number, option in enumerate(draft.problem.options)]
-        salted = [number for number, food in foods if food in _SALTED_FISH]
-        _apart(draft, salted, [number for number, food in foods if food in _SALTY_FISH])
+        foods = [(number, option.offered.food) for number, option in enumerate(draft.problem.options)]
+        salted = [number for number, food in foods if food.id in _SALTED_FISH]
+        _apart(draft, salted, [number for number, food in foods if food.id in _SALTY_FISH])
+        if draft.problem.wanted.sitting not in SEASONED_SITTINGS:
+            return
+        alone = [number for number, food in foods if food.id in _BY_ITSELF | _IN_CRUMBS]
+        fresh = [number for number, food in foods if food.kind == "fish" and food.state == "raw"]
+        _apart(draft, alone, [number for number in fresh if number not in alone])
+        crumbs = [number for number, food in foods if food.id in _IN_CRUMBS]
+        _apart(draft, crumbs, [number for number, food in foods if food.id in CURED])
 
 
 class NotBeside:
-    """What a slot does not go with, none over cheese; and in no dish is cold cheese laid on hot fish."""
+    """What a slot does not go with, none over cheese; and in no dish does cheese lie on hot fish, or is one main thing
+    with it.
+    """
 
     def post(self, draft: DishVariables) -> None:
         """Either what fills the slot or a protein of such a kind."""
@@ -122,8 +140,9 @@ class NotBeside:
         strewn = [
             number
             for number, option in enumerate(problem.options)
-            if slots[option.slot].role in {"topping", "protein"} and slots[option.slot].method == "raw"
             if option.offered.food.kind == "cheese"
+            if slots[option.slot].role == "protein"
+            or (slots[option.slot].role == "topping" and slots[option.slot].method == "raw")
         ]
         _apart(draft, strewn, self._main_of(problem, _WITHOUT_CHEESE))
 

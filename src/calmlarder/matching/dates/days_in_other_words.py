@@ -159,8 +159,8 @@ _PLAINLY = (
     # Tofu and fresh cheese lie in water once their pack is open.
     (
         LatePattern(
-            r"\b(tofu|bean ?curd|mozzarella|feta)\b([a-z ,]*?) in ?(?:a )?(?:(?:fresh|salted|cold|bowl of|tub of) )*"
-            r"(?:water|brine) (?:since|from)\b"
+            r"\b(tofu|bean ?curd|dubu|doufu|tauhu|tahu|tokwa|mozzarella|feta)\b([a-z ,]*?) in ?(?:a )?"
+            r"(?:(?:fresh|salted|cold|bowl of|tub of) )*(?:water|brine) (?:since|from)\b"
         ),
         r"\1\2 opened",
     ),
