@@ -49,7 +49,8 @@ def test_which_foods(line: str, foods: list[str], reader: LarderReader) -> None:
         ("milk ends 13th", "use-by", date(2026, 3, 13)),
         ("salmon taken out last night", "opened", date(2026, 3, 10)), ("chicken 12-3", "use-by", date(2026, 3, 12)),
         ("tofu in water since tues", "opened", date(2026, 3, 10)),
-        ("dubu half, in water since tues", "opened", date(2026, 3, 10)), ("mleko do 15.03", "use-by", date(2026, 3, 15)),
+        ("dubu half, in water since tues", "opened", date(2026, 3, 10)),
+        ("mleko do 15.03", "use-by", date(2026, 3, 15)),
         ("salad bag, last day tmr", "use-by", date(2026, 3, 12)),
     ],
 )  # fmt: skip
