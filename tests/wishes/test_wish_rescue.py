@@ -73,3 +73,12 @@ def test_shellfish_wait_for_no_label(fridge: list[Lot], tables: Tables, wanting:
     (problem,) = pattern_problems(fridge, wanting(people=1), [Pattern.model_validate(dish)], tables)
     points = {option.offered.food.id: option.points for option in problem.options}
     assert points["prawns"] > points["cod"] > 0
+
+
+def test_what_is_meant_for_tonight_presses(pan: Callable[..., Tiny]) -> None:
+    """Somebody took it out to cook it; recalled cookery.
+
+    firm tofu 280g, for tonight
+    tempeh 200g
+    """
+    assert pan().points(Rescue(), {"tofu-firm": 80}) > pan().points(Rescue(), {"tempeh": 80}) + 50

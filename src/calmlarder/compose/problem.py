@@ -17,6 +17,7 @@ from calmlarder.intake.profile import Profile
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.freezing import thaw_minutes, thaws
 from calmlarder.larder.lot import Lot
+from calmlarder.matching.owners.owner_signs import FOR_TONIGHT
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES, Role
@@ -46,6 +47,7 @@ _LEAST_BASE = 0.5
 # A base of which the limits let through less of a portion (wheat pasta, sweet potatoes) fills no plate. Ours.
 _LEAST_BASE_FITS = 0.55
 _ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
+_TONIGHT_PRESSES_DAYS = 1  # of what somebody means to cook tonight: the same
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
 PORTION = 10_000  # one portion in the model's units
@@ -359,8 +361,13 @@ def _portion_units(food: Food, unit: int, people: int) -> int:
 
 
 def _pressing(lot: Lot, food: Food) -> int | None:
-    """Days that press: of an estimate only the last few. A block that is begun goes before one that is whole."""
+    """Days that press: of an estimate only the last few. A block that is begun goes before one that is whole.
+
+    What its line means for tonight presses as what has a day left.
+    """
     days = lot.days_left
+    if (days is None or days > _TONIGHT_PRESSES_DAYS) and FOR_TONIGHT.search(lot.line.lower()):
+        return _TONIGHT_PRESSES_DAYS
     if days is None and lot.opened and food.kind in PACK_KINDS and lot.place == "fridge":
         return _ESTIMATE_PRESSES_DAYS
     return None if lot.days_estimated and days is not None and days > _ESTIMATE_PRESSES_DAYS else days
