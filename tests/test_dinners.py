@@ -132,6 +132,17 @@ def test_beans_that_need_a_night_are_not_for_tonight(cook: Cook) -> None:
     assert any("not for tonight" in excluded.why for excluded in composed.excluded)
 
 
+def test_no_cheddar_on_a_mezze_plate_and_no_mint_sauce_on_jacket_potatoes(
+    patterns: tuple[Pattern, ...], tables: Tables
+) -> None:
+    """Each is another kitchen's, or another meat's; recalled cookery."""
+    places = {(pattern.id, name): slot for pattern in patterns for name, slot in pattern.slots.items()}
+    foods = tables.food_by_id
+    assert not places["mezze-plate", "cold"].takes(foods["red-leicester"])
+    assert places["mezze-plate", "cold"].takes(foods["feta"])
+    assert not places["baked-potato", "sauce"].takes(foods["mint-sauce"])
+
+
 def test_beans_that_soak_are_to_be_boiled_by_tomorrow(cook: Cook) -> None:
     """They sour in their water; ten minutes at a rolling boil for kidney beans (recalled)."""
     composed = cook([*BASICS, "firm tofu 300g", "rajma soaked since morning", "carrots x3"])

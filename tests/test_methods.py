@@ -39,9 +39,12 @@ def test_a_whole_fish_is_told_from_fillets(
     assert is_whole_fish(tables.food_by_id[lot.food], line) == whole
 
 
-def test_a_count_is_no_weight_and_no_date() -> None:
+def test_a_count_is_no_weight_no_date_and_none_of_packs() -> None:
     assert [count_in(line) for line in ("4 sardines", "sardines 500g", "sardines ub 12/3", "3 trout, 2 days old")] == [
         4, None, None, 3,
+    ]  # fmt: skip
+    assert [count_in(line) for line in ("chicken legs 1 carton", "2 packs of thighs", "3 legs in a bag")] == [
+        None, None, 3,
     ]  # fmt: skip
 
 

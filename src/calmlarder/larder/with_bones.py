@@ -46,7 +46,8 @@ _SAID_WHOLE = LatePattern(
     re.IGNORECASE,
 )
 _COUNT = LatePattern(
-    r"(?<![\d.,/:-])([1-9]|1[0-2])(?!\d|[.,/:]\d|%|\s?-|\s?(?:st|nd|rd|th|days?|kg|g|kilos?|lbs?|oz|ml|l)\b)"
+    r"(?<![\d.,/:-])([1-9]|1[0-2])(?!\d|[.,/:]\d|%|\s?-|\s?(?:st|nd|rd|th|days?|kg|g|kilos?|lbs?|oz|ml|l"
+    r"|cartons?|cases?|packs?|packets?|pkts?|pks?|bags?|box(?:es)?|trays?|tubs?)\b)"
 )
 # Days and weights beside a count: `2 bream 800g, ub 13/3`.
 _NO_COUNT = LatePattern(
