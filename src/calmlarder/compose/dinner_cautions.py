@@ -92,7 +92,7 @@ _STALE = re.compile(
     r"|rice cakes|crackers|crispbread|oatcakes)\b[^()]*\((?:[a-z]+ )*(?:stale|hard|past its best)\)$"
 )
 _TO_BE_USED = re.compile(r"\b(?:use|using|used|eat|eating|cook|cooking|finish|finishing|asap|urgent|priority)\b", re.I)
-_SOFT = re.compile(r"\((?:[a-z]+ )*(?:soft|drying out|dried out)\)$", re.I)
+_SOFT = re.compile(r"\((?:[a-z]+ )*soft\)$", re.I)
 _LIMP = re.compile(
     r"\((?:[a-z]+ )*(?:bendy|floppy|limp|wrinkly|wrinkled|drooping|droopy|rubbery|wilted|wilting|wilty)\)$", re.I
 )

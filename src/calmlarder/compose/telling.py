@@ -39,7 +39,7 @@ from calmlarder.kitchen.piece import oil_taken
 from calmlarder.kitchen.sauces import mixed
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
-from calmlarder.kitchen.toasting import toasted
+from calmlarder.kitchen.toasting import rinsed_hot, toasted
 from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS
 from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
@@ -122,25 +122,15 @@ def _unknown(plan: Plan, figure: Literal["protein_g", "energy_kcal"], tables: Ta
 
 def _filling(use: PlateUse, option: Option, pattern: Pattern, tables: Tables, food: Food) -> Filling:
     slot, lot = pattern.slots[use.slot], option.offered.lot
+    told = Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot), lot.place == "freezer", option.before)
+    prep = made_ready(slot.prep_of(food), food, told, mashes(pattern, use.slot))
     return Filling(
         slot=use.slot,
         food=food,
         grams=use.grams,
         how=use.how,
         household=use.household,
-        prep=toasted(
-            made_ready(
-                slot.prep_of(food),
-                food,
-                Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot), lot.place == "freezer", option.before),
-                mashes(pattern, use.slot),
-            ),
-            food,
-            use.slot,
-            lot.line,
-            use.grams,
-            pattern,
-        ),
+        prep=rinsed_hot(toasted(prep, food, use.slot, lot.line, use.grams, pattern), food, use.slot, pattern),
         minutes=slot.minutes_for(food),
         done=sign_of(tables.done_sign(food), food, lot.line),
         whole=use.whole,

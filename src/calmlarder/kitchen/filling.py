@@ -15,7 +15,7 @@ _STATE_WORDS = re.compile(
     r"^(?:cooked|boiled|dry|canned|fresh|frozen|dried|ground|fried|firm|plain|raw|steamed|roast|baked|microwaved) "
 )
 _SOLD_AS = {
-    "grated": r"\b(?:grated|shredded|crumbled?|curds?|cubes?|sticks?|en grains)\b",
+    "grated": r"\b(?:grated|shredded|crumbled?|curds?|cubes?|en grains)\b",
     "sliced": r"\b(?:sliced|slices?|heels?)\b",
     "cubed": r"\b(?:cubed|diced|cubes|chunks)\b",
 }

@@ -20,6 +20,9 @@ _HEATED_AND_SEASONED = re.compile(r"^(Heat \{fat\} in [^;]+); season \{protein\}
 _RETURN = re.compile(r"^Return \{protein\} to the pan\b")
 _RETURN_AND = re.compile(r"^Return \{protein\}(?:,? and| to the (?:pan|pot),(?: and)?(?! heat through)) (\w)")
 LEFT_THERE = re.compile(r"\bin (?:what is left in the|the same) pan\b")
+_BROWNED_IN_A_POT = re.compile(r"^Brown \{protein\} in \{fat\} in (a (?:wide )?pot), and lift out\.$")
+_BACK_INTO_THE_POT = re.compile(r"^Return \{protein\} to the pot(?:\[, stir in (\{[a-z,]+\})\])?, and heat through\.$")
+_INTO_THE_POT = re.compile(r"^Add \{(vegetable[a-z,]*)\} to the pot\b")
 _SEAFOOD = frozenset({"fish", "shellfish"})
 _FRIED_IN_A_POT = re.compile(r"^Add \{protein\} to the pot, and fry until browned\.$")
 _HOT_AGAIN = 2  # minutes under the lid: common practice, no source
@@ -52,6 +55,29 @@ def last_in(pattern: Pattern, fillings: Sequence[Filling], told: Sequence[int]) 
     for number in range(at + 1, after[-1] + 1):
         steps[number] = steps[number].with_words(LEFT_THERE.sub("in the pan", steps[number].words))
     steps[at : at + 1] = [Step(place="pan", minutes=None, words=before)] if before else []
+    return pattern.with_steps(steps)
+
+
+def cooked_into_the_pot(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """The pattern with pulses out of a tin, or what was cooked before, among the vegetables of its pot for their last.
+
+    Browned, lifted out and put back they would only dry, and take a cook's minutes.
+    """
+    main = [one for one in fillings if one.slot == "protein"]
+    at = next((n for n, step in enumerate(pattern.steps) if _BROWNED_IN_A_POT.match(step.words)), None)
+    back = next((n for n, step in enumerate(pattern.steps) if _BACK_INTO_THE_POT.match(step.words)), None)
+    cooked = bool(main) and all(one.food.kind in _KINDS and one.food.state in _COOKED for one in main)
+    if at is None or back is None or not cooked:
+        return pattern
+    there = next((n for n in range(at + 1, back) if _INTO_THE_POT.match(pattern.steps[n].words)), None)
+    if there is None or not pattern.steps[there].happens({one.slot for one in fillings}):
+        return pattern
+    steps = list(pattern.steps)
+    steps[at] = steps[at].with_words(_BROWNED_IN_A_POT.sub(r"Warm {fat} in \1.", steps[at].words))
+    steps[there] = steps[there].with_words(_INTO_THE_POT.sub(r"Add {\1,protein} to the pot", steps[there].words))
+    stirred = _BACK_INTO_THE_POT.match(pattern.steps[back].words)
+    rest = stirred[1] if stirred is not None else None
+    steps[back : back + 1] = [steps[back].with_words(f"Stir in {rest}, and heat through.")] if rest else []
     return pattern.with_steps(steps)
 
 

@@ -6,7 +6,14 @@ from collections.abc import Sequence
 from calmlarder.kitchen.empty_vessel import fat_with_the_liquid, nothing_pushed
 from calmlarder.kitchen.filling import IN_DICE, Filling
 from calmlarder.kitchen.finer import has_two_sides
-from calmlarder.kitchen.last_in import LEFT_THERE, last_in, not_returned, seafood_lifted, without_main
+from calmlarder.kitchen.last_in import (
+    LEFT_THERE,
+    cooked_into_the_pot,
+    last_in,
+    not_returned,
+    seafood_lifted,
+    without_main,
+)
 from calmlarder.kitchen.late import falls_away, is_wet, lasts
 from calmlarder.kitchen.two_pans import IN_ONE_PIECE
 from calmlarder.patterns.pattern import SERVED_FROM, Pattern, Step
@@ -44,7 +51,7 @@ def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     """The pattern as it is cooked with these fillings."""
     pattern = _eggs_last(pattern, fillings)
     pattern = last_in(pattern, fillings, _on_the_pan(pattern, fillings))
-    pattern = seafood_lifted(pattern, fillings)
+    pattern = cooked_into_the_pot(seafood_lifted(pattern, fillings), fillings)
     pattern = _mince_stays(pattern, fillings)
     pattern = _fillet_last(pattern, fillings)
     pattern = _fish_lifted(pattern, fillings)

@@ -66,7 +66,9 @@ def tasted_before(dish: Dish) -> int:
     steps = dish.pattern.steps
     made = [number for number, step in enumerate(steps) if step.place not in SERVED_FROM]
     at = made[-1] + 1 if made and steps[made[-1]].place in _TASTED_IN else -1
-    while 0 < at < len(steps) and (steps[at].words.startswith("Stir") or is_folded(steps[at])):
+    while 0 < at < len(steps) and (
+        steps[at].words.startswith("Stir") or is_folded(steps[at]) or steps[at].place == "toaster"
+    ):
         at += 1
     return at
 
