@@ -7,6 +7,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
+from calmlarder.kitchen.finer import has_two_sides
 from calmlarder.patterns.pattern import Pattern, Step
 from calmlarder.tables.vocabulary import CANNED_STATES
 
@@ -23,6 +24,10 @@ LEFT_THERE = re.compile(r"\bin (?:what is left in the|the same) pan\b")
 _BROWNED_IN_A_POT = re.compile(r"^Brown \{protein\} in \{fat\} in (a (?:wide )?pot), and lift out\.$")
 _BACK_INTO_THE_POT = re.compile(r"^Return \{protein\} to the pot(?:\[, stir in (\{[a-z,]+\})\])?, and heat through\.$")
 _INTO_THE_POT = re.compile(r"^Add \{(vegetable[a-z,]*)\} to the pot\b")
+_BACK_INTO_WATER = re.compile(
+    r"^Return \{protein\} to the pan, stir in \{\w+\|a splash of water\}, and bubble for a minute\.$"
+)
+_SERVED_FROM_PAN = re.compile(r"^Serve what is in the pan\[ with (\{[a-z,]+\})\]\.$")
 _SEAFOOD = frozenset({"fish", "shellfish"})
 _FRIED_IN_A_POT = re.compile(r"^Add \{protein\} to the pot, and fry until browned\.$")
 _HOT_AGAIN = 2  # minutes under the lid: common practice, no source
@@ -100,6 +105,26 @@ def seafood_lifted(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     steps = list(pattern.steps)
     steps[at] = steps[at].with_words(f"{steps[at].words.removesuffix('.')}, and lift out.")
     steps.insert(after[-1] + 1, Step(place="pot", minutes=_HOT_AGAIN, words=_LAID_BACK))
+    return pattern.with_steps(steps)
+
+
+def kept_crisp(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """The pattern with a fillet, a steak or a chop laid on the rest, where it would go back into a splash of water."""
+    main = [one for one in fillings if one.slot == "protein"]
+    filled = {one.slot for one in fillings}
+    back = next((n for n, step in enumerate(pattern.steps) if _BACK_INTO_WATER.match(step.words)), None)
+    served = next((n for n, step in enumerate(pattern.steps) if _SERVED_FROM_PAN.match(step.words)), None)
+    if back is None or served is None or not main or "vegetable" not in filled or not all(map(has_two_sides, main)):
+        return pattern
+    if filled.intersection(pattern.steps[back].slots) - {"protein"} or any(one.food.state != "raw" for one in main):
+        return pattern
+    steps = list(pattern.steps)
+    steps[served] = steps[served].with_words(
+        _SERVED_FROM_PAN.sub(
+            r"Lay {protein} on {vegetable}, what is in the pan over all[; finish with \1].", steps[served].words
+        )
+    )
+    del steps[back]
     return pattern.with_steps(steps)
 
 

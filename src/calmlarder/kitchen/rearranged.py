@@ -9,6 +9,7 @@ from calmlarder.kitchen.finer import has_two_sides
 from calmlarder.kitchen.last_in import (
     LEFT_THERE,
     cooked_into_the_pot,
+    kept_crisp,
     last_in,
     not_returned,
     seafood_lifted,
@@ -50,6 +51,7 @@ _BACK_MINUTES = 2  # until what was lifted out is hot again: common practice, no
 def rearranged(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     """The pattern as it is cooked with these fillings."""
     pattern = _eggs_last(pattern, fillings)
+    pattern = kept_crisp(pattern, fillings)
     pattern = last_in(pattern, fillings, _on_the_pan(pattern, fillings))
     pattern = cooked_into_the_pot(seafood_lifted(pattern, fillings), fillings)
     pattern = _mince_stays(pattern, fillings)
