@@ -178,6 +178,24 @@ def test_how_a_mail_ends_is_no_step_and_a_question_no_title(below: str) -> None:
     assert (recipe.title, recipe.serves, len(recipe.ingredients)) == ("Shakshuka", 2, 3)
 
 
+@pytest.mark.parametrize(
+    ("head", "title", "first"),
+    [
+        ("Hi Tom, you asked about the cauliflower cheese. Do it for 4 like this.\n\na big cauliflower, in florets",
+         "Cauliflower cheese", "a big cauliflower, in florets"),
+        ("LENTIL RAGU      Card 14\n-------\nServes: 4\n\n250 g green lentils", "LENTIL RAGU", "250 g green lentils"),
+        ("Leek pie, serves 4\n\nFilling: 4 leeks, sliced; 60g butter\nTopping: 2 sheets puff pastry, 1 egg.",
+         "Leek pie, serves 4", "4 leeks, sliced"),
+    ],
+)  # fmt: skip
+def test_the_first_line_of_a_list_is_no_title_and_a_card_is(head: str, title: str, first: str) -> None:
+    """How people write by hand, recalled; what is lost of a list is not counted."""
+    recipe = read_recipe(
+        f"{head}\n50g butter\n50g flour\n600ml milk\n\nBoil it all for 20 minutes and drain it well.\n"
+    )
+    assert (recipe.title, recipe.serves, recipe.ingredients[0]) == (title, 4, first)
+
+
 def test_the_last_line_of_a_list_is_no_signature() -> None:
     recipe = read_recipe("From: Ann\nTo: Bo\nSubject: Soup\n\nServes 2\n\n500 g carrots\n1 leek\n1 l stock\nSalt")
     assert recipe.ingredients[-1] == "Salt"

@@ -190,6 +190,8 @@ def test_text_keeps_everything_else() -> None:
         # A meal is no piece, a field of a form has no words, and a sum counts in all: how cooks write, recalled.
         ("Omelette", "makes 4 for supper with salad", 4), ("Dal", "People: 4", 4), ("Dal", "Covers 6", 6),
         ("Chilli", "Feeds a crowd of six", 6), ("Dal", "It'll do 4", 4),
+        ("Pie", "Staff meal. Number: 10.", 10), ("Broth", "She says it does six but I doubt it", 6),
+        ("Soup", "Do it for 5 or 10 minutes", None), ("Soup", "Cook it for 20", None),
         ("Eggs", "For the two of us plus a guest (so: 3, with 2 eggs each).", 3),
         # 30 ml of a sauce and 60 ml of a dip each: cookbook/by_the_spoon.py, common practice, no source.
         ("Romesco sauce, roast pepper vinaigrette", "makes about 360 ml", 12), ("Carrot soup", "makes 600 ml", None),

@@ -322,3 +322,13 @@ def test_a_salad_of_what_is_roasted_for_it(adapt: Adapt) -> None:
     assert "leek greens" in told
     assert "banana" not in told
     assert "120 g beetroot" in told
+
+
+def test_a_head_of_garlic_in_a_dish_of_its_own_is_flavour(adapt: Adapt) -> None:
+    # The garlic of a hummus is no dish of garlic; a dal keeps its body in pumpkin: common practice, no source.
+    found = adapt("Hummus with roasted garlic", "400 g tin chickpeas, drained", "1 head of garlic", "3 tbsp tahini",
+                  serves=6, steps="1. Roast the garlic in foil for 40 minutes.\n2. Blend everything.")  # fmt: skip
+    assert "garlic-infused oil" in _lines(found)
+    dal = adapt("Dal", "250 g red lentils", "1 l water", "1 tsp turmeric", steps="1. Simmer all for 25 minutes.")
+    assert "400 g pumpkin" in _lines(dal)
+    assert not any("another dish" in one for one in dal["remarks"])

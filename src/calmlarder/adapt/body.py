@@ -12,6 +12,7 @@ from calmlarder.adapt.told import Told
 
 _GARLIC = "garlic"
 _LEAST_G = 5  # a serving, two cloves: below it seasons whatever the title says; ours
+_DISHES = ("hummus", "mash", "pizza", "lasagne", "risotto", "meatballs", "curry-", "stew-", "pasta-in")  # of their own
 _ONIONS = ("onion-", "shallot")  # how the ids of raw bulbs begin
 _LEAST_ONION_G = 40  # a serving, half an onion: below it seasons whatever the title says; ours
 _LEAST_PULSE_G = 25  # dry, a serving: less is something in a soup of other things; ours
@@ -40,7 +41,9 @@ def _is_of_garlic(grams: dict[str, Decimal], serves: int, told: Told) -> bool:
     if garlic < _LEAST_G * serves:
         return False
     named = [much for food, much in rest.items() if told.is_titled(food)]
-    return garlic > max(named if told.is_titled(_GARLIC) else rest.values(), default=Decimal(0))
+    is_a_dish = any(food not in grams and food.startswith(_DISHES) for food in told.titled)  # hummus with garlic
+    alone = told.is_titled(_GARLIC) and not is_a_dish
+    return garlic > max(named if alone else rest.values(), default=Decimal(0))
 
 
 def is_the_soup(line: Counted, serves: int, told: Told) -> bool:

@@ -79,6 +79,7 @@ _BINDS = frozenset({"flour", "starch", "egg"})
 _HOLDS_A_FILLING = frozenset({"pepper", "fruit-vegetable", "squash", "tomato", "potato"})  # torn mushrooms hold none
 _BODY = frozenset({"tomato-canned", "passata"})
 _LESS_OF = frozenset({"mushroom"})  # what cooks down: nobody counts them
+_PULSE = frozenset({"pulse"})  # boiled soft with the rest, where it was dry
 _MOST_MIXED = 5
 
 
@@ -299,7 +300,8 @@ def _swaps(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
         yield swap(line, weight, candidate, dish)
         alike = {line.food.kind, *(part.food.kind for part in candidate.parts)}
         filled = line.food.id in dish.told.stuffed and (len(alike) == 1 or line.food.kind == "mushroom")
-        if len(candidate.parts) == 1 and (alike <= _LESS_OF or filled):
+        boiled = alike <= _PULSE and line.food.state == "dry" and line.food.id not in dish.told.blended
+        if len(candidate.parts) == 1 and (alike <= _LESS_OF or boiled or filled):
             yield from smaller(line, weight, candidate, dish)
     whole = [one for one in fit if len(one.parts) == 1 and one.parts[0].food.id != line.food.id]
     plain = [one for one in whole if not is_strange(one.parts[0].food, line.food)] or whole

@@ -16,6 +16,7 @@ from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.names.words import words_of
 from calmlarder.patterns.load import shipped_patterns
 from calmlarder.patterns.pattern import Pattern
+from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 
 _MANY_NAMES = frozenset({"bread", "wrap", "pasta", "noodle"})
@@ -124,7 +125,11 @@ def another_dish(
     for change in adapted.changes:
         food = reads[change.place].food if change.place is not None else None
         half = prices.LEAST_OF_A_MAIN * float(sum(one.grams for one in change.to))
-        stays = {one.food for one in change.to if one.food == food or one.grams >= half}
+        stays = {
+            one.food
+            for one in change.to
+            if one.food == food or one.grams >= half or (food is not None and same_thing(one.food, food))
+        }
         replaced = food is not None and change.change in {"swap", "out"} and told.is_titled(food)
         if food is not None and replaced and not _stays(food, stays | left, told, tables):
             gone.append(tables.food_by_id[food].name)

@@ -19,7 +19,7 @@ _QUOTED = re.compile(r"\s*>.*|\s*on .{3,80}\bwrote\s?:?\s*|-+ ?(?:original|forwa
 _RULE = re.compile(r"\s*(?:[-=_*~–—]\s?){8,}\s*")
 _SIGNATURE = re.compile(r"--\s*")
 _ENDS_A_MAILING = re.compile(r"\b(?:unsubscribe|preferences|privacy|©|you (?:are|'re) receiving)\b|©", re.IGNORECASE)
-_NAME = r"[A-Z][\w'’.-]{0,20}"
+_NAME = r"(?:[A-Z][\w'’.-]{0,20}|mum|mom|dad|nan|gran|grandma|granny)"
 # `Una x`, `Love, Mum`, `Cheers, Bea`, `xx`, `— Tom`: with a name, or alone.
 _SIGNS_OFF = re.compile(
     rf"{_NAME}(?: (?:and|&|\+) {_NAME})?,? [xX]{{1,6}}|[xX]{{1,6}}|(?:—|--) ?{_NAME}(?: {_NAME})?"

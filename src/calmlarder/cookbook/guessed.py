@@ -242,6 +242,9 @@ def _is_group(blocks: Sequence[Block], place: int) -> bool:
         ):
             break
         under.append(block)
+    if not under and HEADING.fullmatch(plain(blocks[place].text).strip(" :")):  # `Dressing`, its lines only broken
+        rest = takewhile(lambda one: not one.level and len(one.text) <= _LONGEST_IN_A_RUN, blocks[place + 1 :])
+        under = [one for one in rest if one.text[-1:] not in ".!?"]
     like = sum(like_ingredient(one.text) for one in under)
     return like > 0 and (2 * like >= len(under) or bool(HEADING.fullmatch(plain(blocks[place].text).strip(" :"))))
 

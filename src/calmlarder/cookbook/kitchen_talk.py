@@ -55,6 +55,17 @@ _TALK: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...] 
         ),
         r"\2 \1",
     ),
+    # dotted out as on a menu: `1 onion ...... finely chopped`
+    (re.compile(r"\s*(?:\.\s?){3,}\s*(?=[a-z])"), ", "),
+    # by the sheet, the gram or dried it is the pasta, no dish from a tray
+    (
+        re.compile(
+            r"^(?!.*\b(?:leftover|ready|portions?|slices?|frozen|cooked)\b)(?P<much>\d[\d./ -]*(?:g|oz|pack(?:et)?)? ?)"
+            r"(?:sheets? )?(?:of )?(?P<sort>(?:(?:dried|dry|fresh|no-cook|oven-ready|egg|plain|white) )*)lasagn[ea]s?"
+            r"(?: pasta)?(?: sheets?)?(?=$|[,(])"
+        ),
+        r"\g<much>\g<sort>lasagne sheets",
+    ),
     (re.compile(r",? in (?:(?:thick|thin|fat|large|small) )?(?:wedges|chips)\b"), ""),
     # so much for each of them, however many they are
     (

@@ -44,6 +44,7 @@ _ROUND_IT = re.compile(
     r"|(?:subscribe|sign up|join)\b.{0,60}\b(?:newsletter|mailing list|e-?mails?|inbox)\b.*"
     r"|(?:get|want) .{0,40}\b(?:by e-?mail|in your inbox)\b.*"
     r"|(?:next|previous|related|see also|more like this)\s?:[^.]*|[^|.!]{1,60}(?:\|[^|.!]{1,60}){2,}"
+    r"|(?:allergens?|allergy (?:advice|information)|dietary(?: information)?)\s?:.*"
     # what becomes of the rest, and what else could be done
     r"|left[ -]?overs?(?: \w+){0,2}\s?[?:].*|any (?:left[ -]?overs?|that is left)\b.*"
     r"|(?:(?:recipe|serving) )?(?:swaps?|variations?)\s?:.*"

@@ -9,11 +9,13 @@ _COUNT = r"(\d{1,3}|" + "|".join(word for word in WHOLE_WORDS if word not in {"f
 _RANGE = r"(?:\s?(?:-|–|to|or)\s?\d{1,3})?"
 _ABOUT_SO_MANY = r"(?:about |around |up to |a (?:hungry )?(?:family|crowd|group|table|party) of )?"
 _PEOPLE = r"(?:people|ppl|persons?|servings?|portions?|helpings?|serves|eaters|guests|adults|lunches|dinners|suppers)"
+_OF_IT_FOR = r"(?:make (?:it|this) for|(?:she|he|mum|nan|gran|i) (?:say|reckon)s? it (?:does|feeds|serves|is for))"
 _DISHES = r"(?:bowls?|plates?|platefuls?|bowlfuls?|glasses|mugs)"  # one a person, which is taken for granted and said
 _END = r"\s{0,3}[.!)\]*_]{0,3}\s{0,3}$"
 SERVES = re.compile(
     # A form's field: `People: 4`, `Covers 6`.
-    rf"^(?:people|persons|pax|covers|diners|eaters|guests|heads|mouths)\b[\s:*_=]{{1,6}}{_COUNT}(?!\s?[a-z%:])"
+    rf"(?:^|[.!?|] )(?:people|persons|pax|covers|diners|eaters|guests|heads|mouths|number(?: of \w+)?)\b"
+    rf"[\s:*_=]{{1,6}}{_COUNT}(?!\s?[a-z%:])"
     rf"|\b(?:serves|servings?|feeds|to feed|portions?)\b[\s:*_]{{0,6}}{_ABOUT_SO_MANY}"
     rf"{_COUNT}\b(?!\s?(?:g|ml|kcal)\b)"
     rf"|\b(?:makes|yields?|for)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}{_RANGE}\s{_PEOPLE}\b"
@@ -21,6 +23,8 @@ SERVES = re.compile(
     rf"|\b{_COUNT} of (?:us|you|them)\b|\b(?:we are|we're|there are) {_COUNT}\b(?= ?[),.;!]|$)"
     rf"|\b(?:enough for|enough to (?:feed|serve)|sized for)\b\s{_ABOUT_SO_MANY}{_COUNT}\b"
     rf"(?!\s?(?:min|hour|day|more))"
+    rf"|\b{_OF_IT_FOR} {_COUNT}\b(?!{_RANGE}\s?(?:min|hour|hr|day|week|g\b|ml))"
+    rf"|\bdo (?:it|this) for {_COUNT} (?:like this|of us|people|at home|here)\b"
     # `Makes 4 for supper with salad`: of what is a meal nobody counts pieces.
     rf"|(?:^|\b(?:makes|yields?)\b[\s:*_]{{0,6}})(?:about )?{_COUNT}{_RANGE} (?:for|as) (?:an? |the )?(?:\w+ )?"
     rf"(?:meal|supper|dinner|lunch|tea|main|starter|brunch|breakfast)\b"

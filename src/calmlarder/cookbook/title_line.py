@@ -49,6 +49,7 @@ _WAY = re.compile(r"\s[>»›/]\s")  # the path that a page shows to itself
 _WITH_ITS_SITE = re.compile(r"\s[|–—·-]\s")
 _CALLED = re.compile(r"recipe(?: name)?\s*:\s*\S", re.IGNORECASE)
 _PREFIX = re.compile(r"^(?:(?:re|fwd?|recipe(?: name)?)\s*:\s*)+", re.IGNORECASE)
+_CARD = re.compile(r"[\s,(–-]*\b(?:card|page|p|no|nr|recipe|number)\b\.?\s?#?\d{1,4}\)?$", re.IGNORECASE)
 _NAMED_FROM = re.compile(
     r"\s+(?:[-–—]+\s*(?:from|by|via)\b.*|\([^()]*\b(?:from|typed|retyped|card|book|via|courtesy)\b[^()]*\))$",
     re.IGNORECASE,
@@ -63,6 +64,7 @@ def dish_title(first: str, above: Sequence[str]) -> str:
     title = _best_line(first, above)
     if title.endswith("?") and (found := _IT_IS.search(" . ".join(above))):
         title = found[1][:1].upper() + found[1][1:]  # a question is no title
+    title = _CARD.sub("", title) or title
     name = _WITH_ITS_SITE.split(title)[0]
     alone = any(plain(_SIGNS.sub("", line)) == plain(name) for line in above)
     return name if alone else title
@@ -96,6 +98,13 @@ def _set_as_a_name(line: str, told: Sequence[str]) -> int:
     if name in ways:
         return 4
     return 2 * (told.count(name) > 1 or any(_UNDER_A_NAME.match(one) for one in behind))
+
+
+def names_a_dish(line: str) -> bool:
+    """Whether a line with a number in it is a title still (`LENTIL RAGU  Card 14`), and no food with its amount."""
+    text = _SIGNS.sub("", line)
+    named = set(words_of(text)) & _DISH_WORDS and not re.match(r"\W*\d", text)
+    return bool(named and (_CARD.search(text) or SERVES.search(text)))
 
 
 def is_round_a_title(line: str) -> bool:

@@ -27,7 +27,7 @@ from calmlarder.cookbook.serves import (
     serves_up_to,
 )
 from calmlarder.cookbook.text_lines import BULLET, Line, bare_line, lines_of, unmarked
-from calmlarder.cookbook.title_line import dish_title
+from calmlarder.cookbook.title_line import dish_title, names_a_dish
 from calmlarder.cookbook.told_needs import told_as_lists
 from calmlarder.cookbook.unwrapped import unwrapped
 from calmlarder.matching.amounts.numbers_and_fractions import NUMBER_ALONE
@@ -166,7 +166,7 @@ def layout(text: str) -> Layout:
     first = _SUBJECT.sub("", lines[top].text.strip())
     has_heads = any(section_of(line.text) == "in" for line in lines)
     # Above the heading of its ingredients even `Three-bean chilli` is a title.
-    titled = section_of(first) is None and (has_heads or not like_ingredient(first))
+    titled = section_of(first) is None and (has_heads or not like_ingredient(first) or names_a_dish(first))
     mailed = top > filled[0] and _OF_A_MAIL.fullmatch(bare_line(lines[filled[0]].text)) is not None
     title = "" if not titled or (mailed and _SENTENCES.search(first)) else bare_line(first)
     chosen, rest = _told(lines) if has_heads else _guessed(lines, top)
@@ -192,6 +192,8 @@ def _behind_a_greeting(lines: list[Line], filled: list[int], top: int) -> int:
     if behind is None or not _GREETS.match(bare_line(lines[top].text)):
         return top
     name = bare_line(lines[behind].text)
+    if any(like_ingredient(line.text) for line in lines[behind + 1 : behind + 2]):
+        return top  # the first line of the list, however little it looks like one
     short = len(name) <= _LONGEST_HEADING and not _SENTENCES.search(name) and section_of(name) is None
     return behind if short and not _ABOUT.match(plain(name)) and not like_ingredient(name) else top
 
@@ -247,6 +249,10 @@ _TO_SERVE = re.compile(r"[^.;:!?\d]{3,60},? (?:to|for) (?:serve|serving)")
 _ALL_BOLD = re.compile(r"[ \t]*(?:[-*+•·][ \t]+)?(?:\*\*|__)[^*_\d]{2,40}(?:\*\*|__):?[ \t]*")
 
 
+# `Filling: 1.5 kg chicken thighs; 4 leeks, sliced`
+_PART_IN_FRONT = re.compile(r"[ \t]*[-*+•]?[ \t]*[A-Za-z][\w ]{2,30}:[ \t]+(?=\d)")
+
+
 def _told(lines: list[Line]) -> tuple[list[int], list[int]]:
     """Indexes of ingredients and of steps where the text has headings for them."""
     chosen: list[int] = []
@@ -296,7 +302,8 @@ def _guessed(lines: list[Line], first: int) -> tuple[list[int], list[int]]:
         if index < len(lines) and lines[index].text.strip():
             block.append(index)
             continue
-        while block and block[0] == first and not like_ingredient(lines[first].text):
+        titled = not like_ingredient(lines[first].text) or names_a_dish(lines[first].text)
+        while block and block[0] == first and titled:
             block.pop(0)  # the title
         like = [one for one in block if like_ingredient(lines[one].text) or _is_in_one_line(lines[one].text)]
         if chosen and block and all(_is_to_serve(lines[one].text) for one in block):
@@ -325,6 +332,8 @@ def _guessed(lines: list[Line], first: int) -> tuple[list[int], list[int]]:
 
 def _is_in_one_line(line: str) -> bool:
     """Whether a line is a whole list, with a sign between its foods: `2 tbsp oil; 1 onion, chopped; 2 courgettes`."""
+    part = _PART_IN_FRONT.match(line)
+    line = line[part.end() :] if part else line
     return ";" in line and len(line) <= LONGEST_STEP and is_a_list(bare_line(line))
 
 
@@ -367,6 +376,11 @@ def _items(line: Line) -> list[Item]:
     if section_of(line.text) == "in":
         begin = line.text.index(":") + 1
         return [_item(line.text[at:end], line.start + at) for at, end in pieces_of(line.text, begin)]
+    if part := _PART_IN_FRONT.match(line.text):
+        spans = pieces_of(line.text, part.end())
+        measured = [like_ingredient(line.text[at:end]) for at, end in spans]
+        if len(spans) > 1 and 2 * sum(measured) > len(spans):
+            return [_item(line.text[at:end], line.start + at) for at, end in spans]
     bulleted = BULLET.match(line.text)
     short = len(line.text) <= _LONGEST_INGREDIENT * 2 and is_a_list(line.text[bulleted.end() if bulleted else 0 :])
     if short or _is_in_one_line(line.text):
