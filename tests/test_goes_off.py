@@ -267,6 +267,18 @@ def test_who_eats_no_meat_is_told_of_animal_rennet(
     assert any("animal rennet" in one for one in dinner.cautions) is told
 
 
+@pytest.mark.parametrize(("protein", "told"), [("chicken thighs 300g", 1), ("salmon 300g", 1), ("firm tofu 300g", 0)])
+def test_after_what_is_raw_hands_board_and_knife_are_washed(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest], protein: str, told: int,
+) -> None:  # fmt: skip
+    """UK Food Standards Agency, avoiding cross-contamination (recalled)."""
+    lots = lots_of(["rice 500g", protein, "spinach 200g", "carrots 300g", "soy sauce", "rapeseed oil"])
+    dinner = compose(lots, wanting(people=1, seconds=60), patterns, tables).dinners[0]
+    assert any(use.line == protein for use in dinner.uses)
+    assert len([one for one in dinner.cautions if one.startswith("Wash hands, board and knife")]) == told
+
+
 def test_of_a_dented_tin_it_is_told_when_it_goes(
     tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
     wanting: Callable[..., DinnerRequest],
