@@ -202,10 +202,10 @@ class AsksOfDinner(TurnsWithDay[None]):
         self._ask_of_dinner("Swap which food?", picked)
 
     def action_why(self) -> None:
-        """Choose a lot, in this dinner or not, and read why."""
+        """Choose a food of the larder, those of this dinner first, and read why it is in it or not."""
         from calmlarder.tui.why_screen import WhyScreen
 
-        foods = {self._called(one.lot.food): one.lot.food for one in self._kitchen.lots()}
+        foods = self._of_the_larder()
 
         def picked(name: str | None) -> None:
             if name is not None:
@@ -232,11 +232,17 @@ class AsksOfDinner(TurnsWithDay[None]):
 
     def _to_choose_from(self) -> dict[str, str]:
         """Ids by the name that stands on the screen: foods of the dinner, while there is none yet of all the larder."""
-        foods = names_in(self._kitchen, self._dinner)
         if not self._is_found or self._dinner is None:
-            for one in self._kitchen.lots():
-                if one.lot.food not in foods.values():
-                    foods.setdefault(self._called(one.lot.food), one.lot.food)
+            return self._of_the_larder()
+        return names_in(self._kitchen, self._dinner)
+
+    def _of_the_larder(self) -> dict[str, str]:
+        """The same of all that is there, what is in the dinner first."""
+        there = {one.lot.food for one in self._kitchen.lots()}
+        foods = {name: food for name, food in names_in(self._kitchen, self._dinner).items() if food in there}
+        for one in self._kitchen.lots():
+            if one.lot.food not in foods.values():
+                foods.setdefault(self._called(one.lot.food), one.lot.food)
         return foods
 
     def _called(self, food: str) -> str:
