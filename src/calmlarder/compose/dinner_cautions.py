@@ -33,10 +33,8 @@ _DENTED = re.compile(r"\b(?:dent(?:ed|s)?|bashed|dinged|bumped|battered tin)\b",
 _LOOK_AT_THE_DENT = "a shallow dent does no harm; sharp or on a seam, or if it bulges, leaks or spurts, throw it away"
 _ANIMAL_RENNET = "made with animal rennet"  # as the note of a cheese in foods.csv says
 _EITHER_WAY = "chicken-thigh"
-_CUT_UP, _LONGER_ON_THE_BONE = (
-    re.compile(r"\b(?:strips|pieces|cubes|diced?)\b"),
-    "on the bone they take about 15 minutes more",
-)
+_CUT_UP = re.compile(r"\b(?:strips|pieces|cubes|diced?)\b")
+_LONGER_ON_THE_BONE = "on the bone they take about 15 minutes more"
 _SAYS_BONES = re.compile(r"bone|fillet|strips|diced|mini", re.IGNORECASE)
 _DRY = re.compile(r"\b(?:hard|dry|dried|cracked)\b")  # of cheese (common practice, no source)
 _WORTH_COOKING_G = 15  # less is not worth a pan: ours
