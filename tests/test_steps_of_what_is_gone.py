@@ -13,7 +13,7 @@ from calmlarder.adapt.model import Change
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_gone import studs_of, without_what_is_out
 from calmlarder.adapt.step_heat import raw_there
-from calmlarder.adapt.step_left_over import without_what_is_left_over
+from calmlarder.adapt.step_left_over import greens_by_one_word, without_what_is_left_over
 from calmlarder.adapt.step_named_once import named_once
 from calmlarder.adapt.step_pulse_liquid import _with_water
 from calmlarder.adapt.step_put_in_late import late_where_it_simmers
@@ -136,6 +136,26 @@ def test_wrappers_of_rice_paper_are_dipped_and_fried(adapt: Adapt) -> None:
          "Make swirls with the back of a spoon, and spoon over the chives."),
         (without_what_is_left_over, "Stir in the cumin, paprika, 1/4 tsp of the ground cumin and chilli flakes for a "
          "minute.", "Stir in the cumin, paprika and chilli flakes for a minute."),
+        # Garlic fried crisp and lifted out, a bulb tucked in, an onion that turns pink: oil and greens do neither.
+        (_smoothed, "Warm the butter with the garlic-infused oil [nothing to brown, lift out or pound; stir it in at "
+         "the end of this step] over a low heat; scoop it out with a slotted spoon and keep it.",
+         "Warm the butter with the garlic-infused oil over a low heat."),
+        (_smoothed, "Scatter over the crisp garlic [garlic-infused oil] and mop up with bread.", "mop up with bread."),
+        (_smoothed, "Squeeze the garlic-infused oil [just stir it in] from its papery skin into a jar, add the lemon.",
+         "Put the garlic-infused oil into a jar, add the lemon."),
+        (_smoothed, "Rub the greens with the vinegar until it turns pink, then leave.",
+         "Rub the greens with the vinegar, then leave."),
+        (without_what_is_left_over, "Add the garlic-infused oil and warm it until it just starts to colour, then stir.",
+         "Add the garlic-infused oil and warm for a minute, then stir."),
+        (without_what_is_left_over, "Heat the garlic-infused oil and the oil until golden and crisp.",
+         "Heat the garlic-infused oil and the oil for a minute."),
+        (without_what_is_left_over, "Warm the corn tortillas, then split and stuff with the vegetables.",
+         "Warm the corn tortillas, then stuff with the vegetables."),
+        (greens_by_one_word, "Add the leek greens to the fat and let it go soft.",
+         "Add the leek greens to the fat and let them go soft."),
+        (_put_in_late, "Add the tomatoes and lentils [only for the last 10 minutes]. Simmer for 20 minutes, until the "
+         "lentils [these keep their shape, so go by the time] are soft into the sauce.",
+         "Add the tomatoes. Simmer for 20 minutes. Put in the lentils for the last 10 minutes of it."),
         (_smoothed, "Add the broccoli, tossing it in the juices, and roast.",
          "Add the broccoli, tossing it in the juices, and roast."),
         (_put_in_late, "Stir in the rice, pine nuts and orange [only for the last 5 minutes], then the stock. Simmer "
@@ -179,6 +199,15 @@ def test_beans_of_several_tins_are_all_named_where_one_word_meant_them(adapt: Ad
     assert "Add the tomatoes and the black beans and chickpeas and cook" in method
 
 
+def test_green_beans_in_a_batter_are_boiled_before(adapt: Adapt) -> None:
+    method = _method(adapt(
+        "Fritters", "300 g frozen peas, defrosted", "100 g rice flour", "2 eggs", "100 g feta",
+        steps="1. Roughly mash half the peas. Whisk the flour and eggs to a batter and fold in all the peas and the "
+        "feta.\n2. Fry spoonfuls for 3 minutes each side.", serves=2,
+    ))  # fmt: skip
+    assert "1. First boil the green beans for 7 minutes and drain them. Roughly mash" in method
+
+
 def test_caps_that_were_wiped_and_twisted_are_halves() -> None:
     steps = [
         "Wipe the mushrooms [aubergine, in halves, one a serving: about 15 minutes] clean, twist out the stalks and "
@@ -220,7 +249,7 @@ def test_a_page_says_nothing_below_its_steps_of_what_is_gone_and_marks_what_pass
         "2. Cook the rice for 12 minutes and serve.\n\nNotes\n\nAdd half an apple for sweetness. Extra garlic is never "
         "wrong. Leftovers keep for 2 days in the fridge.",
     ))  # fmt: skip
-    page = method.partition("Notes")[2].partition("Notes")[0]
+    page = method.partition("Notes")[2].partition("Garlic-infused oil for garlic")[0]
     assert "honey [not counted: a usual portion passes a limit]" in method
     assert "half an apple [not counted: a usual portion passes a limit] for sweetness." in page
     assert "garlic" not in page

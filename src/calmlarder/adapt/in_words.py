@@ -14,7 +14,7 @@ _MAY_PRECEDE = re.compile(
     r"the|your|th[eo]se|this|all|half|in|into|with|and|or|of|to|over|onto|on|for|from|until|till|when|once|then|by|as"
     r"|plus|using|some|both|more|extra|add|stir|fry|cook|boil|simmer|soften|roast|toss|put|tip|mix|fold|whisk|pour|beat"
     r"|heat|melt|drain|rinse|blend|mash|slice|chop|dice|scatter|sprinkle|serve|top|cover|place|spread|return|combine"
-    r"|warm|brown|saut[eé]|hot|cold|dry|wet|soft|raw|good|other|whole"
+    r"|warm|brown|saut[eé]|torn|broken|frozen|beaten|ground|split|hot|cold|dry|wet|soft|raw|good|other|whole"
 )
 _PARTICIPLE = re.compile(r"(?!spring)\w{2,}(?:ed|ing)")
 _CUT_WORDS = re.compile(
@@ -26,7 +26,7 @@ _CUT_WORDS = re.compile(
 _MAY_FOLLOW = re.compile(
     r"\s*(?:$|[.,;:!?()\[\]–—]|\d+(?:-\d+)? ?min"
     r"|(?:and|or|in|into|to|with|for|until|till|on|onto|over|at|from|then|but|if|when|while|are"
-    r"|is|has|have|was|were|by|back|as|so|through|a|an|the|around|about|under|together|well|again|first|all|out|off|along"
+    r"|is|has|have|was|were|will|should|can|may|must|might|dry|by|back|as|so|through|a|an|the|around|about|under|together|well|again|first|all|out|off|along"
     r"|gently|slowly|lightly|turns?|starts?|begins?|breaks?|goes|go|melts?|collapses?|just|cut|left|only|evenly|between|among|against|up|down|of|side|which"
     r"|that|next|per|plus|mixed|according|following|warm|hot|aside|whole|separately|cook|fry|simmer|without|after|before|once|bit|little|straight|during"
     r"|(?!jelly\b)[a-z]{4,}ly)\b)",

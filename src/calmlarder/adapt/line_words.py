@@ -51,6 +51,7 @@ _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
     "pod", "fruit", "citrus", "tofu", "herb", "tomato",
 })  # fmt: skip
+_IN_CRUMBS = re.compile(r"\b(?:bread)?crumbs\b", re.IGNORECASE)
 _CUT_SO = re.compile(r": (cut (?:fine|small|short|in [a-z -]+))(?=,|;|$)")  # of a row of swaps.csv
 _PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
 _SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
@@ -183,6 +184,8 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
         return f"{called}, {water[1].lower()}"
     if stand_in.kind in BY_THE_PIECE and (warm := _TOASTED.match(read.text)) is not None:
         return f"{called}, {warm[0].lower()}"
+    if stand_in.kind == "bread" and _IN_CRUMBS.search(read.text):
+        return f"{called}, in crumbs"
     if stand_in.kind == "nut" and (soaked := _SOAKED.search(read.text)) is not None:
         return f"{called}, {soaked[0].lower()}"
     if stand_in.kind == "nut" and (chopped := _CHOPPED_NUTS.search(read.text)) is not None:

@@ -113,6 +113,7 @@ _AS_VERB = re.compile(
     rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them|it)\b)"
     r"|(?:^|[.;:!?,(\n]|\b(?:then|and|or|now|to|until you|(?:you|they) can|could)\b)"
     rf"[\s\d.)]*\b(?:{_FOOD_OR_VERB})\b(?=\s+{_DONE_TO}\b)"
+    r"|\bsquashes (?:against|under|when|easily|between|with|to|if)\b"
     r"|\b(?:enough|easy|easily|able|ready|tender|soft) to (?:squash|crumb|peel|pulse|top|pickle)\b",
     re.IGNORECASE,
 )

@@ -46,7 +46,7 @@ _GOES_ON = re.compile(
 )
 _CRUSHES = re.compile(r"\b(?:mash\w*|crush\w*|squash(?:ed|ing))\b", re.IGNORECASE)
 _STAYS_WHOLE = frozenset({"grain", "rice", "noodle", "olive", "nut"})  # does not mash
-_HARD_WHEN_RAW = frozenset({"potato", "root", "squash"})
+_HARD_WHEN_RAW = frozenset({"potato", "root", "squash", "pod"})
 _NOTHING_TO_PEEL = frozenset({"oil", "leaf", "herb", "spice"})
 _A_MINUTE = "only a minute"
 _LATE = re.compile(r"about (\d+) minutes: begin earlier$")
@@ -101,6 +101,8 @@ _HEATS = re.compile(
     re.IGNORECASE,
 )
 _IS_SO = re.compile(r"\s+(?:is|are|has|have)\b")
+# What is mashed or stirred into a batter cooks no longer than that.
+_IN_A_BATTER = re.compile(r"\b(?:batter|fritters?|patties|pancakes?|mash\w*|blitz\w*|omelettes?|frittata)\b", re.I)
 _LONG = 30  # minutes: ours
 _MUCH_LONGER = 5  # minutes in the oven beyond what green tops bear: ours
 SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
@@ -197,9 +199,15 @@ def _is_crushed(step: str, end: int, sentence: str) -> bool:
 def raw_there(step: str, behind: str, change: Change) -> int:
     """For how many minutes a stand-in is boiled that is never eaten raw, where neither step nor rest heats it; or 0."""
     needs = _ABOUT.search(change.heat)
-    if needs is None or _NEVER_RAW not in change.how.casefold() or says(_HEATS, f"{step}\n{behind}"):
+    told = f"{step}\n{behind}"
+    if needs is None:
         return 0
-    return int(needs[1])
+    if _NEVER_RAW in change.how.casefold() and not says(_HEATS, told):
+        return int(needs[1])
+    if _LATE.search(change.how) is None or not says(_IN_A_BATTER, told):
+        return 0
+    cooked = sum(minutes_in(one) for one in SENTENCE_ENDS.split(told) if says(_HEATS, one))
+    return int(needs[1]) if 0 < cooked < int(needs[1]) else 0
 
 
 def raw_when_mashed(step: str, end: int, change: Change, tables: Tables) -> str:

@@ -53,6 +53,12 @@ _SO_MUCH_AND_MORE = re.compile(
     re.IGNORECASE,
 )
 # `cumin, paprika, 1/4 tsp of the ground cumin and`: of what stands in the list already.
+# What has no pocket is not split: `Warm the corn tortillas, then split and stuff`.
+_SPLIT_FLAT = re.compile(
+    r"(?P<flat>\b(?:tortillas|wraps)\b[^.;]*?)(?P<then>,? (?:and |then )+|[.] )(?:split|slit|halve|open)"
+    r"(?: (?:them|open|the tops))*(?:,? and|, then|,) (?P<fill>(?:stuff|fill|load|pile)\b)",
+    re.IGNORECASE,
+)
 _ITSELF_AND_SO_MUCH = re.compile(
     r"\b(?P<first>(?:ground )?(?P<name>cumin|coriander|paprika|turmeric|ginger|cinnamon|chilli flakes))"
     r"(?P<between>(?:,| and)[^.;\[\]]*?)(?:, | and )\d[\d ./]*(?:tsp|tbsp|pinch(?:es)?) of the (?:ground )?(?P=name)"
@@ -87,6 +93,20 @@ _CATCHES = re.compile(
 _LET_IT_COLOUR = re.compile(
     rf"\b(?P<let>[Ll]et|[Aa]llow) {_OIL} (?:to )?(?:turn|go|take on|become|colou?r|brown|soften|sizzle until)"
     r"(?: (?:to )?(?:(?:very|just|a|lightly|pale|light|deep|little|golden|gold|brown|soft|colou?r|nutty)\b ?)+)?"
+)
+# `Heat the garlic-infused oil and the oil until golden and crisp`
+_HEATED_UNTIL = re.compile(
+    rf"(?P<oil>\b(?:heat|warm|fry|sizzle) {_OIL}(?:,? (?:and|with|in) (?:the )?(?:rest of the |other |olive )?oil)?) "
+    r"(?:until|till) (?:it is |just |lightly |pale |light |deep )*(?:golden|gold|crisp|brown)\b[^.;,]*",
+    re.IGNORECASE,
+)
+# `Add the garlic-infused oil and warm it until it just starts to colour`
+_UNTIL_IT_COLOURS = re.compile(
+    rf"(?P<oil>{_OIL}(?:(?:,| and) [a-z ,]{{3,40}})?,? and )(?P<verb>[a-z]+)(?: it)?(?: gently| briefly)? "
+    r"(?:until|till) (?:it|they)(?: is| are| has| have)?(?: just| lightly)? "
+    r"(?:(?:starts?|begins?|turns?|turned|taken|takes?|goes) (?:on )?(?:to )?)?(?:a little |some |pale |light |deep )*"
+    r"(?:colou?r(?:ed)?|golden|gold|brown(?:ed)?|soft(?:en|ens|ened)?)\b",
+    re.IGNORECASE,
 )
 _ITS_OWN_SENTENCE = re.compile(
     rf"(?:(?<=[.;!] )|(?<=^)|(?<=^\d[.)] ))(?:Do not|Don[’']t|Never|Take care not to|Be careful not to) "
@@ -127,8 +147,10 @@ def without_what_is_left_over(step: str) -> str:
     step = _NO_LIQUOR.sub(r"\g<said>", _rubbed_in(step))
     step = _SO_MUCH_AND_MORE.sub(r"\g<name>\g<between>", step)
     step = _ITSELF_AND_SO_MUCH.sub(r"\g<first>\g<between>", step)
+    step = _SPLIT_FLAT.sub(r"\g<flat>\g<then>\g<fill>", step)
     step = _SQUEEZED.sub(lambda one: f"{'Stir' if one['first'].isupper() else 'stir'} in {one['what']}", step)
-    step = _AGAIN_IN_A_LIST.sub("", step)
+    step = _HEATED_UNTIL.sub(r"\g<oil> for a minute", step)
+    step = _UNTIL_IT_COLOURS.sub(r"\g<oil>\g<verb> for a minute", _AGAIN_IN_A_LIST.sub("", step))
     step = _NOT_THERE_YET.sub(lambda one: f"{one['until']} {'all is tender' + one['end'] if one['end'] else ''}", step)
     step = _GAVE_ITS_TASTE.sub("", _ITS_OWN_SENTENCE.sub("", step)).rstrip()
     step = _CATCHES.sub("", _IN_A_GLAZE.sub(r"\g<now>", _NOTHING_TO_CUT.sub("", step)))
@@ -197,7 +219,10 @@ def water_for_what_is_out(steps: Sequence[str], notes: Sequence[str]) -> tuple[l
     return told, kept
 
 
-_LET_IT = re.compile(r"(?P<greens>\bgreens(?: \[[^\]]*\])?,? (?:and |then )*let )it (?=soften|cook|wilt|fry|sweat)")
+_LET_IT = re.compile(
+    r"(?P<greens>\bgreens(?: \[[^\]]*\])?(?: (?:in)?to [a-z ]{3,20}?)?,? (?:and |then )*let )it "
+    r"(?=soften|cook|wilt|fry|sweat|go|get|turn|become)"
+)
 _MADE_OF_GREENS = re.compile(r"\bleek green (?=(?:mixture|mix|filling|sauce|paste)\b)", re.IGNORECASE)
 
 

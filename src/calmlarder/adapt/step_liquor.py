@@ -90,7 +90,7 @@ def without_soaked_mushrooms(
     """The changed steps without the soaking of dried mushrooms that are fresh ones now; `steps` are as written."""
     for change in adapted.changes:
         if change.place is not None and _is_fresh_now(parts[change.place], change, tables):
-            water = _SO_MUCH_WATER.search(" ".join((change.ingredient, *steps)))
+            water = _SO_MUCH_WATER.search(" ".join((change.ingredient, *steps, *(one.read.text for one in parts))))
             stock = _IN_STOCK.search(" ".join(steps))
             liquor = f"{stock['much']} of the stock" if stock else f"{water[1] if water else 'a little'} water"
             names = [bare(line) for line in change.lines]

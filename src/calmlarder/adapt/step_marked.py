@@ -68,6 +68,7 @@ _AS_IT_IS_NOW = re.compile(
     r"\b(?:hot|warm|cold|[a-z]{3,}(?<!remain)(?:ing|ed)) (?:and \w+ )?$", re.IGNORECASE
 )  # how it is by then, which its own word bears
 _THE_REST = re.compile(r"\b(?:rest of(?: the)?|remaining) $", re.IGNORECASE)
+_WHICH_OF_THEM = re.compile(r"([a-z][a-z ]{3,30}?) about \d+ minutes")
 _FROM_TINS = re.compile(r"\b(?:tinned|canned|drained|rinsed)(?:,? (?:and )?(?:drained|rinsed))* $", re.IGNORECASE)
 _ALL_OF = re.compile(r"\b(?:all|both|two|three|tins|cans)\b(?: (?:of|the|tins|cans))* $", re.IGNORECASE)
 _JUICE = words_of("juice")
@@ -329,7 +330,9 @@ def _how(
         late = baked
         told.soaked.add(food)  # the step says how long
     if not timed and not late and (minutes := raw_there(step, behind, change)):
-        late = f": about {minutes} minutes, so {minutes} minutes {AHEAD_OF_THE_REST}"
+        which = _WHICH_OF_THEM.match(change.heat)
+        named = f"{which[1]} " if which else ""
+        late = f": {named}about {minutes} minutes, so {minutes} minutes {AHEAD_OF_THE_REST}"
     soaked = None
     if is_only_soaked(step, end, change, behind.partition("\n")[0]) and not timed:
         soaked = (boiled_in(step, change.not_soaked, told), not others)
@@ -337,7 +340,8 @@ def _how(
         told.soaked.add(food)
     else:
         how = late or treated(step, end, change, (so_far, behind), told.tables)
-    if food not in told.marked and (raw := raw_when_mashed(step, end, change, told.tables)):
+    ahead = AHEAD_OF_THE_REST in late
+    if food not in told.marked and not ahead and (raw := raw_when_mashed(step, end, change, told.tables)):
         how, late = raw, ""  # its time is told where it goes in
     if is_by_the_packet(step, end):
         told.timed.add(food)

@@ -55,7 +55,8 @@ def put_in_the_oven_later(steps: Sequence[str]) -> list[str]:
 
 def _joined(text: str, stage: _Stage, found: re.Match[str]) -> str:
     """A step with the thing put in for the last minutes of its stage, or before it where that is no longer."""
-    much, needs = f"{found['much'] or 'the '}{_VERB.sub('', found['name'])}", int(found["minutes"]) - stage.after
+    much, needs = f"{found['much'] or 'the '}{_VERB.sub('', found['name'])}", int(found["minutes"])
+    needs -= stage.after if stage.after >= _NEAR else 0
     if stage.minutes > needs:
         before, behind = text[: stage.end], text[stage.end :]
         return f"{before} Put in {much} for the last {needs} minutes of it.{behind}"

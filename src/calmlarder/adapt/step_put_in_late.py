@@ -40,6 +40,11 @@ _SERVES = re.compile(r"\b(?:serve|ladle|divide)\b", re.IGNORECASE)
 _LAST_OF_A_LIST = re.compile(
     r", (?!until|till|when|and\b|then\b|for\b|[a-z]+ing\b)((?:the )?[a-z-]+(?: [a-z-]+)?)$", re.I
 )
+# `until the lentils [these keep their shape, …] are soft into the sauce`: they are not in yet.
+_FALLS_APART = re.compile(
+    r",? (?:stirring[^,.;]*, )?(?:until|till) the [a-z ]{3,30} \[these keep their shape, so go by the time\][^.;,]*",
+    re.IGNORECASE,
+)
 _MARK = "\x1f"  # where the last thing of a list stood, until its `and` is moved
 _AND_GONE = re.compile(rf"(?P<before>[^.;:!?{_MARK}]*){_MARK}")
 _SAYS_LATE = re.compile(r" \[only for the last (?P<last>\d+) minutes\]", re.IGNORECASE)
@@ -149,6 +154,7 @@ def _last_things_last(step: str) -> str:
         mark = _MARK if found["before"] == " and" else ""
         return "" if found["the"] else f"{mark}{found['behind'] or ''}"
 
+    step = _FALLS_APART.sub("", step)
     told = _AND_GONE.sub(_and_before, _LAST.sub(taken, step))
     for name in names:
         while (again := _not_there(_SOLD_AS.sub("", name)).search(told)) is not None:

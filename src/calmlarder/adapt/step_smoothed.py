@@ -25,7 +25,7 @@ _GREENS_GOLDEN = re.compile(
     r"(?P<greens>\b(?:greens|chives))(?: \[[^\]]*\])? (?:are|is|turns?|have turned|look) "
     r"(?:(?:very|just|lightly|light|pale|deep|deeply|nicely) )*"
     r"(?:golden|brown|carameli[sz]ed|translucent|sticky|charred|crisp|jammy|blackened)(?: brown)?"
-    r"(?: (?:at|around|on) the edges)?",
+    r"(?: (?:at|around|on) the (?:edges|tips|ends))?",
     re.IGNORECASE,
 )
 _CARAMELISED = re.compile(
@@ -69,8 +69,8 @@ _GOES_IN = re.compile(
 _GOES_ON = re.compile(r"\s*(?:and |then )?(?:fry|cook|let|stir|saut\w+|keep|continue|leave)\b", re.IGNORECASE)
 # A bulb that is roasted whole and squeezed out later: its oil only comes in there.
 _WHOLE_BULB = re.compile(
-    r",? and (?:nestle|tuck|pop|place|put|add|scatter|sit) (?:in )?(?:the |some of the )?garlic-infused oil"
-    r" \[no piece to cut or roast[^\]]*\](?: (?:among|between|around|in|alongside)[^.;,]*)?(?=[.;,])|"
+    r"(?:,? and |, )(?:nestle|tuck|pop|place|put|add|scatter|sit) (?:in )?(?:the |some of the )?garlic-infused oil"
+    r" \[no piece to cut or roast[^\]]*\](?: (?:among|between|around|in|alongside)[^.;,]*?)?(?=[.;,]| and\b)|"
     r"(?:,| with| and| along with) the garlic-infused oil \[no piece to cut or roast[^\]]*\]"
     r"(?:,? (?:cut|flat)[- ]sides? (?:down|up))?"
     r"|,? and (?:until )?the garlic-infused oil(?: \[[^\]]*\])? (?:is|are|turns?|feels?) (?:very |completely )?"
@@ -105,6 +105,18 @@ _LIFTED_WITH_IT = re.compile(
     r"(?P<lift>\b(?:fish|lift|take|scoop|pick|pull) out|\bremove|\bdiscard) (?:the )?garlic-infused oil"
     r"(?: \[[^\]]*\])?,? and (?:the )?"
     r"(?=(?:bay|thyme|rosemary|herbs?|cinnamon|ginger|lemon\w*|orange|star|sprigs?|stalks?)\b)",
+    re.IGNORECASE,
+)
+# `warm the butter with the oil [nothing to brown, …] until crisp; scoop it out with a slotted spoon and keep it`
+_SCOOPED_OUT = re.compile(
+    r"(?P<oil>garlic-infused oil) \[nothing to brown, lift out or pound;[^\]]*\](?P<heat>[^.;]*?)"
+    r"(?:[.;,] (?:then )?|,? (?:and|then) )(?:scoop|lift|fish|take) (?:it|them) out[^.;]*",
+    re.IGNORECASE,
+)
+_CRISP_GARLIC = re.compile(
+    r"(?P<lead>,? and |, |(?<=[.;] )|(?<=^)|(?<=^\d[.)] ))(?:scatter|sprinkle|top|finish)(?: over| with| it with)*"
+    r" (?:the |its )?(?:crisp|crispy|golden|fried|toasted|reserved) garlic \[[^\]]*garlic-infused oil\]"
+    r"(?: over [^,.;]{3,25})?(?P<end>,? and (?:then )?|[.;])",
     re.IGNORECASE,
 )
 _NOT_BROWNED_OIL = re.compile(r" \[nothing to brown, lift out or pound;[^\]]*\]")
@@ -178,7 +190,7 @@ _STIRRED_AND_ADDED = re.compile(
 # Green tops turn no pink in vinegar.
 _PICKLED_PINK = re.compile(
     r"(?P<pickled>\bgreens\b[^.;]*\b(?:pickle|marinate|steep|leave|stand|juice|vinegar)\b[^;]*?),? "
-    r"(?:un)?till? (?:bright |vivid |pale )?pink"
+    r"(?:un)?till? (?:(?:it|they) (?:turns?|goes|go|is|are|becomes?) )?(?:bright |vivid |pale )?pink"
     r"(?: and \w+)?",
     re.IGNORECASE,
 )
@@ -224,6 +236,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _SIZZLED.sub(lambda one: f"{'W' if one['take'][0] == 'T' else 'w'}arm the garlic-infused oil", step)
     step = in_halves_now(step)
     step = _LIFTED_WITH_IT.sub(r"\g<lift> the ", _WITH_THE_LIFTED.sub(r"\g<lift>\g<others>", step))
+    step = _CRISP_GARLIC.sub(_without_crisps, _SCOOPED_OUT.sub(r"\g<oil>\g<heat>", step))
     if (fished := _FISHED_OUT.search(step)) is not None:
         rest = step[fished.end() :].lstrip()
         step = f"{_NOT_BROWNED_OIL.sub('', step[: fished.start()])}{step[fished.start() :]}"
@@ -246,6 +259,13 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
 
 def _added(found: re.Match[str]) -> str:
     return f"{'Add' if found[0][0].isupper() else 'add'} {found['oil']} {found['with']}"
+
+
+def _without_crisps(found: re.Match[str]) -> str:
+    """What goes on without them: the next clause where this was the first, else the end of the sentence."""
+    if found["end"] in {".", ";"}:
+        return found["end"] if found["lead"] else ""
+    return found["lead"]
 
 
 def not_charred(step: str) -> str:
@@ -340,7 +360,8 @@ def _without_skins(found: re.Match[str], before: str) -> str:
     if not (found["where"] or found["over"] or found["into"]) and before.endswith("s and "):
         return f"put the garlic-infused oil with them{found['rest']}"
     where = found["where"] or (found["over"] or found["into"] or " in").strip()
-    verb = "Stir" if found[0][0].isupper() else "stir"
+    verb = "put" if re.match(r"into a (?:\w+ )?(?:jar|bowl|jug|blender|processor|mortar)", where) else "stir"
+    verb = verb.capitalize() if found[0][0].isupper() else verb
     return f"{verb} the garlic-infused oil {where}{found['rest']}"
 
 

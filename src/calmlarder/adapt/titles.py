@@ -42,8 +42,9 @@ def retitled(title: str, reads: Sequence[IngredientRead], adapted: Adapted, told
         title = f"{title[: several.start()]}{title[several.end() :]}"  # of three kinds there may be two now
         title = f"{title[:1].upper()}{title[1:]}"
     for food, change in _gone(reads, adapted, told):
-        if several and tables.food_by_id[food].kind == "pulse":
-            continue
+        kind = tables.food_by_id[food].kind
+        if kind == "stock" or (several and kind == "pulse"):
+            continue  # a broth is one still
         if food in stays:
             title = _with_the_larger(title, food, change, tables)
         else:

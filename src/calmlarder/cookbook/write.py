@@ -69,10 +69,15 @@ def with_fields(text: str, fields: Mapping[str, Any]) -> str:
     return json.dumps(found, ensure_ascii=False, indent=2) + "\n"
 
 
+_OWN_NOTES = re.compile(r"\n[#*_ ]*notes[ :*_]*\n(?:(?!\n[#*_ ]*(?:ingredients|method|directions)\b).)*$", re.I | re.S)
+
+
 def _noted(text: str, notes: Sequence[str], form: Form) -> str:
     if not notes:
         return text
     head, bullet = ("## Notes", "- ") if form == "markdown" else ("Notes", "")
+    if _OWN_NOTES.search(text):  # the recipe's own come first
+        return "\n".join([text.rstrip("\n"), "", *(f"{bullet}{note}" for note in notes), ""])
     return "\n".join([text.rstrip("\n"), "", head, "", *(f"{bullet}{note}" for note in notes), ""])
 
 
