@@ -43,6 +43,8 @@ _LIST = "".join(f"<li>{food}</li>" for food in _FOODS)
         "<tr><td>tin tomatoes</td><td>400 g</td></tr><tr><td>paprika</td><td>1 tsp</td></tr>"
         f"<tr><td>Rice, to serve</td></tr></table><h3>Getting it done</h3>{_NUMBERED}<h4>Also</h4><p>Mango slaw</p>",
         f"<ul>{_LIST.replace(', sliced', '<i class=i-notes>sliced</i>')}</ul><h3>It goes like this</h3>{_NUMBERED}",
+        f"<table>{_LIST.replace('li>', 'tr>')}</table><table><tr><td>1</td><td>{_STEPS[0]}</td></tr>"
+        f"<tr><td>2</td><td>{_STEPS[1]}</td></tr></table>",
         f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p>Also try our bean dip and onion tart.</p>"
         "<p>Recipe: Ada Wren-Moss. Per serving: 172 kcal.</p><p>back to the notebook next: parkin</p>",
         f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p>P.S. No need to soak the beans for it.</p>",

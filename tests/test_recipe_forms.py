@@ -226,12 +226,16 @@ def test_how_many_it_serves_where_it_clearly_says(title: str, line: str, serves:
          "steps": {"1": "Boil the lentils in 600 ml of water.", "2": "Stir in the oil."}},
         [{"dish": "Dal", "feeds": 4, "needs": {"Dal": ["200g red lentils, rinsed", "1 tbsp oil"], "To serve": ["naan"]},
           "doing": "Boil the lentils in 600 ml of water.\nStir in the oil."}],
+        [{"type": "header"}, {"title": "Dal", "servings": "4", "times": {"soak": "20 min", "boil": "30-35 min"},
+          "ingredient_blocks": [{"heading": "Dal", "lines": ["200g red lentils, rinsed", "1 tbsp oil"]},
+                                {"heading": "To serve", "lines": ["naan"]}],
+          "directions": ["Boil the lentils in 600 ml of water.", "Stir in the oil."]}],
         {"data": {"Recipe Name": "Dal", "Number of servings": "4", "xs": ["Dal:", "200g red lentils, rinsed",
          "1 tbsp oil", "To serve:", "naan"], "How to": ["Boil the lentils in 600 ml of water.", "Stir in the oil."]}},
     ],
 )  # fmt: skip
 def test_json_of_no_standard_is_told_by_its_fields_and_its_look(file: object) -> None:
-    """Five ways in which apps and sites of one hand keep a recipe; what is right is what a reader of them says."""
+    """Six ways in which apps and sites of one hand keep a recipe; what is right is what a reader of them says."""
     recipe = read_recipe(json.dumps(file))
     assert (recipe.title, recipe.serves) == ("Dal", 4)
     assert recipe.ingredients == ("Dal:", "200g red lentils, rinsed", "1 tbsp oil", "To serve:", "naan")

@@ -121,6 +121,8 @@ def test_a_yield_of_pieces_is_no_number_of_people(words: str) -> None:
         ("makes 40 falafel balls, serves 6", 6),
         ("Makes 12 (serves 4)", 4),
         ("Makes 6 helpings", 6),
+        ("2 generously", 2),
+        ("3 as a main", 3),
     ],
 )
 def test_people_are_still_read(words: str, people: int) -> None:

@@ -14,7 +14,7 @@ from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_gone import studs_of, without_what_is_out
 from calmlarder.adapt.step_heat import raw_there
 from calmlarder.adapt.step_left_over import greens_by_one_word, without_what_is_left_over
-from calmlarder.adapt.step_named_once import named_once
+from calmlarder.adapt.step_named_once import named_once, out_of_lists
 from calmlarder.adapt.step_pulse_liquid import _with_water
 from calmlarder.adapt.step_put_in_late import late_where_it_simmers
 from calmlarder.adapt.step_put_in_late import put_in_late as _put_in_late
@@ -156,6 +156,7 @@ def test_wrappers_of_rice_paper_are_dipped_and_fried(adapt: Adapt) -> None:
         (_put_in_late, "Add the tomatoes and lentils [only for the last 10 minutes]. Simmer for 20 minutes, until the "
          "lentils [these keep their shape, so go by the time] are soft into the sauce.",
          "Add the tomatoes. Simmer for 20 minutes. Put in the lentils for the last 10 minutes of it."),
+        (out_of_lists, "Melt the \x1fhoney [left out]\x1f and butter together, brush.", "Melt the butter, brush."),
         (_smoothed, "Add the broccoli, tossing it in the juices, and roast.",
          "Add the broccoli, tossing it in the juices, and roast."),
         (_put_in_late, "Stir in the rice, pine nuts and orange [only for the last 5 minutes], then the stock. Simmer "

@@ -91,6 +91,8 @@ def test_a_greeting_is_no_title(first: str, second: str, title: str) -> None:
         ("handful of parsley, chopped", ["parsley"]),
         ("1 large onion, peeled and left whole, stuck with 3 cloves", ["onion-brown"]),
         ("1/2 lb. salt pork, in one piece", ["bacon"]),
+        ("400 ml buttermilk (or 380 ml milk + 1 1/2 tbsp lemon juice, left to stand for 10 min)", ["buttermilk"]),
+        ("2 teaspoons chili powder (the blend, not straight cayenne)", ["chilli-powder-mix"]),
     ],
 )
 def test_foods_of_a_line(line: str, foods: list[str], lines: LineReader) -> None:

@@ -206,7 +206,8 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
     if not done and stand_in.kind == "citrus" and own is not None and own.kind != "citrus":
         done = _usual_cut(stand_in)
     # what is bought whole and large is cut; berries are as they are
-    if not done and _PREPARED.search(read.text) and (stand_in.kind != "fruit" or stand_in.prep == _IN_PIECES):
+    wants_a_cut = _PREPARED.search(read.text) or (own is not None and own.kind == "pulse")
+    if not done and wants_a_cut and (stand_in.kind != "fruit" or stand_in.prep == _IN_PIECES):
         done = _usual_cut(stand_in)
     return f"{called}, {done}" if done else called
 

@@ -192,7 +192,11 @@ def _is_crushed(step: str, end: int, sentence: str) -> bool:
         return not re.search(r",|\b(?:and|then) (?:serve|top|add|stir|put|return|tip)", between)
     behind = sentence[len(before) :]
     return bool(
-        re.search(rf"{_CRUSHES.pattern}[^,;]*\b(?:them|half|some|a few|lightly|together|everything)\b", behind, re.I)
+        re.search(
+            rf"{_CRUSHES.pattern}[^,;]*\b(?:them|half|some|a few|lightly|together|everything|until|well)\b",
+            behind,
+            re.I,
+        )
     )
 
 

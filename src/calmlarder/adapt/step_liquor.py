@@ -170,7 +170,11 @@ def _without(steps: list[str], names: Sequence[str], liquor: str, minutes: int) 
         found.append(text or "Nothing is soaked here.")
     if not torn:
         found = _not_steeped(found, known, f"{_the(names[0])}{how}")
-    squeezed = re.compile(rf",? (?:and |then )+(?:gently )?squeeze (?:the )?(?:{known})[^,.;]*(?=[.;])", re.IGNORECASE)
+    squeezed = re.compile(
+        rf",? (?:and |then )+(?:gently )?squeeze (?:the )?(?:[a-z]+ mushrooms and )?"
+        rf"(?:{known})[^,.;]*(?=[.;])",
+        re.IGNORECASE,
+    )
     found = [_not_drained(_BOTH_KINDS.sub(f"the {names[0]}", squeezed.sub("", one)), known) for one in found]
     return _without_liquor(found, liquor)
 

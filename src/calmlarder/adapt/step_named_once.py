@@ -16,6 +16,12 @@ _SO_MUCH = re.compile(
 )
 LIST_ITEM = "\x1f"  # round a thing that is left out, until the sentence is read as a whole
 _MARKED_ITEM = re.compile(rf"(?P<the>\bthe (?:(?!clove-)[a-z-]+ed )?)?{LIST_ITEM}(?P<item>[^{LIST_ITEM}]*){LIST_ITEM}")
+# `Melt the honey and butter together`, of which one is left.
+_TOGETHER = re.compile(
+    r"(?P<work>\b(?:melt|mix|whisk|stir|warm|heat|beat|blend|cook|fry)(?: the)? [a-z]+(?: (?!and\b)[a-z]+)?)"
+    r" together\b",
+    re.IGNORECASE,
+)
 _BEFORE_ONE = re.compile(r"(?:, |,? and )$")
 _BEHIND_ONE = re.compile(r",| and\b|[.;]|$| (?:in|into|to|with|on|over|until|for)\b")
 _THINGS_FOLLOW = re.compile(rf"(?:, (?!and\b)| and )(?!{VERBS_NEXT})(?=(?:the )?[a-z])", re.IGNORECASE)
@@ -45,6 +51,7 @@ def named_once(steps: Sequence[str]) -> list[str]:
 
 def out_of_lists(step: str) -> str:
     """A step without what is left out where it stands in a list of things; elsewhere the mark stays."""
+    marked = step
     while (found := _MARKED_ITEM.search(step)) is not None:
         before, behind = step[: found.start()], step[found.end() :]
         first = _THINGS_FOLLOW.match(behind)
@@ -54,7 +61,7 @@ def out_of_lists(step: str) -> str:
             step = f"{before}the {behind[first.end() :].removeprefix('the ')}"
         else:
             step = f"{before}{found['the'] or ''}{found['item']}{behind}"
-    return step
+    return _TOGETHER.sub(r"\g<work>", step) if step != marked else step  # one thing alone
 
 
 def oil_shared_out(steps: Sequence[str]) -> list[str]:

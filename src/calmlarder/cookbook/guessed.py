@@ -298,6 +298,13 @@ def _counted(blocks: Sequence[Block]) -> list[Block]:
     return steps if len(steps) >= _LEAST_STEPS else []
 
 
+def _all_counted(blocks: Sequence[Block]) -> list[Block]:
+    """The steps of a table or a list whose rows are 1, 2, 3 and a sentence each; none of anything else."""
+    counted = _counted(blocks)
+    told = all(one.text.endswith((".", "!")) for one in counted)
+    return counted if told and len(counted) == len(blocks) else []
+
+
 def _by_its_look(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]] | None:
     """The lists of which most lines start with an amount, and the list or the paragraphs behind them."""
     groups = _lists(blocks) or _runs(blocks)
@@ -318,6 +325,8 @@ def _list_of_steps(rest: Sequence[Block]) -> list[Block]:
         if block.listed and not block.level:
             lists.setdefault(block.listed, []).append(block)
     for steps in lists.values():
+        if counted := _all_counted(steps):
+            return counted
         told = [one for one in steps if one.text.endswith((".", "!", ")")) or len(one.text) > _LONGEST_HEADING]
         if 2 * len(told) >= len(steps) and not like_ingredient(steps[0].text):
             return steps
@@ -329,7 +338,8 @@ def _lists(blocks: Sequence[Block]) -> list[list[Block]]:
     for block in blocks:
         if block.listed:
             lists.setdefault(block.listed, []).append(block)
-    like = [group for group in lists.values() if 2 * sum(like_ingredient(one.text) for one in group) >= len(group)]
+    groups = [group for group in lists.values() if not _all_counted(group)]
+    like = [group for group in groups if 2 * sum(like_ingredient(one.text) for one in group) >= len(group)]
     long = [group for group in like if len(group) >= _LEAST_LISTED]
     if not long:
         return []

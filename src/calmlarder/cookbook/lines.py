@@ -73,7 +73,8 @@ class LineReader:
     def _best(self, shown: str, line: str) -> IngredientRead:
         """The line as several foods with amounts of their own, as it stands, in other words, or as several foods."""
         # `garlic, crushed with 1/2 tsp salt`, `a pinch of saffron, soaked in 2 tbsp milk`
-        counted = self._all_of(shown, tossed(line)) if _WITH_SO_MUCH.search(line) else None
+        instead = what_is_allowed(line) is not None  # `buttermilk, or 400 ml milk with 1 tbsp lemon juice`
+        counted = self._all_of(shown, tossed(line)) if _WITH_SO_MUCH.search(line) and not instead else None
         counted = counted or self._all_of(shown, apart(line))  # `2 carrots and 1 parsnip`
         either = None if counted is not None else self._one_of(shown, line)
         if counted is not None or either is not None:

@@ -146,8 +146,10 @@ def _yield(found: dict[str, Any]) -> str:
 
 def _listed(found: dict[str, Any]) -> list[str] | None:
     """The lines of ingredients, headings among them."""
-    named = [lines for value in _named(found, _LIST) if len(lines := _lines(value)) >= _LEAST_LINES]
+    called_so = [value for name, value in found.items() if "ingredient" in _key(name)]  # `ingredient_blocks`
+    named = [lines for value in (*_named(found, _LIST), *called_so) if len(lines := _lines(value)) >= _LEAST_LINES]
     by_look = [lines for value in found.values() if len(lines := _lines(value)) >= _LEAST_LINES]
+    by_look.sort(key=len, reverse=True)  # `"times": {"prep": "20 min"}` reads like amounts, too
     numbered = _numbered(found, "ingredient")
     like = [lines for lines in (*named, *by_look, numbered) if _share_like(lines) >= 1 / 2]
     return like[0] if like else next((lines for lines in named if not _sentences(lines)), None)

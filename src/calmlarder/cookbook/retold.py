@@ -91,6 +91,8 @@ def apart(line: str) -> tuple[str, ...]:
     pieces = [piece for piece in (re.split(r"\s*[,;]\s*(?:and )?", line) if listed else _APART.split(line)) if piece]
     if not 1 < len(pieces) <= _MOST_APART or not (listed or re.match(_COUNT, line)):
         return ()
+    if any(piece.count("(") != piece.count(")") for piece in pieces):
+        return ()  # `(or 380 ml milk + 1 tbsp lemon juice)`: two that would do in its place
     pieces = ["black pepper" if listed and piece == "pepper" else piece for piece in pieces]
     last = re.match(rf"{_COUNT} (?:(?:small|medium|large) )?(?:{'|'.join(COLOURS)}) (.+)", pieces[-1])
     if last is not None:

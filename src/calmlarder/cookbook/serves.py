@@ -48,7 +48,7 @@ _MOST_WITHOUT_A_WORD = 12
 _LONGEST_YIELD = 30  # letters of a line that says no more: ours
 _MAKES_ALONE = re.compile(rf"(?:makes|yields?)\b[\s:*_]*(?:about )?{_COUNT}{_RANGE}{_END}", re.IGNORECASE)
 _PIECES = re.compile(
-    rf"(?m)(?:^|[.!?] )\W*(?:(?:it|this|that) )?(?:makes|yields?|gives|cuts? into|slices into|divides into"
+    rf"(?m)(?:^|[.!?] |[·•|⋅] ?)\W*(?:(?:it|this|that) )?(?:makes|yields?|gives|cuts? into|slices into|divides into"
     rf"|for(?=[\s:*_]{{1,6}}(?:about )?\w{{1,6}}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}))"
     rf"\b[\s:*_]{{0,6}}((?:about |approximately )?{_COUNT}\b[^\n]{{0,40}})",
     re.IGNORECASE,
@@ -59,7 +59,10 @@ _CUT_ALONE = re.compile(
 )
 _COUNTED = re.compile(rf"\s*((?:about )?{_COUNT}\b[^\n]{{0,40}})", re.IGNORECASE)
 # `4 (2 tacos each)`: what each of them gets stands in brackets.
-_ALONE = re.compile(r"\s*(\d{1,3})(?:\s?(?:-|–|to)\s?\d{1,3})?\s*(?:\([^()]{1,40}\b(?:each|apiece|a head)\)\s*)?")
+_ALONE = re.compile(
+    r"\s*(\d{1,3})(?:\s?(?:-|–|to)\s?\d{1,3})?\s*(?:\([^()]{1,40}\b(?:each|apiece|a head)\)\s*)?"
+    r"(?:(?:very )?(?:generously|comfortably|amply|easily|greedily|well|as an? (?:main|starter|side)(?: \w+)?)\s*)?"
+)
 # `1 loaf (10 slices)`, `1 x 20cm cake, cuts into 12 slices`: what is eaten of it is its slices.
 _CUT_INTO = re.compile(
     r"(?:1|one|an?)\b[^\n\d(,:;]{0,30}(?:x ?)?(?:\d{1,4}[^\n(,:;]{0,30})?[(,:;] ?(?:about |cuts? into |makes |serves )?"
