@@ -12,6 +12,7 @@ import pytest
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_gone import studs_of, without_what_is_out
+from calmlarder.adapt.step_green_parts import half_and_rest
 from calmlarder.adapt.step_heat import raw_there
 from calmlarder.adapt.step_left_over import greens_by_one_word, without_what_is_left_over
 from calmlarder.adapt.step_named_once import named_once, out_of_lists
@@ -157,6 +158,8 @@ def test_wrappers_of_rice_paper_are_dipped_and_fried(adapt: Adapt) -> None:
          "lentils [these keep their shape, so go by the time] are soft into the sauce.",
          "Add the tomatoes. Simmer for 20 minutes. Put in the lentils for the last 10 minutes of it."),
         (out_of_lists, "Melt the \x1fhoney [left out]\x1f and butter together, brush.", "Melt the butter, brush."),
+        (_smoothed, "Make swirls with the back of a spoon, and spoon over the chives.",
+         "Make swirls with the back of a spoon, and spoon over the chives."),
         (_smoothed, "Add the broccoli, tossing it in the juices, and roast.",
          "Add the broccoli, tossing it in the juices, and roast."),
         (_put_in_late, "Stir in the rice, pine nuts and orange [only for the last 5 minutes], then the stock. Simmer "
@@ -207,6 +210,14 @@ def test_green_beans_in_a_batter_are_boiled_before(adapt: Adapt) -> None:
         "feta.\n2. Fry spoonfuls for 3 minutes each side.", serves=2,
     ))  # fmt: skip
     assert "1. First boil the green beans for 7 minutes and drain them. Roughly mash" in method
+
+
+def test_whites_and_greens_of_a_list_are_half_and_the_rest() -> None:
+    steps = ["Add the white parts of the spring onions, the pepper and peas.", "Pile on the spring onion greens."]
+    marked = ["Add the spring onion greens [only a minute], the pepper and peas.", "Pile on the spring onion greens."]
+    first, second = half_and_rest(steps, marked)
+    assert first.startswith("Add half of the spring onion greens [only a minute]")
+    assert second == "Pile on the rest of the spring onion greens."
 
 
 def test_caps_that_were_wiped_and_twisted_are_halves() -> None:

@@ -39,7 +39,9 @@ def green_parts_named(steps: Sequence[str]) -> list[str]:
     return told
 
 
-_WHOLE = re.compile(r"(?<!of )\b(?:the )?(?:(?:green|spring) onion|scallion) greens\b(?! \[)", re.IGNORECASE)
+_WHOLE = re.compile(
+    r"(?<!of )\b(?:the )?(?:(?:green|spring) onion|scallion) greens\b(?! \[(?!only a minute))", re.IGNORECASE
+)
 _SHARED = re.compile(r"\b(?:half|rest|remaining|some|most|g|reserved)\b[^.;,]*$", re.IGNORECASE)
 _WHITES = re.compile(
     r"\b(?:white|pale)\b[^.;]*\b(?:onions?|scallions?|parts?)\b|\b(?:onion|scallion) whites\b", re.IGNORECASE
