@@ -42,7 +42,8 @@ _THEN_CARAMELISED = re.compile(
 _DRAINED_GREENS = re.compile(r"\b(?:drained|soaked) (?=[\w ]{0,20}\b(?:greens|chives)\b)", re.IGNORECASE)
 # A thing named twice, as two of the list became one: `the leek greens and leek greens`.
 _TWICE = re.compile(
-    r"(?<!\ba )(?<!\ban )\b(?:(?P<first>\d+) (?P<unit>g|ml) of )?(?P<the>the )?(?P<name>[a-z][a-z-]*(?: [a-z-]+){0,3})(?:,? and |, )"
+    r"(?<!\ba )(?<!\ban )"
+    r"\b(?:(?P<first>\d+) (?P<unit>g|ml) of )?(?P<the>the )?(?P<name>[a-z][a-z-]*(?: [a-z-]+){0,3})(?:,? and |, )"
     r"(?:(?P<second>\d+) (?:g|ml) of )?(?:the )?(?P=name)\b(?! for\b)",
     re.IGNORECASE,
 )
