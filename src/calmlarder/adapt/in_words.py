@@ -72,6 +72,7 @@ _ALL_THE = re.compile(
     r"(?:(?:tinned|canned|drained) )?$",
     re.IGNORECASE,
 )
+_AND_A_THING = re.compile(rf" and (?!{VERBS_NEXT})")
 _VERBS = {"is": "are", "has": "have", "was": "were"}
 _TURNS = ("turn", "start", "begin", "soften", "wilt", "look", "brown", "crackle", "collapse", "smell", "break", "melt")
 _VERB = re.compile(rf"( )(is|are|has|have|was|were|(?:{'|'.join(_TURNS)})s?)\b")
@@ -155,7 +156,7 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
     lead = _CUT_WORDS.sub("", lead)  # the list says how it is cut
     if " and " in now:
         lead = _ALL_THE.sub(_the, lead)
-    if " and " not in now and not around.behind.startswith(" and "):
+    if " and " not in now and not _AND_A_THING.match(around.behind):
         lead = _BOTH.sub(lambda one: "The " if one[1][0].isupper() else "the ", lead)
     if is_oil and how.startswith(": nothing to ") and (cut := _CUTS.search(lead)):
         how = ""

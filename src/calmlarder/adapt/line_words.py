@@ -52,6 +52,7 @@ _IS_CUT = frozenset({
     "pod", "fruit", "citrus", "tofu", "herb", "tomato",
 })  # fmt: skip
 _IN_CRUMBS = re.compile(r"\b(?:bread)?crumbs\b", re.IGNORECASE)
+_FROM_A_TIN = re.compile(r"\b(?:tins?|tinned|cans?|canned|jars?|jarred|cooked|boiled|pouch)\b", re.IGNORECASE)
 _CUT_SO = re.compile(r": (cut (?:fine|small|short|in [a-z -]+))(?=,|;|$)")  # of a row of swaps.csv
 _PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
 _SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
@@ -93,6 +94,13 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
     Only of a line with one amount that was read as it stands: of `2 tins chickpeas` or `1 pumpkin` with its skin the
     words mean another weight. There it is the food's name, and how it is cut.
     """
+    words = _own_words(read, food, grams, tables)
+    if food.kind == "pulse" and food.name.startswith("canned") and not _FROM_A_TIN.search(words):
+        return f"canned {words}"  # nobody takes them for dry ones
+    return words
+
+
+def _own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> str:
     if read.assumed == TAKEN:
         return f"{food.name}, drained"
     if _is_one_of_several(read, food):
