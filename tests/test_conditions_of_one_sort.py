@@ -27,6 +27,7 @@ def the_lot(reader: LarderReader, line: str) -> Lot:
         "double cream (a bit lumpy)", "lettuce all brown", "lettuce (all brown)", "strawberries (all mouldy)",
         "spinach, brown all over", "rocket, out it goes", "eggs, out they went",
         "cress, liquid", "cucumber half, gone to liquid",
+        "hummus w fuzz", "yogurt, fuzz", "melon last piece, smell is strange", "ham has a funny smell",
     ],
 )  # fmt: skip
 def test_is_not_added(line: str, reader: LarderReader) -> None:

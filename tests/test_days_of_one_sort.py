@@ -37,6 +37,9 @@ def days_of(tables: Tables, line: str) -> list[int | None]:
         ("paratha from breakfast", 2),
         ("halloumi (opened yest)", 5),
         ("feta opened yesterday", 5),
+        ("kefir 400 ml do 14.3", 3),
+        ("spinach 2 days more max", 2),
+        ("cottage cheese, best before Mar. 13.", 2),
     ],
 )
 def test_it_is_due_soon(tables: Tables, line: str, most: int) -> None:

@@ -35,7 +35,7 @@ _LINES = sorted(
     }
 )
 _MADE = (
-    "1 doz eggs minus 2", "kefir do 25.11", "ham 12.03",
+    "1 doz eggs minus 2", "kefir do 25.11", "ham 12.03", "2 tins x 400g chickpeas",
     "quiche, 2 slices gone", "tub of chilli", "chicken, expired", "milk left out overnight", "ham out of date",
     "carrots from saturday's shop", "kale in the friday box", "beans soaking since monday", "monday's soup",
     "yesterdays soup", "corn tortillas 30 ct half", "parsnips 3, last of them", "tomatoes few left, 10", "eggs 18ct",

@@ -44,6 +44,54 @@ from calmlarder.tables.book import Tables
         ("trinity chopped", "soffritto"),
         ("moose sausages 6", "sausages"),
         ("guava juice", "apple-juice"),  # counted as the richest juice
+        ("gefilte fish 1 jar not opened", "fish-cakes"),
+        ("ice cream, vanilla bean", "ice-cream"),
+        ("gallon of 2% about a quarter left", "milk-semi"),
+        ("3 doz from the hens", "egg"),
+        ("pain sans gluten au congelo", "bread-gluten-free"),
+        ("polenta cold, a slab", "polenta-cooked"),
+        ("rajma 2 servings", "chilli-bean"),
+        ("honey, crystallized", "honey"),
+        ("galbi marinating since last night 2 lbs", "beef-bulgogi"),  # garlic and onion in the marinade
+        ("cold soba, yesterday's", "udon-cooked"),  # counted as wheat
+        ("black beans and rice (moros)", "rice-and-peas"),
+        ("chocolate ice cream", "ice-cream"),
+        ("kombucha ginger", "kombucha"),
+        ("ravioli, butternut", "tortellini"),
+        ("half burrito, carne asada", "burrito-meat"),
+        ("leftover mashed rutabaga", "swede-boiled"),
+        ("quart of chicken noodle from the deli", "soup-chicken"),
+        ("kale salad from yesterday, dressed", "salad-kit"),
+        ("chickpea salad 1 tub", "bean-salad"),  # pulses and onion
+        ("cucumber salad", "vegetable-salad"),
+        ("strawberries, moldy ones tossed", "strawberry"),
+        ("avocado half w lime", "avocado"),
+        ("half a kugel, noodle kind", "pasta-bake"),
+        ("haluski from mon", "noodles-leftover"),  # wheat and onion, and no dumplings alone
+        ("kasha varnishkes", "noodles-leftover"),
+        ("potato knish 2", "pie-savoury"),
+        ("whoopie pies 2", "brownie"),
+        ("shoofly pie", "fruit-pie"),
+        ("pie cherries (froze) gal bag", "cherry"),  # and no pie
+        ("another lasagna, spinach, half", "lasagne-vegetable"),
+        ("sinigang na isda, big pot", "ready-meal"),
+        ("cucumber kimchi", "kimchi"),
+        ("gf waffles, freezer", "pancake-gluten-free"),
+        ("gluten free muffins 4", "cake-gluten-free"),
+        ("gf fish sticks", "fish-fingers"),  # counted as the ordinary ones
+        ("black cherry seltzer", "water-sparkling"),
+        ("chicken curry with potatoes", "curry-chicken"),
+        ("solomon gundy bottle 3/4 full", "herring-pickled"),
+        ("milk, oat one", "oat-drink"),
+        ("yogurt, soy kind", "soya-yoghurt"),
+        ("pickled eggs, hot dill", "egg-pickled"),
+        ("stewed rhubarb, jam jar", "rhubarb-stewed"),
+        ("cream, skimmed off, qt jar", "cream-double"),
+        ("satsumas whole sack from paw paw", "mandarin"),
+        ("tomatoes from uncle Basil", "tomato"),
+        ("seitan loaf, made by Finch", "seitan"),
+        ("jicama half w limon y chile", "jicama"),
+        ("pinto beans cooked w/o onion", "kidney-beans-boiled"),
     ],
 )
 def test_it_is_that_food_and_nobodys(line: str, food: str, reader: LarderReader) -> None:
@@ -73,6 +121,27 @@ def test_a_dish_is_counted_with_its_onion(line: str, reader: LarderReader, table
     (lot,) = read.lots
     assert tables.fermentables_of(lot.food)["fructans"].g_per_100g > 0
     assert tables.food_by_id[lot.food].state != "raw" or "burger" in lot.food
+
+
+@pytest.mark.parametrize("line", ["chicken thighs marinating since last night", "shrimp marinating overnight"])
+def test_what_lies_in_a_marinade_is_asked_about(line: str, reader: LarderReader) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert not read.lots
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("1 can each: corn, green beans, peas", ["sweetcorn-canned", "green-beans-canned", "peas-canned"]),
+        ("dressing: italian, blue cheese", ["dressing-italian", "dressing-creamy"]),
+        ("yogurt cups, 3 strawberry 2 peach", ["yoghurt-fruit", "yoghurt-fruit"]),
+    ],
+)
+def test_one_word_is_said_of_each(line: str, foods: list[str], reader: LarderReader) -> None:
+    read = reader.read(line, "line")
+    assert read is not None
+    assert [lot.food for lot in read.lots] == foods
 
 
 @pytest.mark.parametrize(

@@ -71,6 +71,12 @@ def test_two_foods_of_one_pot_are_asked_about(reader: LarderReader, line: str) -
         ("potatoes are charlottes", None, ["potato"]),
         ("apples are reds", None, ["apple-red"]),
         ("bread is ours", None, ["bread-wholemeal"]),
+        ("labneh of Teta, she is not fasting", "teta", ["labneh"]),
+        ("jamon of Jose 150gr", "jose", ["prosciutto"]),
+        ("mortadella (di Luca, io no)", "luca", ["luncheon-sausage"]),
+        ("Priya's paneer (hers only)", "priya", ["paneer"]),  # the name tells more
+        ("grandson chicken wings", "grandson", ["chicken-wings"]),
+        ("spinach 2 days more max", None, ["spinach"]),
     ],
 )
 def test_names_behind_is_and_are(reader: LarderReader, line: str, owner: str | None, foods: list[str]) -> None:

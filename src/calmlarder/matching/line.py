@@ -28,6 +28,7 @@ from calmlarder.matching.names.foods import Candidate
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.name_index import as_one
 from calmlarder.matching.names.words import plain, singular, words_of
+from calmlarder.matching.owners.given_names import GIVEN_NAMES
 from calmlarder.matching.owners.owner_phrases import take_owner
 from calmlarder.matching.owners.typed_names import taken_by_capital
 from calmlarder.matching.part import Part
@@ -37,10 +38,12 @@ from calmlarder.matching.retold.asides import without_asides
 from calmlarder.matching.retold.by_the_way import by_the_way
 from calmlarder.matching.retold.cooking_pots import in_pots
 from calmlarder.matching.retold.descriptions import without_descriptions
+from calmlarder.matching.retold.dishes_in_short import dishes_in_short
 from calmlarder.matching.retold.done_with import done_with
 from calmlarder.matching.retold.fat_of_dairy import fat_told
 from calmlarder.matching.retold.greens_of_stalks import greens_told
 from calmlarder.matching.retold.in_a_hurry import in_a_hurry
+from calmlarder.matching.retold.in_short import in_short
 from calmlarder.matching.retold.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.retold.kinds_and_fillings import as_named
 from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
@@ -190,7 +193,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = is_said_of_it(conditions_mended(in_pots(as_written(english, lexicon)), lexicon), lexicon)
-    rest = work_plainly(signs_told(packed_in(rest)))
+    rest = work_plainly(signs_told(packed_in(dishes_in_short(in_short(rest)))))
     rest = told_otherwise(done_with(pieces_gone(greens_told(rest, lexicon))))
     rest = put_as_dishes(by_the_way(as_named(amounts_otherwise(rest))))
     rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
@@ -247,7 +250,7 @@ def _foods(parts: list[Part], lexicon: Lexicon) -> list[Food]:
 def _without_place(line: str, lexicon: Lexicon) -> str:
     """The line without the town a food comes from: `red onions of Tropea`; not `tin of Spinach`."""
     found = _OF_A_TOWN.search(line)
-    if found is None or plain(found[1]) in lexicon.words or singular(plain(found[1])) in lexicon.words:
+    if found is None or not {plain(found[1]), singular(plain(found[1]))}.isdisjoint(lexicon.words | GIVEN_NAMES):
         return line
     before = {singular(word) for word in words_of(line[: found.start()])}
     return line if before.isdisjoint(lexicon.words) else f"{line[: found.start()]}{line[found.end() :]}"

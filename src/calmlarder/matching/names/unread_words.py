@@ -27,6 +27,7 @@ from calmlarder.matching.names.words import words_of
 from calmlarder.matching.retold.phrasing import PERCENT
 from calmlarder.tables.allergens import told_by
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import DIETS
 
 _COOKED_ALIKE = frozenset({"sausage", "bacon", "burger", "frankfurter", "chorizo"})
 _KEPT_IN_TINS = frozenset({"leaf", "brassica", "root", "stem", "pod", "shoot", "fruit-vegetable"})
@@ -37,6 +38,10 @@ _TASTES_OF_IT = {"garlicky": "garlic", "oniony": "onion"}
 _OTHER_GRAINS = frozenset({"rye", "spelt", "barley", "oat", "kamut"})
 _HEADS = frozenset({"pasta", "rice", "bread", "cheese", "noodle"})
 _FLAVOURED = frozenset({"yoghurt", "plant-drink", "milk", "cream", "cheese"})
+_IN_DISHES = frozenset({
+    "potato", "root", "leaf", "salad-leaf", "squash", "tomato", "pepper", "poultry", "meat", "fish", "egg", "tofu",
+    "rice",
+})  # fmt: skip
 _MIXED_IN = frozenset({"nut", "seed", "dried-fruit"})
 _NOT_RAW_IN_JARS = frozenset({
     "leaf", "brassica", "root", "mushroom", "tomato", "pepper", "pod", "stem", "fruit-vegetable", "sweetcorn", "fruit",
@@ -128,6 +133,8 @@ def _words_left(reading: Reading, food: Food, words: Words) -> Iterator[str]:
                 continue
             if _is_part_of_it(word, food, words) or (token.added and _is_seasoning(word, words.lexicon)):
                 continue  # `granola w almonds`, `salmon with dill`
+            if token.added and _goes_into_it(word, food, words):
+                continue  # `chicken curry with potatoes`
             told = _TASTES_OF_IT.get(word, word if token.added else "")
             if told and words.lexicon.is_made_with(food.id, told):
                 continue  # its figures hold it: `sausages with garlic`
@@ -165,6 +172,27 @@ def _is_part_of_it(word: str, food: Food, words: Words) -> bool:
     parts = words.lexicon.kinds_in(food.id) & _MIXED_IN
     foods = words.lexicon.tables.food_by_id
     return bool(parts) and any(foods[one].kind in parts for one in words.lexicon.called(word))
+
+
+def _goes_into_it(word: str, food: Food, words: Words) -> bool:
+    """Whether a word behind `with` names what may go into a dish with onion and changes its sort in nothing.
+
+    What brings an allergen, is eaten by fewer, or holds much by itself (pulses, alliums, wheat) stays a question.
+    """
+    lexicon = words.lexicon
+    if (
+        food.kind != "sauce"
+        or food.state != "cooked"
+        or not lexicon.is_mixture(food.id)
+        or not lexicon.is_made_with(food.id, "onion")
+    ):
+        return False
+    added = [lexicon.tables.food_by_id[one] for one in lexicon.called(word)]
+    diet = DIETS.index(food.diet)
+    return bool(added) and all(
+        one.kind in _IN_DISHES and DIETS.index(one.diet) <= diet and {*one.allergens} <= {*food.allergens}
+        for one in added
+    )
 
 
 def _is_seasoning(word: str, lexicon: Lexicon) -> bool:

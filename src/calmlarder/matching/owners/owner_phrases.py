@@ -73,7 +73,7 @@ def take_owner(text: str, lexicon: Lexicon, capitals: frozenset[str] = frozenset
     if brackets and not owner and is_given(bare, lexicon):
         owner, text = bare, ""  # `aoife (eggs)`
     said, reason, text = _open(" ".join(text.split()), lexicon)
-    if said and (owner is None or owner in SHARES_HOUSE):
+    if said and (owner is None or owner in SHARES_HOUSE | SOMEBODY_ELSES):
         owner = said  # `priya's paneer (flatmate)`: the name tells more
     kept_for = kept_for or reason
     if not owner and (of := signs.DASHED_OF.search(text)) and of[1] in capitals and is_name(of[1], lexicon):
@@ -126,6 +126,8 @@ def _inside(text: str, lexicon: Lexicon, capitals: frozenset[str]) -> tuple[str 
     if owner or kept or not words:
         return owner, kept, text
     words = [word for word in words if word not in {"only", "just", "my", "our"}]  # `husband only`, `my sisters`
+    if comma and len(first.split()) == 2:
+        words = first.split()  # `(di Luca, io no)`
     if len(words) == 2 and words[0] in _OF_ELSEWHERE and words[1] in capitals:
         words = words[1:]  # `(de Pau)`
     if len(words) == 1 and (is_person(words[0], lexicon) or (words[0] in capitals and is_name(words[0], lexicon))):
@@ -182,6 +184,9 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
         found = last.search(text)
         if found and found.start() and {found[1], f"{found[1]}s"} & PEOPLE and not _is_given_by(text, found):
             return found[1], None, _cut(text, found)
+    found = signs.OF_SOMEBODY.search(text)
+    if found and found.start() and (found[1] in PEOPLE | KIN or is_given(found[1], lexicon)):
+        return found[1], None, _cut(text, found)
     named = _named_first(text, lexicon)
     if named:
         return named[0], None, named[1]

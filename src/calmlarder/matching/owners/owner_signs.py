@@ -145,6 +145,8 @@ MY_PERSON = LatePattern(r"^(?:my|our) ([a-z]+?)(?:'s|s')? (?=[a-z])")
 FIRST = LatePattern(r"^([a-z]{2,})\s*[-:]\s+(?=[a-z\d])")
 # `- da Lu`: of, before a name, in other tongues.
 DASHED_OF = LatePattern(r" [-–] ?(?:da|do|de|di|del|della|du|von|van|ni|od) ([a-z]{2,})$")
+# `labneh of Teta`, `ham of my suegra`; not `tin of beans`.
+OF_SOMEBODY = LatePattern(r"(?<=[a-z\d]) of (?:my |our )?([a-z]{2,})(?=\s*(?:$|[,;(]|\d))", needs=(" of ",))
 LAST = LatePattern(r"(?<=[a-z\d]) ([a-z]{2,})$")
 BEHIND = LatePattern(r",\s*([a-z]{2,})$")
 COLON = LatePattern(r":\s*([a-z]{2,})$")

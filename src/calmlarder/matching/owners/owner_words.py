@@ -82,11 +82,34 @@ HOUSE_PETS = frozenset({"dog", "dogs", "cat", "cats", "puppy", "kitten", "hamste
 SHARES_HOUSE = frozenset({
     "flatmate", "housemate", "roommate",
     "roomate", "lodger", "landlord", "landlady", "neighbour", "guest", "tenant", "roomie",
-    "flattie", "hubby", "wifey", "husband", "wife", "boyfriend", "girlfriend", "lads",
+    "flattie", "hubby", "wifey", "husband", "wife", "boyfriend", "girlfriend", "lads", "grandson", "granddaughter",
 })  # fmt: skip
 # Those whose cooking is given: `nani ka achaar`.
 COOKS_FOR_US = frozenset({"nani", "dadi", "nana", "dada", "amma", "ammi", "mummy", "maa", "ma", "mom", "mum", "mami"})
-KIN = frozenset({"papa", "bhai", "bhaiya", "didi", "bhabhi", "chacha", "chachi", "beta", "beti"})
+KIN = frozenset(
+    {
+        "teta",
+        "jeddo",
+        "oupa",
+        "ouma",
+        "lola",
+        "lolo",
+        "suegra",
+        "suegro",
+        "abuelita",
+        "abuela",
+        "halmoni",
+        "papa",
+        "bhai",
+        "bhaiya",
+        "didi",
+        "bhabhi",
+        "chacha",
+        "chachi",
+        "beta",
+        "beti",
+    }
+)
 # Words that people put in brackets or behind a dash and that name nobody.
 NOT_NAMES = frozenset({
     "off", "open", "opened", "gone", "empty", "full", "tiny", "huge", "loads", "lots", "some", "few", "bits", "scraps",

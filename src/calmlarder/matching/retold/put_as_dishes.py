@@ -31,6 +31,8 @@ _SAUCE_BESIDE = LatePattern(
 _MARINADE = LatePattern(
     r"\bin (?:an? |the |its |some )?(?:[a-z]+ )?(?:marinade|brine) ?\(([^()]*)\)", needs=("marinade", "brine")
 )
+# What lies in a marinade of which nothing is told is asked about as what was marinated.
+_IN_A_MARINADE = LatePattern(r"\bmarinat(?:ing|e)\b(?!.*\()", needs=("marinat",))
 _ALLIUM = LatePattern(r"garlic|onion|shallot|leek|chive|\bspices?\b|curry|sauce|paste")
 _ROOTS = r"(?:turnips?|mustard|collards?|beets?|dandelion|radish)"
 _GREENS = LatePattern(
@@ -44,6 +46,7 @@ def put_as_dishes(text: str) -> str:
     text = _RICE_IN_SOUP.sub(r"\1", _SAUCE_BESIDE.sub(r"\1", text))
     text = _TAKEAWAY.sub(r"\g<lead>takeaway meal", text)
     text = _MARINADE.sub(lambda found: "marinated" if _ALLIUM.search(found[1]) else "", text)
+    text = _IN_A_MARINADE.sub("marinated", text)
     return _GREENS.sub(_greens, text)
 
 
