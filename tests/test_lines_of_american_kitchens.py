@@ -78,7 +78,7 @@ from calmlarder.tables.book import Tables
         ("cucumber kimchi", "kimchi"),
         ("gf waffles, freezer", "pancake-gluten-free"),
         ("gluten free muffins 4", "cake-gluten-free"),
-        ("gf fish sticks", "fish-fingers"),  # counted as the ordinary ones
+        ("gf lasagna", "lasagne"),  # counted as the ordinary one, and told
         ("black cherry seltzer", "water-sparkling"),
         ("chicken curry with potatoes", "curry-chicken"),
         ("solomon gundy bottle 3/4 full", "herring-pickled"),

@@ -34,6 +34,20 @@ _SLICED = (
     r"(?:ham|turkey|baloney|bologna|salami|pastrami|roast beef|cheese|cheddar|provolone|swiss|bread|loaf|bacon|chicken"
     r"|pepperoni|mortadella|prosciutto|mozzarella|gouda|havarti|spam|tongue|beef)"
 )
+_PARTS_OF_A_PAN = {
+    "half": 1 / 2, "1/2": 1 / 2, "a third": 1 / 3, "1/3": 1 / 3, "a quarter": 1 / 4, "1/4": 1 / 4, "2/3": 2 / 3,
+    "3/4": 3 / 4,
+}  # fmt: skip
+_GRAMS_FROM = 50  # fewer are pieces
+
+
+def in_short(text: str) -> str:
+    """A plain line with such words put plainly; all others stay as they are."""
+    for shape, plainly in _PLAINLY:
+        text = shape.sub(plainly, text)
+    return re.sub(r"\s+", " ", text).strip()
+
+
 _PLAINLY = (
     (LatePattern(r"\bw/ ?o(?:ut)?\b"), "without"),
     # A line that ends like a sentence: `best before Nov. 24.`
@@ -172,15 +186,3 @@ _PLAINLY = (
         ", fuzzy",
     ),
 )
-_PARTS_OF_A_PAN = {
-    "half": 1 / 2, "1/2": 1 / 2, "a third": 1 / 3, "1/3": 1 / 3, "a quarter": 1 / 4, "1/4": 1 / 4, "2/3": 2 / 3,
-    "3/4": 3 / 4,
-}  # fmt: skip
-_GRAMS_FROM = 50  # fewer are pieces
-
-
-def in_short(text: str) -> str:
-    """A plain line with such words put plainly; all others stay as they are."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
-    return re.sub(r"\s+", " ", text).strip()
