@@ -8,9 +8,9 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from calmlarder.cookbook.blocks import Block, blocks_of
+from calmlarder.cookbook.line_kinds import section_of
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.wording import HEADING
-from calmlarder.cookbook.words import section_of
 from calmlarder.matching.names.words import plain
 
 _LONGEST_HEADING = 40  # signs: ours

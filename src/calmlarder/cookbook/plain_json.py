@@ -11,8 +11,8 @@ from typing import Any
 from calmlarder.cookbook.bounds import DEEPEST
 from calmlarder.cookbook.by_the_spoon import volume_in
 from calmlarder.cookbook.jsonld import cleaned_value, contents_of, depth_of, line_of
+from calmlarder.cookbook.line_kinds import like_ingredient
 from calmlarder.cookbook.serves import SERVES, pieces_in
-from calmlarder.cookbook.words import like_ingredient
 
 # What people call the fields, without `_`, `-` and capitals.
 _TITLE = (

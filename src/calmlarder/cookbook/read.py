@@ -12,6 +12,7 @@ from calmlarder.cookbook.bounds import DEEPEST, MOST_SIGNS, fail
 from calmlarder.cookbook.envelope import opened
 from calmlarder.cookbook.guessed import guessed_object
 from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, recipe_of, with_address
+from calmlarder.cookbook.line_kinds import section_of
 from calmlarder.cookbook.microdata import hrecipe, microdata_recipe
 from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
 from calmlarder.cookbook.page_headings import with_page_headings
@@ -19,7 +20,7 @@ from calmlarder.cookbook.plain_json import plain_objects, texts_in
 from calmlarder.cookbook.recipe import Recipe
 from calmlarder.cookbook.serves import serves_in_prose
 from calmlarder.cookbook.told_needs import told_as_lists
-from calmlarder.cookbook.words import is_a_recipe, recipe_in_words, section_of
+from calmlarder.cookbook.words import is_a_recipe, recipe_in_words
 
 _LONGEST_HEADING = 40  # signs: `Method`, `What to do`: ours
 # A number that a page sets before each step: `1`, `Step 2`.
