@@ -184,6 +184,23 @@ def test_to_a_day_and_a_month_with_a_dot_is_a_day(reader: LarderReader, line: st
     assert lot_of(reader, line).days_left == 4
 
 
+# A month behind the number of its day is no person; ISO 8601 names the days counted here.
+@pytest.mark.parametrize(
+    ("line", "days"),
+    [
+        ("feta bb 14 jan", -56), ("feta b.b. 14 Apr", 34), ("milk use by 3 april", 23), ("crema cad 15 abr", 35),
+        ("milk B.B.E. 12/4", 32), ("feta, best before 14 June", 95),
+    ],
+)  # fmt: skip
+def test_a_month_behind_its_day_is_no_owner(reader: LarderReader, line: str, days: int) -> None:
+    lot = lot_of(reader, line)
+    assert (lot.owner, lot.days_left) == (None, days)
+
+
+def test_a_name_behind_an_amount_is_one(reader: LarderReader) -> None:
+    assert lot_of(reader, "4 tomatoes Josh").owner == "josh"
+
+
 @pytest.mark.parametrize("line", ["2 sausages, 1 bag peas frozen", "2 onions, 1 bag frozen peas"])
 def test_another_thing_that_is_frozen_is_no_part_of_the_first(reader: LarderReader, line: str) -> None:
     reading = reader.read(line, "line 1")

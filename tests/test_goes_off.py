@@ -279,6 +279,20 @@ def test_after_what_is_raw_hands_board_and_knife_are_washed(
     assert len([one for one in dinner.cautions if one.startswith("Wash hands, board and knife")]) == told
 
 
+@pytest.mark.parametrize(
+    ("line", "used"), [("homemade garlic oil, dunno when", False), ("garlic oil homemade, made today", True)]
+)
+def test_oil_that_was_infused_at_home_nobody_knows_when_is_left_out(
+    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest], line: str, used: bool,
+) -> None:  # fmt: skip
+    """It can hold the poison of botulism (US Food and Drug Administration: recalled)."""
+    lots = lots_of(["rice noodles 400g", "firm tofu 300g", "spinach 200g", "soy sauce", line])
+    found = compose(lots, wanting(people=1, seconds=60), patterns, tables)
+    assert any(use.line == line for use in found.dinners[0].uses) is used
+    assert any("nobody says when: throw it away" in one.why for one in found.excluded) is not used
+
+
 def test_of_a_dented_tin_it_is_told_when_it_goes(
     tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
     wanting: Callable[..., DinnerRequest],

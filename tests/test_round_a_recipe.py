@@ -1,5 +1,7 @@
 """What sites put round a recipe is none of its steps, lines or names: pages and texts of our own, in common shapes."""
 
+from pathlib import Path
+
 import pytest
 
 from calmlarder.cookbook.behind import is_between, is_over
@@ -187,3 +189,13 @@ def test_a_page_that_counts_pieces_is_for_whom_its_prose_says_it_feeds(
 ) -> None:
     recipe = read_recipe(_FORTY.format(told=told))
     assert (recipe.serves, recipe.serves_up_to) == people
+
+
+def test_a_letter_is_for_whom_its_prose_says(tmp_path: Path) -> None:
+    letter = tmp_path / "letter.txt"
+    letter.write_text(
+        "Dear Bea,\n\nHere is the stew. This is for 6, or for 4 and then again on Monday.\n\n"
+        "800 g pork shoulder, in cubes\n2 tbsp oil\n4 carrots, sliced\n1 tsp caraway seeds\n\n"
+        "First brown the pork in the oil. Then put in the carrots and the seeds, and leave it for an hour."
+    )
+    assert read_recipe(letter.read_text()).serves == 6

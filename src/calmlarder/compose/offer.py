@@ -12,7 +12,7 @@ from calmlarder.intake.dose import Dose, rest_of
 from calmlarder.intake.load import LoadProfile, load_profile_of
 from calmlarder.larder.freezing import thaws_overnight
 from calmlarder.larder.lot import Lot, is_last_day, why_unfit
-from calmlarder.larder.open_too_long import is_far_past_opened, is_past_opened
+from calmlarder.larder.open_too_long import is_far_past_opened, is_past_opened, is_undated_infusion
 from calmlarder.larder.with_bones import count_in, eatable_of_one, has_bones, is_whole_fish
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
@@ -148,6 +148,8 @@ def _why_not(lot: Lot, food: Food, wanted: DinnerRequest, tables: Tables) -> str
         return f"raw from the sea and past its day ({lot.days_from}): do not eat, cook or freeze it"
     if is_far_past_opened(lot, wanted.today, tables):
         return f"open for more than twice the days it keeps ({lot.days_from}): do not eat it"
+    if is_undated_infusion(lot):
+        return "home-made, and nobody says when: throw it away, or write the day it was made behind it"
     allergens = allergens_met(food, wanted.avoid)
     if allergens:
         return f"it holds or may hold {', '.join(allergens)}, among the allergens to avoid"

@@ -30,6 +30,7 @@ from calmlarder.cookbook.serves import (
     served_in_dishes,
     serves_above,
     serves_in,
+    serves_in_prose,
     serves_up_to,
 )
 from calmlarder.cookbook.text_lines import BULLET, Line, bare_line, lines_of, unmarked
@@ -97,10 +98,12 @@ def recipe_in_words(text: str) -> Recipe:
     check_count(len(found.items))
     form: Form = "markdown" if _MARKDOWN.search(text[:200_000]) else "text"
     pieces = volume_in(found.about) or pieces_in(found.about)
+    fed = serves_in_prose(found.head.split("\n")) or (None, None)
     return Recipe(
         title=found.title[:LONGEST_TITLE] or "A recipe",
         serves=serves_above(found.head)
         or serves_in(found.about)
+        or fed[0]
         or served_in_dishes(pieces)
         or _listed_for(text)
         or served_by_the_spoon(found.title, pieces),
@@ -109,7 +112,7 @@ def recipe_in_words(text: str) -> Recipe:
         form=form,
         source=text,
         pieces=pieces,
-        serves_up_to=serves_up_to(found.head) or serves_up_to(found.about),
+        serves_up_to=serves_up_to(found.head) or serves_up_to(found.about) or (fed[1] if fed[1] != fed[0] else None),
     )
 
 

@@ -10,6 +10,7 @@ from calmlarder.tables.book import Tables
 
 _SHORT_DAYS = 7  # what keeps longer than that once opened (pickles, mustard, hard cheese) is judged by eye and nose
 _FAR_BEYOND = 2  # times its days
+_INFUSED_AT_HOME = frozenset({"oil-garlic-made", "oil-onion-made", "oil-herb-made"})
 
 
 def is_past_opened(lot: Lot, today: date, tables: Tables) -> bool:
@@ -20,6 +21,15 @@ def is_past_opened(lot: Lot, today: date, tables: Tables) -> bool:
 def is_far_past_opened(lot: Lot, today: date, tables: Tables) -> bool:
     """Whether it has been open for more than twice the days it keeps, so that nobody eats it at all."""
     return _open_for(lot, today, tables, _FAR_BEYOND)
+
+
+def is_undated_infusion(lot: Lot) -> bool:
+    """Whether it is oil that was infused at home, and no day tells that it was within the one it keeps.
+
+    It can hold the poison of botulism (US Food and Drug Administration, as keeping.csv says).
+    """
+    begun = any(one.kind in {"made", "opened", "frozen"} and one.on is not None for one in lot.dates)
+    return lot.food in _INFUSED_AT_HOME and not begun and (lot.days_left is None or lot.days_left > 1)
 
 
 def _open_for(lot: Lot, today: date, tables: Tables, times: int) -> bool:

@@ -42,18 +42,20 @@ MONTH = (
 )
 # Months of other tongues, behind a number; `mayo` is none of them, for it is eaten.
 MONTHS_ELSEWHERE = {
-    **dict.fromkeys(("janvier", "enero", "januar", "januari", "gennaio", "janeiro", "stycznia"), "january"),
-    **dict.fromkeys(("fevrier", "febrero", "februar", "februari", "febbraio", "fevereiro", "lutego"), "february"),
+    **dict.fromkeys(("janvier", "enero", "ene", "januar", "januari", "gennaio", "janeiro", "stycznia"), "january"),
+    **dict.fromkeys(
+        ("fevrier", "febrero", "fev", "februar", "februari", "febbraio", "fevereiro", "lutego"), "february"
+    ),
     **dict.fromkeys(("mars", "marzo", "marz", "maerz", "maart", "marco", "marca"), "march"),
-    **dict.fromkeys(("avril", "abril", "aprile", "kwietnia"), "april"),
+    **dict.fromkeys(("avril", "avr", "abril", "abr", "aprile", "kwietnia"), "april"),
     **dict.fromkeys(("mai", "maggio", "maio", "maja"), "may"),
     **dict.fromkeys(("juin", "junio", "juni", "giugno", "junho", "czerwca"), "june"),
     **dict.fromkeys(("juillet", "julio", "juli", "luglio", "julho", "lipca"), "july"),
     **dict.fromkeys(("aout", "agosto", "augustus", "sierpnia"), "august"),
     **dict.fromkeys(("septembre", "septiembre", "settembre", "setembro", "wrzesnia"), "september"),
-    **dict.fromkeys(("octobre", "octubre", "oktober", "ottobre", "outubro"), "october"),
+    **dict.fromkeys(("octobre", "octubre", "oktober", "okt", "ottobre", "outubro"), "october"),
     **dict.fromkeys(("novembre", "noviembre", "novembro", "listopada"), "november"),
-    **dict.fromkeys(("decembre", "diciembre", "dezember", "dicembre", "dezembro", "grudnia"), "december"),
+    **dict.fromkeys(("decembre", "diciembre", "dic", "dez", "dezember", "dicembre", "dezembro", "grudnia"), "december"),
 }  # fmt: skip
 MONTH_ELSEWHERE = LatePattern(
     rf"(?<![\w./-])(\d{{1,2}})\.? (?:de )?({'|'.join(MONTHS_ELSEWHERE)})(?![\w])", needs=(*MONTHS_ELSEWHERE,)

@@ -42,6 +42,8 @@ def _so_many_days_ago(found: re.Match[str]) -> str:
 
 # What stands in a line, and how it is read.
 _PLAINLY = (
+    (LatePattern(r"\bb\. ?b\.(?: ?e\.)?(?= ?[\d:a-z])"), "bb "),  # `b.b. 14 jan`
+    (LatePattern(r"\bthis arvo\b"), "today"),
     # How long past: `past its date 2 days` is two days past.
     (
         LatePattern(

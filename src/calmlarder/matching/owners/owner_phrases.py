@@ -5,6 +5,7 @@ import re
 from typing import NamedTuple
 
 from calmlarder.matching.conditions.condition_words import is_condition
+from calmlarder.matching.dates.day_names import MONTH
 from calmlarder.matching.names.food_abbreviations import ABBREVIATIONS
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.notes import HARMLESS
@@ -95,7 +96,14 @@ def _by_capital_last(text: str, capitals: frozenset[str], lexicon: Lexicon) -> t
     words = {singular(word) for word in signs.WORD.findall(text[: found.start()])}
     forms = {found[1], *itertools.chain.from_iterable(ABBREVIATIONS.get(found[1], ()))}
     beside = any(lexicon.is_beside(form, words) for form in forms)
-    return None if beside or signs.BEFORE_A_MONTH.search(text[: found.start()]) else (found[1], _cut(text, found))
+    return None if beside or _is_a_month(text, found) else (found[1], _cut(text, found))
+
+
+def _is_a_month(text: str, found: re.Match[str]) -> bool:
+    """Whether a name stands where a month does: behind a word for a day, or as a month behind a number of a day."""
+    before = text[: found.start()]
+    numbered = signs.DAY_OF_A_MONTH.search(before) and re.fullmatch(MONTH, found[1])
+    return bool(numbered or signs.BEFORE_A_MONTH.search(before))
 
 
 def _only_says_how(inside: str) -> bool:
@@ -207,7 +215,7 @@ def _open(text: str, lexicon: Lexicon) -> tuple[str | None, str | None, str]:
     if found and ({found[1], f"{found[1]}s"} & (PEOPLE | KIN) or is_given(found[1], lexicon)):
         return f"{found[1]}s" if f"{found[1]}s" in ENDS_IN_S else found[1], None, _cut(text, found)
     found = signs.LAST.search(text)
-    if found and (_is_given_by(text, found) or signs.BEFORE_A_MONTH.search(text[: found.start()])):
+    if found and (_is_given_by(text, found) or _is_a_month(text, found)):
         return None, None, text
     if found and lexicon.words.isdisjoint({found[1], singular(found[1])}) and is_given(bare_name(found[1]), lexicon):
         return bare_name(found[1]), None, _cut(text, found)

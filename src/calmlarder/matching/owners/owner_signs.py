@@ -154,6 +154,8 @@ COLON = LatePattern(r":\s*([a-z]{2,})$")
 BEFORE_A_MONTH = LatePattern(
     r"\b(?:opened|open|since|frozen|made|bought|in|end|early|late|mid|ub|use by|bbe?|best before|exp|until|till)$"
 )
+# `best before 14 jan`: such a month behind its day.
+DAY_OF_A_MONTH = LatePattern(r"(?<![\w./-])(?:[12]?\d|3[01])(?:st|nd|rd|th)?$")
 # `(littlest one's)`: one of the children.
 A_CHILD = LatePattern(
     r"(?:for )?(?:the |my |our )?([a-z]+) (?:one(?:'s|s')|(?:child|kid|boy|girl|lad|son|daughter)(?:'s|s')?)"
