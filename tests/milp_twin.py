@@ -608,6 +608,8 @@ def _another(
         same = {used[n]: 1.0 for n, o in enumerate(options) if o.key in lots}
         p.at_most({**same, z: 0.0}, max(0, len(lots) - 2))
     p.at_most({z: 1, **dict.fromkeys(ways, -1.0)}, 0)
+    same_plate = p.variable(1, -weights.SAME_PLATE * _POINT)  # other vegetables alone are no other plate
+    p.at_most({z: 1, same_plate: -1, ways[0]: -1, ways[1]: -1}, 0)
 
 
 def _turns(p: _Programme, problem: PatternProblem, time: int, used: list[int]) -> None:

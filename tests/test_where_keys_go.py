@@ -147,7 +147,7 @@ def test_what_was_done_and_undone_is_told_by_the_food(play: Callable[..., Larder
         await type_line(pilot, "3 whatsits from aunt mabel in a jar")
         await pilot.press("ctrl+z")
         await pilot.pause()
-        assert shown(app, "#meaning") == "undone: add whatsit aunt mabel (Ctrl+Y does it again)"
+        assert shown(app, "#meaning") == "undone: add whatsit (Ctrl+Y does it again)"
 
     play(act)
 

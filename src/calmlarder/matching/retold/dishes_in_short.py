@@ -7,7 +7,7 @@ from calmlarder.matching.late_patterns import LatePattern
 _END = r"(?=\s*[!.?]*\s*(?:$|[,;)]))"
 _DIPS = r"(?:salsa|guac(?:amole)?|queso|pico(?: de gallo)?|bean dip|dip)"
 _DISHES = (
-    r"(?:lasagn[ea]s?|quiche|pizza|calzone|enchiladas?|ravioli|tortellini|cannelloni|pierog(?:i|ies|y)"
+    r"(?:lasagn[ea]s?|quiche|pizza|calzone|enchiladas?|pierog(?:i|ies|y)"
     r"|burritos?|samosas?"
     r"|empanadas?|pasties|pasty|risotto|frittata|curry|soup|stew|casserole|pie|crepes?|omelette|dumplings|pot pie)"
 )
@@ -18,7 +18,7 @@ _FILLINGS = (
 )
 # What tells a state, a colour or what is in it stays: `noodles, fresh one`.
 _KINDS = (
-    r"(?:an?|this|that|just|only|last|other|bad|not|fresh|dry|dried|frozen|raw|cooked|boiled|smoked|tinned"
+    r"(?:an?|this|that|just|only|last|other|bad|not|garlic|onion|fresh|dry|dried|frozen|raw|cooked|boiled|smoked|tinned"
     r"|canned|pickled|salted"
     r"|sweet|hot|plain|brown|white|red|green|yellow|black|purple|orange|firm|soft|silken|ripe|gf|vegan|\w*free"
     r"|garlicky?|oniony?)"
