@@ -64,7 +64,10 @@ def lowest_price(lines: Sequence[Open], serves: int, limits: Profile) -> float |
         for wrong in by_eye.values():
             row(list(likely + wrong) + [-typical * count for count in counts], -np.inf, 0)
         if cap.at_most_g is not None and off:
-            bounded.append((likely, np.array(list(off.values())), float(cap.at_most_g) + 0.005))
+            most = float(cap.at_most_g) + 0.005
+            whole = food or cap.typical_g < prices.LEAST_SHOWN
+            most = most if whole else min(most, float(cap.at_most_g * prices.SHOWN_AS_FULL))
+            bounded.append((likely, np.array(list(off.values())), most))
     while True:
         result = milp(
             np.array(price) / 1000,

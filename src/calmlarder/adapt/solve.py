@@ -38,7 +38,9 @@ def post_limits(
                     rows.setdefault(key, (cap, []))[1].append(_Term(variable, number, under))
     full = []
     for (_, food), (cap, terms) in rows.items():
-        _post(model, cap, terms, cut, _shown_room(cap) if food is None else typical_room(cap))
+        of_the_sitting = food is None
+        shown = _shown_room(cap) if of_the_sitting else typical_room(cap)
+        _post(model, cap, terms, cut, shown, _shown_most(cap) if of_the_sitting else at_most_room(cap))
         if food is None:
             full += _full(model, cap, terms, cut)
     return full
@@ -64,11 +66,24 @@ def _shown_room(cap: Cap) -> int:
     return min(typical_room(cap), most) if cap.typical_g >= prices.LEAST_SHOWN else typical_room(cap)
 
 
+def _shown_most(cap: Cap) -> int | None:
+    """The same of what it may hold at most."""
+    room = at_most_room(cap)
+    if room is None or cap.at_most_g is None or cap.typical_g < prices.LEAST_SHOWN:
+        return room
+    return min(room, int(cap.at_most_g * prices.SHOWN_AS_FULL * 1000 * PER_MG))
+
+
 def _post(
-    model: cp_model.CpModel, cap: Cap, terms: Sequence[_Term], cut: Mapping[int, cp_model.IntVar], shown: int
+    model: cp_model.CpModel,
+    cap: Cap,
+    terms: Sequence[_Term],
+    cut: Mapping[int, cp_model.IntVar],
+    shown: int,
+    most: int | None,
 ) -> None:
-    """`shown` is the room for what is likely, where nothing is misjudged."""
-    fewest, typical, most = min(cut), typical_room(cap), at_most_room(cap)
+    """`shown` is the room for what is likely, where nothing is misjudged; `most` that for what it holds at most."""
+    fewest, typical = min(cut), typical_room(cap)
     load = sum(term.under.likely * term.variable for term in terms)
     reach = _reach(terms, "likely")
     serves = sum(count * variable for count, variable in cut.items())

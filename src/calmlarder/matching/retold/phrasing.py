@@ -52,7 +52,8 @@ _KILOS = LatePattern(r"(?<![\w.,/-])(\d/\d|\d{1,2}(?:\.\d)?) ?k\b")
 _FREE_FROM = LatePattern(r"\b(onion|garlic)s?(?: (?:and|&|or|/) ?(onion|garlic)s?)?[ -]free\b ?([^,;&+()]*)")
 # `not lactose free` and `isn't gf` are the ordinary thing, with all that it holds.
 _NOT_FREE = LatePattern(
-    r"[ ,(-]+(?:not|isn'?t|ain'?t) (?:the |a |an )?(?:(?:lactose|lacto|gluten|dairy|milk|wheat)[ -]?free|lf|gf|df)"
+    r"[ ,(-]+(?:not|isn'?t|ain'?t) (?:the |a |an )?"
+    r"(?:(?:lactose|lacto|gluten|dairy|milk|wheat)[ -]?free|lf|gf|df|vegan)"
     r"(?: (?:one|ones|kind|sort|stuff|type))?\b\)?"
 )
 # A bird that was roasted whole is another amount than some of its meat.
