@@ -47,6 +47,7 @@ def lots(tables: Tables, line: str) -> tuple[Lot, ...]:
         ("lac free milk", ["milk-lactose-free"]),
         ("milk, lactose free yoghurt", ["milk", "yoghurt-lactose-free"]),
         ("milk (not lactose free) 1l", ["milk"]),
+        ("froz mixed veg peas carrot corn", ["mixed-vegetables-frozen"]),
         ("feta (guest, not vegan)", ["feta"]),  # what is said not to be made of plants has its lactose
         ("cheese, not vegan", ["cheddar"]),
         ("mackerel fish 2 (freezer)", ["mackerel"]),

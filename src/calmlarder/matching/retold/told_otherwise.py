@@ -159,6 +159,8 @@ _MADE_UP_OF = LatePattern(
     r"|fruit salad|salad mix|veg mix|trail mix)(?:,? (?:an? |\d+ ?)?(?:k?g|kilos?|bags?|packs?|tubs?|half|bag of))*)"
     r" ?(?:(?:-|–|:) ?([a-z][a-z ,&+/]*?)(?=$| - | – |;|\()|\(([a-z][a-z ,&+/]*)\))"
 )
+# The same with nothing between: `frozen mixed veg peas carrot corn`.
+_MADE_UP_AT_ONCE = LatePattern(r"\b(mixed veg(?:etables)?|veg mix) ([a-z]+(?:(?:,| and| &)? [a-z]+){1,5})$")
 _PARTS_OF_MIXES = LatePattern(
     r"(?:(?:peas?|carrots?|(?:sweet)?corn|(?:green |french )?beans|broccoli|cauli(?:flower)?|peppers?|cabbage|sprouts"
     r"|bean ?sprouts|mange ?tout|sugar snaps|spinach|courgettes?|swede|parsnips?|turnips?|(?:red |white )?cabbage"
@@ -173,6 +175,9 @@ def told_otherwise(text: str) -> str:
     for shape, plainly in _PLAINLY:
         text = shape.sub(plainly, text)
     text = _DAL.sub("dhal curry", text, count=1) if _DAL.search(text) and _A_DISH.search(text) else text
+    at_once = _MADE_UP_AT_ONCE.search(text)
+    if at_once and _PARTS_OF_MIXES.fullmatch(at_once[2]):
+        text = text[: at_once.end(1)]
     return _MADE_UP_OF.sub(_without_parts, text)
 
 
