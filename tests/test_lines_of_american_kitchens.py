@@ -44,7 +44,6 @@ from calmlarder.tables.book import Tables
         ("trinity chopped", "soffritto"),
         ("moose sausages 6", "sausages"),
         ("guava juice", "apple-juice"),  # counted as the richest juice
-        ("gefilte fish 1 jar not opened", "fish-cakes"),
         ("ice cream, vanilla bean", "ice-cream"),
         ("gallon of 2% about a quarter left", "milk-semi"),
         ("3 doz from the hens", "egg"),
