@@ -50,7 +50,10 @@ def _filled(thing: str, filling: str) -> LatePattern:
 _PASTA = (
     r"(?:ravioli|tortellini|tortelloni|cappelletti|agnolotti|cannelloni|mezzelune|pizzas?(?! cheese\b)|quiches?|flans?)"
 )
-_IN_PASTA = r"(?:cheese|ricotta|spinach|mushrooms?|pumpkin|butternut|squash|mozzarella|parmesan|tomato(?:es)?|basil|veg(?:gie)?)"
+_IN_PASTA = (
+    r"(?:cheese|ricotta|spinach|mushrooms?|pumpkin|butternut|squash|mozzarella|parmesan|tomato(?:es)?|basil"
+    r"|veg(?:gie)?)"
+)
 # `ravioli, cheese, 1 bag`: what stands alone between commas behind what is filled or topped.
 _FILLED_BEHIND_COMMA = LatePattern(
     rf"\b({_PASTA}),? \(?({_IN_PASTA}(?:(?: and| &| \+| n|,)* {_IN_PASTA})*)\)?(?= ?(?:[,;]|\d|half|$))"
