@@ -30,8 +30,11 @@ TODAY = date(2026, 3, 11)
 COLUMNS = ["fridge", "pattern", "mains"]
 FRIDGES = sorted(FOLDER.glob("*.txt"))
 LATER = ("unseen_later", "unseen_latest", "unseen_in_november")  # in the order in which they were typed
-# Of these the cooks' verdicts differ, or it is a cook's stretch: pulses to soak first, a bag of odds and ends.
-HARDLY_SAVABLE = {"20-hangzhou-canal", "15-denver-roommates", "16-moving-out-nz", "23-kochi-hostel"}
+# Of these the cooks' verdicts differ, or it is a cook's stretch: pulses to soak first, a bag of odds and ends, avocados
+# that are still rock hard.
+HARDLY_SAVABLE = {
+    "20-hangzhou-canal", "15-denver-roommates", "16-moving-out-nz", "23-kochi-hostel", "13-vancouver-nosoy",
+}  # fmt: skip
 MAIN_ROLES = {"base", "protein", "vegetable"}
 
 
