@@ -184,6 +184,22 @@ def test_to_a_day_and_a_month_with_a_dot_is_a_day(reader: LarderReader, line: st
     assert lot_of(reader, line).days_left == 4
 
 
+# What goes off all through is thrown away, whatever was cut off it (USDA FSIS on moulds: recalled).
+@pytest.mark.parametrize(
+    "line",
+    ["chicken, slimy bits cut off", "bread, mouldy bits cut off", "yogurt, moldy bit taken out",
+     "hummus (mouldy bits removed)", "salmon, off bits cut off", "cooked rice, slimy bits removed"],
+)  # fmt: skip
+def test_what_goes_off_all_through_is_not_saved_by_a_knife(reader: LarderReader, line: str) -> None:
+    assert is_gone_or_off(reader, line)
+
+
+@pytest.mark.parametrize("line", ["strawberries, moldy ones tossed", "spinach, slimy leaves picked out"])
+def test_of_berries_and_leaves_the_good_ones_stay(reader: LarderReader, line: str) -> None:
+    assert not is_gone_or_off(reader, line)
+    assert (lot_of(reader, line).days_left or 0) <= 1  # and go first
+
+
 # A month behind the number of its day is no person; ISO 8601 names the days counted here.
 @pytest.mark.parametrize(
     ("line", "days"),

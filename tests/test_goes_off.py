@@ -280,7 +280,13 @@ def test_after_what_is_raw_hands_board_and_knife_are_washed(
 
 
 @pytest.mark.parametrize(
-    ("line", "used"), [("homemade garlic oil, dunno when", False), ("garlic oil homemade, made today", True)]
+    ("line", "used"),
+    [
+        ("homemade garlic oil, dunno when", False),
+        ("garlic oil homemade, opened", False),
+        ("homemade garlic oil, use by friday", False),
+        ("garlic oil homemade, made today", True),
+    ],
 )
 def test_oil_that_was_infused_at_home_nobody_knows_when_is_left_out(
     tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],

@@ -28,8 +28,11 @@ def is_undated_infusion(lot: Lot) -> bool:
 
     It can hold the poison of botulism (US Food and Drug Administration, as keeping.csv says).
     """
-    begun = any(one.kind in {"made", "opened", "frozen"} and one.on is not None for one in lot.dates)
-    return lot.food in _INFUSED_AT_HOME and not begun and (lot.days_left is None or lot.days_left > 1)
+    if lot.food not in _INFUSED_AT_HOME:
+        return False
+    told = any(one.kind in {"made", "opened", "frozen"} and one.on and not one.assumed for one in lot.dates)
+    labelled = any(one.kind == "use-by" for one in lot.dates) and lot.days_left is not None and lot.days_left <= 1
+    return not (told or labelled)
 
 
 def _open_for(lot: Lot, today: date, tables: Tables, times: int) -> bool:

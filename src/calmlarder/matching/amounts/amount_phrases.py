@@ -13,7 +13,6 @@ SHARES = (
         r"|\b(?:nearly|almost|next to|pretty much) (?:none|nothing|no)\b(?: left)?"
         r"|\b(?:barely|hardly|scarcely) (?:any|anything)\b(?: left)?"
         r"|\b(?:dregs|last|scraps?) of(?: the)?\b"
-        r"(?! (?:(?:the|this|my|our) )?(?:season|garden|allotment|harvest|year|crop|plot|glut)\b)"
                 r"|\b(?:end|dregs|remains) of the\b"
                 r"|\b(?:just the |the |an )?end of (?:a |its |my )?(?=(?:jar|bottle|tub|tube|bag|packet)\b)"
                 r"|\b(?:the )?(?:end|bottom|dregs|remains) of (?:(?:a |its |my )|the (?:[a-z]+ )?)?"

@@ -113,8 +113,23 @@ _ALL_BUT_GONE = LatePattern(
 )
 
 
+# `strawberries, moldy ones tossed`: what was bad of them is out already.
+_PICKED_OUT = LatePattern(
+    r"[,;(-]+ ?(?:the )?(?:mou?ldy|bad|mushy|rotten|slimy|soft|brown|fuzzy|off) (?:ones?|bits?|parts?|leaves|spots?)"
+    r" (?:are |were |have been |already |all )*(?:tossed|thrown(?: out| away)?|removed|picked out|gone|binned|composted"
+    r"|cut (?:off|out|away)|trimmed(?: off)?|taken out|chucked)(?: out| away)?\)?(?=\s*[!.?]*\s*(?:$|[,;)]))"
+)
+# Of these, too, the good ones stay where the bad ones are out: common practice, no source.
+_PICKED_OVER = LatePattern(
+    r"\b(?:strawberr(?:y|ies)|raspberries|blueberries|blackberries|berries|grapes|cherries|mushrooms|green beans"
+    r"|sprouts|spinach|kale|chard|lettuces?|rocket|cabbages?|celery|herbs?|parsley|coriander|cilantro)\b"
+)
+
+
 def without_the_bad(text: str) -> str:
     """The text without a few of several that are bad or gone, their number taken off: `toms 6, 2 gone mouldy`."""
+    if _GROWS_IN_PIECES.search(text) or _PICKED_OVER.search(text):
+        text = _PICKED_OUT.sub(" check it over", text)
     text = _A_FEW_LEAVES.sub(" check it over ", text)
     found = _SOME_BAD.search(text)
     if not found:

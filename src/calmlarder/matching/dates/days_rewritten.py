@@ -58,12 +58,11 @@ _DAY_DASH_MONTH = LatePattern(
 _MONTH_DOT_DAY = LatePattern(rf"(?<![\w./-])({MONTH})[.-]? ?(\d{{1,2}})(?:st|nd|rd|th)?(?![\w./-])")
 _SHORT_YEAR = LatePattern(rf"(\d{{1,2}}) ({MONTH}) (2[4-9])(?![\w/.%-])(?! ?(?:k?g|ml|l|oz|lbs?|x|pack|tin|of)\b)")
 _DOTTED = LatePattern(r"(?<![\w./-])([0-2]?[1-9]|[123]0|31)\.(0?[1-9]|1[0-2])\.(?!\d)")
-# Two digits and two with a dot between, and no unit behind: `kefir do 25.11`; behind `to` one will do: `to 6.12`.
+# Two digits and two with a dot between, and no unit behind: `kefir do 25.11`.
 _DOTTED_ALONE = LatePattern(
-    r"(?<![\w./£$€-])(?P<until>(?:do|bis|tot|til|till|until|hasta|au|(?<!\d )to) )?"
-    r"(?P<day>(?:0[1-9]|[12]\d|3[01]|(?<=[a-z] )[1-9])\."
-    r"(?:0[1-9]|1[0-2]|(?:(?<=[a-z] \d\.)|(?<=[a-z] \d\d\.))[1-9]))(?=\s*(?:$|[,;)]))",
-    needs=(".",),
+    r"(?<![\w./£$€-])(?P<until>(?:do|bis|tot|til|till|until|hasta|au) )?"
+    r"(?P<day>(?:0[1-9]|[12]\d|3[01])\.(?:0[1-9]|1[0-2]))(?=\s*(?:$|[,;)]))",
+    needs=(".0", ".1"),
 )
 _SLASHED = LatePattern(r"(?<![\w./-])(?<!\d )([0-3]?\d)/([0-3]?\d)(?![\w/%.-])(?! ?(?:k?g|ml|l|oz|lbs?|cups?|inch)\b)")
 _A_MONTH = LatePattern(MONTH)

@@ -104,14 +104,6 @@ _PLAINLY = (
         ),
         r"\1 curry",
     ),
-    # Pots of one thing by their flavours: `yogurt cups, 3 strawberry 2 peach`.
-    (
-        LatePattern(
-            r"^(yogh?urts?)(?: (?:cups|pots|tubes|tubs))?[,:]? \(?(\d{1,2}) ([a-z]+),? (?:and |& "
-            r"|\+ )?(\d{1,2}) ([a-z]+)\)?$"
-        ),
-        r"\2 pots \3 yogurt, \4 pots \5 yogurt",
-    ),
     (LatePattern(r"\b(honey|syrup|molasses)\b[ ,(-]+(?:all |a bit |gone |has )*crystalli[sz]ed\b\)?"), r"\1"),
     (LatePattern(r"[,;]? ?\bcut (?:off|from) the cob\b"), ""),
     # Lime or lemon over a cut avocado keeps it green and is none of it.
@@ -121,17 +113,6 @@ _PLAINLY = (
             r" (?:lime|lemon)(?: juice)?\b"
         ),
         r"\1",
-    ),
-    # What was bad of them is gone: `strawberries, moldy ones tossed`.
-    (
-        LatePattern(
-            r"[,;(-]+ ?(?:the )?(?:mou?ldy|bad|mushy|rotten|slimy|soft|brown|fuzzy|off) (?:ones?|bits?|parts?"
-            r"|leaves|spots?|bit)"
-            r" (?:are |were |have been |already |all )*(?:tossed|thrown(?: out| away)?|removed|picked out|gone"
-            r"|binned|composted"
-            r"|cut (?:off|out|away)|trimmed(?: off)?|taken out|chucked)(?: out| away)?\)?" + _END
-        ),
-        "",
     ),
     (LatePattern(r"\bcut(?: up)?,? (?=(?:mon|tues?|wed|thurs?|fri|sat|sun)\w*\s*(?:$|[,;)]))"), "cut on "),
     # A kind behind a comma stands before its food: `milk, oat one`, `kugel, noodle kind`.

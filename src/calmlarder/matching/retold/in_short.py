@@ -32,7 +32,7 @@ _SOMEBODY = r"(?!me\b|us\b|hand\b|mistake\b|mon|tue|wed|thu|fri|sat|sun|tom|toda
 _STRANGE = r"(?:strange|odd|weird|funny|funky|bad|off|wrong|iffy|fishy|nasty|rank|sour|rotten|suspicious|peculiar)"
 _SLICED = (
     r"(?:ham|turkey|baloney|bologna|salami|pastrami|roast beef|cheese|cheddar|provolone|swiss|bread|loaf|bacon|chicken"
-    r"|pepperoni|mortadella|prosciutto|mozzarella|gouda|havarti|spam|tongue|beef)"
+    r"|pepperoni|mortadella|prosciutto|mozzarella|gouda|havarti|tongue|beef)"
 )
 _PARTS_OF_A_PAN = {
     "half": 1 / 2, "1/2": 1 / 2, "a third": 1 / 3, "1/3": 1 / 3, "a quarter": 1 / 4, "1/4": 1 / 4, "2/3": 2 / 3,
@@ -77,7 +77,7 @@ _PLAINLY = (
         LatePattern(
             r"\b(?:(half|1/2|a third|1/3|a quarter|1/4|2/3|3/4|an?|one|1) )?(?:of )?(?:an? )?(9 ?x ?13|13 ?x ?9"
             r"|8 ?x ?8|9 ?x ?9)"
-            r"(?: ?(?:\"|''|inch|in))?(?: (?:pan|dish|tray|casserole|pyrex|baking dish))?\b(?: of)?"
+            r"(?: ?(?:\"|''|inch|in))?(?: (?:pan|dish|tray|casserole|baking dish))?\b(?: of)?"
         ),
         lambda found: f" about {_PARTS_OF_A_PAN.get(found[1] or 'a', 1) * (2400 if '13' in found[2] else 1200):.0f} g ",
     ),
@@ -112,7 +112,7 @@ _PLAINLY = (
         LatePattern(
             r"(?<=[a-z\d]) ?[,(-]+ ?(?:in )?(?:an? |the |old |big |small |my )*(?:jam|honey|mayo\w*|pickle"
             r"|peanut butter|pb"
-            r"|marmalade|kilner|mason|coffee|sauce) (jars?)(?:ful)?\)?(?! of)"
+            r"|marmalade|mason|coffee|sauce) (jars?)(?:ful)?\)?(?! of)"
         ),
         r", \1",
     ),
@@ -135,6 +135,8 @@ _PLAINLY = (
         ),
         "use by ",
     ),
+    # `smietana 18 % to 6.12`; one to one and a half of something is an amount.
+    (LatePattern(r"(?<!\d )(?<!up )\b(?:to|until|till) (?=\d{1,2}\.\d{1,2}\s*(?:$|[,;)]))"), "use by "),
     (LatePattern(r"(?<=\d) days?(?: more)? (?:max|tops|at (?:the )?most|at best|maximum)\b"), " days left"),
     (LatePattern(r"\b(?:limit|deadline)(?: is|:)? (?=\d{1,2}[/.-]\d)"), "use by "),
     # Whoever gave it, by whatever name: `from paw paw`, `from uncle Basil`.

@@ -75,7 +75,8 @@ _PLAINLY = (
     # So many of each flavour: `yoghurts: 3 strawberry 1 pear`.
     (
         LatePattern(
-            rf"^({_IN_FLAVOURS})s?[ :,(-]+(?:x ?)?(\d{{1,2}}) ?x? ([a-z]+(?: [a-z]+)?)(?: ?[,&+] ?| and | n | )"
+            rf"^({_IN_FLAVOURS})s?(?: (?:cup|pot|tube|tub)s)?[ :,(-]+(?:x ?)?(\d{{1,2}}) ?x? "
+            r"([a-z]+(?: [a-z]+)?)(?: ?[,&+] ?| and | n | )"
             rf"(\d{{1,2}}) ?x? "
             r"([a-z]+(?: [a-z]+)?)\)?$"
         ),
@@ -128,7 +129,7 @@ _PLAINLY = (
         LatePattern(
             r"[,;(-]* ?\b(?:the )?(?:1st|first|last) of (?:the |this |our )?(?:winter|season|year|summer|spring|autumn"
             r"|fall"
-            r"|crop|harvest|batch|new ones|garden)\b[!)]*"
+            r"|crop|harvest|batch|new ones|garden|allotment|plot|glut)\b[!)]*"
         ),
         "",
     ),
