@@ -13,7 +13,7 @@ from calmlarder.matching.conditions.states import FITS, is_state_of
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.food_abbreviations import ABBREVIATIONS, ONLY_BESIDE
 from calmlarder.matching.names.words import plain, raw_words, singular, words_of
-from calmlarder.matching.retold.phrasing import one_word
+from calmlarder.matching.retold.in_one_word import one_word
 from calmlarder.matching.retold.tongues import Tongues, doubtful, tongues_in, tongues_of, written_tongues
 from calmlarder.tables.book import Tables
 from calmlarder.tables.late_rows import cells_of

@@ -24,7 +24,7 @@ from calmlarder.matching.names.notes import (
 )
 from calmlarder.matching.names.tokens import Token, Words
 from calmlarder.matching.names.words import words_of
-from calmlarder.matching.retold.phrasing import PERCENT
+from calmlarder.matching.retold.in_one_word import PERCENT
 from calmlarder.tables.allergens import told_by
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import DIETS

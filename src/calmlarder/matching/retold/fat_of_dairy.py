@@ -6,7 +6,7 @@ Percentages sold in Europe (Codex CXS 288-1976 for cream, from 10 %; recalled fo
 import re
 
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.retold.phrasing import PERCENT
+from calmlarder.matching.retold.in_one_word import PERCENT
 
 _CREAM = LatePattern(
     r"\b(?P<food>(?:sour )?cream|smietan\w*|smetana|schmand|sahne|rahm|nata|creme fraiche|crema|smantana)"
