@@ -122,6 +122,9 @@ class Household:
         """What reads lines that were typed on a day, with what words mean in this house now."""
         self._reader.remember(self.words())
         self._reader.leave_out(self._is_not_eaten)
+        kept = self.store.lots() if self.is_kept else []
+        lines = (str(row.content.get("line", "")) for row in kept)
+        self._reader.as_days_are_written(self.settled().measures == "american", lines)
         return self._reader.on_day(day)
 
     def read(self, text: str) -> "Reading | None":

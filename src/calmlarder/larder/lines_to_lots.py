@@ -29,6 +29,7 @@ from calmlarder.larder.with_bones import eatable_grams
 from calmlarder.matching.amounts.amount_of_line import Amount
 from calmlarder.matching.amounts.numbers_and_fractions import ONE, Span
 from calmlarder.matching.conditions.condition_words import presses
+from calmlarder.matching.dates.month_first import writes_month_first
 from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.line import LineRead, read_line
 from calmlarder.matching.line_text import without_bullet
@@ -71,12 +72,18 @@ class LarderReader:
         self._today = today
         self._lexicon = Lexicon(tables) if lexicon is None else lexicon
         self._left_out: Callable[[Food], bool] = lambda food: False
+        self._month_first = False
 
     def on_day(self, day: date) -> "LarderReader":
         """A reader of the same names for another day."""
         reader = LarderReader(self._tables, day, self._lexicon)
         reader.leave_out(self._left_out)
+        reader._month_first = self._month_first
         return reader
+
+    def as_days_are_written(self, month_first: bool, lines: Iterable[str]) -> None:
+        """From now on read days as a home writes them: `12/7` beside `11/24` is the seventh of December."""
+        self._month_first = month_first or writes_month_first(map(plain, lines), self._today)
 
     def leave_out(self, is_left_out: Callable[[Food], bool]) -> None:
         """Of what a line may be, do not offer some foods where there are others: those that are not eaten here."""
@@ -96,7 +103,7 @@ class LarderReader:
         if answers.foods:
             lexicon = lexicon.knowing({**lexicon.meant, **answers.foods})
         try:
-            line = read_line(text, self._today, lexicon)
+            line = read_line(text, self._today, lexicon, self._month_first)
         except ValueError as error:
             return self._problem(text, where, error)
         if line is None:
@@ -272,6 +279,8 @@ class LarderReader:
 
     def read_all(self, lines: Iterable[str], source: str) -> tuple[Reading, ...]:
         """Every line that says something, with what its heading says of it."""
+        lines = tuple(lines)
+        self._month_first = self._month_first or writes_month_first(map(plain, lines), self._today)
         told = enumerate(under_headings(lines), start=1)
         readings = (self.read(line, f"{source}:{number}", number) for number, line in told)
         return tuple(reading for reading in readings if reading is not None)

@@ -176,8 +176,8 @@ class LineRead(NamedTuple):
         return tuple(one for part in self.parts for one in part.named.candidates)
 
 
-def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
-    """A line taken apart, or None for an empty line or a comment.
+def read_line(text: str, today: date, lexicon: Lexicon, month_first: bool = False) -> LineRead | None:
+    """A line taken apart, or None for an empty line or a comment; `month_first` as the home writes its days.
 
     Raises ValueError, in words for a cook, when the line cannot be.
     """
@@ -211,7 +211,7 @@ def read_line(text: str, today: date, lexicon: Lexicon) -> LineRead | None:
     rest, question, owner = owned.rest, "", owned.owner or namesake
     dates: tuple[Dated, ...] = ()
     try:
-        dates, rest = take_dates(rest, today)
+        dates, rest = take_dates(rest, today, month_first)
     except UnreadDay as unread:
         question = str(unread)
     rest = _NOT_YET_COOKED.sub("uncooked", _NOT_MARINATED.sub("", rest))

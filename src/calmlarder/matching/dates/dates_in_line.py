@@ -3,6 +3,7 @@
 import re
 from datetime import date, timedelta
 
+from calmlarder.matching.dates.begun_on_a_day import begun_then
 from calmlarder.matching.dates.date_words import KINDS, SURE, Dated, DateKind
 from calmlarder.matching.dates.day_names import (
     A_DAY_BEGINS,
@@ -15,6 +16,7 @@ from calmlarder.matching.dates.day_names import (
 )
 from calmlarder.matching.dates.days_rewritten import days_in_one_form, days_of_fractions
 from calmlarder.matching.dates.feasts import feasts_as_days
+from calmlarder.matching.dates.month_first import day_first
 from calmlarder.matching.late_patterns import LatePattern
 
 _KIND = "|".join(sorted(map(re.escape, KINDS), key=len, reverse=True))
@@ -135,11 +137,12 @@ def _counted_days(text: str, today: date) -> tuple[list[Dated], str]:
     return dates, text
 
 
-def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
-    """The dates in a plain text, and the text without them.
+def take_dates(text: str, today: date, month_first: bool = False) -> tuple[tuple[Dated, ...], str]:
+    """The dates in a plain text, and the text without them; `month_first` as the home writes its days.
 
     Raises ValueError, in words for a cook, for a day that does not exist, and UnreadDay for one that cannot be read.
     """
+    text = day_first(text) if month_first else text
     dates: list[Dated] = []
     while found := _BOUGHT.search(text):
         dates.append(Dated("bought", parse_day_of(found[1] or found[2] or found[3], today, False)))
@@ -147,6 +150,7 @@ def take_dates(text: str, today: date) -> tuple[tuple[Dated, ...], str]:
     while found := _HOURS.search(text):
         text = _cut(text, found)
     text = days_in_one_form(feasts_as_days(text, today), today)
+    text = text if _LEFT_OVER.search(text) else begun_then(text, today)
     counted, text = _counted_days(text, today)
     dates += counted
     while found := _DATE_AND_KIND.search(text) if _KIND_BEHIND.search(text) else None:

@@ -7,6 +7,7 @@ from datetime import date, timedelta
 from rapidfuzz.distance import DamerauLevenshtein
 
 from calmlarder.matching.dates.date_words import YEARS
+from calmlarder.matching.dates.month_first import FAR_DAYS
 from calmlarder.matching.late_patterns import LatePattern
 
 _DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
@@ -33,7 +34,6 @@ _SMALL_NUMBERS = {
 }  # fmt: skip
 _NEAR_DAYS = 3  # `next friday` is the one after the coming one when that is no further off: common practice
 _JUST_GONE = 7  # a label of a day of the month that far behind is past, and not nearly a month ahead: ours
-_AMERICAN_DAYS = 31  # 3/12 is the twelfth of March where the third of December is further off than this: ours
 
 DAYS_IN_WORDS = "|".join(sorted(_SMALL_NUMBERS, key=len, reverse=True))
 MONTH = (
@@ -187,7 +187,7 @@ def _slashed(first: int, second: int, year: str | None, today: date, ahead: bool
             continue
     if not readings:
         raise ValueError("no such day")
-    far = timedelta(days=_AMERICAN_DAYS)
+    far = timedelta(days=FAR_DAYS)
     first_way = readings[0]
     if len(readings) == 2 and abs(first_way - today) > far >= abs(readings[1] - today):
         return readings[1]

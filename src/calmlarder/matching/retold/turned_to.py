@@ -19,7 +19,9 @@ TURNED_TO = LatePattern(
     rf"|\b(?:gone|going|went|turned|turning|become) (?:(?:all|back|in|mostly|straight) )*(?:to"
     rf"|into) {_MADE_OF}{_AFTER}{_END}"
     rf"|(?:\b{_LEAD}+|(?<=[,;:(] )|(?<=[,;:(])|(?<= - )|(?<=[a-z)] ))"
-    rf"{_MADE_OF} (?:now|already|by now)\b{_END}",
+    rf"{_MADE_OF} (?:now|already|by now|at this (?:stage|point)|by this (?:stage|point))\b{_END}"
+    r"|\b(?:all|pure|total(?:ly)?|complete(?:ly)?|basically|literally|practically|pretty much|nothing but) "
+    rf"{_MADE_OF}\b{_END}",
     needs=("died", "mush", "goo", "gunk", "gloop", "sludg", "slim", "compost", "history", "goner", "lost cause",
            "write", "dodo", "rip", "soup", "toast", "liquid", "water", "dust"),
 )  # fmt: skip
@@ -28,6 +30,17 @@ _NEARLY = LatePattern(
     r"\b(?:(?:a |an )?(?:bit of|bit|half|nearly|almost|partly|part|some|few|top|bottom|ends?|outside)(?: is| are"
     r"| gone)* )"
     rf"(?:a |to )?mush\b{_END}"
+)
+# Some of it is, and the rest must be looked over: `one gone to mush`; `soup at the bottom` is slime there.
+_SOME_OF_IT = LatePattern(
+    r"\b(one|two|three|(?:a )?couple|some|(?:a )?few|bits?|half)( of (?:them|it))? (?:(?:has|have|is|are|all|now) )*"
+    r"(?:gone|turned|going|turning) (?:(?:to|into|a|complete|total) )*(?:mush|goo|soup|slime|sludge)\b"
+)
+_AT_THE_BOTTOM = LatePattern(
+    r"(?:\b(?:(?:some|a bit of|bit of|all|a little) )?(?:mush|slime|goo|gunk|sludge)"
+    r"|(?:\b(?:some|a bit of|bit of|all|a little) |(?<=[,;(] )|(?<=[,;(]))(?:soup|liquid))"
+    r" (?:at|in|on|near|round) (?:the |its )?(?:bottom|base|middle|corners?|ends?|edges?)\b"
+    r"(?! (?:drawer|shelf|of (?:the )?(?:freezer|fridge|drawer|cupboard)))"
 )
 _LISTED = LatePattern(r"[,;]")
 _AMOUNT = LatePattern(
@@ -82,8 +95,10 @@ _MOSTLY_OIL = LatePattern(
 
 
 def nearly_there(text: str) -> str:
-    """A plain line with a state for what is on its way to mush."""
-    return _NEARLY.sub("going mushy", text)
+    """A plain line with a state for what is on its way to mush, all of it or in part."""
+    return _NEARLY.sub(
+        "going mushy", _AT_THE_BOTTOM.sub("slimy at the bottom", _SOME_OF_IT.sub(r"\1\2 gone mushy", text))
+    )
 
 
 def is_in_a_list(text: str, start: int) -> bool:
