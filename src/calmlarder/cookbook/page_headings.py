@@ -16,7 +16,9 @@ from calmlarder.matching.names.words import plain
 _LONGEST_HEADING = 40  # signs: ours
 _MOST_HEADINGS = 12  # of one list: ours
 _MOST_MISSED = 5  # one line in so many may stand otherwise on the page: ours
+_MOST_BARE = 4  # words of a heading that nothing but its place shows: ours
 _NO_SIGN = re.compile(r"[\W_]+")
+_NO_HEADING = re.compile(r"advert\w*|sponsor\w*|promotion|shop\b.*|print|save|or|and|plus|optional", re.IGNORECASE)
 
 
 def with_page_headings(recipe: Recipe, page: str) -> Recipe:
@@ -26,11 +28,14 @@ def with_page_headings(recipe: Recipe, page: str) -> Recipe:
     found = [place for place in places if place is not None]
     if not found or _MOST_MISSED * (len(places) - len(found)) > len(places):
         return recipe
-    heads = {after: head for before, after in pairwise(found) if (head := _heading(blocks, before + 1, after))}
+    heads = {
+        after: head for before, after in pairwise(found)
+        if (head := _heading(blocks, before + 1, after, alone=after - before == 2))
+    }  # fmt: skip
     if not heads or len(heads) > _MOST_HEADINGS:
         return recipe
     levels = {blocks[place].level for after in heads for place in (after - 1,)}
-    first = _heading(blocks, max(0, found[0] - 1), found[0])
+    first = _heading(blocks, max(0, found[0] - 1), found[0], alone=0 in levels)
     if first and (blocks[found[0] - 1].level in levels or HEADING.fullmatch(plain(first))):
         heads[found[0]] = first
     lines = []
@@ -65,10 +70,20 @@ def _key(text: str) -> str:
     return _NO_SIGN.sub("", text.casefold())
 
 
-def _heading(blocks: Sequence[Block], start: int, end: int) -> str:
-    """The heading right above a line, where what stands there is one; else nothing."""
+def _heading(blocks: Sequence[Block], start: int, end: int, *, alone: bool) -> str:
+    """The heading right above a line, where what stands there is one; else nothing.
+
+    `alone` says that nothing else stands between two lines of the list, so that a few bare words are one too.
+    """
     block = blocks[end - 1] if end > start else None
     if block is None or len(block.text) > _LONGEST_HEADING or section_of(block.text) is not None:
         return ""
     parts = block.level or block.text.endswith(":") or HEADING.fullmatch(plain(block.text).strip(" :"))
+    parts = parts or (alone and _is_bare(block.text))
     return block.text if parts and not re.search(r"\d", block.text) else ""
+
+
+def _is_bare(text: str) -> bool:
+    """Whether a line is a few words that begin large and end as no sentence."""
+    few = len(text.split()) <= _MOST_BARE and re.fullmatch(r"[A-Z][\w &'’-]+", text) is not None
+    return few and _NO_HEADING.fullmatch(text) is None
