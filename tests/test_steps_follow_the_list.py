@@ -221,13 +221,17 @@ def test_what_takes_longer_is_boiled_in_a_sentence_before(step: str, told: str) 
         ("Pour in the coconut milk and simmer.", "Pour in the coconut milk and up to 140 ml water and simmer."),
         ("Add the coconut milk, stock and beans.", "Add the coconut milk, up to 140 ml water, stock and beans."),
         ("Add the coconut milk, 100ml water and peas.", "Add the coconut milk, up to 240 ml water and peas."),
+        (
+            "Add the coconut milk, water and salt.",
+            "Add the coconut milk, water (up to 140 ml more than the list says) and salt.",
+        ),
         ("Drizzle with coconut milk.", None),  # there the note stays
     ],
 )
 def test_water_that_makes_up_for_less_of_a_liquid_stands_in_its_step(step: str, told: str | None) -> None:
     note = "Less coconut milk: make up the liquid with up to 140 ml water."
     names = {("coconut", "milk"): frozenset({"coconut-milk"})}
-    steps, notes = water_in_its_step([step], [note], frozenset({"coconut-milk"}), names)
+    steps, notes = water_in_its_step([step], [step], [note], {"coconut milk": "coconut-milk"}, names)
     assert steps == [told or step]
     assert notes == ([] if told else [note])
 

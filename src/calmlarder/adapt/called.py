@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterable, Sequence
+from itertools import accumulate
 
 from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.names import Names, names_of_all
@@ -67,6 +68,22 @@ def single_words(parts: Sequence[Part]) -> Names:
         if part.read.food and part.read.outcome == "read" and len(words) == 1:
             found.setdefault(words, set()).add(part.read.food)
     return {words: frozenset(foods) for words, foods in found.items() if len(foods) == 1}
+
+
+def single_words_of_a_part(parts: Sequence[Part]) -> Names:
+    """`the onion` of the line `1 onion`, where `1 red onion` stands under another heading than that."""
+    under = list(accumulate(part.read.outcome == "heading" for part in parts))
+    heads: dict[str, set[int]] = {}
+    longer: dict[str, set[int]] = {}
+    for place, part in enumerate(parts):
+        words = words_of(_name_in(part.read.text))
+        for word in words[-1:]:
+            (heads if len(words) == 1 else longer).setdefault(word, set()).add(under[place])
+    return {
+        words: foods
+        for words, foods in single_words(parts).items()
+        if words[0] in longer and heads[words[0]].isdisjoint(longer[words[0]])
+    }
 
 
 def bare_cloves(parts: Sequence[Part]) -> Names:

@@ -4,13 +4,14 @@ import re
 from collections import Counter
 from collections.abc import Sequence
 from decimal import Decimal
-from itertools import accumulate
+from itertools import accumulate, takewhile
 from typing import NamedTuple
 
 from calmlarder.adapt.in_cups import measures_in_cups, with_cups
 from calmlarder.adapt.line_words import cut_of, own_words, tail_of
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.step_gone import studs_of
+from calmlarder.adapt.titles import heading_after
 from calmlarder.adapt.written import written
 from calmlarder.cookbook.recipe import Form, IngredientRead, Recipe
 from calmlarder.cookbook.write import rewritten
@@ -78,9 +79,27 @@ def changed_recipe(page: Page, form: Form | None, tables: Tables, notes: Sequenc
         )
         if (studs := studs_of(recipe.ingredients[line])) and line not in staying:
             lines[line] = (*lines[line], studs)
+    lines |= _headings(parts, adapted, tables)
     if measures_in_cups(recipe.ingredients):
         lines = {line: tuple(with_cups(text, adapted, tables) for text in texts) for line, texts in lines.items()}
     return rewritten(recipe, lines, adapted.after.serves, form or recipe.form, notes)
+
+
+def _headings(parts: Sequence[Part], adapted: Adapted, tables: Tables) -> dict[int, tuple[str, ...]]:
+    """The headings of the list that name a food which none of the lines below has any more."""
+    changes = {change.place: change for change in adapted.changes}
+    found: dict[int, tuple[str, ...]] = {}
+    for place, part in enumerate(parts):
+        if part.read.outcome != "heading":
+            continue
+        below = [*takewhile(lambda one: parts[one].read.outcome != "heading", range(place + 1, len(parts)))]
+        stays = {parts[one].read.food for one in below if one not in changes}
+        stays |= {to.food for one in below if one in changes for to in changes[one].to}
+        left = [(parts[one].read.food, changes[one]) for one in below if one in changes]
+        gone = [(food, change) for food, change in left if food is not None and food not in stays]
+        if (new := heading_after(part.read.text, gone, tables)) != part.read.text:
+            found[part.line] = (new,)
+    return found
 
 
 def lines_apart(adapted: Adapted, parts: Sequence[Part], tables: Tables) -> Adapted:
@@ -199,7 +218,16 @@ def _texts(place: int, recipe: Recipe, parts: Sequence[Part], adapted: Adapted, 
     beside = {n: one for n, one in enumerate(parts) if one.line == part.line and n != place}
     if place in changes:
         change = changes[place]
-        joins = any(_becomes(change, one) and n not in changes and n in adapted.amounts for n, one in beside.items())
+        joins = any(
+            _becomes(change, one) and (n in adapted.amounts if n not in changes else _weighs(changes[n]))
+            for n, one in beside.items()
+            if change.change == "swap"
+        )
+        more = [changes[n].to[0].grams for n in beside if n in changes and _becomes(changes[n], part)]
+        if _weighs(change) and more and part.read.food:  # greens that are weighed, and whites that become greens
+            food = tables.food_by_id[part.read.food]
+            words = f"{food.name}{tail_of(change.lines[0]) or cut_of(recipe.ingredients[part.line])}"
+            return (written(food, change.to[0].grams + sum(more), tables, words).line,)
         return () if joins else change.lines
     more = [changes[n].to[0].grams for n in beside if n in changes and _becomes(changes[n], part)]
     if not more or place not in adapted.amounts:
@@ -210,6 +238,10 @@ def _texts(place: int, recipe: Recipe, parts: Sequence[Part], adapted: Adapted, 
     alone = "" if several else line  # what is said behind is of the one food that it names
     words = f"{food.name}{cut_of(_own_piece(line, food)) or cut_of(alone)}"
     return (written(food, adapted.amounts[place].grams + sum(more), tables, words).line,)
+
+
+def _weighs(change: Change) -> bool:
+    return change.change in _STAYS and len(change.to) == 1
 
 
 def _becomes(change: Change, part: Part) -> bool:

@@ -11,7 +11,14 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
-from calmlarder.adapt.called import bare_cloves, called_by_lines, last_words_of_a_kind, single_words, treated_names
+from calmlarder.adapt.called import (
+    bare_cloves,
+    called_by_lines,
+    last_words_of_a_kind,
+    single_words,
+    single_words_of_a_part,
+    treated_names,
+)  # fmt: skip
 from calmlarder.adapt.changed_lines import Part, joined_lines, lines_apart
 from calmlarder.adapt.collective import animals_in, collective_names
 from calmlarder.adapt.dropped import steps_without_others
@@ -31,18 +38,13 @@ from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_gone import without_what_is_out
 from calmlarder.adapt.step_green_parts import green_parts_named, half_and_rest
-from calmlarder.adapt.step_heat import (
-    on_time,
-)
+from calmlarder.adapt.step_heat import on_time
 from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun, water_for_what_is_out
 from calmlarder.adapt.step_less_liquid import kept_back_in_its_step
 from calmlarder.adapt.step_liquor import without_soaked_mushrooms
 from calmlarder.adapt.step_marked import marked_step
 from calmlarder.adapt.step_named_once import named_once, oil_shared_out
-from calmlarder.adapt.step_names import (
-    introduced_parts,
-    turns_golden,
-)
+from calmlarder.adapt.step_names import introduced_parts, turns_golden
 from calmlarder.adapt.step_notes import (
     amount_of,
     bare,
@@ -61,20 +63,21 @@ from calmlarder.adapt.step_old_words import without_old_words
 from calmlarder.adapt.step_oven_later import put_in_the_oven_later
 from calmlarder.adapt.step_pulse_liquid import water_for_their_liquid
 from calmlarder.adapt.step_put_in_late import late_where_it_simmers
+from calmlarder.adapt.step_read_over import read_over
 from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
 from calmlarder.adapt.step_rice_paper import wrapped_in_rice_paper
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, spoonfuls_alone, twice
-from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed, soured_from_then_on
+from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
+from calmlarder.adapt.step_soured import soured_from_then_on
 from calmlarder.adapt.step_times import in_their_own_time
 from calmlarder.adapt.step_vegetable_parts import without_old_parts
 from calmlarder.adapt.step_water import water_in_its_step
-from calmlarder.adapt.things_now import (
-    Told,
-)
+from calmlarder.adapt.things_now import Told
 from calmlarder.tables.book import Tables
 
 _AND, _WITH = re.compile(r" [&+] (?=[^\W\d])"), re.compile(r"\bw/ ?(?=[^\W\d])")
 _HEADS = "brassica"
+_DISHES_TOO = frozenset({"dal", "daal", "dahl", "dhal", "dhall", "daahl"})
 _FLORET = re.compile(r"\bfloret(s)?\b")
 # The first letter of a sentence, behind its number where it has one.
 _BEGUN_SMALL = re.compile(r"(?:(?<=^)|(?<=^\d[.)] )|(?<=[a-z\])\d][.!?] ))[a-z]")
@@ -120,8 +123,11 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
         **bare_cloves(parts),
         **treated_names(known, tables),
         **with_last_words(known, tables),
+        **single_words_of_a_part(parts),
         **called_by_lines(parts),
     }
+    listed = " ".join(part.read.text.casefold() for part in parts if part.read.outcome != "heading")
+    names = {words: meant for words, meant in names.items() if not _is_the_dish(words, listed)}
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
     shared = in_one_line(parts, adapted, tables)
     if any(part.read.outcome == "heading" for part in parts):
@@ -167,14 +173,21 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     notes = [*_notes(steps, parts, adapted, told, (named, texts)), *of_liquid]
     marked, notes = water_for_what_is_out(marked, notes)
     marked = [without_what_is_out(text) or old for text, old in zip(marked, marked, strict=True)]
-    marked, notes = water_in_its_step(marked, notes, _less_of(adapted, parts), alone)
+    changed_by_name = {tables.food_by_id[food].name: food for food in changed}
+    marked, notes = water_in_its_step(steps, marked, notes, changed_by_name, alone)
     marked, notes = kept_back_in_its_step(steps, marked, notes, told)
     marked, notes = cooked_to_be_served(half_and_rest(steps, marked), notes)
     notes = notes_where_used(notes, marked)
+    marked = [text if text == old else over for text, over, old in zip(marked, read_over(marked), steps, strict=False)]
     marked = [in_its_words(text, one.words) for text, one in zip(marked, figures, strict=False)]
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *written[len(marked) :]), tuple(notes))
+
+
+def _is_the_dish(words: tuple[str, ...], listed: str) -> bool:
+    """Whether a name that no line has is that of the dish too: `pour it over the dal`."""
+    return len(words) == 1 and words[0] in _DISHES_TOO and words[0] not in listed
 
 
 def _one_beside_the_other(marked: Sequence[str]) -> list[str]:
@@ -210,12 +223,6 @@ def _staying(adapted: Adapted, parts: Sequence[Part], changed: Mapping[str, Chan
         if place not in places and part.read.food and part.read.food in changed:
             staying.setdefault(part.read.food, []).append(part.read.text)
     return staying
-
-
-def _less_of(adapted: Adapted, parts: Sequence[Part]) -> frozenset[str]:
-    """The foods of which the list has less now."""
-    less = (change.place for change in adapted.changes if change.change == "less" and change.place is not None)
-    return frozenset(food for place in less if (food := parts[place].read.food))
 
 
 def _is_of_a_food(change: Change, parts: Sequence[Part]) -> bool:

@@ -61,6 +61,7 @@ _SO_MUCH = re.compile(
     r"|(?:the rest|half|(?:a|one) third|two thirds|(?:a|one) quarter|three quarters) of the "
 )
 _MEASURE = re.compile(r"\d[\d./]* ?(?:kg|g|ml|litres?|l|tsp|tbsp|cups?)\b")
+_SO_MUCH_BEFORE = re.compile(rf"{_MEASURE.pattern} $")
 _ITS_AMOUNT = re.compile(rf"(?:\bthe )?(?P<much>{_MEASURE.pattern})(?: of)?(?: the)? $")
 _SOLD_AS = re.compile(r"\b(?:dry|canned) (?=\w)")
 _FREE_OF = re.compile(r" without (?:(?:wheat, )?onion or garlic|garlic|onion)\b")
@@ -162,7 +163,8 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
         how = ""
         if not _BESIDE_IT.search(lead[cut.end() :]):  # `pound the anchovies with the garlic` still pounds something
             lead = _CUTS.sub(lambda found: "Take" if found[1][0].isupper() else "take", lead)
-    if not _leads(lead) or not _MAY_FOLLOW.match(around.behind):
+    measured = _SO_MUCH_BEFORE.search(lead) and words_of(around.name)[-1:] == words_of(now)[-1:]  # `1 cup flour`
+    if not (_leads(lead) or measured) or not _MAY_FOLLOW.match(around.behind):
         return None
     name = _in_a_list(short_name(now), around.behind)
     if " and " in name and lead.endswith(" and "):

@@ -24,8 +24,8 @@ _HELD_IN = re.compile(
 _RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
 # How a line has its food cut, where it may stand for what takes its place too.
 _CUT = re.compile(
-    r"[,:]\s*(?:all |each |both )?(?:[^,()]*\band\s)?((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?"
-    r"(?:chopped|sliced|diced|cubed|grated|shredded)"
+    r"[,:(]\s*(?:all |each |both )?(?:[^,()]*\band\s)?"
+    r"((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?(?:chopped|sliced|diced|cubed|grated|shredded)"
     r"|(?:cut |sliced )?in(?:to)? "
     r"(?:(?:small|large|thin|thick|bite-sized) |[\d./¼½¾]+[ -]?(?:cm|mm|inch)(?:[- ]thick)? )?"
     r"(?:cubes|dice|chunks|pieces|strips|matchsticks|rounds|lengths|rings|slices|batons))\b",
@@ -42,6 +42,7 @@ _HOW_LARGE = re.compile(r"\b(in|into) (?:about |roughly )?\d+ (?=[a-z])(?!(?:cm|
 _SIZED = re.compile(r"\b\d+(?:[.,/]\d+)?[ -]?(?:cm|mm|inch(?:es)?)\b")
 _A_LONG_WORD = 6  # letters; a shorter word may be of any food: ours
 _IN_PIECES = "in pieces"
+_GRATED = "grated"  # of what is of no use in chunks
 _SIZE = re.compile(r"\b\d+ cm ")
 _PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
 _LEAFY = frozenset({"allium", "leaf", "stem", "herb"})
@@ -53,6 +54,8 @@ _IS_CUT = frozenset({
 })  # fmt: skip
 _IN_CRUMBS = re.compile(r"\b(?:bread)?crumbs\b", re.IGNORECASE)
 _FROM_A_TIN = re.compile(r"\b(?:tins?|tinned|cans?|canned|jars?|jarred|cooked|boiled|pouch)\b", re.IGNORECASE)
+_TINNED = re.compile(r"\b(?:tins?|tinned|cans?|canned|jars?|jarred)\b", re.IGNORECASE)
+_DRAINED = re.compile(r",? (?:drained|rinsed)(?:,? (?:and )?(?:well )?(?:drained|rinsed))*", re.IGNORECASE)
 _CUT_SO = re.compile(r": (cut (?:fine|small|short|in [a-z -]+))(?=,|;|$)")  # of a row of swaps.csv
 _PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
 _SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
@@ -97,6 +100,8 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
     words = _own_words(read, food, grams, tables)
     if food.kind == "pulse" and food.name.startswith("canned") and not _FROM_A_TIN.search(words):
         return f"canned {words}"  # nobody takes them for dry ones
+    if food.kind == "pulse" and words.startswith("boiled ") and _TINNED.search(read.text):
+        return f"canned {_DRAINED.sub('', words.removeprefix('boiled '))}, drained and rinsed"
     return words
 
 
@@ -207,7 +212,7 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
     if (told := _cut_by_its_swap(read, stand_in, tables)) is not None:
         return f"{called}, {told}"
     cut = _CUT.search(_HOW_LARGE.sub(r"\1 ", read.text))
-    done = _fit_cut(cut[1].lower(), stand_in) if cut else ""
+    done = _fit_cut(cut[1].lower(), stand_in) if cut and stand_in.prep != _GRATED else ""
     if not done and stand_in.kind == "pepper" and _SEEDED.search(read.text):
         done = "seeded"
     own = tables.food_by_id.get(read.food or "")

@@ -16,6 +16,11 @@ _NEVER_GOLDEN = frozenset(
 )
 _LIQUIDS = frozenset({"stock", "water"})
 _IN_BRACKETS = re.compile(r" ?\[[^\[\]]*\]")
+_A_LITTLE = re.compile(
+    r"\b(?:an?|some|½|half an?|\d[\d/]*) (?:(?:good|big|large|small|generous|tiny|little) )?"
+    r"(?:(?:pinch|knob|drizzle|splash|squeeze|handful|teaspoon|tsp|tablespoon|tbsp|spoonful|dash|grating) (?:of )?)?$",
+    re.IGNORECASE,
+)  # `a pinch of salt`, which no line of the list may tell
 _SOAKED_IN = frozenset({"stock", "oil", "butter", "spice", "herb", "acid", "citrus"})
 _IN_THE_STOCK = "in the stock and as much water as it wants, and drain"
 _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
@@ -183,10 +188,11 @@ def beside_what_soaks(sentence: str, instead: str, told: Told) -> list[str]:
     bare = _IN_BRACKETS.sub("", sentence)
     found: dict[str, None] = {}
     for start, end, meant in spans_in(bare, names_of_all(told.tables)):
+        little = _A_LITTLE.search(bare[:start])
         kinds = {told.tables.food_by_id[food].kind for food in meant}
         name = bare[start:end].casefold()
         if not kinds & _LIQUIDS and name not in instead and not name.endswith("water"):
-            found[name.removeprefix("the ")] = None
+            found[f"{little[0] if little else ''}{name.removeprefix('the ')}"] = None
     return list(found)
 
 

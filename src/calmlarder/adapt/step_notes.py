@@ -59,7 +59,13 @@ _WATER = re.compile(
 _ML = (Decimal(1), Decimal(1000), Decimal(240))  # of a millilitre, a litre, a cup (common practice)
 _OF_A_STAND_IN = re.compile(r"(?P<now>[^:.]+?) for (?P<old>[^:.]+?)(?P<where> \(steps? [\d, ]+\)): (?P<how>.+)")
 _FOR_A_FOOD = re.compile(r"For (?P<old>[^:.]+?) use (?P<now>[^:.]+?)(?P<where>)\. (?P<how>.+)")
-_SAID = frozenset({"with it"})  # of a part whose other parts say how
+# Of a part whose other parts say how, and what a list or a step says as well.
+_SAID = frozenset({
+    "with it", "sliced", "in thin slices", "in small pieces", "in the wok", "grated into it", "in a wok",
+    "for batters, bakes and marinades", "raw", "raw or grilled",
+})  # fmt: skip
+_RINSES = re.compile(r"drain(?:,| and) rinse\b(?:, simmer shortly| well)?", re.IGNORECASE)
+_RINSED = re.compile(r"drained(?:,| and) rinsed")
 
 
 def bare(line: str) -> str:
@@ -147,7 +153,9 @@ def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> s
     # Of what another line lists too the list gives all of it: an amount here would be another one.
     lines = [bare(line) if one.food in listed else line for one, line in zip(change.to, change.lines, strict=False)]
     lines += change.lines[len(change.to) :]
-    told = ". ".join(f"{part[:1].upper()}{part[1:]}" for part in parts_of_how(change.how))
+    rinsed = any(map(_RINSED.search, change.lines))
+    how = [part for part in parts_of_how(change.how) if not (rinsed and _RINSES.fullmatch(part))]
+    told = ". ".join(f"{part[:1].upper()}{part[1:]}" for part in how)
     if not steps:
         if not lines:
             return f"No {name}: it is left out."

@@ -11,6 +11,7 @@ from calmlarder.adapt.step_heat import SENTENCE_ENDS
 from calmlarder.adapt.step_left_over import without_what_is_left_over
 from calmlarder.adapt.step_named_once import without_one
 from calmlarder.adapt.step_put_in_late import put_in_late
+from calmlarder.adapt.step_soured import soured
 
 _NOT_GOLDEN = re.compile(r" \[only until soft, not golden\]")
 _UNTIL_GOLDEN = re.compile(
@@ -164,14 +165,6 @@ _CRUSHED_WITH = re.compile(
 )
 # `the mushrooms, oyster mushrooms`, of which two kinds became one.
 _A_KIND_OF_IT = re.compile(r"\bthe (?P<short>\w{4,}s),? (?:and )?(?:the )?(?P<long>[\w-]+ (?P=short))\b")
-# Milk that is soured for buttermilk stands before it is stirred in.
-_SOURED = re.compile(
-    r"\b(?:the )?"
-    r"(?P<milk>(?:lactose-free )?(?:(?:whole|skimmed|semi-skimmed|almond|oat|rice|soya|soy) )?(?:milk|drink))"
-    r"(?:,| and) (?:the )?(?P<sour>lemon juice|vinegar) \[stirred together and left ten minutes first\]",
-    re.IGNORECASE,
-)
-_SO_MUCH_OF = re.compile(r"[\d./]+ ?(?:ml|cups?) of $")
 # Where the step itself is as short, it need not be said.
 _ONLY_A_MINUTE = re.compile(
     r" \[only a minute\](?=[^\[\]]{0,50}\b(?:\d\d seconds|(?:1|one|a) minute)\b)", re.IGNORECASE
@@ -227,7 +220,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     """A changed step as one reads it; `others_between` says whether a text names what does turn golden."""
     step = without_what_is_left_over(step)
     step = _TWICE.sub(_once, _MASHED_NOT.sub(lambda one: _mashed(one, step), step))
-    step = _soured(_A_KIND_OF_IT.sub(r"the \g<long>", _RUBBED.sub(_brushed, step)))
+    step = soured(_A_KIND_OF_IT.sub(r"the \g<long>", _RUBBED.sub(_brushed, step)))
     step = _RUBBED_ALONE.sub(r"brushed with \g<oil>", step)
     step = _SOFT_AND_BROWN.sub(r"\g<greens> \g<are> soft", _BULB_ALONE.sub("", step))
     step = _CRUSHED_WITH.sub(
@@ -283,36 +276,6 @@ def not_charred(step: str) -> str:
             sentence = f"{rest[:end]}; the {found['greens'].lower()} stay out of it and go in next{rest[end:]}"
         kept.append(sentence)
     return "".join(kept)
-
-
-_MILK_AND_SOUR = re.compile(
-    r"\b(?P<milk>(?:lactose-free|soya|almond) (?:whole )?(?:milk|drink)) and (?:the )?(?:lemon juice|[a-z ]*vinegar)\b"
-)
-
-
-def soured_from_then_on(steps: Sequence[str]) -> list[str]:
-    """The changed steps that call `the lactose-free milk and lemon juice` the soured milk once it is that."""
-    told, is_soured = [], False
-    for step in steps:
-        told.append(_MILK_AND_SOUR.sub("soured milk", step) if is_soured else step)
-        is_soured = is_soured or "the soured milk" in step
-    return told
-
-
-def _soured(step: str) -> str:
-    """`Stir the lemon juice into the milk and leave it ten minutes.` before the sentence that takes both."""
-    found = _SOURED.search(step)
-    if found is None:
-        return step
-    before, rest = step[: found.start()], step[found.end() :]
-    much = _SO_MUCH_OF.search(before)  # `190 ml of the lactose-free milk`, of which more goes in as it is
-    before = before[: much.start()] if much else before
-    milk = f"{much[0] if much else ''}the {found['milk'].strip()}"
-    first = f"Stir the {found['sour']} into {milk} and leave it ten minutes. "
-    ends = [one.end() for one in SENTENCE_ENDS.finditer(before)]
-    number = re.match(r"\s*\d{1,2}[.)] ", step)
-    at = ends[-1] + 1 if ends else number.end() if number else 0
-    return f"{before[:at]}{first}{before[at:]}the soured milk{rest}"
 
 
 def _mashed(found: re.Match[str], step: str) -> str:

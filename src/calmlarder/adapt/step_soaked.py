@@ -36,6 +36,7 @@ _INTO_A_BOWL = re.compile(
 _COVERS = re.compile(r"\s*(?:cover|leave|stand|let it)\b", re.IGNORECASE)
 _MEANWHILE = re.compile(r"^\s*(?:\d+[.)]\s*)?(?:meanwhile|while)\b", re.IGNORECASE)
 _OWN_NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
+_SO_MUCH = re.compile(r"(?:an?|some|half|½|\d)\b", re.IGNORECASE)
 _BAKES = 20  # minutes in which a grain is done under a lid in the oven: ours
 
 
@@ -74,7 +75,8 @@ def without_soaking(step: str, instead: str, alone: bool, others: Callable[[str]
         if not found and (says(_SOAKS, sentence) or says(_POURED, sentence)):
             found = True
             beside = others(sentence)
-            told = f"{told}, then stir in the {and_list(beside)}" if beside else told
+            the = "" if beside and _SO_MUCH.match(beside[0]) else "the "
+            told = f"{told}, then stir in {the}{and_list(beside)}" if beside else told
             number = _OWN_NUMBER.match(sentence) if not kept else None
             kept.append(f"{' ' if kept else number[0] if number else ''}{_begun_as(sentence, told)}.")
         elif not goes_on:

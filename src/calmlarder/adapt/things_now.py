@@ -17,6 +17,9 @@ from calmlarder.tables.book import Tables
 _AMOUNT = re.compile(
     r"\d(?:(?!\. )[\d\s./½¼¾-])*(?!\. )\s?(?:g|kg|ml|l|cups?|tbsp|tsp|tins?|cans?|cloves?)?\b[\w\s]{0,20}$"
 )
+_SEVERAL_AMOUNTS = re.compile(
+    r"\d ?(?:g|kg|ml|l|cups?)? ?(?:[–-]| to ) ?\d|(?:\bplus|\+) (?:an? |another )?[\d½¼¾]", re.IGNORECASE
+)  # `800ml–1 litre stock`, `1 cup flour, plus 1/4 cup for dredging`
 LEFT_OUT = "left out"
 _STAY = frozenset({"less", "weigh", "more"})
 
@@ -134,6 +137,7 @@ def things_now(change: Change, before: str, told: Told, whole: Collection[str]) 
     # Of `500 ml of the milk` the line's own amount, another one, would be wrong.
     found = _AMOUNT.search(before)
     said = found is not None and found[0].split()[0] in change.ingredient
+    said = said and not _SEVERAL_AMOUNTS.search(change.ingredient)  # of which the step says one
     if change.change in _STAY:
         return [" + ".join(change.lines)] if found else []
     if change.change == "out":

@@ -52,6 +52,19 @@ def retitled(title: str, reads: Sequence[IngredientRead], adapted: Adapted, told
     return title
 
 
+def heading_after(heading: str, gone: Sequence[tuple[str, Change]], tables: Tables) -> str:
+    """The heading of a part of the list with what took the place of a food that it names: `Pineapple slaw`.
+
+    `gone` are the foods of the lines below it that are not there any more. What was garlic and is oil tastes of it.
+    """
+    for food, change in gone:
+        row = tables.food_by_id[food]
+        oils = bool(change.to) and all(tables.food_by_id[one.food].kind == "oil" for one in change.to)
+        if change.change == "swap" and not oils:
+            heading = _without(heading, row, change, tables)
+    return heading
+
+
 def _with_the_larger(title: str, food: str, change: Change, tables: Tables) -> str:
     """The title with what there is more of now than of the food that it names and that stays in part."""
     own = sum((one.grams for one in change.to if one.food == food), Decimal(0))

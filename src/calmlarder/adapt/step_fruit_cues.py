@@ -1,0 +1,22 @@
+"""Signs by which a stand-in is not seen to be done: pineapple never collapses, carrots do not fall to a fluff."""
+
+import re
+
+_FIRM = r"(?:pineapple|oranges?|kiwis?|strawberries|papaya|grapes|carrots|parsnips|green beans|courgettes?|aubergine)"
+_COLLAPSE = (
+    r"(?:collaps\w+|fall(?:s|en|ing)? (?:apart|to pieces|to (?:a )?fluff)|fluffy|gone to (?:a )?fluff|slump\w*|mush\w*"
+    r"|pulpy|break(?:s|ing)? (?:down|up)|broken down|dissolv\w+|burst\w*|puff\w*(?: up)?|swell\w*|swollen"
+    r"|translucent|glassy|melt(?:s|ed|ing)?)"
+)
+_NEARLY = r"(?:(?:just|almost|nearly|completely|(?:begin|start)(?:s|ning|ing)? to) )*"
+_SEEN = re.compile(
+    rf"\b(?P<name>{_FIRM}) (?:(?:is|are|has|have) )?{_NEARLY}{_COLLAPSE}"
+    r"(?: (?:at|round|around) the edges| into [^,.;]+)?(?=[,.;]|$| and\b| but\b)",
+    re.IGNORECASE,
+)
+_MASS = frozenset({"pineapple", "papaya", "aubergine", "orange", "kiwi", "courgette"})
+
+
+def seen_to_be_done(step: str) -> str:
+    """A step in which what keeps its shape is done once it is soft."""
+    return _SEEN.sub(lambda one: f"{one['name']} {'is' if one['name'].lower() in _MASS else 'are'} soft", step)

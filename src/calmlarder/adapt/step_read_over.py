@@ -1,0 +1,94 @@
+"""The changed steps read over once more as sentences: small passes, each with one idea, in the order of this list."""
+
+import re
+from collections.abc import Callable, Sequence
+
+from calmlarder.adapt.in_words import VERBS_NEXT
+from calmlarder.adapt.step_fruit_cues import seen_to_be_done
+from calmlarder.adapt.step_in_order import told_in_order
+from calmlarder.adapt.step_oil_cues import without_signs_of_a_clove
+from calmlarder.adapt.step_rest_of_it import rest_of_it
+
+# `Add the okra [left out], and the greens.`: the other thing of the pair still goes in.
+_FIRST_OF_TWO = re.compile(
+    r"\b(?P<verb>(?:add|stir in|tip in|fold in|mix in|toss in|throw in|put in|scatter|sprinkle|top with|with))"
+    r" (?:the |your |all the )?[a-z][a-z -]{2,30} \[left out\](?:,? (?:and|with|along with|plus) |, )"
+    rf"(?!{VERBS_NEXT})(?=(?:the |your |half |all |some |a |\d|[a-z-]+(?: [a-z-]+)?(?:[.,;]|$| to\b| and\b)))",
+    re.IGNORECASE,
+)
+# `Scatter the leek greens over. Turn the sausages`: what lies there is turned before anything is strewn over it.
+_TURNED_FIRST = re.compile(
+    r"(?P<scatter>(?:(?<=[.!] )|(?<=^))Scatter (?:the |\d+ g of the )[a-z -]{3,40} over\.) "
+    r"(?P<first>(?:Turn|Toss|Flip|Shake|Stir|Give)\b[^.;,]*?)"
+    r"(?:, (?:then )?|,? and (?:then )?|\.(?: |$))(?P<next>[a-z])?"
+)
+# `drain the carrots well and let it steam dry`
+_MANY = (
+    r"(?:carrots|parsnips|potatoes|greens|green beans|courgettes|strawberries|oranges|tomatoes|walnuts|peanuts|turnips"
+    r"|radishes|mushrooms|lentils|chickpeas)"
+)
+_VESSEL = r"(?:pan|pot|bowl|dish|tin|tray|lid|sauce|mixture|dough|oven|colander|milk|stock|cream)"
+_IT_OF_SEVERAL = re.compile(
+    rf"(?P<many>\b{_MANY}\b(?:(?! {_VESSEL}\b)[^.;\[\]])*?\b(?:let|drain|toss|leave|mash|rinse|drop|lift)) it\b"
+    r"(?! (?:all|boil|come|bubble|simmer|reduce))",
+    re.IGNORECASE,
+)
+_THE_ONE = re.compile(rf"\bthe (?!{_MANY}|leek|spring|green)[a-z]+", re.IGNORECASE)
+# `the garlic [garlic-infused oil] yoghurt` tastes of it still; `the onion [leek greens] gravy` is named anew.
+_MADE_OF_IT = (
+    r"(?:yogh?urts?|mayo(?:nnaise)?|butter|breads?|toasts?|cream|crumbs|aioli|rice|potatoes|sauce|dressing|dip|gravy|jam"
+    r"|relish|topping|filling|base|broth|soup|stew|curry|mash|salad|slaw|salsa|crema|glaze|marinade|crumble|pie|layer)"
+)
+_TASTES_OF_IT = re.compile(
+    rf"\bgarlic \[(?:[\d/ ]+ (?:tsp|tbsp) of the )?garlic-infused oil\](?= {_MADE_OF_IT}\b)", re.I
+)
+_NO_NAME = r"(?!left|only|about|stir|just|not\b|boil|no\b)"
+_NAMED_ANEW = re.compile(
+    rf"\b(?:(?:red|white|brown|spring) )?[a-z]+ \[{_NO_NAME}(?P<now>[a-z][a-z -]{{2,30}})\](?= {_MADE_OF_IT}\b)"
+)
+
+
+def read_over(steps: Sequence[str]) -> list[str]:
+    """The changed steps, each in the words of a cook."""
+    told = list(steps)
+    for one in _PASSES:
+        told = [one(step) for step in told]
+    return rest_of_it(told)
+
+
+def _the_other_alone(step: str) -> str:
+    return _FIRST_OF_TWO.sub(r"\g<verb> ", step)
+
+
+def _made_of_it(step: str) -> str:
+    """A thing that is called by what is in it, by what is in it now."""
+    step = _TASTES_OF_IT.sub("garlic", step)
+    return _NAMED_ANEW.sub(lambda one: re.sub(r"^leek greens$", "leek", one["now"]).removesuffix("s"), step)
+
+
+def _turned_first(step: str) -> str:
+    found = _TURNED_FIRST.search(step)
+    if found is None:
+        return step
+    rest = f"{(found['next'] or '').upper()}{step[found.end() :]}"
+    return f"{step[: found.start()]}{found['first']}. {found['scatter']} {rest}".rstrip()
+
+
+def _them(step: str) -> str:
+    """Pronouns of one thing that is several now, where the sentence names nothing else that `it` could be."""
+
+    def several(found: re.Match[str]) -> str:
+        return found[0] if _THE_ONE.search(found["many"]) else f"{found['many']} them"
+
+    return _IT_OF_SEVERAL.sub(several, step)
+
+
+_PASSES: tuple[Callable[[str], str], ...] = (
+    _the_other_alone,
+    _made_of_it,
+    _turned_first,
+    told_in_order,
+    without_signs_of_a_clove,
+    seen_to_be_done,
+    _them,
+)
