@@ -158,11 +158,11 @@ _PULSES = ("150 g dried Puy lentils", "2 carrots, diced", "800 ml vegetable stoc
         # Tins go in at the end, nothing else in the pot takes 45 minutes, and nothing drinks up the stock.
         (_PULSES, "Add the carrots, lentils, tomatoes and stock. Simmer for 45 minutes.",
          ("of the stock back, and add of it",
-          "Simmer for 20 minutes. Put in the lentils for the last 10 minutes of it.")),
+          "Simmer for 10 minutes, put in the lentils and simmer for 10 minutes more.")),
         (("200 g dried chickpeas, soaked overnight", "2 carrots, diced", "400 g chopped tomatoes"),
          "Boil the chickpeas in fresh water for 1 hour. Drain, keeping 250 ml of the cooking water.\n"
          "2. Add the tomatoes, carrots, chickpeas and reserved cooking water and simmer for 20 minutes.",
-         ("nothing is soaked or boiled here", "and 250 ml water and simmer for 20 minutes")),
+         ("nothing is soaked or boiled here", "and 250 ml water and simmer for 10 minutes, put in the chickpeas")),
         # A grain that only soaked is boiled, and what stood in the bowl with it is stirred in.
         (("200 g couscous", "250 ml vegetable stock", "50 g walnuts"),
          "Meanwhile put the couscous in a bowl with the walnuts, pour over the hot stock, leave for 5 minutes. Fluff.",

@@ -133,10 +133,10 @@ def test_green_tops_go_into_the_oven_late_and_nobody_squeezes_oil(adapted: Recip
         """
     )
     assert (
-        "Put the chicken into a roasting tin with the oil and roast for 45 minutes. Put in the leek greens for"
+        "Put the chicken into a roasting tin with the oil and roast for 30 minutes, put in the leek greens and"
         in recipe
     )
-    assert "the leek greens for the last 15 minutes of it." in recipe
+    assert "the leek greens and roast for 15 minutes more." in recipe
     assert "2. Stir the garlic-infused oil in." in recipe
     assert "oil too" not in recipe  # it is more than the dish's own, of which the chicken needs some
     poured = next(line for line in recipe.splitlines() if line.endswith(" garlic-infused oil"))

@@ -19,9 +19,11 @@ from calmlarder.adapt.step_named_once import named_once, out_of_lists
 from calmlarder.adapt.step_pulse_liquid import _with_water
 from calmlarder.adapt.step_put_in_late import late_where_it_simmers
 from calmlarder.adapt.step_put_in_late import put_in_late as _put_in_late
+from calmlarder.adapt.step_read_over import read_over
 from calmlarder.adapt.step_ready_pulses import _not_drained
 from calmlarder.adapt.step_rice_paper import _dipped, _fried, _pressed, _without_cloth
-from calmlarder.adapt.step_smoothed import oil_only_later, smoothed, soured_from_then_on
+from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
+from calmlarder.adapt.step_soured import soured_from_then_on
 from calmlarder.adapt.step_vegetable_parts import _without_spears
 
 Adapt = Callable[..., dict[str, Any]]
@@ -359,3 +361,88 @@ def test_what_is_never_eaten_raw_is_boiled_before_a_cold_dish() -> None:
     )  # fmt: skip
     assert raw_there("Toss the noodles with the sugar snap peas.", "Eat cold.", beans) == 7
     assert raw_there("Toss the noodles with the sugar snap peas.", "Stir-fry it all.", beans) == 0
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        # What goes in late is told in the order in which it is done.
+        ("Simmer, covered, for 20 minutes until the canned lentils and pumpkin fall apart. Put in the lentils for the "
+         "last 10 minutes of it.",
+         "Simmer, covered, for 10 minutes, put in the lentils and simmer for 10 minutes more until the pumpkin falls "
+         "apart."),
+        ("Add the stock. Cover and simmer gently for 25–30 minutes, stirring now and then, until thick. Put in the "
+         "lentils for the last 10 minutes of it. Season.",
+         "Add the stock. Cover and simmer gently for 15–20 minutes, put in the lentils and simmer for 10 minutes more, "
+         "stirring now and then, until thick. Season."),
+        ("Roast for 1 hour. Put in the leek greens for the last 15 minutes of it.",
+         "Roast for 1 hour. Put in the leek greens for the last 15 minutes of it."),
+        # An oil takes no colour, has no sting, and is not fished out.
+        ("Add the garlic-infused oil and fry until the garlic-infused oil is the color of toast.",
+         "Add the garlic-infused oil and fry for a minute until fragrant."),
+        ("Heat until the garlic-infused oil is hot, then add the rice.",
+         "Heat until the garlic-infused oil is hot, then add the rice."),
+        ("Stir the garlic-infused oil into the lemon juice and leave for 5 minutes to take the sting out.",
+         "Stir the garlic-infused oil into the lemon juice."),
+        ("Stir the garlic-infused oil and radishes into the juice and leave for 5 minutes to take the sting out.",
+         "Stir the garlic-infused oil and radishes into the juice and leave for 5 minutes to take the sting out."),
+        ("Warm the garlic-infused oil until it smells sweet, then fish it out.",
+         "Warm the garlic-infused oil until it smells sweet."),
+        # Green tops, fruit and roots are done once they are soft.
+        ("Cook the leek greens until it has lost its moisture and begins to catch.",
+         "Cook the leek greens until soft and bright green."),
+        ("Toss the spring onion greens with lime and scrunch until it wilts.",
+         "Toss the spring onion greens with lime and scrunch until they wilt."),
+        ("Bake until the pineapple is collapsing at the edges.", "Bake until the pineapple is soft."),
+        ("Add the pineapple. Work fast so the pineapple does not brown.", "Add the pineapple."),
+        ("Boil the carrots, drain well and let it steam dry.", "Boil the carrots, drain well and let them steam dry."),
+        ("Put the carrots in the pan, heat the oil and let it smoke.",
+         "Put the carrots in the pan, heat the oil and let it smoke."),
+        # What is left of a pair that goes in, of a sauce by its old name, of a liquid that is none.
+        ("Add the okra [left out], and the greens.", "Add the greens."),
+        ("Serve with the garlic [garlic-infused oil] yoghurt.", "Serve with the garlic yoghurt."),
+        ("Serve with the apple [rhubarb] compote.", "Serve with the rhubarb compote."),
+        ("Tip in the potatoes with a splash of their liquid.", "Tip in the potatoes with a splash of water."),
+        ("Scatter the leek greens over. Turn the sausages, add the sage and roast for 15 minutes.",
+         "Turn the sausages. Scatter the leek greens over. Add the sage and roast for 15 minutes."),
+    ],
+)  # fmt: skip
+def test_a_changed_step_reads_as_a_cook_does_it(step: str, told: str) -> None:
+    """Order, signs and pronouns: recalled cookery."""
+    assert read_over([step]) == [told]
+
+
+def test_what_was_begun_is_the_rest_and_what_was_blanched_is_boiled_once() -> None:
+    assert read_over(["Add 50 g of the spring onion greens and ginger.", "Fold in the spring onion greens."])[1] == (
+        "Fold in the rest of the spring onion greens."
+    )
+    assert read_over([
+        "Blanch the green beans for 30 seconds.",
+        "First boil the green beans for 7 minutes and drain them. Toss with the herbs.",
+    ]) == ["Boil the green beans for 7 minutes.", "Toss with the herbs."]  # fmt: skip
+    assert read_over([
+        "Fry the bread with some of the garlic-infused oil [nothing to brown, lift out] until both are deep gold.",
+        "Pound the bread with the rest of the garlic-infused oil.",
+    ]) == ["Fry the bread until it is deep gold.", "Pound the bread with the garlic-infused oil."]  # fmt: skip
+
+
+def test_parts_of_a_dish_are_called_by_what_is_in_them_and_the_plain_onion_is_the_plain_line(adapt: Adapt) -> None:
+    found = adapt(
+        "Bean burgers with mango slaw", "Burgers:", "500 g beef mince", "1 onion, finely chopped", "1 tbsp oil",
+        "Mango slaw:", "1 ripe mango, cut into matchsticks", "1 red onion, in rings", "1/4 white cabbage, shredded",
+        steps="1. Fry the onion in the oil for 8 minutes. Mix with the beef, shape and fry.\n"
+        "2. Toss all of the slaw together.",
+    )["recipe"]  # fmt: skip
+    assert "Mango" not in found.partition("Ingredients")[2]
+    assert "1. Fry the leek greens in the oil for 5 minutes." in found
+
+
+def test_milk_is_soured_once_and_the_rest_of_it_is_soured_too() -> None:
+    steps = [
+        "Stir the lemon juice into 350ml of the lactose-free milk and leave it ten minutes. Stir into the soured milk.",
+        "Use the remaining buttermilk if it looks dry.",
+    ]
+    assert soured_from_then_on(steps) == [
+        "Stir the lemon juice into the lactose-free milk and leave it ten minutes. Stir into 350ml of the soured milk.",
+        "Use the remaining soured milk if it looks dry.",
+    ]

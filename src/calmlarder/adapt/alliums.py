@@ -1,5 +1,6 @@
 """Onion, garlic and what is made with them: in elimination they go where something stands in, however little it is."""
 
+import re
 from decimal import Decimal
 
 from calmlarder.adapt.counted import Counted
@@ -12,6 +13,7 @@ from calmlarder.tables.rows import Food
 _A_TRACE = Decimal("0.005")  # of a mixture; less of a powder, as in ketchup, is counted as all else is
 _CUBES = "stock-cube-"
 _TRIFLING = Decimal("0.2")  # of any limit, of a sauce by the spoon: ours
+_BY_NAME = re.compile(r"\b(?:garlic\w*|onions?|shallots?|aioli)\b(?![ -](?:free|infused))", re.IGNORECASE)
 ELIMINATION = "elimination"
 
 
@@ -41,5 +43,7 @@ def _is_trifling(line: Counted, serves: int, eaters: Eaters) -> bool:
     """Whether a bought sauce with onion or garlic in it brings too little for its own figures to ask a swap."""
     if is_allium(line.food) or line.food.kind != "sauce" or line.amount is None or line.profile is None:
         return False
+    if _BY_NAME.search(line.read.text):
+        return False  # `garlic mayonnaise`, which nobody takes who does without garlic
     own = LineLoad(line.food, line.amount, line.profile)
     return share_filled(own, serves, eaters.limits) <= _TRIFLING

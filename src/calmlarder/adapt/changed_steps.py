@@ -78,6 +78,7 @@ from calmlarder.tables.book import Tables
 _AND, _WITH = re.compile(r" [&+] (?=[^\W\d])"), re.compile(r"\bw/ ?(?=[^\W\d])")
 _HEADS = "brassica"
 _DISHES_TOO = frozenset({"dal", "daal", "dahl", "dhal", "dhall", "daahl"})
+_IN_FLORETS = re.compile("cauliflower|broccoli|romanesco")
 _FLORET = re.compile(r"\bfloret(s)?\b")
 # The first letter of a sentence, behind its number where it has one.
 _BEGUN_SMALL = re.compile(r"(?:(?<=^)|(?<=^\d[.)] )|(?<=[a-z\])\d][.!?] ))[a-z]")
@@ -267,7 +268,7 @@ def _no_florets_are_left(parts: Sequence[Part], told: Told) -> bool:
     }
     to = {one.food for food in heads & set(told.changed) for one in told.changed[food].to}
     gone = all(food in told.changed and told.changed[food].change == "swap" for food in heads)
-    return bool(heads) and gone and not any(told.tables.food_by_id[food].kind == _HEADS for food in to)
+    return bool(heads) and gone and not any(_IN_FLORETS.search(food) for food in to)
 
 
 def _notes(

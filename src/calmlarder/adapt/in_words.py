@@ -29,7 +29,9 @@ _MAY_FOLLOW = re.compile(
     r"|is|has|have|was|were|will|should|can|may|must|might|dry|by|back|as|so|through|a|an|the|around|about|under|together|well|again|first|all|out|off|along"
     r"|gently|slowly|lightly|turns?|starts?|begins?|breaks?|goes|go|melts?|collapses?|just|cut|left|only|evenly|between|among|against|up|down|of|side|which"
     r"|that|next|per|plus|mixed|according|following|warm|hot|aside|whole|separately|cook|fry|simmer|without|after|before|once|bit|little|straight|during"
-    r"|(?!jelly\b)[a-z]{4,}ly)\b)",
+    r"|(?!jelly\b)[a-z]{4,}ly"
+    r"|does|do|did|dissolves?|bubbles?|bursts?|browns?|softens?|wilts?|swells?|cooks?|smells?|looks?|feels?|sticks?"
+    r"|thickens?|floats?|rises?|curdles?|sizzles?|gives?|releases?|comes?|still|lengthways|crosswise|overnight)\b)",
     re.IGNORECASE,
 )
 # A thing that was made with it, told of already: its words may stay.
@@ -75,7 +77,9 @@ _ALL_THE = re.compile(
 )
 _AND_A_THING = re.compile(rf" and (?!{VERBS_NEXT})")
 _VERBS = {"is": "are", "has": "have", "was": "were"}
-_TURNS = ("turn", "start", "begin", "soften", "wilt", "look", "brown", "crackle", "collapse", "smell", "break", "melt")
+_TURNS = ("turn", "start", "begin", "soften", "wilt", "look", "brown", "crackle", "collapse", "smell", "break", "melt",
+    "dissolve", "bubble", "burst", "cook", "stick", "thicken", "float", "rise", "sizzle", "give", "release", "come",
+)  # fmt: skip
 _VERB = re.compile(rf"( )(is|are|has|have|was|were|(?:{'|'.join(_TURNS)})s?)\b")
 _SECOND_VERB = re.compile(r" and (go|turn|become|get|start|begin|look|soften)(?:e?s)\b")
 _LOOKS_PLURAL = frozenset({"asparagus", "couscous", "hummus", "molasses", "swiss"})

@@ -14,9 +14,20 @@ _SEEN = re.compile(
     r"(?: (?:at|round|around) the edges| into [^,.;]+)?(?=[,.;]|$| and\b| but\b)",
     re.IGNORECASE,
 )
+# `Work fast so that the pineapple does not brown.`
+_NOT_BROWN = (
+    rf"(?:the )?{_FIRM} (?:(?:does not|do not|doesn[’']t|don[’']t|cannot|can[’']t) (?:go |turn )?|from )"
+    r"(?:brown|discolou?r)(?:ing)?"
+)
+_DOES_NOT_BROWN = re.compile(
+    rf"(?:(?<=[.!] )|(?<=^))(?:Work|Be) (?:fast|quick|quickly),? so (?:that )?{_NOT_BROWN}[.!] ?"
+    rf"|,? (?:so that|so|to stop) {_NOT_BROWN}(?=[.,;]|$)",
+    re.IGNORECASE,
+)
 _MASS = frozenset({"pineapple", "papaya", "aubergine", "orange", "kiwi", "courgette"})
 
 
 def seen_to_be_done(step: str) -> str:
     """A step in which what keeps its shape is done once it is soft."""
+    step = _DOES_NOT_BROWN.sub("", step).rstrip()
     return _SEEN.sub(lambda one: f"{one['name']} {'is' if one['name'].lower() in _MASS else 'are'} soft", step)

@@ -18,7 +18,7 @@ _TIMED = re.compile(
 )
 _SENTENCES = re.compile(r"(?<=[.!?])(?=\s)")
 _MORE_TIME = re.compile(
-    r"\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?)|\b(?:then|add|stir in|pour|tip)\b", re.IGNORECASE
+    r"\d+ ?(?:[-–] ?\d+ ?)?(?:minutes?|mins?|hours?)|\b(?:(?<!and )then|add|stir in|pour|tip)\b", re.IGNORECASE
 )
 _IS = {"fall": "falls", "are": "is", "have": "has", "break": "breaks", "collapse": "collapses", "melt": "melts"}
 

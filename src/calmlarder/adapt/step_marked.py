@@ -278,7 +278,7 @@ def _made_with_it(step: str, end: int, now: str, foods: Sequence[str], told: Tol
     if (sauce := A_SAUCE.match(step, end)) and not is_oil(foods[0], told) and told.changed[foods[0]].change == "swap":
         single = re.sub(r"^leek greens$", "leek", short_name(now)).removesuffix("s")
         return "" if " and " in now or now[:1].isdigit() else f"{single} ", sauce.end()  # `the honey sauce`
-    if A_PASTE.match(step, end) and " and " not in now and not is_oil(foods[0], told):
+    if now and A_PASTE.match(step, end) and " and " not in now and not is_oil(foods[0], told):
         return short_name(now).removesuffix("s"), end  # `the leek green paste`
     return None
 

@@ -33,8 +33,11 @@ _SWEETENED = re.compile(
 )
 _SUGAR = re.compile(r"\bsugar\b")
 _SUGAR_OF_IT = re.compile(r"\bsugar \[\d+ (?:g|tbsp|tsp) of it\]")
-_ARE = re.compile(r"\b(?P<fruit>rhubarb) (?P<verb>are|have|were|soften|collapse|look)\b")
-_IS = {"are": "is", "have": "has", "were": "was", "soften": "softens", "collapse": "collapses", "look": "looks"}
+_IS = {
+    "are": "is", "have": "has", "were": "was", "soften": "softens", "collapse": "collapses", "look": "looks",
+    "bubble": "bubbles", "slump": "slumps", "give": "gives", "start": "starts", "begin": "begins",
+}  # fmt: skip
+_ARE = re.compile(rf"\b(?P<fruit>rhubarb) (?P<verb>{'|'.join(_IS)})\b")
 
 _INFUSED = re.compile(
     r"(?P<of>\b(?:of|until|once|when|or|no) )?(?:\bthe )?(?P<oil>(?:garlic|onion)-infused oil)\b"
@@ -144,7 +147,7 @@ def _sweetened(step: str, place: int, steps: Sequence[str]) -> str:
     before = any(_SWEETENED.search(one) for one in steps[:place])
     found = _SWEETENED.search(step)
     while found is not None:
-        own = _SUGAR.search(step[: found.start()] + step[found.end() :]) is not None
+        own = _SUGAR.search(_SWEETENED.sub("", step)) is not None
         if not before and not own:
             before = True
             found = _SWEETENED.search(step, found.end())

@@ -17,10 +17,12 @@ _NEVER_GOLDEN = frozenset(
 _LIQUIDS = frozenset({"stock", "water"})
 _IN_BRACKETS = re.compile(r" ?\[[^\[\]]*\]")
 _A_LITTLE = re.compile(
-    r"\b(?:an?|some|½|half an?|\d[\d/]*) (?:(?:good|big|large|small|generous|tiny|little) )?"
-    r"(?:(?:pinch|knob|drizzle|splash|squeeze|handful|teaspoon|tsp|tablespoon|tbsp|spoonful|dash|grating) (?:of )?)?$",
+    r"\b(?:(?:the )?(?:juice|(?:grated )?zest) of (?:(?:an?|one|two|half an?|half the|\d|the) )?"
+    r"|(?:an?|some|½|half an?|\d[\d/]*) (?:(?:good|big|large|small|generous|tiny|little) )?"
+    r"(?:(?:pinch|knob|drizzle|splash|squeeze|handful|teaspoon|tsp|tablespoon|tbsp|spoonful|dash|grating) (?:of )?)?)$",
     re.IGNORECASE,
 )  # `a pinch of salt`, which no line of the list may tell
+_RUNS_OUT = re.compile(r"\bjuices? (?:that|which) \w+(?: out)? (?:from|of|off) the $", re.IGNORECASE)
 _SOAKED_IN = frozenset({"stock", "oil", "butter", "spice", "herb", "acid", "citrus"})
 _IN_THE_STOCK = "in the stock and as much water as it wants, and drain"
 _SPOON_OF = re.compile(r"\b(tablespoon|tbsp|teaspoon|tsp)s? of (?:the )?$", re.IGNORECASE)
@@ -188,6 +190,8 @@ def beside_what_soaks(sentence: str, instead: str, told: Told) -> list[str]:
     bare = _IN_BRACKETS.sub("", sentence)
     found: dict[str, None] = {}
     for start, end, meant in spans_in(bare, names_of_all(told.tables)):
+        if _RUNS_OUT.search(bare[:start]):
+            continue  # `the juice that runs from the tomatoes`
         little = _A_LITTLE.search(bare[:start])
         kinds = {told.tables.food_by_id[food].kind for food in meant}
         name = bare[start:end].casefold()

@@ -5,6 +5,7 @@ take the sting out` has nothing to wait for.
 """
 
 import re
+from collections.abc import Sequence
 
 _OIL = r"(?:the )?(?:rest of the )?garlic-infused oil(?: \[[^\]]*\])?"
 _STOP = r"(?=[.,;]|$| and (?:then )?(?:add|stir|pour|the|serve|tip|toss)\b)"
@@ -33,6 +34,18 @@ _WAITS = re.compile(
 _WAITS_ALONE = re.compile(
     rf"(?:(?<=[.;!] )|(?<=^))(?:Let (?:it|this) (?:sit|stand|rest)|Leave|Wait){_SO_THAT}[.;](?: +|$)"
 )
+# `warm the oil until it smells sweet, then fish it out`
+_LIFTED_OUT = re.compile(
+    rf"(?P<oil>{_OIL}[^.;\[\]]*?),? (?:and then|then|and) (?:fish|lift|take|scoop|pick|pull) (?:it|them)(?: all)? out"
+    r"(?: (?:with|of|from) [^.;,]+)?(?=[.;,])",
+    re.IGNORECASE,
+)
+# `fry the bread with some of the oil [nothing to brown, …] until both are gold. Lift out`
+_BROWNED_WITH_IT = re.compile(
+    r" (?:with|and|along with) (?:(?:some|all|half) of )?the garlic-infused oil \[nothing to brown[^\]]*\]"
+    r"(?P<until>[^.;]*?\buntil )both(?: of them)? are\b",
+    re.IGNORECASE,
+)
 _HAS_A_BITE = re.compile(r"\b(?:onions?|shallots?|radish\w*|chilli\w*|spring onion|cabbage|greens)\b", re.IGNORECASE)
 _SENTENCE = re.compile(r"[^.!?]*(?:[.!?]+(?=\s|$)\s*|$)")
 
@@ -41,7 +54,7 @@ def without_signs_of_a_clove(step: str) -> str:
     """A changed step without what only a clove shows, where its infused oil goes in now."""
     if "garlic-infused oil" not in step:
         return step
-    step = _UNTIL.sub("for a minute until fragrant", step)
+    step = _LIFTED_OUT.sub(r"\g<oil>", _UNTIL.sub("for a minute until fragrant", step))
     kept, oil = [], False
     for found in _SENTENCE.finditer(step):
         sentence = found[0]
@@ -50,3 +63,14 @@ def without_signs_of_a_clove(step: str) -> str:
             sentence = _WAITS_ALONE.sub("", _WAITS.sub("", sentence))
         kept.append(sentence)
     return "".join(kept).rstrip()
+
+
+def browned_without_it(steps: Sequence[str]) -> list[str]:
+    """The changed steps, of which one browned cloves beside something else that a later one pounds with them."""
+    told = list(steps)
+    for place, step in enumerate(steps):
+        later = next((at for at in range(place + 1, len(told)) if "garlic-infused oil" in told[at]), None)
+        if later is not None and _BROWNED_WITH_IT.search(step):
+            told[place] = _BROWNED_WITH_IT.sub(r"\g<until>it is", step)
+            told[later] = told[later].replace("the rest of the garlic-infused oil", "the garlic-infused oil")
+    return told

@@ -4,9 +4,11 @@ import re
 from collections.abc import Callable, Sequence
 
 from calmlarder.adapt.in_words import VERBS_NEXT
+from calmlarder.adapt.step_boiled_once import boiled_once
 from calmlarder.adapt.step_fruit_cues import seen_to_be_done
+from calmlarder.adapt.step_greens_cues import without_signs_of_an_onion
 from calmlarder.adapt.step_in_order import told_in_order
-from calmlarder.adapt.step_oil_cues import without_signs_of_a_clove
+from calmlarder.adapt.step_oil_cues import browned_without_it, without_signs_of_a_clove
 from calmlarder.adapt.step_rest_of_it import rest_of_it
 
 # `Add the okra [left out], and the greens.`: the other thing of the pair still goes in.
@@ -37,7 +39,8 @@ _THE_ONE = re.compile(rf"\bthe (?!{_MANY}|leek|spring|green)[a-z]+", re.IGNORECA
 # `the garlic [garlic-infused oil] yoghurt` tastes of it still; `the onion [leek greens] gravy` is named anew.
 _MADE_OF_IT = (
     r"(?:yogh?urts?|mayo(?:nnaise)?|butter|breads?|toasts?|cream|crumbs|aioli|rice|potatoes|sauce|dressing|dip|gravy|jam"
-    r"|relish|topping|filling|base|broth|soup|stew|curry|mash|salad|slaw|salsa|crema|glaze|marinade|crumble|pie|layer)"
+    r"|relish|topping|filling|base|broth|soup|stew|curry|mash|salad|slaw|salsa|crema|glaze|marinade|crumble|pie|layer|compote|puree|pur[eé]e"
+    r"|ragu|cake|muffins?|chips|crisps|rings|fritters|burgers?|patties|vinegar|water|skewers)"
 )
 _TASTES_OF_IT = re.compile(
     rf"\bgarlic \[(?:[\d/ ]+ (?:tsp|tbsp) of the )?garlic-infused oil\](?= {_MADE_OF_IT}\b)", re.I
@@ -48,12 +51,30 @@ _NAMED_ANEW = re.compile(
 )
 
 
+# `the potatoes with a splash of their liquid`, in the place of tinned beans; `oyster mushrooms, their liquid, stock`
+_DRY = r"(?:potatoes|carrots|pumpkin|squash|quinoa|rice|mushrooms|aubergine|tofu|courgettes?|parsnips)"
+_SPLASH = re.compile(
+    rf"(?P<dry>\b{_DRY}\b[^.;\[\]]*?\b(?:splash|ladle(?:ful)?|little|bit|cup(?:ful)?|spoon\w*|\d+ ?ml) of )"
+    r"(?:their|its|the) (?:own |soaking |reserved )?(?:liquid|liquor|juices?|brine)\b",
+    re.IGNORECASE,
+)
+_LIQUID = re.compile(
+    rf"(?P<dry>\b{_DRY}),? (?:(?:and|with) )?(?:all )?(?:of )?(?:their|its) (?:strained |soaking |own )*"
+    r"(?:liquid|liquor|brine)(?=,| and\b|[.;]| to\b| into\b)",
+    re.IGNORECASE,
+)
+_WARM_YOGHURT = re.compile(
+    r"(?P<yoghurt>\byoghurt), (?:warmed|hot|warm|heated)(?: (?:up|through|gently))?(?=[.;,]|$)", re.I
+)
+
+
 def read_over(steps: Sequence[str]) -> list[str]:
     """The changed steps, each in the words of a cook."""
-    told = list(steps)
+    told = boiled_once(browned_without_it(steps))
     for one in _PASSES:
         told = [one(step) for step in told]
-    return rest_of_it(told)
+    everywhere = "\n".join(told)
+    return rest_of_it([without_signs_of_an_onion(step, everywhere) for step in told])
 
 
 def _the_other_alone(step: str) -> str:
@@ -64,6 +85,12 @@ def _made_of_it(step: str) -> str:
     """A thing that is called by what is in it, by what is in it now."""
     step = _TASTES_OF_IT.sub("garlic", step)
     return _NAMED_ANEW.sub(lambda one: re.sub(r"^leek greens$", "leek", one["now"]).removesuffix("s"), step)
+
+
+def _without_its_liquid(step: str) -> str:
+    """What has no liquid of its own goes in with water, or alone; yoghurt curdles when it is heated."""
+    step = _LIQUID.sub(r"\g<dry>", _SPLASH.sub(r"\g<dry>water", step))
+    return _WARM_YOGHURT.sub(r"\g<yoghurt>", step)
 
 
 def _turned_first(step: str) -> str:
@@ -86,6 +113,7 @@ def _them(step: str) -> str:
 _PASSES: tuple[Callable[[str], str], ...] = (
     _the_other_alone,
     _made_of_it,
+    _without_its_liquid,
     _turned_first,
     told_in_order,
     without_signs_of_a_clove,

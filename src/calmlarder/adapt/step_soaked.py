@@ -33,10 +33,12 @@ _INTO_A_BOWL = re.compile(
     r"(?:bowl|dish)\.$",
     re.IGNORECASE,
 )
-_COVERS = re.compile(r"\s*(?:cover|leave|stand|let it)\b", re.IGNORECASE)
+_COVERS = re.compile(
+    r"\s*(?:cover|leave|stand|let it|(?:do not|don[’']t|no need to) add(?: any)?(?: more)? water)\b", re.I
+)
 _MEANWHILE = re.compile(r"^\s*(?:\d+[.)]\s*)?(?:meanwhile|while)\b", re.IGNORECASE)
 _OWN_NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
-_SO_MUCH = re.compile(r"(?:an?|some|half|½|\d)\b", re.IGNORECASE)
+_SO_MUCH = re.compile(r"(?:an?|some|half|½|\d|the)\b", re.IGNORECASE)
 _BAKES = 20  # minutes in which a grain is done under a lid in the oven: ours
 
 

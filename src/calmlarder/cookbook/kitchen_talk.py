@@ -55,6 +55,15 @@ _TALK: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...] 
         ),
         r"\2 \1",
     ),
+    # what the crumbs were made of is no loaf beside them
+    (
+        re.compile(
+            r"(?<=crumbs), (?:made |grated |blitzed |whizzed )?(?:from|of|with|using) "
+            r"(?:an?|the|some|day|yesterday|stale|old|leftover|your|good)[- ]"
+            r"(?!.*\b(?:gluten|rye|spelt|sourdough|wholemeal|brown|corn)\b)[a-z' -]{3,30}$"
+        ),
+        "",
+    ),
     # dotted out as on a menu: `1 onion ...... finely chopped`
     (re.compile(r"\s*(?:\.\s?){3,}\s*(?=[a-z])"), ", "),
     # by the sheet, the gram or dried it is the pasta, no dish from a tray

@@ -14,6 +14,7 @@ from calmlarder.cookbook.guessed import guessed_object
 from calmlarder.cookbook.jsonld import depth_of, names_ingredients, objects_in, recipe_of, with_address
 from calmlarder.cookbook.line_kinds import section_of
 from calmlarder.cookbook.microdata import hrecipe, microdata_recipe
+from calmlarder.cookbook.own_notes import notes_of
 from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
 from calmlarder.cookbook.page_headings import with_page_headings
 from calmlarder.cookbook.plain_json import plain_objects, texts_in
@@ -113,7 +114,7 @@ def _read(text: str) -> Recipe:
         fail("is larger than 5 MB", "give the recipe alone")
     text = text.removeprefix("\ufeff")
     if looks_like_html(text):
-        return _of_page(text).model_copy(update={"page": True})
+        return _of_page(text).model_copy(update={"page": True, "notes": notes_of(blocks_of(text))})
     if _IS_JSON.match(text):
         found = next(filter(names_ingredients, objects_in(text)), None)
         is_standard = found is not None

@@ -17,7 +17,8 @@ class Recipe(BaseModel):
     `pieces` its yield where that counts pieces, jars or cups and no people, of which bowls and plates are taken for
     people; `serves_up_to` the upper end of a range of people; `guessed` says that the page marks no
     recipe, and its headings and lists were read; `page` that it came as a page, which a changed one does not go back
-    into: a cook gets it in words; `first_title` is what the original was called, where this one has been changed.
+    into: a cook gets it in words; `first_title` is what the original was called, where this one has been changed;
+    `notes` are what a page says under a heading of that kind.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -34,6 +35,7 @@ class Recipe(BaseModel):
     guessed: bool = False
     page: bool = False
     first_title: str = ""
+    notes: tuple[str, ...] = ()
 
 
 class IngredientRead(BaseModel):

@@ -15,6 +15,7 @@ from calmlarder.adapt.model import Eaters as Eaters
 from calmlarder.adapt.nutrition import nutrition_of
 from calmlarder.adapt.oil_lowered import with_all_the_oil, with_oil_lowered
 from calmlarder.adapt.outside import marked_below, marked_beside, named_outside, served_with
+from calmlarder.adapt.own_notes import own_notes
 from calmlarder.adapt.remarks import (
     another_dish,
     labels_to_read,
@@ -125,7 +126,8 @@ def adapted_recipe(
     said = said_anew(recipe, retitled(recipe.title, reads, adapted, told, tables), steps)
     said = without_what_is_gone(said, parts, adapted, tables)
     said = marked_below(without_what_is_gone_below(said, parts, adapted, tables), recipe, reads, eaters, tables)
-    changed = changed_recipe(Page(said, parts, adapted), form, tables, notes)
+    own = own_notes(recipe.notes, reads, adapted, tables) if form != "jsonld" else ()
+    changed = changed_recipe(Page(said, parts, adapted), form, tables, (*own, *notes))
     if changed is not None and adapted.changes and form == "jsonld":
         changed = with_fields(changed, {"nutrition": nutrition_of(adapted, tables)})
     shown = adapt_object(recipe.title, reads, adapted, changed)

@@ -1,0 +1,50 @@
+"""The notes of a page that hold of the changed dish too, sentence by sentence.
+
+One that names what is changed, gone or not in the list at all may be wrong now, and says something that nobody counted:
+it stays out. So does one that keeps the dish for longer than three days, which was said of another dish.
+"""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.model import Adapted
+from calmlarder.adapt.names import names_of_all, spans_in
+from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.tables.book import Tables
+
+_SENTENCES = re.compile(r"(?<=[.!?])\s+")
+# Parts of a vegetable that another has not.
+_PARTS = re.compile(
+    r"\b(?:leaves|stalks?|stems?|florets?|peel|peelings|skins?|outer|cores?|pods?|bones?)\b", re.IGNORECASE
+)
+_ALLIUM = re.compile(r"\b(?:garlic\w*|onions?|shallots?|leeks?|scallions?|alliums?)\b", re.IGNORECASE)
+_KEEPS_LONG = re.compile(
+    r"\b(?:[4-9]|\d\d|four|five|six|seven|ten)(?: ?[-–] ?\d+| to \w+| or \w+)? days\b|\b(?:weeks?|months?)\b",
+    re.IGNORECASE,
+)
+# Another way to cook it, which was said of the steps as they were, and what is said of the page.
+_OTHERWISE = re.compile(
+    r"\b(?:instead|swap\w*|substitut\w*|replac\w*|in place of|stand in|vegans?|vegetarian|dairy|gluten"
+    r"|works? (?:too|as well|in)|if you (?:like|have|want|can't|cannot)|slow[ -]cooker|pressure[ -]cooker|air[ -]fryer"
+    r"|microwave|steps? \d|nutrition|calories|per serving|comment|subscribe|newsletter|affiliate|rating|stars?)\b",
+    re.IGNORECASE,
+)
+
+
+def own_notes(
+    notes: Sequence[str], reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables
+) -> tuple[str, ...]:
+    """The notes that hold, each without the sentences that do not."""
+    changed = {change.place for change in adapted.changes} | {one.place for one in adapted.unread}
+    stays = {read.food for place, read in enumerate(reads) if read.food and place not in changed}
+    kept = []
+    for note in notes:
+        told = [one for one in _SENTENCES.split(note.strip()) if _holds(one, stays, tables)]
+        kept += [" ".join(told)] if told and told[0] == _SENTENCES.split(note.strip())[0] else []
+    return tuple(kept)
+
+
+def _holds(sentence: str, stays: set[str | None], tables: Tables) -> bool:
+    if any(one.search(sentence) for one in (_ALLIUM, _PARTS, _KEEPS_LONG, _OTHERWISE)):
+        return False
+    return all(meant & stays for _, _, meant in spans_in(sentence, names_of_all(tables)))
