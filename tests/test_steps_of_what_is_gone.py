@@ -391,8 +391,8 @@ def test_what_is_never_eaten_raw_is_boiled_before_a_cold_dish() -> None:
         # Green tops, fruit and roots are done once they are soft.
         ("Cook the leek greens until it has lost its moisture and begins to catch.",
          "Cook the leek greens until soft and bright green."),
-        ("Toss the spring onion greens with lime and scrunch until it wilts.",
-         "Toss the spring onion greens with lime and scrunch until they wilt."),
+        ("Toss the spring onion greens with salt and scrunch until it wilts.",
+         "Toss the spring onion greens with salt and scrunch until they wilt."),
         ("Bake until the pineapple is collapsing at the edges.", "Bake until the pineapple is soft."),
         ("Add the pineapple. Work fast so the pineapple does not brown.", "Add the pineapple."),
         ("Boil the carrots, drain well and let it steam dry.", "Boil the carrots, drain well and let them steam dry."),

@@ -14,7 +14,8 @@ _UNTIL = re.compile(
     re.IGNORECASE,
 )
 # `scrunch until it wilts`
-_IT = re.compile(rf"{_GREENS}(?P<between>[^.;\[\]]*?) until it (?P<verb>[a-z]+?)(?P<s>e?s)\b", re.IGNORECASE)
+_ALONE = r"(?P<between>(?:(?! the | then | add | stir )[^.;\[\]])*?)"
+_IT = re.compile(rf"{_GREENS}{_ALONE} until it (?P<verb>[a-z]+?)(?P<s>e?s)\b", re.IGNORECASE)
 _PINK = re.compile(
     r"\bpink (?=(?:vinegar|lime|lemon|juice|liquid|brine|onions?|pickl\w*|leek|spring onion))", re.IGNORECASE
 )
