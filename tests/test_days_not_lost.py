@@ -36,6 +36,15 @@ def lot_of(reader: LarderReader, line: str) -> Lot:
         ("chicken from freezer thawed mon", "chicken-breast", -1),
         ("chicken parts 2lb thaw out since this morning", "chicken-drumsticks", 1),
         ("salmon 200g from freezer, thaw before use", "salmon", None),
+        # the day of its cooking lies behind, and so does one that nobody knows
+        ("hummus opened idk when", "hummus", -28),
+        ("meatloaf from Carol, don't know how old", "meatloaf", -19),
+        ("cold roast lamb 5oz, saturday", "lamb-cooked", -2),
+        ("boxes of rice done sun", "rice-white-cooked", -2),
+        ("half a tofu in water, changed it tues", "tofu-firm", 2),
+        ("firm tofu - half block in water since mon", "tofu-firm", 1),
+        ("oat milk open since last tues", "oat-drink", -4),  # who means yesterday says so
+        ("pumpkin puree, can, opened valentines", "pumpkin-puree", -21),
         ("peas in freezer, not thawed yet", "peas-frozen", None),
         # a day between two labels is that of the first
         ("sausages defrosted yesterday ub fri", "sausages", 0),

@@ -35,6 +35,7 @@ def test_what_is_not_eaten_here_is_no_lot(line: str, reader: LarderReader) -> No
         "carrots? no", "gotta get eggs", "not got any potatoes", "we do not have eggs", "rice don finish o",
         "salt (buy)", "milk run out yesterday", "nothing left of the feta",
         "haven't any butter", "must remember to buy salt", "milk, need to buy",
+        "eggs none till the barge comes", "tomatoes all gone till summer", "milk all out until friday",
     ],
 )  # fmt: skip
 def test_what_is_lacking_is_no_lot(line: str, reader: LarderReader) -> None:

@@ -77,6 +77,11 @@ def test_two_foods_of_one_pot_are_asked_about(reader: LarderReader, line: str) -
         ("Priya's paneer (hers only)", "priya", ["paneer"]),  # the name tells more
         ("grandson chicken wings", "grandson", ["chicken-wings"]),
         ("spinach 2 days more max", None, ["spinach"]),
+        ("banana pudding, nana said hands off", "nana", ["chocolate-dessert"]),
+        ("congee (por por's)", "porpor", ["congee"]),  # and no pork
+        ("ham for ellies sandwiches", "ellie", ["ham"]),
+        ("ham for dads sandwiches", None, ["ham"]),
+        ("Mrs K's rashers", "mrs k", ["bacon"]),
     ],
 )
 def test_names_behind_is_and_are(reader: LarderReader, line: str, owner: str | None, foods: list[str]) -> None:

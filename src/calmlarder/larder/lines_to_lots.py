@@ -28,6 +28,7 @@ from calmlarder.larder.urgency import NO_DAYS, Kept, urgency_of
 from calmlarder.larder.with_bones import eatable_grams
 from calmlarder.matching.amounts.amount_of_line import Amount
 from calmlarder.matching.amounts.numbers_and_fractions import ONE, Span
+from calmlarder.matching.amounts.some_of_them import half_cooked
 from calmlarder.matching.conditions.condition_words import presses
 from calmlarder.matching.dates.month_first import writes_month_first
 from calmlarder.matching.lacks import NotThere
@@ -127,7 +128,9 @@ class LarderReader:
         """
         bare = plain(without_bullet(line))
         of_two_sorts = apart_by_place(bare) or apart_when_opened(bare)
-        reads = [self.read(one, where, number) for one in of_two_sorts or apart_by_owner(bare) or ()]
+        reads = [
+            self.read(one, where, number) for one in of_two_sorts or apart_by_owner(bare) or half_cooked(bare) or ()
+        ]
         clear = [read for read in reads if read is not None and read.lots]
         lots = [lot for read in clear for lot in read.lots]
         if not clear or len(clear) != len(reads):

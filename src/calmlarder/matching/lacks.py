@@ -95,6 +95,7 @@ _AT_THE_END = LatePattern(
     r"\b(?:none left|all gone|none|nothing left|nahi(?: hai)?|ran out|run out"
     r"|(?:has |have |is |are |don )?finish(?:ed)?|(?:is|are|all) out|no more|used up|all used|all eaten"
     r"|eaten up|gone|empty|(?:need|must|have|got|gotta|has|to)(?: to)? (?:buy|get)(?: (?:it|them|some|more))?)$"
+    r"|\b(?:none|all gone|no more|(?:ran|run|sold|clean|all) out)(?: left)? (?:till?|until)\b.*$"
     r"|[?:,=\-] ?(?:no|nope|nil|nada|zero|0)$|[,(\-] ?(?:need(?:ed)?|(?:to |please )?(?:buy|get)(?: (?:some|more))?)$"
 )
 # What is said to be gone in part is still there: `half gone`, `2 of them gone`, `nearly empty`; so is what is past a

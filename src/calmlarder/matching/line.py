@@ -5,6 +5,7 @@ from datetime import date
 from typing import Literal, NamedTuple
 
 from calmlarder.matching.amounts.amount_of_line import Amount, take_amount
+from calmlarder.matching.amounts.amounts_in_short import amounts_in_short
 from calmlarder.matching.amounts.amounts_otherwise import amounts_otherwise
 from calmlarder.matching.amounts.half_kilos import half_kilos
 from calmlarder.matching.amounts.measures import MEASURE_WORDS
@@ -20,6 +21,7 @@ from calmlarder.matching.conditions.short_is import is_said_of_it
 from calmlarder.matching.dates.bought_or_made import as_bought, as_made, bought_then
 from calmlarder.matching.dates.date_words import Dated
 from calmlarder.matching.dates.dates_in_line import UnreadDay, take_dates
+from calmlarder.matching.dates.days_behind import days_behind
 from calmlarder.matching.dates.days_in_other_words import days_plainly
 from calmlarder.matching.lacks import refuse_lacks, what_there_is
 from calmlarder.matching.late_patterns import LatePattern
@@ -29,6 +31,7 @@ from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.name_index import as_one
 from calmlarder.matching.names.words import plain, singular, words_of
 from calmlarder.matching.owners.given_names import GIVEN_NAMES
+from calmlarder.matching.owners.kin_in_words import kin_in_words
 from calmlarder.matching.owners.owner_phrases import take_owner
 from calmlarder.matching.owners.typed_names import taken_by_capital
 from calmlarder.matching.part import Part
@@ -39,6 +42,7 @@ from calmlarder.matching.retold.by_the_way import by_the_way
 from calmlarder.matching.retold.cooking_pots import in_pots
 from calmlarder.matching.retold.descriptions import without_descriptions
 from calmlarder.matching.retold.dishes_in_short import dishes_in_short
+from calmlarder.matching.retold.dishes_with_parts import with_parts
 from calmlarder.matching.retold.done_with import done_with
 from calmlarder.matching.retold.fat_of_dairy import fat_told
 from calmlarder.matching.retold.greens_of_stalks import greens_told
@@ -46,6 +50,7 @@ from calmlarder.matching.retold.in_a_hurry import in_a_hurry
 from calmlarder.matching.retold.in_short import in_short
 from calmlarder.matching.retold.in_the_pot import parts_cooked, without_cooker
 from calmlarder.matching.retold.kinds_and_fillings import as_named
+from calmlarder.matching.retold.made_ready import made_ready
 from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
 from calmlarder.matching.retold.packed_in import packed_in
 from calmlarder.matching.retold.phrasing import plainly_put
@@ -71,7 +76,8 @@ _IN_PLACE = LatePattern(
 )
 # Frozen, with its slips, and as other tongues put it beside a food.
 _FROZEN = LatePattern(
-    r"\b(?:frozen|froz(?:n|ed?)?|frzn?|fz|freezed|congelad[oa]s?|surgel(?:at[oaie]|[eé]e?s?)|gefroren\w*|mro[zż]on[aey]\w*"
+    r"\b(?:frozen|froz(?:n|ed?)?|frzn?|fz|freezed|congelad[oa]s?|surgel(?:at[oaie]|[eé]e?s?)|gefroren\w*"
+    r"|mro[zż]on[aey]\w*"
     r"|fryst\w?|fros(?:ne|sen))\b"
 )
 # What is out of the freezer has its days, whenever it went in.
@@ -115,7 +121,8 @@ _LESS_SALT = LatePattern(
 # What is said of a part of it: `end slimy`, `outer leaves brown`.
 _OF_A_PART = LatePattern(
     r"(?:(?<=[,;-] )|(?<=[,;])|(?<= )(?=(?:outer|outside|cut|both) )"
-    r"|(?<=[a-z] )(?=(?:one |the )?(?:ends?|tips?|tops?|edges?) (?:is|are|gone|going|a bit|bit|looking|getting) ))"
+    r"|(?<=[a-z] )(?=(?:one |the )?(?:ends?|tips?|tops?|edges?) (?:is|are|went|turned|gone|going|a bit|bit"
+    r"|looking|getting) ))"
     r"(?:the |its |just |only |a few )?(?:outer |outside |bottom |top |cut |some |few |one |both )?"
     r"(?:ends?|leaf|leaves|tops?|bottoms?|edges?|skins?|tips?|corners?|stalks?|stems?|middles?|insides?) "
     r"(?=(?:(?:is|are|a|bit|going|gone|getting|looking|slightly|little|very|all|quite|just|turning) )*"
@@ -193,9 +200,11 @@ def read_line(text: str, today: date, lexicon: Lexicon, month_first: bool = Fals
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
     english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
     rest = is_said_of_it(conditions_mended(in_pots(as_written(english, lexicon)), lexicon), lexicon)
-    rest = work_plainly(signs_told(packed_in(dishes_in_short(in_short(rest)))))
+    rest = work_plainly(
+        signs_told(packed_in(with_parts(dishes_in_short(in_short(made_ready(kin_in_words(amounts_in_short(rest))))))))
+    )
     rest = told_otherwise(done_with(pieces_gone(greens_told(rest, lexicon))))
-    rest = put_as_dishes(by_the_way(as_named(amounts_otherwise(rest))))
+    rest = put_as_dishes(days_behind(by_the_way(as_named(amounts_otherwise(rest)))))
     rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
     rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
     rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))

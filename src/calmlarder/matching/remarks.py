@@ -35,6 +35,8 @@ _BEGINS = (
     rf"(?:the |my |our )?(?:{_IN_HERE}|house|shelf),?(?: (?:audit|check|roll call|raid|tour|report"
     r"|status|contents|list|inventory|update|stuff|now"
     r"|today|tonight|atm|lah|la|so|time))+",
+    r"(?:the |my |our )?(?:top|bottom|middle|lower|upper|second) shelf (?:only|is (?:mine|ours)|mine|ours)"
+    r"(?:,? (?:the )?(?:top|bottom|middle|rest|others?)(?: one| shelf)? (?:is|are) (?:(?:mr|mrs|ms|miss) )?[a-z']+)?",
     r"what'?s (?:good|up|new|the story)",
     r"nothing (?:too|fancy|spicy|heavy|fried)",
     r"how far",
@@ -110,10 +112,13 @@ _ENDS = " .!?,;()[]/'\"-~*#:"
 # What nobody eats, or no person.
 _ANIMALS = r"(?:cat|dog|kitten|puppy|pet|hamster|guinea pig|bird|fish|hen)"
 _NO_FOOD = LatePattern(
-    rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:food|tucker|treats?|kibble|pellets|nibbles|litter|bones?|bait|pouch(?:es)?"
+    rf"(?:[\w,.]+ )*?{_ANIMALS}(?:'?s)? (?:wet |dry |raw |tinned )?(?:food|tucker|treats?|kibble|pellets|nibbles"
+    rf"|litter|bones?|bait|pouch(?:es)?"
     r"|sachets?|tins?)\b.*|(?:\d+ )?(?:pouch(?:es)?|sachets?|tins|food|treats|biscuits) (?:is |are )?for"
     r" (?:the |my |our )?"
-    rf"{_ANIMALS}s?\b.*|(?:gas |cooker |hob |bbq |cigarette |the )*lighters?|(?:a |box(?:es)? of )?matches"
+    rf"{_ANIMALS}s?\b.*|(?:the )?(?:cat|dog|kitten|puppy)'?s? ?[-–:] ?(?:(?:half|a|an|one|1|1/2|\d) )*(?:tins?"
+    rf"|cans?|pouch(?:es)?"
+    r"|trays?|sachets?)|(?:gas |cooker |hob |bbq |cigarette |the )*lighters?|(?:a |box(?:es)? of )?matches"
     r"|bird ?seeds?\b.*"
     r"|(?:[\w,.]+ )*?(?:cling ?film|tin ?foil|kitchen ?foil|bin ?(?:bags?|liners?)|washing up liquid|batteries|loo roll"
     r"|cleaning vinegar|toilet (?:roll|paper)|kitchen ?roll|paper towels?|dishwasher tablets?|sandwich bags"
@@ -124,7 +129,9 @@ _NO_FOOD = LatePattern(
 )
 # `bait - squid - not food`: whatever it is called, it is not there to be eaten.
 _SAID_NO_FOOD = LatePattern(
-    r"[^,;&+]*[,;(]? ?\b(?:(?:is |are )?not|isn'?t|aren'?t|no) (?:a |for |any )?(?:food|eating|edible"
+    r"[^;&+]*\b(?:them'?s|that'?s|it'?s|this is|these are|they'?re|those are) for (?:the |my |our )"
+    r"(?:cats?|dogs?|hens|pigs?|ferrets?|rabbits?|chickens)\b[ ).!]*"
+    r"|[^,;&+]*[,;(]? ?\b(?:(?:is |are )?not|isn'?t|aren'?t|no) (?:a |for |any )?(?:food|eating|edible"
     r"|human consumption)\b[ ).!]*|(?:[\w,.'-]+ )*?\(?(?:cosmetics?|eye ?drops|insulin|face masks?"
     r"|nail (?:varnish|polish)|fishing bait|medicines?|medication|antibiotics?|inhalers?|vaccines?"
     r"|vitamin [a-e]\d* (?:drops|tablets|tabs|capsules|spray)|(?:multi)?vitamins"
@@ -137,6 +144,9 @@ _SAID_NO_FOOD = LatePattern(
     r"(?: \w+)?|prenatals?"
     r"|(?:pain )?pills|scob(?:y|ies)|(?:kombucha|vinegar) (?:scob(?:y|ies)|mother)"
     r"|(?:tempeh|natto|yogh?urt|kefir|cheese) (?:starter|culture|spores)|koji spores"
+    r"|(?:vinegar|bicarb(?:onate)?(?: of soda)?|baking soda|soda crystals|borax|lemons?) for (?:the"
+    r" )?(?:cleaning|descaling"
+    r"|drains?|windows|kettle|washing|laundry)|(?:fluid |drinks? )?thickener(?: (?:tin|tub|powder|sachets?))?"
     r"|compost (?:bowl|bin|bucket|bag|caddy|tub|pail)"
     r"|teething (?:rings?|gel)|mos(?:quito|sie) coils?|mozzie coils?|play ?d(?:ough|oh)"
     r"|(?:dahlia|begonia) tubers|(?:tulip|daffodil|hyacinth|crocus|lily) bulbs"

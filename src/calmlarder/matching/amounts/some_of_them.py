@@ -23,6 +23,12 @@ _COOKED_BEHIND = LatePattern(
     rf"^{_HEAD}[ ,-]+(?:x ?)?(?P<all>{_NUMBER}){_SOME}",
     needs=("boiled", "cooked", "pickled"),
 )
+# `2 hard boiled eggs, 3 raw`: the raw ones are as many more.
+_MORE_RAW = LatePattern(
+    rf"^(?P<some>{_NUMBER}) (?P<state>(?:(?:hard|soft)[ -]?)?boil(?:ed)?|cooked|pickled) {_HEAD}[ ,(;+-]+(?:and |& )?"
+    rf"(?P<all>{_NUMBER})(?: (?:still|are|is))? (?:raw|fresh|uncooked|not boiled|unboiled)(?: ones?)?\)?\s*$",
+    needs=("raw", "fresh", "cooked", "boiled"),
+)
 # `2 eggs and one hard boiled`: one more.
 _MORE_COOKED = LatePattern(
     rf"^(?P<all>{_NUMBER}) {_HEAD},? (?:and|plus|&|\+|n) (?P<some>{_NUMBER}) (?:more )?"
@@ -57,6 +63,20 @@ _BY_FIRMNESS = LatePattern(
 )
 _AS_MANY_MORE = LatePattern(rf"(?: ?[&+] ?| and | n )(?:and )?{_NUMBER} {_FIRM}\)?\s*$")
 
+# Half of it as it was and half cooked, each with its own days: `butternut half raw, other half roasted wed`.
+_HALF_COOKED = LatePattern(
+    r"^(?:an? |one |1 )?(?P<food>[a-z]+(?: [a-z]+)?)[ ,:(-]+half (?:is |still )?(?:raw|fresh|uncooked),? (?:and |& )?"
+    r"(?:the )?(?:other )?half (?:is |was )?(?P<how>(?:roasted|boiled|cooked|mashed|steamed|baked|fried|grilled)\b"
+    r"[^;,()]*)\)?$",
+    needs=("raw", "fresh", "uncooked"),
+)
+
+
+def half_cooked(text: str) -> tuple[str, str] | None:
+    """The two lines of a thing of which half is raw and half cooked; None for any other plain line."""
+    found = _HALF_COOKED.search(text)
+    return (f"half {found['food']}", f"half {found['food']} {found['how']}") if found else None
+
 
 def counted_apart_by_state(text: str) -> str:
     """A plain line with some of a food that are cooked as another food, and those of several sizes counted together."""
@@ -66,8 +86,8 @@ def counted_apart_by_state(text: str) -> str:
         state = "boiled" if "boiled" in found["state"] else found["state"]
         if rest > 0 and state not in found["food"] and _BOILED_APART.search(found["food"]):
             return f"{rest} {found['food']}, {_value(found['some'])} {state} {found['food']}"
-    if (found := _MORE_COOKED.search(text)) and _BOILED_APART.search(found["food"]):
-        state = "boiled" if "boiled" in found["state"] else found["state"]
+    if (found := _MORE_COOKED.search(text) or _MORE_RAW.search(text)) and _BOILED_APART.search(found["food"]):
+        state = "boiled" if "boil" in found["state"] else found["state"]
         return f"{_value(found['all'])} {found['food']}, {_value(found['some'])} {state} {found['food']}"
     if found := _BY_RIPENESS.search(text):
         kinds = ["green" if found[at] in {"green", "unripe"} else "ripe" for at in (3, 5)]

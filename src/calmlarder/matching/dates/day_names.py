@@ -135,7 +135,10 @@ def _weekday(day: int, which: str | None, today: date, ahead: bool) -> date:
         ahead = False
     if ahead:
         return today + timedelta(days=(day - today.weekday()) % 7)
-    return today - timedelta(days=(today.weekday() - day) % 7 or (7 if which == "last" else 0))
+    back = (today.weekday() - day) % 7
+    if which == "last" and back <= 1:
+        back += 7  # who means yesterday says so
+    return today - timedelta(days=back)
 
 
 def _calendar(text: str, today: date, ahead: bool) -> date:

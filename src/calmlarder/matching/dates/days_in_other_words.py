@@ -81,7 +81,7 @@ _PLAINLY = (
             rf"|birthday|bday|reunion|feast|barbie|cookout|wake)\b,? (?:on |last |this )*(?={_DAY}\b)",
             needs=("from",),
         ),
-        "from last ",
+        "from ",
     ),
     (
         LatePattern(rf"\bfrom (?!{_MEALS}\b)[a-z][a-z']+,? on (?:last )?({_DAY})\b", needs=("from",)),
@@ -158,15 +158,7 @@ _PLAINLY = (
         ),
         "defrosted ",
     ),
-    # Tofu and fresh cheese lie in water once their pack is open.
-    (
-        LatePattern(
-            r"\b(tofu|bean ?curd|dubu|doufu|tauhu|tahu|tokwa|mozzarella|feta)\b([a-z ,]*?) in ?(?:a )?"
-            r"(?:(?:fresh|salted|cold|bowl of|tub of) )*(?:water|brine) (?:since|from)\b"
-        ),
-        r"\1\2 opened",
-    ),
-    (LatePattern(r"\b(?:tm(?:ro|rrw|orrow|oro|rw)|tmoz|tomorr|tomm?orr?ow|tomor|tmw|tomo|2mrw)\b"), "tomorrow"),
+    (LatePattern(r"\b(?:tm(?:ro|rrw|orrow|oro|rw)|tmoz|tomorr|tomor?o|tomm?orr?ow|tomor|tmw|tomo|2mrw)\b"), "tomorrow"),
     (LatePattern(r"\bthis am\b|\bmawnin\b|\bthis mornin'?(?!\w)"
             r"|(?<=from )(?:the )?mornin[g']?(?![\w'])"), "this morning"),
     (LatePattern(r"\b(?:ytd|yday|ydy|ystd|yest|yst|yesturday|yestday|yesterdy)\b"

@@ -15,8 +15,10 @@ _FIXED = {
     "valentine": (2, 14), "july": (7, 4), "canada": (7, 1),
 }  # fmt: skip
 _THURSDAY, _MONDAY = 3, 0
+_SINCE = {"after": "since", "open": "opened"}
 _FEAST = LatePattern(
-    r"\b(from|since|after|on)(?: the| our| last| us| canadian| american)* (?:(?P<eve>christmas eve|xmas eve)"
+    r"\b(from|since|after|on|opened|open|made|cooked)(?: on| at| over)?(?: the| our| last| us| canadian| american)* "
+    r"(?:(?P<eve>christmas eve|xmas eve)"
     r"|(?P<thanks>thanks ?giv\w*|thx ?giv\w*|tgiving|turkey day)|(?P<christmas>christmas|xmas|crimbo)"
     r"|(?P<boxing>boxing day)|(?P<year>new year'?s?)|(?P<halloween>hallowe'?en)|(?P<easter>easter)"
     r"|(?P<valentine>valentine'?s?)|(?P<july>(?:the )?4th of july|july 4th)|(?P<canada>canada day))"
@@ -30,7 +32,7 @@ _FEAST = LatePattern(
 
 def feasts_as_days(text: str, today: date) -> str:
     """A plain text with the day of a feast that has been in the feast's place."""
-    return _FEAST.sub(lambda found: f"{'since' if found[1] == 'after' else found[1]} {_last(found, today)}", text)
+    return _FEAST.sub(lambda found: f"{_SINCE.get(found[1], found[1])} {_last(found, today)}", text)
 
 
 def _last(found: re.Match[str], today: date) -> str:

@@ -78,6 +78,8 @@ ABBREVIATIONS: Mapping[str, tuple[str, ...]] = MappingProxyType({
     **dict.fromkeys(("raddichio", "radichio", "raddicchio", "radicio"), ("radicchio",)),
     "rugula": ("arugula",), "brauts": ("brat",), "egs": ("egg",), "cashue": ("cashew",),
     "cashues": ("cashew",), "spinage": ("spinach",), "crums": ("crumb",), "crum": ("crumb",), "kraut": ("sauerkraut",),
+    **dict.fromkeys(("letuce", "lettus", "lettice", "letus", "lettuse", "letice"), ("lettuce",)),
+    "peps": ("pepper",), "granuals": ("granule",), "granual": ("granule",), "yel": ("yellow",), "yllw": ("yellow",),
     "oxaca": ("oaxaca",), "qunioa": ("quinoa",), "keenwa": ("quinoa",),
     "beverage": ("drink",), "bev": ("drink",),
     "bbq": ("barbecue",), "frzn": ("frozen",), "frozn": ("frozen",), "froz": ("frozen",), "ckd": ("cooked",),

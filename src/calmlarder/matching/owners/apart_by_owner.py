@@ -5,11 +5,17 @@ from calmlarder.matching.late_patterns import LatePattern
 _IS_SOMEBODYS = LatePattern(r"\((?:the )?(?:[a-z]{2,}'s|[a-z]{2,}s')\)$", needs=("(",))
 
 
-def apart_by_owner(line: str) -> tuple[str, str] | None:
+_FOR_SOMEBODY = LatePattern(r",? (?:for|is|are) (?:my |our |the )?[a-z']+\.?$", needs=(" for ", " is ", " are "))
+
+
+def apart_by_owner(line: str) -> tuple[str, ...] | None:
     """What of a plain list is nobody's in particular, and the one thing that is somebody's; None for any other line.
 
-    A bracket at the end of a list may be said of all of it.
+    A bracket at the end of a list may be said of all of it. What each side of a semicolon is for stays with it.
     """
+    sides = [side.strip(" .") for side in line.split(";")]
+    if len(sides) > 1 and all(sides) and sum(bool(_FOR_SOMEBODY.search(side)) for side in sides):
+        return tuple(sides)
     if "(" not in line or "," not in line:
         return None
     pieces = [piece.strip() for piece in line.split(",")]

@@ -5,6 +5,8 @@ that it is a person's ('s, brackets).
 """
 
 _WRITTEN = """
+timmy benny donnie mickey micky abbie bobbie tillie polly wally suzie maisie mattie carly karly sammy mindy gav baz
+gaz shaz daz davey mikey stevie megan nia ama esi sade wei xin ying sora maude lise javi olha taras bohdan chad tommy
 aaliyah aarav aaron abbas abbu abby abdul abena abi abigail abiola abu abuela abuelo achieng achilleas adaeze adam
 addison ade adebayo adele aditi aditya adnan adrian adwoa afonso agata agnes agneta agnieszka agus ahmad ahmed aidan
 aiden aidyn aiko ailbhe ailidh ailsa aine ainhoa aino aisha aisling aitor aiysha akash akinyi akira akosua akshay al

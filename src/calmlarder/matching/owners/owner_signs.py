@@ -80,7 +80,7 @@ PERSON_NAMED = LatePattern(
 # `uncle fred's stockfish`: nobody else's name stands behind such a word.
 TITLED = LatePattern(
     r"\b((?:uncle|auntie|aunty|aunt|kuya|tita|tito|lolo|lola|unnie|noona|hyung|oppa|tante|onkel"
-    r"|granny|grandma|grandpa|cousin|sister|brother|mama|sir|mrs|mr|miss) [a-z]{2,})'s"
+    r"|granny|grandma|grandpa|cousin|sister|brother|mama|sir|mrs|mr|miss|ms)\.? [a-z]+)'s"
     r"(?=\s*(?:$|[,;.)]| (?!(?:hens?|eggs?|garden|tree|farm|allotment|shop|market)\b)[a-z]))",
     needs=("'s",),
 )

@@ -86,30 +86,13 @@ SHARES_HOUSE = frozenset({
 })  # fmt: skip
 # Those whose cooking is given: `nani ka achaar`.
 COOKS_FOR_US = frozenset({"nani", "dadi", "nana", "dada", "amma", "ammi", "mummy", "maa", "ma", "mom", "mum", "mami"})
-KIN = frozenset(
-    {
-        "teta",
-        "jeddo",
-        "oupa",
-        "ouma",
-        "lola",
-        "lolo",
-        "suegra",
-        "suegro",
-        "abuelita",
-        "abuela",
-        "halmoni",
-        "papa",
-        "bhai",
-        "bhaiya",
-        "didi",
-        "bhabhi",
-        "chacha",
-        "chachi",
-        "beta",
-        "beti",
-    }
-)
+KIN = frozenset({
+    "teta", "jeddo", "oupa", "ouma", "lola", "lolo", "suegra", "suegro", "abuelita", "abuela", "halmoni", "papa",
+    "bhai", "bhaiya", "didi", "bhabhi", "chacha", "chachi", "beta", "beti", "abuelo", "abuelito", "halabeoji", "eomma",
+    "appa", "porpor", "pohpoh", "popo", "gunggung", "gonggong", "kungkung", "mahmah", "yehyeh", "nainai", "laolao",
+    "ahma", "ahgong", "ahkong", "ahpor", "ahpoh", "ahpo", "ahyeh", "ahba", "ahmah", "ahyee", "ahjie", "mormor",
+    "farmor", "farfar", "morfar", "poppop", "pawpaw", "mawmaw", "nanu", "nani", "dadu", "dido",
+})  # fmt: skip
 # Words that people put in brackets or behind a dash and that name nobody.
 NOT_NAMES = frozenset({
     "off", "open", "opened", "gone", "empty", "full", "tiny", "huge", "loads", "lots", "some", "few", "bits", "scraps",

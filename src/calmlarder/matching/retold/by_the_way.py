@@ -76,8 +76,8 @@ _PLAINLY = (
     ),
     (
         LatePattern(
-            r"^(?:uht |long life )*lactose[ -]free (?:uht |long life )*"
-            r"(?=(?:half |1/2 |a )?(?:\d(?:\.\d)? ?)?(?:l|litres?|liters?|ml|gal(?:lon)?|carton|jug)\b)"
+            r"^(?:uht |long life )*lactose[ -]free,? (?:uht |long life )*"
+            r"(?=(?:half |1/2 |a |one |two )?(?:\d(?:\.\d)? ?)?(?:l|litres?|liters?|ml|gal(?:lon)?|carton|jug)\b)"
         ),
         "lactose free milk ",
     ),
@@ -134,7 +134,8 @@ _TUB_OF_CHILLI = LatePattern(
 _WITHOUT_MEAT = LatePattern(
     r"(?<!bean )\bchill?i((?:,? (?:tub|pot|box|bowl|potful|left ?overs?))?),? "
     r"\((?=[^()]*\b(?:beans?|lentils?|chickpeas?|tofu|vegetables|veg)\b)"
-    r"(?![^()]*(?:\d|\b(?:meat|beef|mince|pork|turkey|chicken|lamb|venison|bacon|chorizo|sausages?|no|not|without|minus)\b))"
+    r"(?![^()]*(?:\d|\b(?:meat|beef|mince|pork|turkey|chicken|lamb|venison|bacon|chorizo|sausages?|no|not"
+    r"|without|minus)\b))"
     r"[^()]*\)"
 )
 _POT_OF_BEANS = LatePattern(
@@ -147,6 +148,14 @@ _CANADIAN_DAY = LatePattern(
     rf"(?<![\w/.])(?:20)?(2[4-9]|3\d)[ -]?({'|'.join(_MONTHS)})[ -]?(0?[1-9]|[12]\d|3[01])(?![\w/.])",
     needs=_MONTHS,
 )
+_ENGLISH = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
+# The same the other way round, behind a word for a label: `bb 06 de`.
+_CANADIAN_DAY_FIRST = LatePattern(
+    rf"\b(bbe?|best before|best by|exp|expires|ub|use by|mejor antes del)\.? (0?[1-9]|[12]\d"
+    rf"|3[01])[ -]?({'|'.join(_MONTHS)})"
+    r"(?=\s*(?:$|[,;)]))",
+    needs=_MONTHS,
+)
 
 
 def by_the_way(text: str) -> str:
@@ -157,6 +166,7 @@ def by_the_way(text: str) -> str:
     text = _TUB_OF_CHILLI.sub(r"\1 chilli con carne", text)
     text = _POT_OF_CHILLI.sub(r"\1chilli con carne", text)
     text = _POT_OF_BEANS.sub("bean chilli", text) if "chil" in text else text
+    text = _CANADIAN_DAY_FIRST.sub(lambda day: f"{day[1]} {int(day[2])} {_ENGLISH[_MONTHS.index(day[3])]}", text)
     text = _CANADIAN_DAY.sub(lambda day: f"20{day[1]}-{_MONTHS.index(day[2]) + 1:02}-{int(day[3]):02}", text)
     found = _STICKS.match(text)
     return f"2 handfuls {text}" if found else text

@@ -145,8 +145,9 @@ _PLAINLY = (
             rf"[,;(-]? ?\b(?:a gift |sent |brought |given )?(?:from|off) (?:my |our |the |old )*{_KIN}"
             rf"(?:'s (?:house|place|garden|tree|farm|land))?(?:[- ](?:san|chan|ji))?"
             rf"(?: (?!{_WHEN}|left\b)[a-z]+)?\)?(?=\s*(?:$|[,;)])| (?:{_WHEN}))"
+            r"(?: (?=(?:mon|tue|wed|thu|fri|sat|sun)))?"
         ),
-        " ",
+        lambda found: " from " if found[0].endswith(" ") else " ",  # given on a day that has been
     ),
     # How it was put up, and by whom: `beets, canned by Olga`, `seitan loaf, made by Finch`.
     (

@@ -32,6 +32,23 @@ _PLAINLY = (
         ),
         " ",
     ),
+    # The same behind a comma, and the bag that vegetables are steamed in: `pintos, dry, coffee can`, `12 oz steamer`.
+    (
+        LatePattern(
+            r"(?<=[a-z\d)]),? ?[,(-] ?(?:an? |the |old |big |small )*(?:coffee|cookie|biscuit|ice ?cream|marg(?:arine)?"
+            r"|lard|shortening|paint|feed) (?:cans?|tins?|buckets?|pails?)\b(?:ful)?\)?(?=\s*(?:$|[,;]))"
+        ),
+        ", tub",
+    ),
+    (
+        LatePattern(
+            r"(?<=[a-z\d)])((?: ?,? ?\d+(?:\.\d+)? ?(?:oz|g|lbs?))?)[ ,(-]+(?:in )?(?:an? )?(?:steamer|steamable"
+            r"|steam[ -]?in[ -]?bag|microwave)(?: (?:bags?|packs?|pouch(?:es)?))?\)?(?=\s*(?:$|[,;.]))",
+            needs=("steam", "microwave"),
+        ),
+        r"\1 bag",
+    ),
+    (LatePattern(r"\bbulk (?:bucket|bin|bag|tub)\b[ -]*"), " "),
     # Bags are sold by what they would hold of water: common practice, no source.
     (
         LatePattern(

@@ -31,8 +31,11 @@ _BESIDE = LatePattern(
     r"(?P<held>[a-z][a-z ,&+'-]*?)(?P<box>(?: (?:jar|tin|can|tub|pot|box|pack|packet|carton)s?)?(?: x ?\d+)?"
     rf"|, {_VESSEL})"
 )
-# What it stands in behind the bracket: `cabbage rolls (rice), small roaster`.
-_VESSEL_BEHIND = LatePattern(rf"(?P<dish>[^,;]*[a-z]{{3}}[^,;]*?) ?[,;] ?(?P<box>{_VESSEL})")
+# How many, or what it stands in, behind the bracket: `cabbage rolls (rice), small roaster`.
+_HOW_MANY = r"(?:\d{1,2}(?: ?(?:pcs?|pieces?|left))?|(?:(?:an?|one|half a|1/2|\d) )?doz(?:en)?)"
+_VESSEL_BEHIND = LatePattern(
+    rf"(?P<dish>[^,;]*[a-z]{{3}}[^,;]*?) ?[,;] ?(?P<box>(?:{_VESSEL}|{_HOW_MANY})(?:,? (?:frozen|freezer))?|frozen)"
+)
 _WITH = LatePattern(r"\b(?:with|w)\b")
 _IN_IT = LatePattern(r"\b(?:in it|inside|through it)$")
 _MORE = LatePattern(r"\b(?:also|plus|half|another|separate\w*|some|bit|not|no|non|without|from|for|mine|both|either)\b")

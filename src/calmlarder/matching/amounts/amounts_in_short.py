@@ -1,0 +1,39 @@
+"""Amounts that are told in short: `half the big pot`, `1/2 dz`, `last inch`, `fam pack`, `no more than a bite`.
+
+How much a word stands for is common practice, no source.
+"""
+
+from calmlarder.matching.late_patterns import LatePattern
+
+_SHARE = r"(half|a third|third|a quarter|quarter|1/2|1/3|1/4|2/3|3/4)"
+_PLAINLY = (
+    # A part of what a dish was cooked in, behind it: `kadhi - half pan`, `soup, half the big pot`.
+    (
+        LatePattern(
+            rf"(?<=[a-z\d])[ ,(–-]+(?:about |maybe )?{_SHARE}(?: of)?(?: an?| the| my)? (?:(?:big|large|whole"
+            rf"|soup|stock|cooking|small) )*"
+            r"(?:(?<=big )pot|(?<=large )pot|(?<=whole )pot|(?<=soup )pot|(?<=stock )pot|(?<=cooking )pot|pan"
+            r"|saucepan|dutch oven)"
+            r"\b\)?(?=\s*(?:$|[,;)]| left\b| from\b| made\b))"
+        ),
+        r", \1 a potful",
+    ),
+    (LatePattern(r"(?<![\w/.])(1/2|half(?: an?)?) ?dz\b"), "half a dozen"),
+    (LatePattern(r"(?<=[a-z\d])[ ,(–-]+(?:the )?last (?:half )?(?:inch|cm|centimetre)(?:es)?(?: or so)?(?: of"
+                 r" (?:it|the jar))?\)?(?=\s*(?:$|[,;]))"),
+     ", a little left"),
+    (LatePattern(r"\b(?:fam|family|value|club)[ -](?:pk|pck|pkg)\b"), "family pack"),
+    (LatePattern(r"\bfam (?=packs?\b)"), "family "),
+    # Most of so many that are sold together.
+    (
+        LatePattern(r"\bmost of (?:an?|the) (4|6|8|10|12|18|24)[ -]?(?:pack|pk|case|box)\b"),
+        lambda found: f"{int(found[1]) * 3 // 4}",
+    ),
+)  # fmt: skip
+
+
+def amounts_in_short(text: str) -> str:
+    """A plain line with such amounts put plainly; all others stay as they are."""
+    for shape, plainly in _PLAINLY:
+        text = shape.sub(plainly, text)
+    return text

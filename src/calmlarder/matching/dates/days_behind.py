@@ -1,0 +1,75 @@
+"""Days that lie behind where people do not say so, and ages that nobody knows: `done sun`, `opened idk when`.
+
+What stands open, or was cooked, since nobody knows when is long enough ago that no cautious cook eats it (ours).
+"""
+
+import re
+
+from calmlarder.matching.dates.day_names import DAY
+from calmlarder.matching.late_patterns import LatePattern
+
+_DAY = rf"(?:{DAY})"
+_NOBODY_KNOWS = (
+    r"(?:idk|dunno|(?:i )?(?:do not|don'?t|dont|can'?t|cant|cannot) (?:really )?(?:know|remember|recall)"
+    r"|no (?:idea|clue)|not sure|unsure|who knows|god knows|forget|forgot|couldn'?t say)"
+)
+_WHEN = (
+    r"(?:(?:from |since |of )?when(?: it was (?:opened|made|from))?"
+    r"|how (?:old|long)(?: (?:it'?s|it is|its|it has|they'?re)(?: been)?(?: open(?:ed)?| there| in (?:there|here))?)?"
+    r"|(?:from |since )?(?:what|which) day"
+    r"|(?:from |of )?(?:its|the|their) age)"
+)
+_AGE_UNKNOWN = rf"(?:{_NOBODY_KNOWS},? {_WHEN}|(?:age|date|day) (?:is )?(?:unknown|not known|unsure|a mystery))"
+# What is said of a thing that was cooked and stands cold.
+_COLD = (
+    r"(?:(?:roast(?:ed)?|boiled|mash(?:ed)?|cooked|poached|meat|chicken|lamb|beef|pork|turkey|mutton|duck|goose|rice"
+    r"|pasta|noodles|potato(?:es)?|spuds|tatties|roasties|pizza|takeaway|sausages?|gammon|curry|stew)\b)"
+)
+_PLAINLY = (
+    (LatePattern(rf"\b(?:open(?:ed)?|cut|started),? (?:but )?{_AGE_UNKNOWN}\b"), "opened 30 days ago"),
+    (
+        LatePattern(rf"[,;(-]? ?\b{_AGE_UNKNOWN}\b\)?", needs=("when", "how ", " day", "age", "day ", "date ")),
+        lambda found: found[0] if "oil" in found.string else " 21 days old",  # oil is judged by itself
+    ),
+    # What was done with it on a day that has been.
+    (LatePattern(rf"\b(?:all )?done (?:on |last )*(?={_DAY}\b)"), "made "),
+    (
+        LatePattern(
+            rf"(?<=[a-z\d])[ ,;(-]+(?:i |we )?(?:changed|swapped|renewed)(?: (?:it|the water|its water|water))?"
+            rf" (?:on |last )*(?=(?:{_DAY}|yesterday|today)\b)"
+        ),
+        " opened ",
+    ),
+    (
+        LatePattern(
+            r"\b(tofu|bean ?curd|dubu|doufu|tauhu|tahu|tokwa|mozzarella|feta)\b([^;&+]*?) in ?(?:a )?"
+            r"(?:(?:fresh|salted|cold|bowl of|tub of) )*(?:water|brine),? (?:since|from)\b"
+        ),
+        r"\1\2 opened",
+    ),
+    # What is left of a day's meal: `nanas sunday veg`.
+    (
+        LatePattern(
+            rf"\b({_DAY})(?:'?s)? (?=(?:veg|veggies|vegetables|trimmings|roasties|left ?overs?|remains|rest)\b"
+            r"(?! (?:box|bag|delivery|shop|market|order)))"
+        ),
+        r"from \1 ",
+    ),
+    # A day behind what stands cold, or was made at home, is that of its cooking.
+    (
+        LatePattern(
+            rf"(\bcold (?:[a-z]+ )?{_COLD}[^;&+]*?|\bhome ?made\b[^;&+]*?)(?:, ?| |\()(?:on )?(?={_DAY}\s*(?:$|[,;)]))"
+            r"(?<!by )(?<!ub )(?<!bb )(?<!bbe )(?<!exp )(?<!before )(?<!use )(?<!until )(?<!till )(?<!til )(?<!for )"
+            r"(?<!from )(?<!since )(?<!eat )(?<!best )(?<!last )(?<!next )(?<!this )(?<!on )"
+            r"(?<!made )(?<!cooked )(?<!opened )"
+        ),
+        r"\1 from ",
+    ),
+)  # fmt: skip
+
+
+def days_behind(text: str) -> str:
+    """A plain line with such days put plainly; all others stay as they are."""
+    for shape, plainly in _PLAINLY:
+        text = shape.sub(plainly, text)
+    return re.sub(r"\s+", " ", text).strip()

@@ -1,0 +1,115 @@
+"""A dish or a meat and what is told beside it in a word, put as names have it: `overnight oats blueberry`.
+
+What changes no limit (berries, seeds, spices) is left out where a dish is named by more; what may is told beside it.
+Which words those are is common practice, no source.
+"""
+
+import re
+
+from calmlarder.matching.late_patterns import LatePattern
+
+_END = r"(?=\s*[!.?]*\s*(?:$|[,;)]))"
+_MILD = (
+    r"(?:(?:wild )?blueberr(?:y|ies)|strawberr(?:y|ies)|raspberr(?:y|ies)|chia(?: seeds?)?|cinnamon|vanilla|lemon"
+    r"|orange|cocoa|cacao|maple|kiwi|poppy ?seeds?|flax(?: ?seeds?)?)"
+)
+_VESSELS = (
+    r"(?:(?:\d{1,2}|half|an?|one|two|three) ?x? ?(?:jars?|pots?|tubs?|cups?|bowls?|boxes|box|portions?|servings?))"
+)
+_CAKES = (
+    r"(?:carrot|lemon(?: drizzle)?|chocolate|coffee|walnut|coffee (?:and|&|n) walnut|banana|apple|fruit|sponge"
+    r"|victoria sponge|ginger|rhubarb|cherry|pumpkin|pecan|red velvet|vanilla|pineapple|almond|orange|marble|honey)"
+)
+_MEATS = (
+    r"(?:mince|(?:pot |chuck |sunday )?roast(?: (?:beef|pork|lamb|chicken|turkey|mutton|duck))?|beef|pork|lamb|chicken"
+    r"|turkey|mutton|brisket|sausages|bangers|meatballs|pork chops?|chops|ham|gammon|steak|liver|rissoles|faggots"
+    r"|meat ?loaf|venison|goat)"
+)
+_IN_A_MIX = (
+    r"(?:(?:sweet)?corn|peas?|carrots?|(?:green |french )?beans?|broccoli|cauli(?:flower)?|swede|turnip|parsnip)"
+)
+_STATES = r"(?:cold|cooked|left ?overs?|slices?|sliced|roasted|some|bit|a bit)"
+_IS_COOKED = LatePattern(r"\b(?:roast|cooked|left ?overs?)")
+
+
+def _left_over(found: re.Match[str]) -> str:
+    day = " from sunday" if found[1] == "sunday " else ""
+    return f"leftover {'beef stew' if found[1] == 'pot ' else 'roast beef'}{day}"
+
+
+_PLAINLY = (
+    # Oats, puddings and bakes by what flavours them.
+    (
+        LatePattern(
+            rf"\b(overnight oats|bircher(?: muesli)?|chia puddings?|porridge|muffins?|pancakes|waffles|scones?|granola)"
+            rf"((?: {_VESSELS})?),? \(?(?:with )?{_MILD}(?:(?:,| and| &| n| \+)? {_MILD})*\)?{_END}",
+            needs=("oats", "bircher", "chia pud", "porridge", "muffin", "pancake", "waffle", "scone", "granola"),
+        ),
+        r"\1\2",
+    ),
+    # `birthday cake, carrot, 2 slices`
+    (
+        LatePattern(
+            rf"\b(?:(?:birthday|bday|party|wedding|christening|anniversary|celebration|leaving) )?"
+            rf"(cake|loaf cake|muffins?|cupcakes?), ({_CAKES}){_END}",
+            needs=("cake,", "muffin", "cupcake"),
+        ),
+        r"\2 \1",
+    ),
+    # A roast that is left over is meat, and no state of what stands behind it; what was cooked in a pot is a stew.
+    (
+        LatePattern(
+            r"\b(?:left ?overs? |cold |rest of the |cooked )+(pot |chuck |sunday |rump )?roast"
+            r"(?= ?(?:$|[,;&+(]|with\b|w\b|and\b|in ))"
+        ),
+        _left_over,
+    ),
+    (
+        LatePattern(
+            r"(?:(?<=^)|(?<=[,;] ))(?:the )?(pot |chuck |sunday |rump )?roast,? left ?overs?\b"
+        ),
+        _left_over,
+    ),
+    # The gravy that a cooked meat lies in is a food beside it, for onion and flour may be in it.
+    (
+        LatePattern(
+            rf"\b({_MEATS}(?: {_STATES})*(?:,? [\d./]+ ?(?:k?g|oz|lbs?|slices?))?(?: {_STATES})*),? "
+            r"(?:with|w/?|in) (?:its |the |their |some |lots of |a bit of )?(?:own )?(?:onion )?gravy\b",
+            needs=("gravy",),
+        ),
+        lambda found: f"{'' if _IS_COOKED.search(found[1]) else 'cooked '}{found[1]}, onion gravy",
+    ),
+    # The same in a list: of two names that stand beside each other a third is no name here.
+    (
+        LatePattern(rf"(\b{_MEATS}(?: {_STATES}| [\d./]+ ?(?:k?g|oz|lbs?))*) ?[,;/] ?gravy\b", needs=("gravy",)),
+        r"\1, onion gravy",
+    ),
+    # The sort of a mixture, in a bracket: `frozen mixed veg (corn peas carrot kind)`.
+    (
+        LatePattern(
+            r"\b((?:mixed |mix |stir[ -]?fry |soup |stew |casserole )(?:frozen )?veg(?:gies|etables|g|s)?"
+            rf"|veg(?:etable)? mix)((?: bag| pack)?),? \(?(?:with |the )?{_IN_A_MIX}"
+            rf"(?:(?: ?[,/&+-]| and| n)? ?{_IN_A_MIX})+ (?:kind|type|sort|one|mix)\)?{_END}",
+            needs=("veg",),
+        ),
+        r"\1\2",
+    ),
+    (LatePattern(r"\b(?:cheese )?curds? \(?for (?:the |our )?poutine\b\)?"), "cheese curds"),
+    # `pickled carrots n jalapenos`: one word says how both were put up.
+    (
+        LatePattern(r"^pickled ([a-z]+) (?:and|n|&|\+) (?!onions? )([a-z]+)" + _END),
+        r"pickled \1, pickled \2",
+    ),
+    # `bulgur - fine one and pilav one`: two kinds of one thing.
+    (
+        LatePattern(r"^([a-z ]+?)[ :,(–-]+(?:an? |the )?([a-z]+) one (?:and|&|\+|n) (?:an? |the )?([a-z]+) one\)?$"),
+        r"\2 \1, \3 \1",
+    ),
+)  # fmt: skip
+
+
+def with_parts(text: str) -> str:
+    """A plain line with such dishes put plainly; all others stay as they are."""
+    for shape, plainly in _PLAINLY:
+        text = shape.sub(plainly, text)
+    return re.sub(r"\s+", " ", text).strip()

@@ -1,0 +1,101 @@
+"""What was done to a thing before it is cooked, where it was kept, how it is sorted: put as it is read, or left out.
+
+`season up already`, `split peas in steep`, `(we put up)`, `shrimp 21/25`, `out of the root cellar`.
+"""
+
+import re
+
+from calmlarder.matching.late_patterns import LatePattern
+
+_WHO = r"(?:we|i|mom|mum|mam|dad|gran|grandma|granny|nan|nana|auntie|aunt)"
+_STORES = (
+    r"(?:root cellar|cold ?(?:room|cellar|store)|cellar|clamp|root store|barn|shed|garage|loft|attic|basement|pantry"
+    r"|outhouse|porch|bunker|pit|crawl ?space)"
+)
+_MILKS = {
+    "full fat": "whole", "full-fat": "whole", "whole": "whole", "blue top": "whole", "semi skimmed": "semi skimmed",
+    "semi-skimmed": "semi skimmed", "semi": "semi skimmed", "green top": "semi skimmed", "skimmed": "skimmed",
+    "skim": "skimmed", "red top": "skimmed",
+}  # fmt: skip
+_A_MEASURE = (
+    r"(?:(?:half|1/2|an?|one|two|\d(?:\.\d)?) ?(?:an? )?)?(?:pints?|pt|litres?|liters?|ltr|l|carton|bottle|jug)"
+)
+_GALLON = r"(?:(?:half|1/2|an?|one|1) ?(?:an? )?)?(?:gal(?:lon)?|quart|qt|jug|carton)"
+_PLAINLY = (
+    # Rubbed with herbs and spices that nobody names: no other food, and raw still.
+    (LatePattern(r"\b(?:all )?season(?:ed)? up\b(?: (?:already|and ready|ready|for later))?"), "seasoned"),
+    (LatePattern(r"(?<=[a-z\d])[, ]+seasoned (?:already|and ready|ready to cook)\b"), " seasoned"),
+    # What lies in water.
+    (LatePattern(r"\b(?:in|at) (?:the |a )?(?:steep|soak)\b"), "soaking"),
+    (
+        LatePattern(
+            r"\b(soak(?:ed|ing)?|steep(?:ed|ing)?),? (?:in water )?since (?:noon|midday|lunch(?: ?time)?"
+            r"|breakfast|dinner"
+            r"|this (?:morning|afternoon)|earlier|\d{1,2}(?::\d\d)? ?(?:am|pm))\b"
+        ),
+        r"\1",
+    ),
+    (
+        LatePattern(
+            rf"(?<=[a-z\d])[ ,;(]+(?:come |came |brought |dug |got )?(?:up )?(?:out of|from|outta) (?:the |our "
+            rf"|my |grandma'?s )?"
+            rf"{_STORES}\b\)?"
+        ),
+        " ",
+    ),
+    (
+        LatePattern(
+            rf"[ ,;(]+(?:that |which |as )?{_WHO} (?:put (?:it |them )?(?:up|by)|canned|bottled|jarred|preserved"
+            rf"|put down)"
+            r"(?: (?:it|them|ourselves|myself))?\b\)?(?=\s*(?:$|[,;]))"
+        ),
+        " ",
+    ),
+    # How many go to a pound sorts shrimps by size, and tells no amount; nor do heads and tails.
+    (
+        LatePattern(
+            r"\b(shrimps?|prawns?|scallops?|langoustines?)\b,? (?:size )?(?:u ?/? ?1[05]|\d{1,2} ?[/-]"
+            r" ?\d{1,2})(?: ?(?:ct|count"
+            r"|per lb|size))?\b"
+        ),
+        r"\1",
+    ),
+    (
+        LatePattern(r"\b(?:hds|heads?|shells?|tails?)[ -](?:off|on)\b(?=.*\b(?:lbs?|g|kg|oz|pcs?|thaw\w*|frozen"
+                    r"|raw|peeled)\b)"),
+        " ",
+    ),
+    (LatePattern(r"\bthaw(?:ing|ed)? (?:out )?in (?:the )?(?:sink|bowl|cold water)\b"), "thawing"),
+    # Milk by its fat alone: `pint of full fat`, `half gal 2%`.
+    (
+        LatePattern(rf"^({_A_MEASURE}),? (?:of )?({'|'.join(sorted(_MILKS, key=len, reverse=True))})(?=\s*(?:$"
+                    rf"|[,;(]))"),
+        lambda found: f"{found[1]} {_MILKS[found[2]]} milk",
+    ),
+    (LatePattern(rf"^({_GALLON}),? (?:of )?([12]|325) ?(?:%|percent)(?=\s*(?:$|[,;(]))"), r"\1 \2percent milk"),
+    # Cubes of a pulp, which a heading tells of each: `baby puree cubes: sweet potato 4, pear 6`.
+    (
+        LatePattern(
+            r"^(?:baby |bub'?s? |frozen )*(?:food |puree )cubes ?[:–-] ?([a-z ]+?) ?x? ?(\d{1,2}) ?(?:,|&|\+|and) "
+            r"?([a-z ]+?) ?x? ?(\d{1,2})$"
+        ),
+        r"\2 cubes \1 puree, \4 cubes \3 puree",
+    ),
+    # A pulse by the slip of its name.
+    (LatePattern(r"\bblack[ -]?eye'?s? (?=peas?\b|beans?\b)"), "black eyed "),
+    # Why a thing is the colour it is, and that it was trimmed, behind what went bad of it.
+    (LatePattern(r",? (?:but )?(?:i|we) (?:cut|trimmed|took) (?:it|them|that|those|the bad bits?) ?(?:off|out"
+                 r"|away)?$"), ""),
+    (LatePattern(r"\b(?:a )?bit (?=(?:yellow|brown|limp|soft|wilted|floppy|bendy|wrinkly|dry|tired|sad)\s*$)"), ""),
+    (LatePattern(r"[,;(-]+ ?dr(?:y|ied)(?: out)? (?:at|on|around|round) (?:the |its )?(?:edges?|ends?"
+                 r"|corners?)\)?"), ""),
+    (LatePattern(r"\bpotato bread (?:x ?)?(\d{1,2}) farls?\b|\b(\d{1,2}) potato bread farls?\b"),
+     lambda found: f"{found[1] or found[2]} potato farls"),
+)  # fmt: skip
+
+
+def made_ready(text: str) -> str:
+    """A plain line with such words put plainly; all others stay as they are."""
+    for shape, plainly in _PLAINLY:
+        text = shape.sub(plainly, text)
+    return re.sub(r"\s+", " ", text).strip()
