@@ -45,6 +45,13 @@ def lot_of(reader: LarderReader, line: str) -> Lot:
         ("firm tofu - half block in water since mon", "tofu-firm", 1),
         ("oat milk open since last tues", "oat-drink", -4),  # who means yesterday says so
         ("pumpkin puree, can, opened valentines", "pumpkin-puree", -21),
+        ("passata opened last month", "passata", -57),
+        ("passata opened sometime last week", "passata", -4),
+        ("passata opened ??", "passata", -27),
+        ("passata opened 3-4 days ago", "passata", -1),  # and not on the third of April
+        ("passata opened maybe sunday?", "passata", 0),
+        ("soup of unknown age", "soup-vegetable", -19),
+        ("stew, been there a while", "stew-meat", -19),
         ("peas in freezer, not thawed yet", "peas-frozen", None),
         # a day between two labels is that of the first
         ("sausages defrosted yesterday ub fri", "sausages", 0),

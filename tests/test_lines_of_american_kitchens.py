@@ -71,6 +71,7 @@ from calmlarder.tables.book import Tables
         ("cabbage quarter, edges went black", "cabbage-white"),
         ("split peas in steep", "split-peas-dry"),
         ("curds for poutine", "cheddar"),
+        ("filo pastry, four sheets, dried at the edges", "pastry-filo"),
         ("tinned milk 3", "milk-evaporated"),
         ("sauerkraut perogies 18 pc", "pierogi"),
         ("leftover mashed rutabaga", "swede-boiled"),

@@ -22,6 +22,12 @@ _PLAINLY = (
     (LatePattern(r"(?<=[a-z\d])[ ,(–-]+(?:the )?last (?:half )?(?:inch|cm|centimetre)(?:es)?(?: or so)?(?: of"
                  r" (?:it|the jar))?\)?(?=\s*(?:$|[,;]))"),
      ", a little left"),
+    (
+        LatePattern(r"(?<=[a-z\d])[ ,]+(jar|bottle|tub|tube|tin|packet|bag|carton)[ ,(–-]+(?:the )?(?:very"
+                    r" )?(?:end|dregs|scrapings?)"
+                    r"\)?(?=\s*(?:$|[,;]))"),
+        r", \1, a little left",
+    ),
     (LatePattern(r"\b(?:fam|family|value|club)[ -](?:pk|pck|pkg)\b"), "family pack"),
     (LatePattern(r"\bfam (?=packs?\b)"), "family "),
     # Most of so many that are sold together.

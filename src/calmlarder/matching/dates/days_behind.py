@@ -9,6 +9,7 @@ from calmlarder.matching.dates.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
 
 _DAY = rf"(?:{DAY})"
+_END = r"(?=\s*[!.?]*\s*(?:$|[,;)]))"
 _NOBODY_KNOWS = (
     r"(?:idk|dunno|(?:i )?(?:do not|don'?t|dont|can'?t|cant|cannot) (?:really )?(?:know|remember|recall)"
     r"|no (?:idea|clue)|not sure|unsure|who knows|god knows|forget|forgot|couldn'?t say)"
@@ -25,10 +26,60 @@ _COLD = (
     r"(?:(?:roast(?:ed)?|boiled|mash(?:ed)?|cooked|poached|meat|chicken|lamb|beef|pork|turkey|mutton|duck|goose|rice"
     r"|pasta|noodles|potato(?:es)?|spuds|tatties|roasties|pizza|takeaway|sausages?|gammon|curry|stew)\b)"
 )
+_OPEN = r"\b(open(?:ed)?|cut|started)"
+_SEASON = r"(?:spring|summer|autumn|fall|winter|holidays?|term|semester)"
+_LONG_AGO = (
+    rf"(?:last (?:month|year|{_SEASON})|months? ago|(?:back )?(?:in|over|during|since|before) (?:the |my |our "
+    rf"|last )*{_SEASON}"
+    r"|before (?:i|we) (?:went|left|moved)[a-z ]*)"
+)
 _PLAINLY = (
-    (LatePattern(rf"\b(?:open(?:ed)?|cut|started),? (?:but )?{_AGE_UNKNOWN}\b"), "opened 30 days ago"),
+    # Of two numbers of days, or a number more or less, the longer time counts.
     (
-        LatePattern(rf"[,;(-]? ?\b{_AGE_UNKNOWN}\b\)?", needs=("when", "how ", " day", "age", "day ", "date ")),
+        LatePattern(r"(?<![\w./])(\d{1,2}) ?(?:-|–|/|to|or) ?(\d{1,2}) (days?|weeks?) (?=ago|old)\b"),
+        lambda found: f"{max(int(found[1]), int(found[2]))} {found[3]} ",
+    ),
+    # What is not quite sure is told all the same: `opened maybe sunday?`, `opened sometime last week`.
+    (
+        LatePattern(
+            r"\b(open(?:ed)?(?: since)?|cut|started|made|cooked|bought|from|since)"
+            r"(?: (?:some ?time|some ?day|at some point|some point|i think|i guess|i reckon|probably|prob|maybe|perhaps"
+            r"|possibly|around|roughly|like|mayb))+,? (?=[a-z\d])",
+            needs=("some", "think", "guess", "reckon", "prob", "mayb", "perhaps", "possib", "around", "rough", "like"),
+        ),
+        r"\1 ",
+    ),
+    (
+        LatePattern(rf"{_OPEN}(?: it)?,? (?:but )?(?:{_AGE_UNKNOWN}|{_NOBODY_KNOWS}{_END})"),
+        "opened 30 days ago",
+    ),
+    (LatePattern(rf"{_OPEN},? {_LONG_AGO}\b"), "opened 60 days ago"),
+    (
+        LatePattern(
+            r"\bopened ?\(?\?+\)?(?=\s*(?:$|[,;)]))|\bopen(?:ed)? \(?when\?+\)?|\bopen(?:ed)? (?:for )?\? ?days?\b"
+            r"|\bopen(?:ed)? (?:for )?(?:too long|so long|way too long|a long time|quite a while|a good while|a"
+            r" while)\b"
+            r"(?! ago| back)|\bopen(?:ed)?[ ,(–-]+(?:the )?date (?:is |has )?(?:rubbed off|worn off|gone|smudged"
+            r"|unreadable)\b",
+            needs=("open",),
+        ),
+        "opened 30 days ago",
+    ),
+    (
+        LatePattern(
+            r"[,;(-]? ?\b(?:(?:it'?s |has |have )?been )?(?:sat |sitting )?(?:in )?(?:there|here|fridge) (?:for"
+            r" )?(?:a (?:good )?while"
+            r"|ages|too long|some time|forever|so long)\b\)?(?! ago)"
+        ),
+        " 21 days old",
+    ),
+    (LatePattern(rf"[,;(-]? ?\bfrom {_LONG_AGO}\b\)?"), " 21 days old"),
+    (LatePattern(r"\bfrom (?:last week|some ?time last week)\b"), "from 7 days ago"),
+    (
+        LatePattern(
+            rf"[,;(-]? ?\b(?:{_AGE_UNKNOWN}|of unknown age|how old\?+)\b\)?|\(how old\?*\)",
+            needs=("when", "how ", " day", "age", "day ", "date "),
+        ),
         lambda found: found[0] if "oil" in found.string else " 21 days old",  # oil is judged by itself
     ),
     # What was done with it on a day that has been.

@@ -12,7 +12,8 @@ from calmlarder.matching.late_patterns import LatePattern
 # Month and day of those that have one, by the group that names them.
 _FIXED = {
     "eve": (12, 24), "christmas": (12, 25), "boxing": (12, 26), "year": (1, 1), "halloween": (10, 31),
-    "valentine": (2, 14), "july": (7, 4), "canada": (7, 1),
+    "valentine": (2, 14), "july": (7, 4), "canada": (7, 1), "bonfire": (11, 5), "remembrance": (11, 11),
+    "patrick": (3, 17), "burns": (1, 25),
 }  # fmt: skip
 _THURSDAY, _MONDAY = 3, 0
 _SINCE = {"after": "since", "open": "opened"}
@@ -21,11 +22,13 @@ _FEAST = LatePattern(
     r"(?:(?P<eve>christmas eve|xmas eve)"
     r"|(?P<thanks>thanks ?giv\w*|thx ?giv\w*|tgiving|turkey day)|(?P<christmas>christmas|xmas|crimbo)"
     r"|(?P<boxing>boxing day)|(?P<year>new year'?s?)|(?P<halloween>hallowe'?en)|(?P<easter>easter)"
-    r"|(?P<valentine>valentine'?s?)|(?P<july>(?:the )?4th of july|july 4th)|(?P<canada>canada day))"
+    r"|(?P<valentine>valentine'?s?)|(?P<july>(?:the )?4th of july|july 4th)|(?P<canada>canada day)"
+    r"|(?P<bonfire>bonfire night|guy fawkes(?: night)?)|(?P<remembrance>(?:remembrance|veterans'?|armistice) day)"
+    r"|(?P<patrick>(?:st|saint)\.? patrick'?s(?: day)?|paddy'?s day)|(?P<burns>burns night))"
     r"(?:'s)?(?: (?:day|eve|dinner|lunch|party|meal|feast|table|supper|sunday|monday))*\b",
     needs=(
         "giv", "christmas", "xmas", "crimbo", "turkey day", "boxing", "new year", "hallow", "easter", "valentine",
-        "july", "canada",
+        "july", "canada", "bonfire", "fawkes", "remembrance", "veteran", "armistice", "patrick", "paddy", "burns",
     ),
 )  # fmt: skip
 

@@ -22,7 +22,7 @@ _SAID = LatePattern(
 )
 _MEAL = (
     r"(?:(?:packed |school |work )?(?:sandwich(?:es)?|lunch(?:es|box(?:es)?)?|wraps?|salads?|toasties?|rolls"
-    r"|breakfasts?|snacks?|smoothies?|omelettes?|sarnies|butties|bottles?))"
+    r"|breakfasts?|porridge|cereal|dinners?|tea|packed lunch|snacks?|smoothies?|omelettes?|sarnies|butties|bottles?))"
 )
 _FOR_A_MEAL = LatePattern(rf"[,;(-]? ?\bfor (?:my |our |the )?([a-z]{{3,}}?)(?:'s|s'|s) {_MEAL}\b\)?(?=\s*(?:$|[,;]))")
 

@@ -29,12 +29,20 @@ _IN_A_MIX = (
     r"(?:(?:sweet)?corn|peas?|carrots?|(?:green |french )?beans?|broccoli|cauli(?:flower)?|swede|turnip|parsnip)"
 )
 _STATES = r"(?:cold|cooked|left ?overs?|slices?|sliced|roasted|some|bit|a bit)"
+_A_DISH = LatePattern(r"\b(?:pila[fvw]|salad|soup|curry|stew|risotto|fried) one\b")
 _IS_COOKED = LatePattern(r"\b(?:roast|cooked|left ?overs?)")
 
 
 def _left_over(found: re.Match[str]) -> str:
     day = " from sunday" if found[1] == "sunday " else ""
     return f"leftover {'beef stew' if found[1] == 'pot ' else 'roast beef'}{day}"
+
+
+def _two_kinds(found: re.Match[str]) -> str:
+    """A thing of two kinds, or two packets of it where a kind would make a dish of it."""
+    if _A_DISH.search(found[0]):
+        return f"2 packets {found[1]}"
+    return f"{found[2]} {found[1]}, {found[3]} {found[1]}"
 
 
 _PLAINLY = (
@@ -95,6 +103,12 @@ _PLAINLY = (
         r"\1\2",
     ),
     (LatePattern(r"\b(?:cheese )?curds? \(?for (?:the |our )?poutine\b\)?"), "cheese curds"),
+    (
+        LatePattern(r"^(?:the )?(?:cheese ?board|cheese plate|buffet|party|picnic) (?:left ?overs?|bits|remains"
+                    r"|ends)[ :,–-]*(?=[a-z])"),
+        "",
+    ),
+    (LatePattern(r"\bgravy granu\w+, onion" + _END), "onion gravy granules"),
     # `pickled carrots n jalapenos`: one word says how both were put up.
     (
         LatePattern(r"^pickled ([a-z]+) (?:and|n|&|\+) (?!onions? )([a-z]+)" + _END),
@@ -103,7 +117,7 @@ _PLAINLY = (
     # `bulgur - fine one and pilav one`: two kinds of one thing.
     (
         LatePattern(r"^([a-z ]+?)[ :,(–-]+(?:an? |the )?([a-z]+) one (?:and|&|\+|n) (?:an? |the )?([a-z]+) one\)?$"),
-        r"\2 \1, \3 \1",
+        _two_kinds,
     ),
 )  # fmt: skip
 

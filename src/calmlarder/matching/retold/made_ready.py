@@ -45,18 +45,17 @@ _PLAINLY = (
     ),
     (
         LatePattern(
-            rf"[ ,;(]+(?:that |which |as )?{_WHO} (?:put (?:it |them )?(?:up|by)|canned|bottled|jarred|preserved"
-            rf"|put down)"
+            rf"[ ,;(]+(?:that |which |as )?{_WHO} (?:put (?:it |them )?(?:up|by|down)|(canned|bottled|jarred)"
+            r"|preserved)"
             r"(?: (?:it|them|ourselves|myself))?\b\)?(?=\s*(?:$|[,;]))"
         ),
-        " ",
+        lambda found: " canned" if found[1] else " ",
     ),
     # How many go to a pound sorts shrimps by size, and tells no amount; nor do heads and tails.
     (
         LatePattern(
-            r"\b(shrimps?|prawns?|scallops?|langoustines?)\b,? (?:size )?(?:u ?/? ?1[05]|\d{1,2} ?[/-]"
-            r" ?\d{1,2})(?: ?(?:ct|count"
-            r"|per lb|size))?\b"
+            r"\b(shrimps?|prawns?|scallops?|langoustines?)\b,? (?:size )?(?:u ?/? ?1[05]|(?:[1-9]\d|[6-9]) ?[/-] ?\d\d)"
+            r"(?: ?(?:ct|count|per lb|size))?\b"
         ),
         r"\1",
     ),
@@ -83,12 +82,24 @@ _PLAINLY = (
     ),
     # A pulse by the slip of its name.
     (LatePattern(r"\bblack[ -]?eye'?s? (?=peas?\b|beans?\b)"), "black eyed "),
-    # Why a thing is the colour it is, and that it was trimmed, behind what went bad of it.
-    (LatePattern(r",? (?:but )?(?:i|we) (?:cut|trimmed|took) (?:it|them|that|those|the bad bits?) ?(?:off|out"
-                 r"|away)?$"), ""),
+    # That it was trimmed, behind which part of it went bad.
+    (
+        LatePattern(
+            r"(\b(?:edges?|ends?|tips?|leaves|tops?|corners?|stalks?) [a-z ]*?),? (?:but )?(?:i|we) (?:cut"
+            r"|trimmed|took)"
+            r" (?:it|them|that|those) ?(?:off|out|away)?$"
+        ),
+        r"\1",
+    ),
     (LatePattern(r"\b(?:a )?bit (?=(?:yellow|brown|limp|soft|wilted|floppy|bendy|wrinkly|dry|tired|sad)\s*$)"), ""),
-    (LatePattern(r"[,;(-]+ ?dr(?:y|ied)(?: out)? (?:at|on|around|round) (?:the |its )?(?:edges?|ends?"
-                 r"|corners?)\)?"), ""),
+    (
+        LatePattern(
+            r"(\b(?:filo|phyllo|pastry)\b[^;]*?)[,;(-]+ ?dr(?:y"
+            r"|ied)(?: out)?"
+            r" (?:at|on|around|round) (?:the |its )?(?:edges?|ends?|corners?)\)?"
+        ),
+        r"\1",
+    ),
     (LatePattern(r"\bpotato bread (?:x ?)?(\d{1,2}) farls?\b|\b(\d{1,2}) potato bread farls?\b"),
      lambda found: f"{found[1] or found[2]} potato farls"),
 )  # fmt: skip
