@@ -157,6 +157,10 @@ def test_what_lies_in_a_marinade_is_asked_about(line: str, reader: LarderReader)
         ("butternut half raw, other half roasted tues", ["butternut-squash", "butternut-squash-roast"]),
         ("chuck roast leftover w/ gravy", ["beef-cooked", "gravy"]),
         ("leftover roast, peas", ["beef-cooked", "peas-fresh-boiled"]),
+        ("tortillas: flour 4, corn 10", ["tortilla-wheat", "tortilla-corn"]),
+        ("bagels, 2 everything 1 plain", ["bagel-everything", "bagel"]),
+        ("bell peps: 1 grn 1 orange", ["pepper-green", "pepper-yellow"]),
+        ("pancakes, strawberries", ["pancake", "strawberry"]),
     ],
 )
 def test_one_word_is_said_of_each(line: str, foods: list[str], reader: LarderReader) -> None:

@@ -30,6 +30,17 @@ _PLAINLY = (
     ),
     (LatePattern(r"\b(?:fam|family|value|club)[ -](?:pk|pck|pkg)\b"), "family pack"),
     (LatePattern(r"\bfam (?=packs?\b)"), "family "),
+    # So little is left of a pack of whatever size: `cottage cheese 24oz tub, spoonful left`, `1 in left`.
+    (
+        LatePattern(
+            r"(?:[, ]+\d+(?:\.\d+)? ?(?:oz|g|ml|lbs?|kg|l))?((?: (?:tub|jar|bottle|pot|carton|bag"
+            r"|pack))?)[ ,(–-]+(?:about |maybe |just |only )?"
+            r"(?:an? |one |1 |half an? |1/2 )?(?:spoonfuls?|scoop|few spoons|couple (?:of )?spoons|in|inch"
+            r"|inches|cm|scrape|smear|mouthful"
+            r"|sip) left\b\)?"
+        ),
+        r"\1, a little left",
+    ),
     # Most of so many that are sold together.
     (
         LatePattern(r"\bmost of (?:an?|the) (4|6|8|10|12|18|24)[ -]?(?:pack|pk|case|box)\b"),

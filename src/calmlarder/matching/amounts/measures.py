@@ -49,7 +49,7 @@ _ALIASES = {
     "vessel": "tub", "rind": "heel", "braid": "string", "jarful": "jar", "clamshell": "punnet", "clamshells": "punnet",
     "ladleful": "ladle", "canister": "packet", "tupperware": "tub", "tupper": "tub",
     "hand": "hand", "ear": "cob", "ears": "cob",
-    "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk", "twig": "sprig",
+    "sl": "slice", "pcs": "piece", "pc": "piece", "nos": "piece", "stems": "stalk", "twig": "sprig",
     "stem": "stalk", "rope": "packet", "crust": "heel", "crusts": "heel",
     "pt": "pint", "pts": "pint", "hunk": "heel", "multipack": "packet", "4pack": "packet", 
 }  # fmt: skip

@@ -56,13 +56,18 @@ def bought_then(text: str, raw: Iterable[Part], lexicon: Lexicon) -> bool:
 
 
 def as_made(dates: Iterable[Dated], parts: Iterable[Part], today: date, lexicon: Lexicon) -> tuple[Dated, ...]:
-    """The dates, with a weekday by itself behind what is cooked as the day it was made: `pulled pork 1 lb tues`."""
+    """The dates, with a weekday by itself behind what is cooked as the day it was made: `pulled pork 1 lb tues`.
+
+    What has been eaten of has no label any more, however near the day lies: `half a rotisserie chicken, sat`.
+    """
+    parts = tuple(parts)
+    begun = all(part.amount.how != "weighed" and part.amount.number.typical < 1 for part in parts)
     foods = [lexicon.tables.food_by_id[food] for part in parts for food in part.named.foods]
     if not foods or any(food.state not in FITS["cooked"] for food in foods):
         return tuple(dates)
     return tuple(
         Dated("made", dated.on - timedelta(days=7))
-        if dated.bare and dated.kind == "use-by" and dated.on and (dated.on - today).days > _SOON
+        if dated.bare and dated.kind == "use-by" and dated.on and (dated.on - today).days > (0 if begun else _SOON)
         else dated
         for dated in dates
     )

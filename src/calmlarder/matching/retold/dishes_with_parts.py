@@ -30,6 +30,17 @@ _IN_A_MIX = (
 )
 _STATES = r"(?:cold|cooked|left ?overs?|slices?|sliced|roasted|some|bit|a bit)"
 _A_DISH = LatePattern(r"\b(?:pila[fvw]|salad|soup|curry|stew|risotto|fried) one\b")
+_BY_KINDS = (
+    r"(?:bagels|tortillas|wraps|rolls|buns|pasties|pies|samosas|muffins|scones|croissants|pizzas|burritos|tamales"
+    r"|empanadas|sausages|burgers|noodles|dumplings|doughnuts|donuts|quiches|fishcakes|cookies"
+    r"|(?:bell )?peppers|onions|potatoes)"
+)
+_KIND = (
+    r"(everything|plain|sesame|poppy ?seed|cinnamon(?: raisin)?|blueberry|whole ?wheat|wholemeal|white|brown|seeded"
+    r"|flour|corn|wheat|spinach|gf|gluten free|burger|hamburger|hot ?dog|brioche|crusty|pork|beef|chicken|veggie|veg"
+    r"|vegan|lamb|turkey|bean|italian|fish|steak|apple|meat|cheese|pepperoni|margherita|mushroom|potato|kraut|sauerkraut"
+    r"|red|green|grn|yellow|orange|sweet|baking|new|glazed|jam|chocolate|choc|fruit|rice|egg|salmon|cod|prawn)"
+)
 _IS_COOKED = LatePattern(r"\b(?:roast|cooked|left ?overs?)")
 
 
@@ -49,9 +60,9 @@ _PLAINLY = (
     # Oats, puddings and bakes by what flavours them.
     (
         LatePattern(
-            rf"\b(overnight oats|bircher(?: muesli)?|chia puddings?|porridge|muffins?|pancakes|waffles|scones?|granola)"
-            rf"((?: {_VESSELS})?),? \(?(?:with )?{_MILD}(?:(?:,| and| &| n| \+)? {_MILD})*\)?{_END}",
-            needs=("oats", "bircher", "chia pud", "porridge", "muffin", "pancake", "waffle", "scone", "granola"),
+            rf"\b(overnight oats|bircher(?: muesli)?|chia puddings?)((?: {_VESSELS})?) \(?(?:with )?{_MILD}"
+            rf"(?:(?:,| and| &| n| \+)? {_MILD})*\)?{_END}",
+            needs=("oats", "bircher", "chia pud"),
         ),
         r"\1\2",
     ),
@@ -108,6 +119,11 @@ _PLAINLY = (
                     r"|ends)[ :,–-]*(?=[a-z])"),
         "",
     ),
+    # So many of each kind: `tortillas: flour 4, corn 10`, `bagels, 2 everything 1 plain`.
+    (LatePattern(rf"^({_BY_KINDS})[ :,(–-]+(\d{{1,2}}) ?x? {_KIND}(?: ?[,;&+] ?| and | n | )(\d{{1,2}}) ?x?"
+                 rf" {_KIND}\)?$"), r"\2 \3 \1, \4 \5 \1"),
+    (LatePattern(rf"^({_BY_KINDS}) ?[:(–-] ?{_KIND} ?x? ?(\d{{1,2}})(?: ?[,;&+] ?| and | n | ){_KIND} ?x?"
+                 rf" ?(\d{{1,2}})\)?$"), r"\3 \2 \1, \5 \4 \1"),
     (LatePattern(r"\bgravy granu\w+, onion" + _END), "onion gravy granules"),
     # `pickled carrots n jalapenos`: one word says how both were put up.
     (

@@ -65,6 +65,7 @@ _PLAINLY = (
         " ",
     ),
     (LatePattern(r"\bthaw(?:ing|ed)? (?:out )?in (?:the )?(?:sink|bowl|cold water)\b"), "thawing"),
+    (LatePattern(r"\b(?<=bell )peps\b|^peps\b"), "peppers"),
     # Milk by its fat alone: `pint of full fat`, `half gal 2%`.
     (
         LatePattern(rf"^({_A_MEASURE}),? (?:of )?({'|'.join(sorted(_MILKS, key=len, reverse=True))})(?=\s*(?:$"
@@ -91,6 +92,11 @@ _PLAINLY = (
         ),
         r"\1",
     ),
+    (LatePattern(r"[,;(-]+ ?(?:some |a bit of |with |has )?(?:water|liquid|whey) on (?:the )?top\b\)?"), ""),
+    # Fresh fruit that has dried is no dried fruit, and potatoes with eyes sprout.
+    (LatePattern(r"\b((?:limes?|lemons?|oranges?|clementines?|mandarins?|satsumas?) (?:x ?)?\d{1,2})(?: (?:a bit"
+                 r"|bit|quite))? dry$"), r"\1 dried out"),
+    (LatePattern(r"[ ,(]+(?:with|w/?|got|have) (?:some |a few |little )?eyes\b\)?(?=\s*(?:$|[,;]))"), " sprouting"),
     (LatePattern(r"\b(?:a )?bit (?=(?:yellow|brown|limp|soft|wilted|floppy|bendy|wrinkly|dry|tired|sad)\s*$)"), ""),
     (
         LatePattern(
