@@ -32,8 +32,7 @@ _OFF_SOMEBODY = LatePattern(r"\boff (?:mrs?|ms|dr|aunty|auntie|uncle|granny|nan|
 # `from next door's hens`, `from Earl's tree`: where a gift grew tells nothing of it.
 _GIVEN_FROM = LatePattern(
     r"\b(?:from|off) (?:[a-z]+ ){0,3}[a-z]+'?s'? (?:own |back |front |little |new )?"
-    r"(?:hens?|chickens?|chooks?|bantams?|ducks?|geese|bees|hives?|trees?|gardens?|allotments?|farm|fields?|coop"
-    r"|flock|bush|orchards?|plot"
+    r"(?:hens?|chickens?|chooks?|bantams?|ducks?|geese|bees|hives?|trees?|gardens?|allotments?|farm|fields?|coop|flock|bush|orchards?|plot"
     r"|patch|greenhouse|polytunnel|hedge|vines?|yard|balcony|window ?box|place|house|stall|kitchen|land|cows?|goats?)"
     r"(?=\s*(?:$|[,;.(]))",
     needs=("from ", "off "),

@@ -155,8 +155,7 @@ _IN_ORANGE = LatePattern(
 )
 # A word before it that may be a food's: `tinned salmon red` is none that is tinned.
 _FOOD_BEFORE = LatePattern(
-    r"\b(?!(?:tinned|tins?|cans?|canned|jars?|bags?|packs?|packets?|pkt|tubs?|half|some|the|open(?:ed)?|frozen"
-    r"|fresh|smoked"
+    r"\b(?!(?:tinned|tins?|cans?|canned|jars?|bags?|packs?|packets?|pkt|tubs?|half|some|the|open(?:ed)?|frozen|fresh|smoked"
     r"|raw|wild|big|small|large|one|two|three|four)\b)[a-z]{3}"
 )
 

@@ -32,8 +32,7 @@ _OTHERS = r"(?:pierog(?:i|ies?|y)|pelmeni|varenik[iy]|samosas?|spring rolls?|emp
 _ROLLS = r"(?:samosas?|spring rolls?|empanadas?)"
 # Fillings that add no allergen of their own; what the tables count as vegan has none of meat.
 _OF_PLANTS = (
-    r"(?:potato(?:es)?|onions?|garlic|cabbage|mushrooms?|sauerkraut|kraut|veg(?:etables?|gie)?|spinach|chives?"
-    r"|leeks?|tofu"
+    r"(?:potato(?:es)?|onions?|garlic|cabbage|mushrooms?|sauerkraut|kraut|veg(?:etables?|gie)?|spinach|chives?|leeks?|tofu"
     r"|peas?|lentils?)"
 )
 _FILLING = rf"(?:{_OF_PLANTS}|pork|beef|chicken|lamb|turkey|meat)"

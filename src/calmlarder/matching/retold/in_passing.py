@@ -39,8 +39,7 @@ _CUT_UP = LatePattern(
     r" (?:chunks|cubes|cubed|balls|diced?|pieces|cut up)\b"
 )
 _SAYS_HOW_MUCH = LatePattern(
-    r"\d(?!\d?(?:st|nd|rd|th|[./-]\d))|\b(?:tubs?|bags?|packs?|packets?|tins?|cans?|box(?:es)?|bowls?|cups?|half"
-    r"|bit|few"
+    r"\d(?!\d?(?:st|nd|rd|th|[./-]\d))|\b(?:tubs?|bags?|packs?|packets?|tins?|cans?|box(?:es)?|bowls?|cups?|half|bit|few"
     r"|quarter|handfuls?|frozen|roast(?:ed)?|container|pots?)\b"
 )
 _SCRAPINGS = LatePattern(r"\bscrapin'?s?\b")

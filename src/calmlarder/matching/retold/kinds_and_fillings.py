@@ -16,8 +16,7 @@ _IN_FLAVOURS = (
 )
 _NOT_IN_IT = (
     r"(?:mou?ld|bugs?|moths?|weevils?|maggots?|ants?|lumps?|holes?|bits?|stuff|water|ice|spoons?|nothing|something"
-    r"|anything|much|little|half|some|few|one|two|three|left|still|only|just|the|and|not|onions?|garlic"
-    r"|shallots?|leeks?"
+    r"|anything|much|little|half|some|few|one|two|three|left|still|only|just|the|and|not|onions?|garlic|shallots?|leeks?"
     r"|air|dirt|mud|stones?|seeds?|pips|what|whatever|who|hair|toum|aioli"
     r"|lasun|lehsun|pyaa?z|ajo|alho|ail|cebolla|cebola|knoblauch|zwiebeln?)\b"
 )

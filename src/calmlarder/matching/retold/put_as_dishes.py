@@ -5,8 +5,7 @@ import re
 from calmlarder.matching.late_patterns import LatePattern
 
 _FRUIT = (
-    r"(?:apples?|pears?|plums?|prunes?|rhubarb|apricots?|peach(?:es)?|cherr(?:y|ies)|figs?|berr(?:y|ies)"
-    r"|[a-z]+berr(?:y|ies)"
+    r"(?:apples?|pears?|plums?|prunes?|rhubarb|apricots?|peach(?:es)?|cherr(?:y|ies)|figs?|berr(?:y|ies)|[a-z]+berr(?:y|ies)"
     r"|raisins?|gooseberries|quinces?|fruit|oranges?)"
 )
 # Two vegetables that were stewed together are one pot.

@@ -37,8 +37,7 @@ _PLAINLY = (
     # `cawl, veg`, `curry (veg)`: a dish of vegetables, and no vegetables beside it.
     (
         LatePattern(
-            r"\b(soup|curry|pie|stew|cawl|casserole|lasagn[ea]|chilli|korma|biryani|burgers?|samosas?|past(?:y"
-            r"|ies)|broth"
+            r"\b(soup|curry|pie|stew|cawl|casserole|lasagn[ea]|chilli|korma|biryani|burgers?|samosas?|past(?:y|ies)|broth"
             r"|balti|moussaka|fried rice|chow mein)(?:, | - |: | \()veg(?:etables?|etarian|gie)?\)?"
             r"(?=\s*(?:$|,? ?\d|,? half))"
         ),
