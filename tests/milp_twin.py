@@ -16,6 +16,7 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 from scipy.sparse import csr_matrix
 
 from calmlarder.compose import taste, weights
+from calmlarder.compose.at_hand import fills
 from calmlarder.compose.problem import PORTION, Option, PatternProblem
 from calmlarder.compose.solve import Plan
 from calmlarder.intake.load import load_of_group
@@ -170,12 +171,15 @@ def _block(p: _Programme, problem: PatternProblem, giving: Giving | None, earlie
     for uses in lots.values():
         p.at_most(dict.fromkeys(uses, 1.0), 1)
     for names in pattern.one_of:
-        p.at_most({z: 1, **{u: -1 for o, u in zip(options, used, strict=True) if o.slot in names}}, 0)
+        group = [u for o, u in zip(options, used, strict=True) if o.slot in names]
+        p.at_most({z: 1, **dict.fromkeys(group, -1)}, 0)
+        if all(pattern.slots[name].role == "base" for name in names):  # one starch
+            p.at_most(dict.fromkeys(group, 1), 1)
     for names in pattern.flavour:
         dull = p.variable(1, -weights.FLAVOUR_MISSING * _POINT)
         tasty = [u for o, u in zip(options, used, strict=True) if o.slot in names or o.offered.food.id in names]
         p.at_most({z: 1, dull: -1, **dict.fromkeys(tasty, -1.0)}, 0)
-    _seasoning(p, problem, z, used)
+    _seasoning(p, problem, z, used, units)
     kinds: dict[str, list[int]] = {}
     for o, u in zip(options, used, strict=True):
         if pattern.slots[o.slot].role == "protein":
@@ -245,21 +249,21 @@ def _tortillas(p: _Programme, problem: PatternProblem, family: dict[str, int], u
 
 
 def _filled(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
-    """Nothing that fills costs, where the larder has a base and the dish may go without."""
+    """Nothing that fills costs, where the larder has a base."""
     slots = problem.pattern.slots
     if problem.wanted.sitting != "dinner" or not problem.has_base:
         return
-    if not any(slot.role == "base" and slot.items[0] for slot in slots.values()):
-        bare = p.variable(1, -weights.NO_BASE * _POINT)
-        nibbled = {"crackers", "crackers-gluten-free", "rice-cakes", "yorkshire-pudding"}
-        waits = problem.pattern.second_choice  # such a dish is not whole with toast
-        there = {
-            u: -1
-            for o, u in zip(problem.options, used, strict=True)
-            if slots[o.slot].role == "base" and o.offered.food.id not in nibbled
-            if not (waits and o.offered.food.kind == "bread")
-        }
-        p.at_most({z: 1, bare: -1, **there}, 0)
+    bare = p.variable(1, -weights.NO_BASE * _POINT)
+    nibbled = {"crackers", "crackers-gluten-free", "rice-cakes", "yorkshire-pudding"}
+    waits = problem.pattern.second_choice  # such a dish is not whole with toast
+    there = {
+        u: -1
+        for o, u in zip(problem.options, used, strict=True)
+        if slots[o.slot].role == "base" and o.offered.food.id not in nibbled
+        if not (waits and o.offered.food.kind == "bread")
+        if o.offered.food.kind != "potato" or fills(o.offered, problem.wanted)  # no cubes of sweet potato
+    }
+    p.at_most({z: 1, bare: -1, **there}, 0)
 
 
 def _reached_for(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
@@ -422,7 +426,12 @@ def _from_the_sea(p: _Programme, problem: PatternProblem, pairs: list[tuple[Opti
             if fresh or (cured and o.offered.food.id in crumbs):
                 p.at_most({u: 1, v: 1}, 1)
     smoked = {"haddock-smoked", "salmon-smoked", "mackerel-smoked", "herring-pickled"}
-    salted = {u for o, u in pairs if o.offered.food.id in smoked | {"salt-cod", "salt-cod-soaked", "fish-dried"}}
+    salted = {
+        u
+        for o, u in pairs
+        if o.offered.food.id in smoked | {"salt-cod", "salt-cod-soaked", "fish-dried"}
+        or (o.offered.food.kind == "fish" and re.search(r"kipper|bloater|smoked|cured", o.offered.lot.line.lower()))
+    }
     for u in salted:
         for v in (v for o, v in pairs if o.offered.food.id == "anchovies"):
             p.at_most({u: 1, v: 1}, 1)
@@ -446,7 +455,7 @@ def _from_the_sea(p: _Programme, problem: PatternProblem, pairs: list[tuple[Opti
             p.at_most({u: 1, shelly: 1}, 1)
 
 
-def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) -> None:
+def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int], units: list[int]) -> None:
     """Nut butter wants an acid, a plate has two proteins at most, three things season, what is raw is dressed,
     nothing fried is dry, nut butter is salted, plain things have something savoury, a sweet spice another spice,
     eggs a place of their own, and so has fish."""
@@ -513,8 +522,13 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
             p.at_most({u: 1} | dict.fromkeys(bases, -1.0), 0)
         laid_on = slot.role == "protein" or (slot.role == "topping" and slot.method == "raw")
         strewn = one.offered.food.kind == "cheese" and laid_on
+        hard = {"parmesan", "grana-padano", "pecorino", "vegan-parmesan"}
+        over = strewn and slot.method == "raw" and one.offered.food.id not in hard
         for other, v in pairs:
             main, food = pattern.slots[other.slot], other.offered.food
+            another = food.kind == "cheese" and food.id not in hard and other.key != one.key
+            if over and another and (slot.role == "topping" or main.method != "raw"):
+                p.at_most({u: 1, v: 1}, 1)
             hot = main.role == "protein" and main.method != "raw" and not food.state.startswith("canned")
             if strewn and hot and food.kind in {"fish", "shellfish"}:  # no cheese on hot fish, nor with it
                 p.at_most({u: 1, v: 1}, 1)
@@ -541,6 +555,16 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int]) 
             food = o.offered.food
             name = food.kind if food.kind in {"tofu", "tempeh", "egg"} else food.id
             p.at_most({u: 1, things.setdefault(name, p.variable(1)): -1}, 0)
+    packs = {"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"}
+    several = {
+        n: o for o, n in zip(problem.options, units, strict=True)
+        if pattern.slots[o.slot].role == "protein" and o.offered.food.kind in packs
+        if o.offered.food.id not in {"bacon", "chorizo", "ham", "prosciutto", "salami"}
+    }  # fmt: skip
+    places = {o.slot for o in several.values()}
+    if len(places) > 1:  # two mains share a plate
+        heap = max(round(1.8 * PORTION) * problem.wanted.people, *map(problem.most_in, places))
+        p.at_most({n: float(o.portion_units) for n, o in several.items()}, heap)
     least = sum(slot.items[0] for slot in pattern.slots.values() if slot.role == "protein")
     p.at_most(dict.fromkeys(things.values(), 1.0), max(2, least))
 
@@ -583,8 +607,11 @@ def _another(
     ways = [p.variable(1), p.variable(1), p.variable(1)]
     for way, role, weight in ((ways[0], "protein", "protein_mg"), (ways[1], "base", "portion_units")):
         sums: dict[str, int] = {}
+        bases = [use for use in before.uses if before.problem.pattern.slots[use.option.slot].role == "base"]
+        aside = [use for use in bases if _is_beside(before.problem, use.option.slot)]
+        aside = aside if len(aside) < len(bases) else []  # toast is the base where there is no other
         for use in before.uses:
-            if before.problem.pattern.slots[use.option.slot].role == role:
+            if before.problem.pattern.slots[use.option.slot].role == role and use not in aside:
                 name = thing(use.option.offered.food, role)
                 sums[name] = sums.get(name, 0) + getattr(use.option, weight) * use.grams // use.option.unit
         main = next((name for name in sorted(sums) if sums[name] == max(sums.values())), None)

@@ -141,6 +141,8 @@ def test_no_cheddar_on_a_mezze_plate_and_no_mint_sauce_on_jacket_potatoes(
     assert not places["mezze-plate", "cold"].takes(foods["red-leicester"])
     assert places["mezze-plate", "cold"].takes(foods["feta"])
     assert not places["baked-potato", "sauce"].takes(foods["mint-sauce"])
+    assert not places["rice-porridge", "vegetable"].takes(foods["cabbage-red"])
+    assert places["grain-and-nuts", "protein"].takes(foods["tofu-firm"])  # where no sauce is there for a stir-fry
 
 
 def test_beans_that_soak_are_to_be_boiled_by_tomorrow(cook: Cook) -> None:

@@ -30,9 +30,13 @@ def test_what_is_on_its_last_day_and_stays_out_is_named(
         return [one for one in dinner.cautions if "today is its last day, and" in one]
 
     assert said("cooked white rice 200g, use by today") == [
-        "Cooked white rice: today is its last day, and it is not in this dish: eat it tonight as well, within "
-        "your limits, or throw it away."
+        "Cooked white rice: today is its last day, and it is not in this dish: warm it once, until steaming hot, and "
+        "have 180 g of it beside this (for all, within the limits), or throw it away."
     ]
+    breads = ["white bread 60g, use by today", "white bread rolls 60g, use by today"]
+    assert all("have 35 g of it beside this" in said(one)[0] for one in breads)
+    together = compose(lots_of([*LINES, *breads]), wanted, warm, tables).dinners[0]
+    assert sum("beside this" in one for one in together.cautions) == 1  # of both no limit would hold
     two_fish = ["salmon fillet 240g, use by today", "cod fillet 300g, use by today"]
     fish = compose(lots_of([*LINES, *two_fish]), wanted, warm, tables).dinners[0]
     assert [one for one in fish.cautions if "freeze it tonight, or cook it tonight, chill it within two hours" in one]
@@ -217,6 +221,8 @@ def test_what_is_fresh_and_stays_out_is_named_in_one_line(
     dinner = compose(lots_of([*lines, *more]), wanting(seconds=60), wok, tables).dinners[0]
     left = [one for one in dinner.cautions if one.startswith("Left for")]
     assert left == ["Left for the next days: rocket and cheddar."]
+    greens = compose(lots_of([*lines, "kale 600g"]), wanting(seconds=60), wok, tables).dinners[0]
+    assert any(one.startswith("Left for the next days: the rest of the kale (") for one in greens.cautions)
     dinner = compose(lots_of(lines), wanting(seconds=60), wok, tables).dinners[0]
     assert not [one for one in dinner.cautions if one.startswith("Left for")]
 

@@ -62,6 +62,7 @@ def test_tinned_fish_shares_no_plate_with_prawns_nor_anchovies_with_smoked_fish(
     tinned tuna x2
     smoked haddock 300g
     hake 300g
+    kippers 2
     anchovies
     """
     dish = PAN.model_dump()
@@ -76,7 +77,31 @@ def test_tinned_fish_shares_no_plate_with_prawns_nor_anchovies_with_smoked_fish(
     assert not pan.holds(FishByItself(), {"prawns": 90, "tuna-canned": 90})
     assert pan.holds(FishByItself(), {"prawns": 90, "fish-white": 150})
     assert not pan.holds(NoSaltOnSalt(), {"haddock-smoked": 150, "anchovies": 10})
+    assert not pan.holds(NoSaltOnSalt(), {"fish-herring": 90, "anchovies": 10})
     assert pan.holds(NoSaltOnSalt(), {"fish-white": 150, "anchovies": 10})
+
+
+def test_no_cheese_is_strewn_over_another(
+    fridge: list[Lot], tables: Tables, wanting: Callable[..., DinnerRequest]
+) -> None:
+    """Cheddar over fried halloumi; parmesan goes over any, and cheddar over tofu. Recalled cookery.
+
+    halloumi 225g
+    firm tofu 280g
+    cheddar 200g
+    parmesan 100g
+    """
+    dish = PAN.model_dump()
+    main = slot("protein", ["cheese", "tofu"], "stir-fry", [1, 1], [0.2, 1.0, 2.0]) | {"not_foods": ["cheddar"]}
+    dish |= {
+        "slots": dish["slots"] | {"protein": main, "over": slot("topping", ["cheese"], "raw", [0, 1], [0.0, 1.0, 2.0])},
+        "steps": [*dish["steps"], "plate: Strew {over} over."],
+    }
+    (problem,) = pattern_problems(fridge, wanting(people=1), [Pattern.model_validate(dish)], tables)
+    pan = Tiny(problem)
+    assert not pan.holds(NotBeside(), {"halloumi": 80, "cheddar": 20})
+    assert pan.holds(NotBeside(), {"halloumi": 80, "parmesan": 10})
+    assert pan.holds(NotBeside(), {"tofu-firm": 130, "cheddar": 20})
 
 
 def test_smoked_mackerel_and_fish_fingers_are_a_main_thing_by_themselves(

@@ -32,6 +32,10 @@ def test_a_dish_without_a_base_costs_where_there_is_one(
     assert points(pattern, with_rice, {"salmon": 150}) == -NO_BASE
     assert points(pattern, with_rice, {"salmon": 150, rice.offered.food.id: rice.unit * rice.least}) == 0
     assert points(pattern, ["salmon fillets 300g", "carrots 400g"], {"salmon": 150}) == 0
+    roots = pattern.slots["base"].model_copy(update={"kinds": ("rice", "potato")})
+    rooty = pattern.model_copy(update={"slots": {**slots, "base": roots}})
+    sweet = [*with_rice, "sweet potatoes 1kg"]
+    assert points(rooty, sweet, {"salmon": 150, "sweet-potato": 65}) == -NO_BASE  # of which 75 g fit
 
 
 def test_tortillas_fill_and_wheat_does_not_where_it_is_limited(

@@ -9,12 +9,13 @@ from calmlarder.tables.rows import Food
 
 # Kinds that are one thing to eat, however they are sold: smoked tofu is tofu, a boiled egg an egg.
 _ONE_THING = frozenset({"tofu", "tempeh", "egg"})
+_BESIDE = frozenset({"bread", "crisp"})  # places of recipes/shared/slots.toml
 
 
 class Eats(NamedTuple):
     """The protein thing that brings most protein, the base thing of most portions, and the vegetables by food id.
 
-    None stands for a dinner that has none of the kind.
+    A slice beside a dish is its base only where it has no other. None stands for a dinner that has none of the kind.
     """
 
     protein: str | None
@@ -28,7 +29,9 @@ def eats_of(plan: Plan) -> Eats:
     for use in plan.uses:
         by_role.setdefault(role_of(plan.problem, use.option), []).append(use)
     proteins = [(use, use.option.protein_mg) for use in by_role.get("protein", ())]
-    bases = [(use, use.option.portion_units) for use in by_role.get("base", ())]
+    there = by_role.get("base", [])
+    under = [use for use in there if not is_beside(plan.problem, use.option)] or there
+    bases = [(use, use.option.portion_units) for use in under]
     return Eats(
         protein=_most(proteins, protein_thing),
         base=_most(bases, base_thing),
@@ -39,6 +42,11 @@ def eats_of(plan: Plan) -> Eats:
 def role_of(problem: PatternProblem, option: Option) -> str:
     """The role of the slot that an option is in."""
     return problem.pattern.slots[option.slot].role
+
+
+def is_beside(problem: PatternProblem, option: Option) -> bool:
+    """Whether it stands where a dish may have a slice beside it, and is whole without."""
+    return option.slot in _BESIDE and not any(option.slot in group for group in problem.pattern.one_of)
 
 
 def protein_thing(food: Food) -> str:

@@ -3,6 +3,7 @@
 from collections.abc import Container, Iterator, Sequence
 
 from calmlarder.and_list import and_list
+from calmlarder.compose.beside import beside
 from calmlarder.compose.called import name_said
 from calmlarder.compose.dinner_cautions import rest_of
 from calmlarder.compose.garlic_named import says_garlic
@@ -24,6 +25,7 @@ _WORTH_A_WORD_G = 40  # less, or a herb, is no meal; what holds onion or garlic 
 # Of these an estimate counts as well: nobody waits for the smell. Ours.
 _SPOILS = frozenset({"fish", "shellfish", "poultry", "meat", "shoot"})
 _WORTH_A_MEAL_G = 60  # of what a dish leaves: less is eaten up beside it. Ours
+_LAST_DAY_G = 20  # the same of what is on its last day: ours
 # Soft, stale or sprouting, they keep.
 _WAITS_BENDY = frozenset({"root", "potato", "squash", "allium", "egg", "nut", "seed", "bread"})
 _FITS_SHARE = 0.6  # of a usual portion: what fits no more of it is planned for nobody who keeps the limits. Ours
@@ -40,14 +42,15 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
     passed = _passed_over(plan, offered)
     warmed = {thing.lot.id: words for thing in passed if (words := _warmed_too(thing, plan, tables))}
     told = []
-    for thing in passed:
-        if is_last_day(thing.lot) and thing.lot.id not in warmed:
-            why = "it is not in this dish"
-            then = _else(thing, tables)
-            if not may_be_planned(thing, plan, tables):
-                why, then = "a usual amount passes the limits", "for somebody else's plate, or throw it away tonight"
-            name = name_said(thing.food, thing.lot.line, tables).capitalize()
-            told.append(f"{name}: today is its last day, and {why}: {then}.")
+    last = [thing for thing in passed if is_last_day(thing.lot) and thing.lot.id not in warmed]
+    also = beside([thing for thing in last if may_be_planned(thing, plan, tables)], plan)
+    for thing in last:
+        why = "it is not in this dish"
+        then = _else(thing, tables, also.get(thing.lot.id, ""))
+        if not may_be_planned(thing, plan, tables):
+            why, then = "a usual amount passes the limits", "for somebody else's plate, or throw it away tonight"
+        name = name_said(thing.food, thing.lot.line, tables).capitalize()
+        told.append(f"{name}: today is its last day, and {why}: {then}.")
     told.extend([_past(thing, tables) for thing in passed if (thing.lot.days_left or 0) < 0][:_MOST_TOLD])
     told.extend(
         f"{name_said(thing.food, thing.lot.line, tables).capitalize()} ({MOULDY_CORNER}): {TRIM}."
@@ -67,7 +70,9 @@ def goes_off(plan: Plan, offered: Sequence[Offered], tables: Tables) -> tuple[st
     used = {use.option.offered.lot.id for use in plan.uses}
     said = {thing.lot.id for thing in passed if is_last_day(thing.lot) or (thing.lot.days_left or 0) < 0}
     fitting = [thing for thing in fitting if thing.lot.id not in warmed]
-    waits = _left_for_other_days(plan, passed, {*said, *warmed, *(thing.lot.id for thing in soon)}, tables)
+    waits = _left_for_other_days(
+        plan, (*passed, *filter(_is_vegetable, rests)), {*said, *warmed, *(thing.lot.id for thing in soon)}, tables
+    )
     kept = (*_soon(fitting, used, tables), *_for_others(others[:_MOST_TOLD], used, tables), *waits)
     return tuple(dict.fromkeys((*told, *warmed.values(), *kept)))
 
@@ -102,7 +107,8 @@ def _left_for_other_days(plan: Plan, passed: Sequence[Offered], said: Container[
         if thing.lot.id not in said and _is_fresh(thing) and may_be_planned(thing, plan, tables)
     ]
     first = sorted(left, key=lambda thing: _KEEPS_DAYS if thing.lot.days_left is None else thing.lot.days_left)
-    names = list(dict.fromkeys(_with_a_day(thing, tables) for thing in first))
+    used = {use.option.offered.lot.id for use in plan.uses}
+    names = list(dict.fromkeys(_with_a_day(thing, used, tables) for thing in first))
     if names:
         yield f"Left for the next days: {and_list(names[:_MOST_LEFT])}."
 
@@ -113,8 +119,15 @@ def _is_fresh(thing: Offered) -> bool:
     return main and food.state not in _KEEPS and lot.place == "fridge" and lot.grams >= _WORTH_A_WORD_G
 
 
-def _with_a_day(thing: Offered, tables: Tables) -> str:
+def _is_vegetable(thing: Offered) -> bool:
+    """Raw and with days of its own: what was opened has a sentence of its own (`left_open`)."""
+    return "vegetable" in thing.food.roles and thing.food.state == "raw" and thing.lot.days_left is not None
+
+
+def _with_a_day(thing: Offered, used: Container[str], tables: Tables) -> str:
     name = name_said(thing.food, thing.lot.line, tables)
+    if thing.lot.id in used:
+        return f"the rest of the {name} ({thing.lot.grams:.0f} g)"
     return f"{name} (soon)" if thing.lot.days_left in {0, 1, 2} else name
 
 
@@ -135,7 +148,8 @@ def _rests(plan: Plan) -> list[Offered]:
     for use in plan.uses:
         thing = use.option.offered
         grams = thing.lot.grams - use.grams
-        if grams < _WORTH_A_MEAL_G or not _may_go_off(thing.lot, thing.food):
+        least = _LAST_DAY_G if is_last_day(thing.lot) else _WORTH_A_MEAL_G
+        if grams < least or not _may_go_off(thing.lot, thing.food):
             continue
         if not _has_its_caution(use, plan):
             rests.append(thing._replace(lot=thing.lot.model_copy(update={"grams": grams})))
@@ -180,23 +194,26 @@ def _may_go_off(lot: Lot, food: Food) -> bool:
     return not (food.is_staple or lot.place == "freezer" or lot.always or lot.kept_for is not None)
 
 
-def _else(thing: Offered, tables: Tables) -> str:
+def _else(thing: Offered, tables: Tables, eaten: str = "") -> str:
     """What to do tonight with what is on its last day: by its use-by it may still be cooked or frozen.
 
     UK Food Standards Agency, use-by and freezing (recalled). What was cooked before is not kept any longer.
+    `eaten` says how much of it fits beside the dish.
     """
     lot, food = thing.lot, thing.food
     if lot.safety_days_left != 0:
+        if eaten:
+            return f"{eaten}, or look at it well tomorrow"
         return "have it at another meal today, within your limits, or look at it well tomorrow"
     if food.state in COOKED_STATES:
-        return "eat it tonight as well, within your limits, or throw it away"
+        return f"{eaten or 'eat it tonight as well, within your limits'}, or throw it away"
     freezes = bool(freeze_today([lot], tables, 0))
     if food.kind in _SPOILS and food.state in {"raw", "frozen"}:
         kept = "cook it tonight, chill it within two hours, and eat it within two days"
         return f"freeze it tonight, or {kept}" if freezes else f"{kept}, or throw it away"
     if freezes:
-        return "freeze it tonight, or eat it as well, within your limits; else throw it away"
-    return "eat it tonight as well, within your limits, or throw it away"
+        return f"freeze it tonight, or {eaten or 'eat it as well, within your limits'}; else throw it away"
+    return f"{eaten or 'eat it tonight as well, within your limits'}, or throw it away"
 
 
 def _soon(shown: Sequence[Offered], used: Container[str], tables: Tables) -> Iterator[str]:

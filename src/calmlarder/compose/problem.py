@@ -8,16 +8,24 @@ from functools import cached_property
 from typing import Any, NamedTuple
 
 from calmlarder.compose import weights
-from calmlarder.compose.most_of import MOST_OF_KIND, most_of_fierce, most_portions
+from calmlarder.compose.at_hand import MAIZE_WRAPS, is_base, one_bottle
+from calmlarder.compose.most_of import most_of_fierce, most_portions
 from calmlarder.compose.offer import Offered
+from calmlarder.compose.presses import (
+    A_PIECE_G,
+    CURED,
+    MOST_BEFORE_THE_LAST_DAY,
+    RAW_FLESH,
+    is_last_pack,
+    main_points,
+    most_of_what_goes_off,
+    pressing,
+)
 from calmlarder.compose.request import DinnerRequest
-from calmlarder.compose.unfit_for_slot import NIBBLED, is_unfit
-from calmlarder.intake.plate import Item, limits_on, rows_under
+from calmlarder.compose.unfit_for_slot import is_unfit
 from calmlarder.intake.profile import Profile
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.freezing import thaw_minutes, thaws
-from calmlarder.larder.lot import Lot
-from calmlarder.matching.owners.owner_signs import FOR_TONIGHT
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES, Role
@@ -29,25 +37,8 @@ _LEAST_SHARE_SMALL = 0.4
 # Of what seasons by its amount, less than a teaspoon and a half of soy sauce or a gherkin is none. The same.
 _LEAST_SHARE_OF = {"soy-sauce": 0.8, "tamari": 0.8, "gherkins": 0.8}
 _EACH = 2  # with fewer a wrap or an egg is shared
-# Of fish, meat or tofu in its last days a pack goes whole where nobody gets more than this. Common practice, no source.
-_MOST_OF_A_LAST_PACK, _LAST_DAYS = 2.1, 2
-# Where there is another dinner before it goes off, and of vegetables on their last day: the same.
-A_PIECE_G = 60  # of what is smaller nobody counts. Ours
-_MOST_BEFORE_THE_LAST_DAY, _MOST_OF_LAST_VEGETABLES = 1.7, 2.2
-_RAW_FLESH = frozenset({"fish", "shellfish", "poultry", "meat"})
-PACK_KINDS = frozenset({"fish", "shellfish", "poultry", "meat", "tofu", "tempeh"})
-_PLAIN_SOY = frozenset({"soy-sauce", "tamari"})
-# What fries beside an egg, gives its salt to fish, and is no main thing that presses.
-CURED = frozenset({"bacon", "chorizo", "ham", "prosciutto", "salami"})
-_MAIZE_WRAPS = "tortilla-corn"
-_BASES = frozenset({"potato", "rice", "noodle", "pasta", "grain", "wrap"})
-_LEAST_AT_HAND = 0.65  # of a portion each, two small tortillas: the same
 # Of rice or potatoes less than a dish asks for makes a dinner still, where there is no more. Common practice.
 _LEAST_BASE = 0.5
-# A base of which the limits let through less of a portion (wheat pasta, sweet potatoes) fills no plate. Ours.
-_LEAST_BASE_FITS = 0.55
-_ESTIMATE_PRESSES_DAYS = 3  # of what has no date: ours
-_TONIGHT_PRESSES_DAYS = 1  # of what somebody means to cook tonight: the same
 PERISHABLE_KEEPS_DAYS = 8  # what keeps no longer in the fridge presses even without a day: ours
 SERVING_MINUTES = 2  # at the least, after the slowest food is done
 PORTION = 10_000  # one portion in the model's units
@@ -158,9 +149,9 @@ def problems_for(
     patterns: Sequence[Pattern], offered: Sequence[Offered], wanted: DinnerRequest, keeps: Mapping[str, int | None]
 ) -> tuple[PatternProblem, ...]:
     """The same for several patterns, in order; what is the same for all is worked out once."""
-    offered = _one_bottle(offered)
+    offered = one_bottle(offered)
     there = _by_role(offered)
-    bases = [thing for thing in offered if _is_base(thing, wanted)]
+    bases = [thing for thing in offered if is_base(thing, wanted)]
     limits = wanted.limits
     return tuple(
         PatternProblem(
@@ -171,40 +162,10 @@ def problems_for(
             tie=zlib.crc32(pattern.id.encode()) % 997,
             has_base=bool(bases),
             has_wraps=any(thing.food.kind == "wrap" for thing in bases),
-            has_maize_wraps=any(thing.food.id == _MAIZE_WRAPS for thing in bases),
+            has_maize_wraps=any(thing.food.id == MAIZE_WRAPS for thing in bases),
         )
         for pattern in patterns
     )
-
-
-def _one_bottle(offered: Sequence[Offered]) -> tuple[Offered, ...]:
-    """Of two bottles of soy sauce (light and dark, or tamari) one, a plain one first: of both a dish is too salty.
-
-    Of two jars of a spice the fuller one: of both there would be twice as much of it.
-    """
-    first: dict[str, Offered] = {}
-    for thing in sorted(offered, key=lambda one: (one.food.id not in _PLAIN_SOY, -one.lot.grams)):
-        first.setdefault(_bottle(thing.food), thing)
-    return tuple(thing for thing in offered if not _bottle(thing.food) or first[_bottle(thing.food)] is thing)
-
-
-def _bottle(food: Food) -> str:
-    """What only one of is reached for; empty where it may be several."""
-    if food.kind in MOST_OF_KIND:
-        return food.kind
-    return food.id if food.kind == "spice" else ""
-
-
-def _is_base(thing: Offered, wanted: DinnerRequest) -> bool:
-    """Potatoes, rice, noodles, pasta, a grain or tortillas: enough for everybody, and a plateful fits the limits."""
-    food = thing.food
-    if food.kind not in _BASES or "base" not in food.roles or food.id in NIBBLED:
-        return False
-    if thing.lot.grams < _LEAST_AT_HAND * float(food.portion_g) * wanted.people:
-        return False
-    share = _LEAST_AT_HAND if food.kind == "wrap" else _LEAST_BASE_FITS
-    plateful = Item(food.id, thing.brings, round(share * float(food.portion_g)), True, wanted.tolerance)
-    return all(row.holds() for row in rows_under([*limits_on([plateful], wanted.limits)], [plateful]))
 
 
 def with_more(problem: PatternProblem, offered: Sequence[Offered], keeps: Mapping[str, int | None]) -> PatternProblem:
@@ -255,7 +216,7 @@ def _even_unit(thing: Offered, wanted: DinnerRequest) -> int:
     """The step in which a lot is dealt out; everybody gets as many wraps, eggs and fillets, if there are enough."""
     round_g = thing.unit_grams * wanted.people
     counted = thing.food.kind == "wrap" or (thing.food.kind == "egg" and wanted.sitting == "dinner")
-    counted = counted or (thing.food.kind in _RAW_FLESH and thing.unit_grams >= A_PIECE_G)
+    counted = counted or (thing.food.kind in RAW_FLESH and thing.unit_grams >= A_PIECE_G)
     evenly = wanted.as_many_each and counted and thing.lot.grams >= _EACH * round_g
     return round_g if evenly else thing.unit_grams
 
@@ -266,11 +227,11 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     there = int(lot.grams) // unit
     dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)
     portions = min(most_portions(slot, food, wanted), most_of_fierce(food, lot.line))
-    whole = _most_of_what_goes_off(slot, thing, wanted)
+    whole = most_of_what_goes_off(slot, thing, wanted)
     if there * unit <= whole * portion:
         portions = max(portions, whole)
-    if unit > thing.unit_grams and food.kind in _RAW_FLESH and there * unit <= _MOST_BEFORE_THE_LAST_DAY * portion:
-        portions = max(portions, _MOST_BEFORE_THE_LAST_DAY)  # two thighs each, and none is left over
+    if unit > thing.unit_grams and food.kind in RAW_FLESH and there * unit <= MOST_BEFORE_THE_LAST_DAY * portion:
+        portions = max(portions, MOST_BEFORE_THE_LAST_DAY)  # two thighs each, and none is left over
     most = min(there, max(int(portions * portion / unit), int(_by_the_gram(food))))
     share = _least_share(slot, food)
     least = min(max(1, math.ceil(share * portion / unit)), there)
@@ -282,11 +243,11 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         return None
     # A dish in its box is a main thing, too: what it was cooked from goes with it.
     main = food.kind == "boxed" or (slot.role == "protein" and food.id not in CURED)
-    pressing = _pressing(lot, food)
+    days = pressing(lot, food)
     perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
-    points = weights.rescue_points(pressing, perishable and not food.is_staple)
-    points = _main_points(thing, pressing, points) if main else points
-    off_tomorrow = _is_last_pack(slot, thing, wanted) and (lot.days_left or 0) <= 1
+    points = weights.rescue_points(days, perishable and not food.is_staple)
+    points = main_points(thing, days, points) if main else points
+    off_tomorrow = is_last_pack(slot, thing, wanted) and (lot.days_left or 0) <= 1
     return Option(
         offered=thing,
         slot=name,
@@ -317,38 +278,6 @@ def _least_share(slot: Slot, food: Food) -> float:
     return max(share, min(_LEAST_SHARE_OF.get(food.id, share), slot.portions[1]))
 
 
-def _main_points(thing: Offered, pressing: int | None, points: int) -> int:
-    """Raw fish and meat on their last day have no second dinner, and with a day or two little time for one.
-
-    They go before what has more days, or only an estimate of them; of shellfish nobody waits for a label.
-    """
-    food, lot = thing.food, thing.lot
-    sure = not lot.days_estimated or food.kind == "shellfish"
-    raw = food.kind in _RAW_FLESH and food.state == "raw" and lot.place == "fridge" and sure
-    points = weights.main_rescue_points(pressing, points)
-    if not raw or pressing is None or not 0 <= pressing <= _LAST_DAYS:
-        return points
-    return round(points * (weights.LAST_RAW if pressing == 0 else weights.RAW_SOON))
-
-
-def _is_last_pack(slot: Slot, thing: Offered, wanted: DinnerRequest) -> bool:
-    """Something whose rest would be thrown away in a day or two; an estimate is no such day."""
-    days, lot = thing.lot.days_left, thing.lot
-    pressing = days is not None and 0 <= days <= _LAST_DAYS and not lot.days_estimated
-    main = slot.role == "protein" and slot.portions[1] >= 1 and thing.food.kind in PACK_KINDS
-    return wanted.sitting == "dinner" and pressing and main and thing.food.id not in CURED
-
-
-def _most_of_what_goes_off(slot: Slot, thing: Offered, wanted: DinnerRequest) -> float:
-    """Portions up to which what goes off goes in whole: no rest is left that nobody makes a meal of."""
-    days = thing.lot.days_left
-    if _is_last_pack(slot, thing, wanted):
-        waits = days != 0 and thing.unit_grams >= A_PIECE_G  # the second fillet; half a pack of mince does not
-        return _MOST_BEFORE_THE_LAST_DAY if waits else _MOST_OF_A_LAST_PACK
-    last = days is not None and 0 <= days <= 1 and thing.lot.place == "fridge" and wanted.sitting == "dinner"
-    return _MOST_OF_LAST_VEGETABLES if last and slot.role == "vegetable" else 0.0
-
-
 def _by_the_gram(food: Food) -> bool:
     """Whether a gram is more than one person gets of a spice."""
     return food.kind == "spice" and food.portion_g < 1
@@ -358,16 +287,3 @@ def _portion_units(food: Food, unit: int, people: int) -> int:
     """A gram is the least that is reckoned with: of what people get less of it is enough for everybody."""
     units = round(PORTION * unit / float(food.portion_g))
     return min(units, PORTION * people) if _by_the_gram(food) else units
-
-
-def _pressing(lot: Lot, food: Food) -> int | None:
-    """Days that press: of an estimate only the last few. A block that is begun goes before one that is whole.
-
-    What its line means for tonight presses as what has a day left.
-    """
-    days = lot.days_left
-    if (days is None or days > _TONIGHT_PRESSES_DAYS) and FOR_TONIGHT.search(lot.line.lower()):
-        return _TONIGHT_PRESSES_DAYS
-    if days is None and lot.opened and food.kind in PACK_KINDS and lot.place == "fridge":
-        return _ESTIMATE_PRESSES_DAYS
-    return None if lot.days_estimated and days is not None and days > _ESTIMATE_PRESSES_DAYS else days

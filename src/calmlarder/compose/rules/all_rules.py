@@ -25,9 +25,10 @@ from calmlarder.compose.rules.one_slot_filled import OneOf
 from calmlarder.compose.rules.own_fat import OwnFat
 from calmlarder.compose.rules.protein import ProteinFloor
 from calmlarder.compose.rules.slots import Slots
+from calmlarder.compose.rules.two_mains import TwoMains
 
 RULES: tuple[Rule, ...] = (
     Amounts(), Slots(), Holding(), OwnFat(), OneOf(), OneFamily(), SlowestFood(), Limits(), ProteinFloor(),
     LysineFloor(), SourWithNuts(), SweetBesideNuts(), SweetSpiceBesideAnother(), EggsByThemselves(), FishByItself(),
-    NoSaltOnSalt(), NotBeside(), OnlyBeside(), FewProteins(), Asked(), DoseWeighed(), NotAgain(),
+    NoSaltOnSalt(), NotBeside(), OnlyBeside(), FewProteins(), TwoMains(), Asked(), DoseWeighed(), NotAgain(),
 )  # fmt: skip

@@ -3,11 +3,9 @@
 from collections.abc import Sequence
 from typing import Any
 
-from calmlarder.compose.eats import Eats, base_thing, protein_thing, role_of
+from calmlarder.compose.eats import Eats, base_thing, is_beside, protein_thing, role_of
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT, SAME_PLATE
-
-_BESIDE = frozenset({"bread", "crisp"})  # places of recipes/shared/slots.toml
 
 
 class Differs:
@@ -36,7 +34,10 @@ class Differs:
 
     def _without(self, draft: DishVariables, same: list[int], role: str, way: Any) -> None:
         """None of these, and at least one of the role."""
-        draft.model.add(sum(draft.used[n] for n in _of(draft, role) if not _is_beside(draft, n)) >= way)
+        draft.model.add(
+            sum(draft.used[n] for n in _of(draft, role) if not is_beside(draft.problem, draft.problem.options[n]))
+            >= way
+        )
         for number in same:
             draft.model.add(draft.used[number] + way <= 1)
 
@@ -54,12 +55,6 @@ class Differs:
 
 def _of(draft: DishVariables, role: str) -> list[int]:
     return [n for n, option in enumerate(draft.problem.options) if role_of(draft.problem, option) == role]
-
-
-def _is_beside(draft: DishVariables, number: int) -> bool:
-    """Whether it stands where a dish may have a slice beside it, and is whole without."""
-    pattern, slot = draft.problem.pattern, draft.problem.options[number].slot
-    return slot in _BESIDE and not any(slot in group for group in pattern.one_of)
 
 
 def _protein(draft: DishVariables, number: int) -> str:

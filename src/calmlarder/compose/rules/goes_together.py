@@ -1,9 +1,11 @@
 """What no cook leaves out, and what no cook puts together."""
 
+import re
 from collections.abc import Collection, Sequence
 
 from calmlarder.compose.eats import protein_thing
-from calmlarder.compose.problem import CURED, Option, PatternProblem
+from calmlarder.compose.presses import CURED
+from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.taste import SEASONED_SITTINGS, SESAME, SOUR_KINDS, SYRUP, is_sweet_spice, is_unsalted_nuts
 from calmlarder.compose.variables import DishVariables
 from calmlarder.patterns.pattern import Slot
@@ -14,12 +16,14 @@ MOST_PROTEINS = 2  # on one plate: common practice, no source
 _NOT_WITH_FISH = frozenset({"meat", "poultry", "tofu", "tempeh", "seitan", "soya"})
 _WITHOUT_CHEESE = frozenset({"fish", "shellfish"})  # what is hot takes none that is cold
 _SALTS_FISH = CURED - {"ham", "salami"}  # a slice of cold ham is a second main thing
+_GRATED = frozenset({"parmesan", "grana-padano", "pecorino", "vegan-parmesan"})  # over mozzarella or ricotta, too
 # What was salted or smoked, and what would salt it once more: common practice, no source.
 _SALTED_FISH = frozenset({
     "haddock-smoked", "salmon-smoked", "mackerel-smoked", "salt-cod", "salt-cod-soaked", "fish-dried",
     "herring-pickled",
 })  # fmt: skip
 _SALTY_FISH = frozenset({"anchovies"})
+_SMOKED_BY_NAME = re.compile(r"\b(kippers?|bloaters?|smoked|cured)\b")  # herring's row holds the fresh and the smoked
 # In a pot or a pie smoked haddock lies beside other fish; what is smoked or salted through, and what comes in crumbs,
 # is a main thing by itself. The same.
 _BY_ITSELF = frozenset({
@@ -113,8 +117,9 @@ class NoSaltOnSalt:
 
     def post(self, draft: DishVariables) -> None:
         """Either the one or the other."""
-        foods = [(number, option.offered.food) for number, option in enumerate(draft.problem.options)]
-        salted = [number for number, food in foods if food.id in _SALTED_FISH]
+        options = list(enumerate(draft.problem.options))
+        foods = [(number, option.offered.food) for number, option in options]
+        salted = [number for number, option in options if _is_salted(option)]
         _apart(draft, salted, [number for number, food in foods if food.id in _SALTY_FISH])
         if draft.problem.wanted.sitting not in SEASONED_SITTINGS:
             return
@@ -127,7 +132,7 @@ class NoSaltOnSalt:
 
 class NotBeside:
     """What a slot does not go with, none over cheese; and in no dish does cheese lie on hot fish, or is one main thing
-    with it.
+    with it. Nor is cheese strewn over another, but for what is grated hard.
     """
 
     def post(self, draft: DishVariables) -> None:
@@ -145,6 +150,16 @@ class NotBeside:
             or (slots[option.slot].role == "topping" and slots[option.slot].method == "raw")
         ]
         _apart(draft, strewn, self._main_of(problem, _WITHOUT_CHEESE))
+        cheeses = [n for n in range(len(problem.options)) if problem.options[n].offered.food.kind == "cheese"]
+        soft = [n for n in cheeses if problem.options[n].offered.food.id not in _GRATED]
+        for number in (n for n in strewn if n in soft):
+            over = slots[problem.options[number].slot]
+            key = problem.options[number].key
+            others = [n for n in soft if problem.options[n].key != key]
+            if over.role == "protein":  # a plate of cold cheeses has several
+                others = [n for n in others if slots[problem.options[n].slot].method != "raw"]
+                others = others if over.method == "raw" else []
+            _apart(draft, [number], others)
 
     def _main_of(self, problem: PatternProblem, kinds: Collection[str]) -> list[int]:
         """Proteins of these kinds; fish that is cold, or from a tin, takes cheese."""
@@ -227,6 +242,11 @@ class FewProteins:
                 draft.model.add(draft.used[number] <= eaten)
             there.append(eaten)
         draft.model.add(sum(there) <= most)
+
+
+def _is_salted(option: Option) -> bool:
+    food, line = option.offered.food, option.offered.lot.line.lower()
+    return food.id in _SALTED_FISH or (food.kind == "fish" and bool(_SMOKED_BY_NAME.search(line)))
 
 
 def _is_red_or_minced(food: Food) -> bool:

@@ -2,7 +2,8 @@
 
 import math
 
-from calmlarder.compose.problem import A_PIECE_G, CURED, PACK_KINDS, Option, PatternProblem
+from calmlarder.compose.presses import A_PIECE_G, CURED, PACK_KINDS
+from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.request import USUAL_MINUTES
 from calmlarder.compose.variables import DishVariables, Term
 from calmlarder.compose.weights import LATE_MINUTE, MINUTE, OPENING, POINT, REST_IN_A_PACK, THAWING, WEIGHING

@@ -2,7 +2,9 @@
 
 from collections.abc import Iterator
 
-from calmlarder.compose.problem import CURED, Option, PatternProblem
+from calmlarder.compose.at_hand import fills
+from calmlarder.compose.presses import CURED
+from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.taste import SEASONED_SITTINGS
 from calmlarder.compose.unfit_for_slot import NIBBLED
 from calmlarder.compose.variables import DishVariables, Term
@@ -188,25 +190,24 @@ class CookedBase:
 
 
 class FilledBase:
-    """A dish that may go without a base costs where it does, and rice, potatoes, noodles, pasta or a grain is there.
+    """A dish without a base that fills costs where rice, potatoes, noodles, pasta or a grain is there.
 
-    What is nibbled is no base, nor is toast beside a dish that waits until nothing better fits.
+    What is nibbled is no base, nor a few cubes of sweet potato, nor toast beside a dish that waits until nothing better
+    fits.
     """
 
     def terms(self, draft: DishVariables) -> list[Term]:
         """One cost a dish."""
         problem = draft.problem
-        bases = [name for name, slot in problem.pattern.slots.items() if slot.role == "base"]
-        must = any(problem.pattern.slots[name].items[0] for name in bases)
-        if problem.wanted.sitting != "dinner" or not problem.has_base or must:
+        if problem.wanted.sitting != "dinner" or not problem.has_base:
             return []
         bare = draft.model.new_bool_var("")
         there = [
             draft.used[number]
-            for name in bases
-            for number, option in problem.in_slot(name)
-            if option.offered.food.id not in NIBBLED
+            for number, option in enumerate(problem.options)
+            if problem.pattern.slots[option.slot].role == "base" and option.offered.food.id not in NIBBLED
             if option.offered.food.kind != "bread" or not problem.pattern.second_choice
+            if option.offered.food.kind != "potato" or fills(option.offered, problem.wanted)
         ]
         draft.model.add(bare + sum(there) >= draft.active)
         return [(-NO_BASE * POINT, bare)]
