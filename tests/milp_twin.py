@@ -616,9 +616,12 @@ def _another(
                 sums[name] = sums.get(name, 0) + getattr(use.option, weight) * use.grams // use.option.unit
         main = next((name for name in sorted(sums) if sums[name] == max(sums.values())), None)
         numbers = there(role)
-        if main is None:
-            whole = [n for n in numbers if not _is_beside(problem, problem.options[n].slot)]
-            p.at_most({way: 1, **{used[n]: -1 for n in whole}}, 0)
+        whole = [
+            n for n, food in numbers.items()
+            if not _is_beside(problem, problem.options[n].slot)
+            if role != "base" or food.kind != "potato" or fills(problem.options[n].offered, problem.wanted)
+        ]  # fmt: skip
+        p.at_most({way: 1, **{used[n]: -1 for n in whole}}, 0)
         for n, food in numbers.items():
             if thing(food, role) == main:
                 p.at_most({used[n]: 1, way: 1}, 1)

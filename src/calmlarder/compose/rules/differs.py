@@ -3,7 +3,9 @@
 from collections.abc import Sequence
 from typing import Any
 
+from calmlarder.compose.at_hand import fills
 from calmlarder.compose.eats import Eats, base_thing, is_beside, protein_thing, role_of
+from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.variables import DishVariables
 from calmlarder.compose.weights import POINT, SAME_PLATE
 
@@ -34,10 +36,8 @@ class Differs:
 
     def _without(self, draft: DishVariables, same: list[int], role: str, way: Any) -> None:
         """None of these, and at least one of the role."""
-        draft.model.add(
-            sum(draft.used[n] for n in _of(draft, role) if not is_beside(draft.problem, draft.problem.options[n]))
-            >= way
-        )
+        there = [n for n in _of(draft, role) if _is_one(draft.problem, draft.problem.options[n])]
+        draft.model.add(sum(draft.used[n] for n in there) >= way)
         for number in same:
             draft.model.add(draft.used[number] + way <= 1)
 
@@ -55,6 +55,12 @@ class Differs:
 
 def _of(draft: DishVariables, role: str) -> list[int]:
     return [n for n, option in enumerate(draft.problem.options) if role_of(draft.problem, option) == role]
+
+
+def _is_one(problem: PatternProblem, option: Option) -> bool:
+    """Whether it makes another dinner: a slice beside it does not, nor a few cubes of sweet potato."""
+    is_cubes = role_of(problem, option) == "base" and option.offered.food.kind == "potato"
+    return not is_beside(problem, option) and (not is_cubes or fills(option.offered, problem.wanted))
 
 
 def _protein(draft: DishVariables, number: int) -> str:
