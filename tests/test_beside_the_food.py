@@ -143,3 +143,52 @@ def test_how_long_a_cheese_was_kept_is_no_amount(line: str, reader: LarderReader
     (lot,) = reading.lots
     assert lot.food == "cheddar"
     assert lot.grams < 1000  # a piece from a shop, common practice
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("chicken and veg stock", ["stock-meat", "stock-onion"]),  # no raw chicken
+        ("sesame and sunflower oil", ["oil-sesame", "oil-rapeseed"]),
+        ("sunflower and pumpkin seeds", ["sunflower-seeds", "pumpkin-seeds"]),
+        ("garlic and onion powder", ["garlic-powder", "onion-powder"]),
+        ("butter and oat milk", ["butter", "oat-drink"]),
+        ("rice and udon noodles", ["rice-white-dry", "udon-cooked"]),
+        ("carrots and frozen peas", ["carrot", "peas-frozen"]),
+    ],
+)
+def test_one_word_behind_two_kinds_belongs_to_both(line: str, foods: list[str], reader: LarderReader) -> None:
+    assert [lot.food for lot in read(reader, line).lots] == foods
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("veggie haggis (onion, barley, oatmeal)", "haggis-vegetarian"),
+        ("cauliflower cheese for one, ready meal", "cauliflower-cheese"),
+        ("white rice cups x3 microwavable", "rice-white-cooked"),
+    ],
+)
+def test_a_dish_told_by_its_parts_or_its_box_is_one_thing(line: str, food: str, reader: LarderReader) -> None:
+    assert [lot.food for lot in read(reader, line).lots] == [food]
+
+
+def test_rice_in_a_sealed_cup_is_no_leftover(reader: LarderReader) -> None:
+    """A cooked leftover has a day (Food Standards Agency, "Chilling"); an ambient pack keeps until it is opened."""
+    assert [lot.days_left for lot in read(reader, "rice cups 2").lots] == [None]
+    assert [lot.days_left for lot in read(reader, "cooked rice cup").lots] == [1]
+
+
+def test_a_veg_curry_with_its_vegetables_in_a_bracket_is_no_raw_vegetables(reader: LarderReader) -> None:
+    assert not {"potato", "peas-frozen", "cauliflower"} & {
+        lot.food for lot in read(reader, "veg curry (potato, peas, cauli)").lots
+    }
+
+
+@pytest.mark.parametrize(
+    ("line", "days"),
+    [("aguacate 1 almost black", 2), ("avocado nearly black", 2), ("avocado, black inside", 1), ("avocado 1", 8)],
+)
+def test_an_avocado_turns_black_outside_before_it_does_inside(line: str, days: int, reader: LarderReader) -> None:
+    """Common practice, no source."""
+    assert [lot.days_left for lot in read(reader, line).lots] == [days]

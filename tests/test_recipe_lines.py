@@ -148,6 +148,10 @@ def test_not_in_the_tables(line: str, lines: LineReader) -> None:
         ("500 g / 1 lb 2 oz carrots", 500.0),
         ("2 chicken breasts, about 400 g in total", 400.0),
         ("2 c. à soupe de moutarde", 30.0),
+        # A cube is a pint's, 10 g as sold (recalled); the water it is made up with is none of it.
+        ("1 chicken bouillon cube + 3 cups (700 ml) water", 10.0),
+        ("50 g split yellow mung beans (moong dal), or use more red lentils", 50.0),
+        ("150 ml red wine (optional, or more stock)", 150.0),
         ("10 baby onions", 242.0),  # common practice: a good fifth of a grown one each
         # The Rules of Golf: a ball is 42.67 mm wide, 40.7 ml
         ("10 new potatoes the size of golf balls", 407.0),
@@ -398,3 +402,10 @@ def test_a_count_of_breads_is_of_nothing_beside_them(lines: LineReader) -> None:
         240,
         [("raita", None)],
     )
+
+
+def test_an_amount_is_of_the_food_behind_it(lines: LineReader) -> None:
+    """A tablespoon is 14.79 ml (NIST Handbook 44, Appendix C): some 16 g of pesto, and no jar of it."""
+    read = lines.read("grated Parmesan and 2 tbsp basil pesto, to finish")
+    assert (read.food, read.grams) == ("parmesan", None)
+    assert [(one.food, round(one.grams or 0)) for one in read.also] == [("pesto", 32)]

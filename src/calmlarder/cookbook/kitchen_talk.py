@@ -17,6 +17,9 @@ _TALK: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...] 
         ),
         lambda found: " and black pepper" if found[0].startswith((",", " ")) else "black pepper",
     ),
+    # `150 ml red wine (optional, or more stock)`: it may stay out, or something else do in its place
+    (re.compile(r"\(optional,? (?:or|and) (?=[a-z])"), "(optional) (or "),
+    (re.compile(r"\bor (?:just |simply )?use (?:(?:more|extra|some) )?(?=[a-z])"), "or "),
     # `8 sausages, good fat ones`
     (
         re.compile(

@@ -124,7 +124,8 @@ class LineReader:
 
     def _all_of(self, shown: str, pieces: tuple[str, ...]) -> IngredientRead | None:
         """The pieces of a line as one reading, where each is read as a food of its own; else nothing."""
-        reads = [self._one_of(shown, piece) or self._whole(shown, piece) for piece in pieces]
+        told = [self._one_of(shown, piece) or self._whole(shown, piece) for piece in pieces]
+        reads = [read for read in told if read.outcome != "nothing"]  # water
         foods = {read.food for read in reads if read.outcome == "read"}
         return together(reads) if reads and len(foods) == len(reads) else None
 

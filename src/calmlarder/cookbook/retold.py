@@ -16,6 +16,7 @@ _APART = re.compile(
 )
 # `squeeze of lemon, chopped coriander`: so small a measure is of what is right behind it alone.
 _SMALL_FIRST = re.compile(rf"(?:an? )?(?:(?:good|big|small|large|generous) )?{_SMALL} of [^,;()]+[,;]")
+_UNCOUNTED = re.compile(r"[a-z][a-z' -]*")  # `grated parmesan and 2 tbsp pesto`
 _MOST_APART = 5  # amounts on one line; more is a list: ours
 _EACH_COLOUR = re.compile(
     rf"(?P<count>{_COUNT}) each(?: of)? (?P<first>{'|'.join(sorted(COLOURS))}) (?:and|&) "
@@ -89,7 +90,8 @@ def apart(line: str) -> tuple[str, ...]:
         return tuple(f"{each['count']} {each[colour]} {each['food']}" for colour in ("first", "second"))
     listed = _SMALL_FIRST.match(line) is not None
     pieces = [piece for piece in (re.split(r"\s*[,;]\s*(?:and )?", line) if listed else _APART.split(line)) if piece]
-    if not 1 < len(pieces) <= _MOST_APART or not (listed or re.match(_COUNT, line)):
+    counted = listed or re.match(_COUNT, line) or _UNCOUNTED.fullmatch(pieces[0])
+    if not 1 < len(pieces) <= _MOST_APART or not counted:
         return ()
     if any(piece.count("(") != piece.count(")") for piece in pieces):
         return ()  # `(or 380 ml milk + 1 tbsp lemon juice)`: two that would do in its place

@@ -36,7 +36,9 @@ _SOFT_FOODS = frozenset({"avocado", "cucumber"})
 _CUT_UP = LatePattern(r"\b(?:cut(?: up)?|chopped|cubed|diced|sliced|peeled|left ?overs?)\b", re.I)
 _CUT = frozenset({"wedge", "slice", "chunk", "piece"})
 # Cooked grain that is sold so, in what keeps it on the shelf until it is opened.
-_SEALED = LatePattern(r"\b(?:pouch(?:es)?|sachets?|microwave(?:able)?|micro|tins?|cans?|canned|tinned)\b", re.I)
+_SEALED = LatePattern(
+    r"\b(?:pouch(?:es)?|sachets?|microwav(?:e|able|eable)|micro|tins?|cans?|canned|tinned|rice cups?)\b", re.I
+)
 _SEALED_KINDS = frozenset({"rice", "grain", "pulse", "pepper", "herb"})
 _COOKED_AT_HOME = LatePattern(r"\b(?:cooked|boiled|left ?overs?|made|microwaved|from|open(?:ed)?)\b", re.I)
 # Thawed food is eaten within a day: UK Food Standards Agency (recalled). In the fridge it thaws for as long: ours.

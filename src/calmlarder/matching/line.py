@@ -61,6 +61,7 @@ from calmlarder.matching.retold.told_otherwise import told_otherwise
 from calmlarder.matching.retold.under_way import work_plainly
 from calmlarder.matching.several_foods.kinds import beside_its_food, of_that_kind
 from calmlarder.matching.several_foods.several import parts_of
+from calmlarder.matching.several_foods.shared_head import with_their_head
 from calmlarder.tables.rows import Food
 
 Place = Literal["fridge", "freezer", "cupboard"]
@@ -215,7 +216,7 @@ def read_line(text: str, today: date, lexicon: Lexicon, month_first: bool = Fals
     rest = counted_apart_by_state(what_there_is(rest))
     refuse_remarks(rest, lexicon)
     refuse_lacks(rest)
-    rest = counted_inside(half_kilos(beside_its_food(of_that_kind(rest, lexicon), lexicon)))
+    rest = counted_inside(half_kilos(beside_its_food(of_that_kind(with_their_head(rest, lexicon), lexicon), lexicon)))
     owned = take_owner(_FOR_US.sub(" ", rest), lexicon, _capitals(bare))
     rest, question, owner = owned.rest, "", owned.owner or namesake
     dates: tuple[Dated, ...] = ()

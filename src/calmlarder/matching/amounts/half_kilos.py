@@ -6,7 +6,9 @@ _UNIT = r"(kilos?|kg|chilo|chili|quilos?|litros?|litri|litres?|liters?|lit|kilog
 _ONE = r"(?:(?:1|one|a|un|uno|um|ein|eine) )?"
 _HALF = r"(?:medio|media|mezzo|mezza|meio|meia|halbes|halber|halb|demi|pol|aadha|half)"
 _AND_HALF = LatePattern(rf"\b{_ONE}{_UNIT} (?:y|e|et|und|and)(?: an?)? {_HALF}\b(?: (?:de|di)\b)?")
-_A_HALF = LatePattern(rf"(?<!\band )(?<!\band a )(?<!\d )\b(?:un |ein )?{_HALF}[ -]{_UNIT}\b(?: (?:de|di|of)\b)?")
+_A_HALF = LatePattern(
+    rf"(?<!\band )(?<!\band a )(?<!\d )\b(?:un |ein )?{_HALF}(?: the| of the)?[ -]{_UNIT}\b(?: (?:de|di|of)\b)?"
+)
 _QUARTER = LatePattern(rf"\b(?:un )?(?:(tres) )?(?:cuartos?|quarto|quart) (?:de |di )?{_UNIT}\b(?: (?:de|di)\b)?")
 _ONE_OF = LatePattern(rf"\b(?:un|uno|um|ein) {_UNIT}\b(?: (?:de|di)\b)?")
 

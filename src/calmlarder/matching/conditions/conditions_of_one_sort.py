@@ -138,6 +138,16 @@ OF_ONE_SORT = (
         "black",
         instead="ripe",
     ),
+    # Its skin turns black when it is ripe (common practice, no source); its flesh when it is past that.
+    OfOneSort(
+        LatePattern(r"\b(?:avo(?:cado)?s?|aguacates?|paltas?)\b"),
+        LatePattern(
+            rf"{_BEHIND}(?:(?:is|are|now|skins?|going|gone|v|very|quite|pretty much|really|nearly|almost|all|a|bit) )*"
+            rf"black(?: (?:now|already|skins?))?{_END}"
+        ),
+        RIPE_NOW,
+        instead="ripe",
+    ),
     OfOneSort(
         LatePattern(rf"\b{_RIPENS}\b"),
         LatePattern(
@@ -222,6 +232,7 @@ OF_ONE_SORT = (
         )
         for sort, colours, words in (
             (_NOT_BROWN, "brown|browned|blackened", "brown"),
+            (r"(?:avo(?:cado)?s?|aguacates?|paltas?)", "(?:black|dark)(?= inside)", "brown"),
             (_GREEN, "black", "black"),
             (_GREEN, "yellow|yellowed", "yellow"),
         )

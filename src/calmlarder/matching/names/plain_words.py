@@ -151,7 +151,7 @@ IN_NAMES_ONLY = frozenset({
     "shelling", "poultry", "cow", "cuban", "congo", "epicure", "grinder", "heirloom", "idaho", "mill",
     "microwaveable", "moth", "niger", "noire", "piccolo", "quill", "cellophane", "creamer", "crinkly", "crisped",
     "flattened", "forbidden", "beech", "birch", "baton", "bella", "bobby", "campari", "castor", "buttery", "navy",
-    "lotus", "far", "fox", "mate", "lava", "cone", "rip",
+    "lotus", "far", "fox", "mate", "microwavable", "lava", "cone", "rip",
     "colin", "uv", "walla", "unbleached", "confectioner", "bunching", "bulgogi", "jerk", "hyacinth",
 })  # fmt: skip
 

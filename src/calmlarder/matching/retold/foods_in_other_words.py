@@ -23,10 +23,13 @@ _OWN_NAME = LatePattern(
     r"|saag|paneer|bhajis?|samosas?|pad thai|sushi|ramen|pho|kebabs?|doner|shawarma|sweet (?:and|n|&) sour|chow mein"
     r"|pizzas?|burritos?|spring rolls?|dumplings|fish (?:and|n|&) chips)\b"
 )
-_READY_MEAL = LatePattern(r"(?<=[a-z]{3} )(?:ready|microwave|tv)[ -]?(?:meals?|dinners?)\b")
+_READY_MEAL = LatePattern(
+    r"(?<=[a-z]{3} )(?:ready|microwave|tv)[ -]?(?:meals?|dinners?)\b"
+    r"|(?<=[a-z]{3})(?: for (?:one|two|1|2|me))?[,(-]+ ?(?:a |the )?(?:ready|microwave|tv)[ -]?(?:meals?|dinners?)\b\)?"
+)
 _MADE_DISH = LatePattern(
-    r"\b(?:lasagn[ea]|pie|bake|mac\w*(?: (?:and|n|&))? cheese|carbonara|bolognese|stew|casserole|chilli|moussaka"
-    r"|hotpot)\b"
+    r"\b(?:lasagn[ea]|pie|bake|gratin|cauli(?:flower)? cheese|mac\w*(?: (?:and|n|&))? cheese|carbonara|bolognese|stew"
+    r"|casserole|chilli|moussaka|hotpot|risotto|stroganoff|goulash|paella|cannelloni|tagine|enchiladas?)\b"
 )
 _DISH_BY_NAME = LatePattern(rf"{_MADE_DISH.written}|{_OWN_NAME.written}")
 _CHICKEN_HALF = LatePattern(
@@ -86,6 +89,12 @@ _FROZEN_LEAVES = LatePattern(
     r"\b(?:frozen|frz\w*|froz\w*)\b.*\b(?:spinach|kale|chard|greens)\b"
     r"|\b(?:spinach|kale|chard|greens)\b.*\b(?:frozen|freezer|frz\w*)\b"
 )
+# Rice is sold boiled in sealed cups; a cup of rice is a measure of it.
+_RICE_CUP = LatePattern(
+    r"\b(?:(?:microwav(?:e|able|eable)|instant|ready|minute|steamed) )*((?:white|brown|basmati|jasmine|wild|sticky) )?"
+    r"rice (?:cup|bowl)(s?)\b(?: (?:microwav(?:e|able|eable)|instant))?"
+)
+_OF_THE_HOME = LatePattern(r"\b(?:cooked|boiled|left ?overs?|made|from|open(?:ed)?|fried)\b")
 # A kilo of it is meal, a bowl of it porridge.
 _PAP = LatePattern(
     r"\bpap\b(?=[ ,:-]*(?:\d+(?:\.\d)? ?(?:kg|kilos?)|(?:big |full |half )*(?:bag|sack)))"
@@ -125,5 +134,6 @@ FOODS = (
     Rewrite(_NEW_POTATOES, "small new "),
     Rewrite(_COCOA, "dark chocolate", unless=_DARK),
     Rewrite(_LUMPS, _frozen_lumps, where=_FROZEN_LEAVES),
+    Rewrite(_RICE_CUP, r"microwave \1rice cup\2", unless=_OF_THE_HOME),
     Rewrite(_PAP, "mealie meal"),
 )

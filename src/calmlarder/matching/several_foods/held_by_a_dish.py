@@ -110,12 +110,12 @@ def _told(text: str, brackets: Sequence[str]) -> tuple[str, str, str] | None:
     else:
         return None
     more = any(says_amount(word) for word in WORD.findall(held)) or _MORE.search(held)
-    heads = not _HEADS.isdisjoint(singular(word) for word in WORD.findall(dish))
+    heads = not _HEADS.isdisjoint(singular(word) for word in WORD.findall(dish)[-1:])  # a veg curry is one dish
     return None if more or heads or not dish or SPLIT.search(dish) else (dish, held, box)
 
 
 def _is_dish(food: Food, lexicon: Lexicon) -> bool:
-    return food.kind in _KINDS and lexicon.is_mixture(food.id)
+    return (food.kind in _KINDS or food.state == "cooked") and lexicon.is_mixture(food.id)
 
 
 def _covers(dish: Food, held: Sequence[Food], lexicon: Lexicon) -> bool:
