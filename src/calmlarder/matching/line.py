@@ -2,28 +2,17 @@
 
 import re
 from datetime import date
-from typing import Literal, NamedTuple
+from typing import NamedTuple
 
 from calmlarder.matching.amounts.amount_of_line import Amount, take_amount
-from calmlarder.matching.amounts.amounts_in_short import amounts_in_short
-from calmlarder.matching.amounts.amounts_otherwise import amounts_otherwise
 from calmlarder.matching.amounts.half_kilos import half_kilos
-from calmlarder.matching.amounts.measures import MEASURE_WORDS
-from calmlarder.matching.amounts.shares import shares_plainly
-from calmlarder.matching.amounts.some_of_them import counted_apart_by_state
-from calmlarder.matching.amounts.taken_off import counted_inside, pieces_gone, without_the_bad
-from calmlarder.matching.amounts.told_in_words import amounts_plainly
-from calmlarder.matching.conditions.bubbling import signs_told
+from calmlarder.matching.amounts.taken_off import counted_inside, without_the_bad
 from calmlarder.matching.conditions.condition_words import Phrase, marks_in, take_phrases, take_words, without_marks
 from calmlarder.matching.conditions.in_doubt import nobody_eats
-from calmlarder.matching.conditions.misspelt_conditions import conditions_mended
-from calmlarder.matching.conditions.short_is import is_said_of_it
 from calmlarder.matching.dates.bought_or_made import as_bought, as_made, bought_then
 from calmlarder.matching.dates.date_words import Dated
 from calmlarder.matching.dates.dates_in_line import UnreadDay, take_dates
-from calmlarder.matching.dates.days_behind import days_behind
-from calmlarder.matching.dates.days_in_other_words import days_plainly
-from calmlarder.matching.lacks import refuse_lacks, what_there_is
+from calmlarder.matching.lacks import refuse_lacks
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.line_text import line_of, without_bullet
 from calmlarder.matching.names.foods import Candidate
@@ -31,70 +20,19 @@ from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.name_index import as_one
 from calmlarder.matching.names.words import plain, singular, words_of
 from calmlarder.matching.owners.given_names import GIVEN_NAMES
-from calmlarder.matching.owners.kin_in_words import kin_in_words
 from calmlarder.matching.owners.owner_phrases import take_owner
 from calmlarder.matching.owners.typed_names import taken_by_capital
 from calmlarder.matching.part import Part
+from calmlarder.matching.places import Place, is_thawed, take_place
 from calmlarder.matching.remarks import refuse_remarks
-from calmlarder.matching.retold.alliums_inside import alliums_inside
 from calmlarder.matching.retold.asides import without_asides
-from calmlarder.matching.retold.by_the_way import by_the_way
-from calmlarder.matching.retold.cooking_pots import in_pots
-from calmlarder.matching.retold.descriptions import without_descriptions
-from calmlarder.matching.retold.dishes_in_short import dishes_in_short
-from calmlarder.matching.retold.dishes_with_parts import with_parts
-from calmlarder.matching.retold.done_with import done_with
-from calmlarder.matching.retold.fat_of_dairy import fat_told
-from calmlarder.matching.retold.greens_of_stalks import greens_told
-from calmlarder.matching.retold.in_a_hurry import in_a_hurry
-from calmlarder.matching.retold.in_short import in_short
 from calmlarder.matching.retold.in_the_pot import parts_cooked, without_cooker
-from calmlarder.matching.retold.kinds_and_fillings import as_named
-from calmlarder.matching.retold.made_ready import made_ready
-from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
-from calmlarder.matching.retold.packed_in import packed_in
-from calmlarder.matching.retold.phrasing import plainly_put
-from calmlarder.matching.retold.put_as_dishes import put_as_dishes
-from calmlarder.matching.retold.spoken import as_written
-from calmlarder.matching.retold.told_aside import told_aside
-from calmlarder.matching.retold.told_otherwise import told_otherwise
-from calmlarder.matching.retold.under_way import work_plainly
+from calmlarder.matching.retold.put_plainly import put_plainly
 from calmlarder.matching.several_foods.kinds import beside_its_food, of_that_kind
 from calmlarder.matching.several_foods.several import parts_of
 from calmlarder.matching.several_foods.shared_head import with_their_head
 from calmlarder.tables.rows import Food
 
-Place = Literal["fridge", "freezer", "cupboard"]
-_PLACES: dict[str, Place] = {
-    "freezer": "freezer", "frzr": "freezer", "frozen": "freezer", "frz": "freezer",
-    "frzn": "freezer", "froz": "freezer", "frozn": "freezer", "fridge": "fridge", "refrigerator": "fridge",
-    "cupboard": "cupboard", "pantry": "cupboard", "larder": "cupboard", "shelf": "cupboard", "counter": "cupboard",
-}  # fmt: skip
-_IN_PLACE = LatePattern(
-    r"\b(?:in|from|at|on) (?:the )?(?:back of |bottom of |top of )?(?:the )?(freezer|fridge|refrigerator"
-    r"|cupboard|pantry|larder)\b"
-    r"|\b(?:on) the (shelf|counter)\b"
-)
-# Frozen, with its slips, and as other tongues put it beside a food.
-_FROZEN = LatePattern(
-    r"\b(?:frozen|froz(?:n|ed?)?|frzn?|fz|freezed|congelad[oa]s?|surgel(?:at[oaie]|[eé]e?s?)|gefroren\w*"
-    r"|mro[zż]on[aey]\w*"
-    r"|fryst\w?|fros(?:ne|sen))\b"
-)
-# What is out of the freezer has its days, whenever it went in.
-_THAWED = LatePattern(
-    r"(?<!not )(?<!not yet )(?<!re)(?<!needs )\b(?:thaw(?:ed|ing)|defrost(?:ed|ing))\b(?! first)"
-    r"|\b(?:freezer|frozen)\)?[ ,;-]+(?:but |and |was |were )?"
-    r"(?:got|taken|took|came|brought|lifted) (?:it |them )?out\b"
-    r"|\b(?:thaw|defrost)(?: out)? since\b|\b(?:out of|from) (?:the )?freezer "
-    r"(?=since|on|this|last|yest|mon|tue|wed|thu|fri|sat|sun)"
-)
-_FROZEN_AGAIN = LatePattern(r"\bre-?fr(?:o|ee)z|\bfrozen again\b|\bback in (?:the )?freezer\b")
-_PLACE_WORD = LatePattern(r"\b(freezer|frzr|fridge|cupboard|pantry)\b(?! ?(?:burn|burnt))")
-_SALT_AND_PEPPER = LatePattern(
-    r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?(?:pep+er|pep+r|pep)\b(?!corn| flake)|\bs ?(?:&|\+|n|and) ?p\b"
-)
-_SALT_PEPPER_AND_MORE = LatePattern(r"^salt pep+er (?=(?:[a-z]+ )*(?:oil|vinegar|butter|sugar|mustard)\b)")
 # A tin, and no verb: `I know you can't`.
 _IN_A_TIN = LatePattern(r"\b(?:tins?|(?<!\bi )(?<!\bwe )(?<!\byou )(?<!\bthey )can|cans)\b(?!'t)")
 _NOT_MARINATED = LatePattern(r"[,;]? ?\b(?:not (?:yet )?|un)marinated\b(?: yet)?")
@@ -106,7 +44,6 @@ _ALWAYS = LatePattern(
     re.I,
 )
 _NOT = LatePattern(r"(?:no longer|no more|no|not|never)\b(?![ -](?:added|salt|sugar))\s*", re.I)
-_NO_ADDED = LatePattern(r"\b(?:no|without) added \w+(?: (?:or|and) \w+)?")
 # What it is made of, and no other thing: `injera (100% teff)`.
 # `(all beef)` is what it is made of, `(all mouldy)` what became of it.
 _MADE_OF = LatePattern(
@@ -115,10 +52,6 @@ _MADE_OF = LatePattern(
     r"|buckwheat|spelt|oats?|wheat|corn|rice|fruit|natural)\b)[^)]*\)"
 )
 _BEGINS = LatePattern(r"^(?:plus|and|also) (?=\S)", re.I)
-_LESS_SALT = LatePattern(
-    r"\b(?:less|reduced|low(?:er)?|light|lite|no|zero)[ -](?:in )?(?:salt|sodium)\b(?! (?:and|&|or)\b)"
-    r"|\b(?:salt|sodium)[ -](?:reduced|free|less)\b|\b\d\d% less (?:salt|sodium)\b"
-)
 # What is said of a part of it: `end slimy`, `outer leaves brown`.
 _OF_A_PART = LatePattern(
     r"(?:(?<=[,;-] )|(?<=[,;])|(?<= )(?=(?:outer|outside|cut|both) )"
@@ -146,15 +79,6 @@ _A_PART_OF_IT = LatePattern(
     r"(?: on (?:the )?(?:top|outside|bottom|leaves|skin|florets)\b)?"
     r"(?:,? (?:but )?(?:the )?rest (?:is |are )?(?:ok|okay|fine|good|grand|alright|all right)\b)?"
 )
-# What is left of a thing is no leftover: `leftover bit of ginger`.
-_LEFTOVER_BIT = LatePattern(r"\bleft ?over (?=(?:bits?|ends?|scraps?|pieces?|chunk|half|bag|piece|wedge|slices?) of\b)")
-_AS_BIG_AS = LatePattern(
-    r"\b(?:about |roughly |maybe )?(?:(?:as|so) (?:big|large|small|long|thick|wide) as|(?:the )?size of)"
-    r" (?:an? |the |my )?([a-z]+)(?:'s)?(?: [a-z]+)?"
-)
-# Cooked ahead, whatever for: no meal of its own.
-_MEAL_PREP = LatePattern(r"\b(?:for )?(?:meal|food|lunch)[ -]?prep(?:ped|ping)?\b")
-_PAST_DATE = LatePattern(r"\bpast (?:the |its |their )?(?:sell by |use by |best before )?date\b")
 _FOR_US = LatePattern(r"(?<!\bnot )\bfor (?:me|us|myself|ourselves|everyone|everybody|all of us)\b")
 _MADE = LatePattern(r"\bmade\b")
 # Typed with a capital letter, and no first word of a line.
@@ -199,21 +123,7 @@ def read_line(text: str, today: date, lexicon: Lexicon, month_first: bool = Fals
     denied = _NOT.match(bare) if always else None
     bare = bare[denied.end() :] if denied else bare
     namesake, bare = taken_by_capital(_without_place(bare, lexicon), lexicon)
-    english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
-    rest = is_said_of_it(conditions_mended(in_pots(as_written(english, lexicon)), lexicon), lexicon)
-    rest = work_plainly(
-        signs_told(packed_in(with_parts(dishes_in_short(in_short(made_ready(kin_in_words(amounts_in_short(rest))))))))
-    )
-    rest = told_otherwise(done_with(pieces_gone(greens_told(rest, lexicon))))
-    rest = put_as_dishes(days_behind(by_the_way(as_named(amounts_otherwise(rest)))))
-    rest = amounts_plainly(without_descriptions(in_a_hurry(rest, lexicon)))
-    rest = _SALT_PEPPER_AND_MORE.sub("salt, black pepper, ", rest)
-    rest = _NO_ADDED.sub(" ", _SALT_AND_PEPPER.sub("salt and black pepper", rest))
-    rest = days_plainly(plainly_put(shares_plainly(told_aside(fat_told(alliums_inside(rest, lexicon))))))
-    rest = _PAST_DATE.sub("past its best", _LESS_SALT.sub(" ", rest))
-    rest = _LEFTOVER_BIT.sub(" ", _MEAL_PREP.sub(" ", rest))
-    rest = _AS_BIG_AS.sub(lambda found: found[1] if found[1] in MEASURE_WORDS else " ", rest)
-    rest = counted_apart_by_state(what_there_is(rest))
+    rest = put_plainly(bare, lexicon)
     refuse_remarks(rest, lexicon)
     refuse_lacks(rest)
     rest = counted_inside(half_kilos(beside_its_food(of_that_kind(with_their_head(rest, lexicon), lexicon), lexicon)))
@@ -227,8 +137,8 @@ def read_line(text: str, today: date, lexicon: Lexicon, month_first: bool = Fals
     rest = _NOT_YET_COOKED.sub("uncooked", _NOT_MARINATED.sub("", rest))
     rest = _OUTER_BAD.sub(" check it over ", rest)
     phrases, rest = take_phrases(_A_PART_OF_IT.sub(_part_of_it, _OF_A_PART.sub("", without_the_bad(rest))))
-    place, rest = _take_place(rest)
-    if place in {None, "freezer"} and _THAWED.search(plain(bare)) and not _FROZEN_AGAIN.search(plain(bare)):
+    place, rest = take_place(rest)
+    if place in {None, "freezer"} and is_thawed(plain(bare)):
         dates, place = tuple(dated for dated in dates if dated.kind != "frozen"), "fridge"
     if place is None and any(dated.kind == "frozen" for dated in dates):
         place = "freezer"
@@ -311,15 +221,6 @@ def amount_in(text: str, today: date) -> Amount | None:
         return take_amount(without_marks(take_phrases(rest)[1]))[0]
     except ValueError:
         return None
-
-
-def _take_place(text: str) -> tuple[Place | None, str]:
-    found = _IN_PLACE.search(text) or _PLACE_WORD.search(text)
-    if found:
-        word = next(group for group in found.groups() if group)
-        return _PLACES[word], f"{text[: found.start()]} {text[found.end() :]}"
-    # `frozen` stays among the words: frozen peas are a food of their own.
-    return ("freezer", text) if _FROZEN.search(text) else (None, text)
 
 
 def _hints(text: str, dates: tuple[Dated, ...], place: Place | None) -> frozenset[str]:
