@@ -46,6 +46,7 @@ def lot_of(reader: LarderReader, line: str) -> Lot:
         ("oat milk open since last tues", "oat-drink", -4),  # who means yesterday says so
         ("pumpkin puree, can, opened valentines", "pumpkin-puree", -21),
         ("passata opened last month", "passata", -57),
+        ("parsley—limp", "parsley", 1),
         ("half a quiche, fri", "quiche", -3),  # what is begun has no label
         ("passata opened sometime last week", "passata", -4),
         ("passata opened ??", "passata", -27),

@@ -81,6 +81,10 @@ def test_two_foods_of_one_pot_are_asked_about(reader: LarderReader, line: str) -
         ("congee (por por's)", "porpor", ["congee"]),  # and no pork
         ("ham for ellies sandwiches", "ellie", ["ham"]),
         ("ham for dads sandwiches", None, ["ham"]),
+        ("tommys pepperoni pizza", "tommy", ["pizza-meat"]),
+        ("bobs ham", "bob", ["ham"]),
+        ("pats butter 2", None, ["butter"]),
+        ("charlottes 1kg", None, ["potato"]),
         ("blueberries for emmas porridge", "emma", ["blueberry"]),
         ("Mrs K's rashers", "mrs k", ["bacon"]),
     ],

@@ -94,7 +94,7 @@ _MAINS = frozenset({
 })  # fmt: skip
 _KEPT_IN_BULK = frozenset({
     "rice", "grain", "flour", "pasta", "noodle", "potato", "oil", "sweetener", "pulse", "root", "juice", "milk",
-    "plant-drink", "nut", "seed", "dried-fruit", "fruit", "citrus", "allium", "brassica", "tomato",
+    "plant-drink", "nut", "nut-butter", "seed", "dried-fruit", "fruit", "citrus", "allium", "brassica", "tomato",
 })  # fmt: skip
 _SACHET_G = 50  # a packet of no more is one portion of a powder: ours
 _SERVING_G = 200  # of vegetables that were cooked: common practice, no source

@@ -7,6 +7,12 @@ from calmlarder.matching.late_patterns import LatePattern
 
 _SHARE = r"(half|a third|third|a quarter|quarter|1/2|1/3|1/4|2/3|3/4)"
 _PLAINLY = (
+    # `canned peas, wax beans (2+1)`: so many of each.
+    (
+        LatePattern(r"^(canned|tinned) ([a-z][a-z ]*), ([a-z][a-z ]*) \((\d{1,2}) ?[+&,] ?(\d{1,2})\)$"),
+        r"\4 cans \2, \5 cans \3",
+    ),
+    (LatePattern(r"\bbag of (?:mixed |green |baby )*leaves\b"), "bag of salad leaves"),
     # A part of what a dish was cooked in, behind it: `kadhi - half pan`, `soup, half the big pot`.
     (
         LatePattern(

@@ -82,6 +82,8 @@ _PLAINLY = (
         ),
         lambda found: found[0] if "oil" in found.string else " 21 days old",  # oil is judged by itself
     ),
+    # `open, 2 d ago`
+    (LatePattern(rf"{_OPEN} ?[,;(–-]+ ?(?:about )?(?=\d{{1,2}} ?(?:d|dys?|days?) ago\b)"), "opened "),
     # What was done with it on a day that has been.
     (LatePattern(rf"\b(?:all )?done (?:on |last )*(?={_DAY}\b)"), "made "),
     (

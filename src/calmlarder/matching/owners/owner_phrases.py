@@ -4,6 +4,7 @@ import itertools
 import re
 from typing import NamedTuple
 
+from calmlarder.matching.amounts.measures import MEASURE_WORDS
 from calmlarder.matching.conditions.condition_words import is_condition
 from calmlarder.matching.dates.day_names import MONTH
 from calmlarder.matching.names.food_abbreviations import ABBREVIATIONS
@@ -28,6 +29,7 @@ from calmlarder.matching.owners.owner_words import (
     SHARES_HOUSE,
     SOMEBODY_ELSES,
     THE_OTHER,
+    VARIETIES,
     bare_name,
     is_given,
     is_name,
@@ -233,11 +235,13 @@ def _is_somebody(word: str, before: str, lexicon: Lexicon) -> bool:
 
 def _owns_one_food(word: str, rest: str, lexicon: Lexicon) -> bool:
     """Whether a short form of a food is a person's name before another food: `toms bacon`; not `toms cucumber`."""
-    if word not in ABBREVIATIONS or word[:-1] not in GIVEN_NAMES or signs.LISTED.search(rest):
+    name = word[:-1]
+    may_be_food = word in ABBREVIATIONS or name in ABBREVIATIONS or name in VARIETIES
+    if not may_be_food or name not in GIVEN_NAMES or name in MEASURE_WORDS or signs.LISTED.search(rest):
         return False
     words = [singular(one) for one in signs.WORD.findall(rest)]
     foods = [lexicon.tables.food_by_id[food] for one in words for food in lexicon.called(one)]
-    beside = any(lexicon.is_beside(short, words) for short in ABBREVIATIONS[word])
+    beside = any(lexicon.is_beside(short, words) for short in (name, *ABBREVIATIONS.get(word, ())))
     return bool(foods) and not beside and not any(food.kind in signs.GROWN for food in foods)
 
 

@@ -14,7 +14,7 @@ _SOME_OPEN = LatePattern(
     needs=("open", "started", "begun", "used"),
 )
 _COUNT = LatePattern(
-    rf"(?<![\w./])(?:x ?(?P<times>\d{{1,2}})|(?P<packs>{_NUMBER})(?= ?(?:x\b|x\d|{MEASURE})|(?: [a-z-]+){{1,3}}$))"
+    rf"(?<![\w./])(?:x ?(?P<times>\d{{1,2}})|(?P<packs>{_NUMBER})(?= ?(?:x\b|x\d|{MEASURE})|(?: [a-z-]+){{1,3}}$|$))"
     rf"(?! ?(?:{UNIT})\b)(?![\d./%])"
 )
 

@@ -119,6 +119,14 @@ _PLAINLY = (
                     r"|ends)[ :,–-]*(?=[a-z])"),
         "",
     ),
+    # What seasons a pickle, a cheese or a loaf is in it: `sauerkraut (homemade, caraway)`.
+    (
+        LatePattern(
+            r"(\b(?:sauerkraut|kraut|gherkins?|pickles?|kimchi|bread|loaf|rye|gouda|havarti|cheese|quark)\b[^,;()]*)\("
+            r"((?:[a-z ]+, ?)?)(?:caraway|dill|juniper|cumin|mustard|fennel|nigella|poppy)(?: (?:seeds?|berries))?\)"
+        ),
+        lambda found: f"{found[1]}({found[2].strip(' ,')})" if found[2] else found[1],
+    ),
     # So many of each kind: `tortillas: flour 4, corn 10`, `bagels, 2 everything 1 plain`.
     (LatePattern(rf"^({_BY_KINDS})[ :,(–-]+(\d{{1,2}}) ?x? {_KIND}(?: ?[,;&+] ?| and | n | )(\d{{1,2}}) ?x?"
                  rf" {_KIND}\)?$"), r"\2 \3 \1, \4 \5 \1"),

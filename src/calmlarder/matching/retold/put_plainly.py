@@ -1,5 +1,7 @@
 """A line as it was typed, put in the words in which the rest of this room reads; each module has one sort of thing."""
 
+import re
+
 from calmlarder.matching.amounts.amounts_in_short import amounts_in_short
 from calmlarder.matching.amounts.amounts_otherwise import amounts_otherwise
 from calmlarder.matching.amounts.measures import MEASURE_WORDS
@@ -39,6 +41,7 @@ from calmlarder.matching.retold.told_aside import told_aside
 from calmlarder.matching.retold.told_otherwise import told_otherwise
 from calmlarder.matching.retold.under_way import work_plainly
 
+_DASH = LatePattern(r"(?<=[a-z])[—–](?=[a-z])", re.I)  # `parsley—limp`
 _SALT_AND_PEPPER = LatePattern(
     r"\bsalt(?: (?:and|&|n|\+)|,|/)? ?(?:pep+er|pep+r|pep)\b(?!corn| flake)|\bs ?(?:&|\+|n|and) ?p\b"
 )
@@ -61,7 +64,7 @@ _PAST_DATE = LatePattern(r"\bpast (?:the |its |their )?(?:sell by |use by |best 
 
 def put_plainly(bare: str, lexicon: Lexicon) -> str:
     """A line in English and in plain words, from tongue to tongue and phrase to phrase; one after the other."""
-    english = in_english(as_one(told_by_accents(bare, lexicon)), lexicon)
+    english = in_english(as_one(told_by_accents(_DASH.sub(" - ", bare), lexicon)), lexicon)
     rest = is_said_of_it(conditions_mended(in_pots(as_written(english, lexicon)), lexicon), lexicon)
     rest = in_short(made_ready(kin_in_words(amounts_in_short(rest))))
     rest = work_plainly(signs_told(packed_in(with_parts(dishes_in_short(rest)))))
