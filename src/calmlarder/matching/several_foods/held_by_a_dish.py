@@ -60,7 +60,12 @@ def dish_alone(found: list[Part], text: str, brackets: Sequence[str], lexicon: L
     named = [name_part(words, frozenset(), lexicon) for words in (f"{held} {dish} {box}", f"{dish} {box}")]
     for part in (*named, found[0]):
         one = [lexicon.tables.food_by_id[food] for food in part.named.foods]
-        if part.named.outcome == "matched" and len(one) == 1 and _is_dish(one[0], lexicon) and not part.named.partly:
+        if (
+            part.named.outcome == "matched"
+            and len(one) == 1
+            and _is_dish(one[0], bool(brackets), lexicon)
+            and not part.named.partly
+        ):
             named_by_more = len(part.named.takes) > 1  # a pie with cabbage may be any pie
             if len(found) < 2 and not (
                 named_by_more and _WITH.search(text) and lexicon.is_made_with(one[0].id, "onion")
@@ -114,8 +119,8 @@ def _told(text: str, brackets: Sequence[str]) -> tuple[str, str, str] | None:
     return None if more or heads or not dish or SPLIT.search(dish) else (dish, held, box)
 
 
-def _is_dish(food: Food, lexicon: Lexicon) -> bool:
-    return (food.kind in _KINDS or food.state == "cooked") and lexicon.is_mixture(food.id)
+def _is_dish(food: Food, in_bracket: bool, lexicon: Lexicon) -> bool:
+    return (food.kind in _KINDS or (in_bracket and food.state == "cooked")) and lexicon.is_mixture(food.id)
 
 
 def _covers(dish: Food, held: Sequence[Food], lexicon: Lexicon) -> bool:
