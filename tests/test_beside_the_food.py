@@ -167,6 +167,7 @@ def test_one_word_behind_two_kinds_belongs_to_both(line: str, foods: list[str], 
         ("veggie haggis (onion, barley, oatmeal)", "haggis-vegetarian"),
         ("cauliflower cheese for one, ready meal", "cauliflower-cheese"),
         ("white rice cups x3 microwavable", "rice-white-cooked"),
+        ("leftover stew, onion n barley in it", "stew-meat"),  # the one with onion
     ],
 )
 def test_a_dish_told_by_its_parts_or_its_box_is_one_thing(line: str, food: str, reader: LarderReader) -> None:
@@ -192,3 +193,10 @@ def test_a_veg_curry_with_its_vegetables_in_a_bracket_is_no_raw_vegetables(reade
 def test_an_avocado_turns_black_outside_before_it_does_inside(line: str, days: int, reader: LarderReader) -> None:
     """Common practice, no source."""
     assert [lot.days_left for lot in read(reader, line).lots] == [days]
+
+
+@pytest.mark.parametrize("line", ["(microwave only btw)", "we only have one pan", "no oven, oven's broken"])
+def test_what_the_kitchen_has_is_no_food(line: str, reader: LarderReader) -> None:
+    reading = read(reader, line)
+    assert not reading.lots
+    assert reading.to_answer is None

@@ -37,6 +37,9 @@ _BEGINS = (
     r"|today|tonight|atm|lah|la|so|time))+",
     r"(?:the |my |our )?(?:top|bottom|middle|lower|upper|second) shelf (?:only|is (?:mine|ours)|mine|ours)"
     r"(?:,? (?:the )?(?:top|bottom|middle|rest|others?)(?: one| shelf)? (?:is|are) (?:(?:mr|mrs|ms|miss) )?[a-z']+)?",
+    r"(?:(?:i|we) )?(?:only |just )?(?:(?:have|got|a|an|the|no|one|own) )*"
+    r"(?:microwave|oven|hob|stove|cooker|kettle|air ?fryer|pan)(?: (?:only|alone|here|broken|is broken|bust|dead"
+    r"|not working|doesn'?t work))*(?: (?:btw|fyi|though|tho|atm|remember|no (?:oven|hob|stove)))*(?=[ ).!]*$)",
     r"what'?s (?:good|up|new|the story)",
     r"nothing (?:too|fancy|spicy|heavy|fried)",
     r"how far",

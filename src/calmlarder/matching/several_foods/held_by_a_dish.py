@@ -74,7 +74,23 @@ def dish_alone(found: list[Part], text: str, brackets: Sequence[str], lexicon: L
             return [part if _covers(one[0], foods, lexicon) else asked(part)]
     words = {singular(word) for word in WORD.findall(dish)}
     is_pot = words & _POTS or (words & _TOSSED and _WITH.search(text)) or _IN_IT.search(held)
-    return [asked(name_part(text, frozenset(), lexicon))] if is_pot else found
+    if not is_pot:
+        return found
+    pot = name_part(dish, frozenset(), lexicon)
+    return [_with_the_allium(pot, foods, lexicon) or asked(name_part(text, frozenset(), lexicon))]
+
+
+def _with_the_allium(pot: Part, held: Sequence[Food], lexicon: Lexicon) -> Part | None:
+    """The one pot of the tables that is made with the onion or the garlic told of it; None where it is not one."""
+    alliums, sort = _alliums(held), pot.said.rpartition(" ")[2]
+    with_it = [
+        one.food for one in pot.named.candidates
+        if sort in one.name.split() and lexicon.is_mixture(one.food)
+        and all(lexicon.is_made_with(one.food, word) for word in alliums)
+    ]  # fmt: skip
+    if not alliums or len(with_it) != 1 or not _covers(lexicon.tables.food_by_id[with_it[0]], held, lexicon):
+        return None
+    return pot._replace(named=pot.named._replace(outcome="matched", foods=(with_it[0],), assumed=()))
 
 
 def _is_asked(found: Sequence[Part]) -> bool:
@@ -127,5 +143,8 @@ def _covers(dish: Food, held: Sequence[Food], lexicon: Lexicon) -> bool:
     """Whether a dish of the tables is counted as what may be in it: nobody eats it who cannot eat that."""
     if any(DIETS.index(food.diet) > DIETS.index(dish.diet) for food in held):
         return False
-    alliums = {word for food in held if food.kind == "allium" for word in ("onion", "garlic") if word in food.id}
-    return all(lexicon.is_made_with(dish.id, word) for word in alliums)
+    return all(lexicon.is_made_with(dish.id, word) for word in _alliums(held))
+
+
+def _alliums(held: Sequence[Food]) -> set[str]:
+    return {word for food in held if food.kind == "allium" for word in ("onion", "garlic") if word in food.id}
