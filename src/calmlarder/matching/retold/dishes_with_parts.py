@@ -38,7 +38,8 @@ _BY_KINDS = (
 _KIND = (
     r"(everything|plain|sesame|poppy ?seed|cinnamon(?: raisin)?|blueberry|whole ?wheat|wholemeal|white|brown|seeded"
     r"|flour|corn|wheat|spinach|gf|gluten free|burger|hamburger|hot ?dog|brioche|crusty|pork|beef|chicken|veggie|veg"
-    r"|vegan|lamb|turkey|bean|italian|fish|steak|apple|meat|cheese|pepperoni|margherita|mushroom|potato|kraut|sauerkraut"
+    r"|vegan|lamb|turkey|bean|italian|fish|steak|apple|meat|cheese|pepperoni|margherita|mushroom|potato|kraut"
+    r"|sauerkraut"
     r"|red|green|grn|yellow|orange|sweet|baking|new|glazed|jam|chocolate|choc|fruit|rice|egg|salmon|cod|prawn)"
 )
 _IS_COOKED = LatePattern(r"\b(?:roast|cooked|left ?overs?)")
@@ -126,6 +127,22 @@ _PLAINLY = (
             r"((?:[a-z ]+, ?)?)(?:caraway|dill|juniper|cumin|mustard|fennel|nigella|poppy)(?: (?:seeds?|berries))?\)"
         ),
         lambda found: f"{found[1]}({found[2].strip(' ,')})" if found[2] else found[1],
+    ),
+    # Two sorts of one thing without a sign between them: `red sauce brown sauce`.
+    (
+        LatePattern(
+            r"^([a-z]+) (?!(?:bag|box|tin|tub|pack|jar|can|pot|leaf|half|cup|bit|of)\b)([a-z]{3,}) ([a-z]+) \2$"
+        ),
+        r"\1 \2, \3 \2",
+    ),
+    # What lay on the tray is in the dish.
+    (
+        LatePattern(
+            r"\b((?:roast(?:ed)?|grilled) (?:mixed )?veg(?:etables|gies|g)?(?: tray)?)(?:[,:] ?| - |"
+            r" ?\()(?:[a-z]+(?: [a-z]+)?"
+            r"(?:, ?| and | & | n |/))+[a-z]+(?: [a-z]+)?\)?$"
+        ),
+        r"\1",
     ),
     # So many of each kind: `tortillas: flour 4, corn 10`, `bagels, 2 everything 1 plain`.
     (LatePattern(rf"^({_BY_KINDS})[ :,(–-]+(\d{{1,2}}) ?x? {_KIND}(?: ?[,;&+] ?| and | n | )(\d{{1,2}}) ?x?"

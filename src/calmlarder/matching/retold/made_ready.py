@@ -73,6 +73,37 @@ _PLAINLY = (
         lambda found: f"{found[1]} {_MILKS[found[2]]} milk",
     ),
     (LatePattern(rf"^({_GALLON}),? (?:of )?([12]|325) ?(?:%|percent)(?=\s*(?:$|[,;(]))"), r"\1 \2percent milk"),
+    # A meringue by its short name, which is a bread roll in India; there nobody cuts it in half or in slices.
+    (
+        LatePattern(r"\b(half (?:of )?(?:an? |the )|slices? of |bit of |rest of the )pav\b|\bpav(?=,? (?:half"
+                    r"|slices?|base|\d slices?|w(?:ith)? cream)\b)"),
+        lambda found: f"{found[1] or ''}pavlova",
+    ),
+    # What has turned to water.
+    (
+        LatePattern(
+            r"\b(spinach|rocket|arugula|lettuces?|salad|leaves|herbs?|coriander|cilantro|basil|parsley|kale"
+            r"|chard|cucumbers?"
+            r"|courgettes?|tomato(?:es)?|berries|strawberries|beansprouts|watercress)"
+            r"(?: (?:is|are|has become|now|basically|just|literally|pretty much|all))+ (?:soup|liquid|juice"
+            r"|sludge|goo)\b"
+        ),
+        r"\1 slimy",
+    ),
+    # Where a meal was bought is no meal beside it; what a chip shop fries is in batter, or cooked.
+    (LatePattern(r"(?<=[a-z]), ?(?:from )?(?:the |a )?(take ?away|take ?out|carry ?out)(?=\s*(?:$|,))"), r" \1"),
+    (
+        LatePattern(
+            r"\b(fish|cod|haddock|sausages?|chips)((?: (?:left ?overs?|left|half|\d))*) (?:from|off) (?:the |our )?"
+            r"(?:chippy|chip shop|chipper|fish shop|chip van)\b",
+            needs=("chip", "fish shop"),
+        ),
+        lambda found: f"{'leftover chips' if found[1] == 'chips' else f'battered {found[1]}'}{found[2]}",
+    ),
+    (
+        LatePattern(r"\b(?:chippy|chip shop|chipper) (fish|cod|haddock|sausages?|chips)\b", needs=("chip",)),
+        lambda found: "leftover chips" if found[1] == "chips" else f"battered {found[1]}",
+    ),
     # Cubes of a pulp, which a heading tells of each: `baby puree cubes: sweet potato 4, pear 6`.
     (
         LatePattern(
@@ -96,7 +127,8 @@ _PLAINLY = (
     # Fresh fruit that has dried is no dried fruit, and potatoes with eyes sprout.
     (LatePattern(r"\b((?:limes?|lemons?|oranges?|clementines?|mandarins?|satsumas?) (?:x ?)?\d{1,2})(?: (?:a bit"
                  r"|bit|quite))? dry$"), r"\1 dried out"),
-    (LatePattern(r"[ ,(]+(?:with|w/?|got|have) (?:some |a few |little )?eyes\b\)?(?=\s*(?:$|[,;]))"), " sprouting"),
+    (LatePattern(r"[ ,(]+(?:(?:with|w/?|got|have) )?(?:some |a few |few |little |big |tiny )*eyes\b\)?(?=\s*(?:$"
+                 r"|[,;]))"), " sprouting"),
     (LatePattern(r"\b(?:a )?bit (?=(?:yellow|brown|limp|soft|wilted|floppy|bendy|wrinkly|dry|tired|sad)\s*$)"), ""),
     (
         LatePattern(
