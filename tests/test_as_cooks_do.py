@@ -399,6 +399,25 @@ def test_bacon_of_a_chowder_is_fried_crisp_before_it_simmers(cook: Cook) -> None
     assert text.index("until its fat runs and it is crisp") < text.index("simmer")
 
 
+@pytest.mark.parametrize(
+    ("line", "microwave", "minutes"),
+    [
+        ("mince 500g frozen", True, 10),
+        ("mince 500g frozen", False, 60),
+        ("mince 1kg frozen", False, 90),
+        ("seitan 100g frozen", True, 4),
+        ("prawns 300g frozen", True, 20),
+        ("mince 500g", True, 0),
+    ],
+)
+def test_what_thaws_in_the_microwave_is_soon_ready(
+    line: str, microwave: bool, minutes: int, lots_of: Callable[[Sequence[str]], list[Lot]], tables: Tables
+) -> None:
+    """Eight minutes for 500 g and two to turn it: packets; a pound an hour in water: USDA (both recalled)."""
+    [lot] = lots_of([line])
+    assert thaw_minutes(lot, tables.food_by_id[lot.food], lot.grams, microwave) == minutes
+
+
 def test_a_frozen_fish_in_one_piece_thaws_as_long_as_a_pound_of_meat(
     lots_of: Callable[[Sequence[str]], list[Lot]], tables: Tables
 ) -> None:
@@ -407,7 +426,7 @@ def test_a_frozen_fish_in_one_piece_thaws_as_long_as_a_pound_of_meat(
     for lot, minutes in zip(lots_of(lines), (60, 30, 60, None), strict=True):
         food = tables.food_by_id[lot.food]
         assert thaws_overnight(lot, food) == (minutes is None), lot.line
-        assert minutes in {None, thaw_minutes(lot, food)}, lot.line
+        assert minutes in {None, thaw_minutes(lot, food, lot.grams, True)}, lot.line
 
 
 def test_a_whole_bird_has_a_tray_of_its_own_and_is_carved(cook: Cook) -> None:

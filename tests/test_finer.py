@@ -5,8 +5,9 @@ from collections.abc import Callable, Sequence
 
 import pytest
 
-from calmlarder.kitchen.filling import Filling, Told, is_salted, made_ready, sign_of
+from calmlarder.kitchen.filling import Filling, is_salted, sign_of
 from calmlarder.kitchen.finer import finer
+from calmlarder.kitchen.made_ready import Told, made_ready
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.toasting import toasted
 from calmlarder.larder.lot import Lot

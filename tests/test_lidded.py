@@ -6,7 +6,7 @@ from collections.abc import Callable
 import pytest
 
 from calmlarder.compose.dinner import Dinner
-from calmlarder.kitchen.filling import Told, made_ready
+from calmlarder.kitchen.made_ready import Told, made_ready
 from calmlarder.tables.book import Tables
 
 Cook = Callable[..., Dinner]
@@ -62,6 +62,9 @@ def test_rice_steams_dry_before_it_fries(cook: Cook) -> None:
         ("spinach", "efo, big bunch", "", "washed, thick stalks off, roughly chopped"),
         ("spinach", "baby spinach bag", "", ""),
         ("pumpkin-leaves", "ugu (cut), must use today", "washed, roughly chopped", "washed"),
+        ("buckwheat-dry", "kasza gryczana 4 bags", "rinsed", "taken out of the bags"),
+        ("rice-white-dry", "rice, 2 bags of 5kg", "rinsed", "rinsed"),
+        ("fish-fingers", "fish fingers 10", "patted dry", ""),
         ("kale", "chopped kale", "washed, stalks out, shredded", "washed"),
         ("tofu-firm", "firm tofu", "crumbled or chopped small", "pressed dry in a cloth, crumbled or chopped small"),
     ],

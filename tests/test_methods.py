@@ -398,7 +398,7 @@ def test_meal_for_ugali_is_stirred_stiff_and_polenta_is_not(cook: Cook) -> None:
     ugali, polenta = (cook([base, *beside], "polenta") for base in ("unga 2kg", "dry polenta 500g"))
     assert "into twice its volume of boiling salted water" in said(ugali)
     assert "stirring hard, until it is stiff" in said(ugali)
-    stirred = next(one for one in ugali.timeline.moments if "unga" in one.what and one.minutes)
+    stirred = next(one for one in ugali.timeline.moments if "stir unga" in one.what or "stir the unga" in one.what)
     assert (stirred.minutes, stirred.hands_on) == (10, True)
     assert "into four times its volume" in said(polenta)
     assert "About 30 minutes" in said(polenta)

@@ -8,7 +8,8 @@ from calmlarder.compose.compose import best_dinners
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.taste import says_garlic
-from calmlarder.kitchen.filling import Told, made_ready, short_name
+from calmlarder.kitchen.filling import short_name
+from calmlarder.kitchen.made_ready import Told, made_ready
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
@@ -246,6 +247,11 @@ def test_made_ready_after_what_the_line_says(tables: Tables) -> None:
     sprouting = made_ready(cut, potato, Told("potatoes", "sprouting"), False)
     assert sprouting == "peeled, eyes and sprouts cut out, cut in 4 cm pieces"
     assert made_ready("in florets", broccoli, Told("purple sprouting broccoli", "sprouting"), False) == "in florets"
+    parsley, parsnip, sprouts = (tables.food_by_id[food] for food in ("parsley", "parsnip", "bean-sprouts"))
+    assert made_ready("chopped", parsley, Told("parsley", "yellowing"), False) == "bad leaves off, chopped"
+    assert made_ready("chopped", parsley, Told("parsley", "limp"), False) == "chopped"
+    assert made_ready("peeled", parsnip, Told("parsnips", "brown"), False) == "bad parts cut away, peeled"
+    assert made_ready("rinsed", sprouts, Told("beansprouts", "brown"), False) == "bad ones picked out, rinsed"
     assert short_name("gochujang with garlic") == "gochujang"
 
 

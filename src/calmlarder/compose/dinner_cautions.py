@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from calmlarder.and_list import and_list
 from calmlarder.compose.garlic_named import says_garlic
 from calmlarder.compose.solve import Plan, Use
-from calmlarder.kitchen.filling import sprouts
+from calmlarder.kitchen.made_ready import sprouts
 from calmlarder.larder.freezing import thaws
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.trimmed import MOULDY_CORNER, TRIM

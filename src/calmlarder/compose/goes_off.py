@@ -134,7 +134,7 @@ def _with_a_day(thing: Offered, used: Container[str], tables: Tables) -> str:
 def _past(thing: Offered, tables: Tables) -> str:
     """What to do with what is past its day, not unsafe, and in no dish (UK Food Standards Agency, best before)."""
     name = name_said(thing.food, thing.lot.line, tables).capitalize()
-    eaten = "cook it through tonight as well" if thing.only_cooked else "eat it soon"
+    eaten = "eat it only cooked through, today" if thing.only_cooked else "eat it soon"
     return f"{name}, past its day ({thing.lot.days_from}): look and smell, and {eaten}; if in doubt, throw it away."
 
 

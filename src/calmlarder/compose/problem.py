@@ -24,6 +24,7 @@ from calmlarder.compose.presses import (
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.unfit_for_slot import is_unfit
 from calmlarder.intake.profile import Profile
+from calmlarder.kitchen.equipment import has_microwave
 from calmlarder.kitchen.minutes import minutes_of
 from calmlarder.larder.freezing import thaw_minutes, thaws
 from calmlarder.patterns.pattern import Pattern, Slot, at_home
@@ -266,7 +267,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         weighable=dose is not None or (not food.is_staple and food.kind != "boxed" and thing.brings.anything),
         boxed=food.kind == "boxed",
         sealed=food.state in CANNED_STATES and not lot.opened,
-        before=thaw_minutes(lot, food) if thaws(lot, food) and not wanted.thaw_ahead else 0,
+        before=0 if wanted.thaw_ahead else thaw_minutes(lot, food, most * unit, has_microwave(wanted.equipment)),
         thaws=thaws(lot, food),
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )

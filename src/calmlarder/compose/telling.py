@@ -23,25 +23,17 @@ from calmlarder.compose.weights import URGENT_DAYS
 from calmlarder.intake.load import load_under
 from calmlarder.intake.plate import in_grams
 from calmlarder.kitchen.cut_already import is_cut
-from calmlarder.kitchen.filling import (
-    Filling,
-    Told,
-    is_said_cooked,
-    is_salted,
-    is_small,
-    made_ready,
-    mashes,
-    sign_of,
-    was_cooked,
-)
+from calmlarder.kitchen.equipment import has_microwave
+from calmlarder.kitchen.filling import Filling, is_said_cooked, is_salted, sign_of, was_cooked
+from calmlarder.kitchen.granted_oil import OIL_GRAMS, OIL_TEASPOONS
+from calmlarder.kitchen.made_ready import Told, is_small, made_ready, mashes
 from calmlarder.kitchen.minutes import from_frozen, is_stirred_stiff, minutes_of
 from calmlarder.kitchen.piece import oil_taken
 from calmlarder.kitchen.sauces import mixed
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.toasting import rinsed_hot, toasted
-from calmlarder.kitchen.wording import OIL_GRAMS, OIL_TEASPOONS
-from calmlarder.larder.freezing import thaws
+from calmlarder.larder.freezing import thawed_how, thaws
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.with_bones import (
     bones_too,
@@ -52,7 +44,6 @@ from calmlarder.larder.with_bones import (
     is_whole_fish,
     shells_too,
 )
-from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from calmlarder.tables.household import in_household_measure, in_packs
 from calmlarder.tables.rows import Food
@@ -68,6 +59,7 @@ _PACKED = re.compile(
     r"\b(?:bag|box|bunch|crate|jar|net|pack(?:et)?|pkt|punnet|sack|tin|tub)s?\b|\d ?(?:kg|g|lbs?|oz)\b|\bkilos?\b",
     re.IGNORECASE,
 )
+_SQUEEZED = "squeezed"  # of thawed leaves, which no pot of water asks for
 _OF_A_PACK = re.compile(r"\b(?:block|tin)s?\b")
 _OIL_KCAL = 9 * OIL_GRAMS  # fat has 9 kcal/g (Atwater)
 
@@ -79,7 +71,7 @@ def dinner_of(plan: Plan, proven: bool, tables: Tables) -> Dinner:
     foods = as_called(plan.uses, tables)
     uses = tuple(_use(use, foods, tables) for use in plan.uses)
     fillings = [
-        _filling(use, one.option, pattern, tables, foods[use.food]) for use, one in zip(uses, plan.uses, strict=True)
+        _filling(use, one.option, plan, tables, foods[use.food]) for use, one in zip(uses, plan.uses, strict=True)
     ]
     fillings = _with_minutes(fillings, plan)
     pattern = mixed(pattern, fillings, people)
@@ -120,10 +112,14 @@ def _unknown(plan: Plan, figure: Literal["protein_g", "energy_kcal"], tables: Ta
     return tuple(dict.fromkeys(food.name for food in foods if getattr(food, figure) is None))
 
 
-def _filling(use: PlateUse, option: Option, pattern: Pattern, tables: Tables, food: Food) -> Filling:
-    slot, lot = pattern.slots[use.slot], option.offered.lot
-    told = Told(lot.line, lot.condition, thaws(lot, food), _each_g(lot), lot.place == "freezer", option.before)
-    prep = made_ready(slot.prep_of(food), food, told, mashes(pattern, use.slot))
+def _filling(use: PlateUse, option: Option, plan: Plan, tables: Tables, food: Food) -> Filling:
+    pattern, wanted, lot = plan.problem.pattern, plan.problem.wanted, option.offered.lot
+    slot = pattern.slots[use.slot]
+    thawed = thawed_how(lot, food, use.grams, has_microwave(wanted.equipment)) if option.before else "thawed"
+    thawed = thawed if thaws(lot, food) else ""
+    told = Told(lot.line, lot.condition, thawed, _each_g(lot), lot.place == "freezer")
+    own = "" if slot.method == "boil" and _SQUEEZED in slot.prep_of(food) else slot.prep_of(food)
+    prep = made_ready(own, food, told, mashes(pattern, use.slot))
     return Filling(
         slot=use.slot,
         food=food,

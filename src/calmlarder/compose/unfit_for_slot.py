@@ -1,9 +1,11 @@
 """What may not go into a slot, though its kind of food may: it burns, it swells, it wants to be cooked."""
 
+import re
+
 from calmlarder.compose.offer import Offered
-from calmlarder.kitchen.filling import is_small, sprouts
+from calmlarder.kitchen.made_ready import is_small, sprouts
 from calmlarder.patterns.pattern import Pattern, Slot
-from calmlarder.tables.vocabulary import Sitting
+from calmlarder.tables.vocabulary import COOKED_STATES, Sitting
 
 SALTED_SITTINGS = frozenset({"dinner", "packed"})
 IN_THE_WORDS = frozenset({"salt", "pepper-black"})
@@ -12,6 +14,7 @@ _WATER_POURED_AWAY = frozenset({"cassava"})
 # What is nibbled, or comes beside a roast and its potatoes, fills no plate by itself.
 NIBBLED = frozenset({"crackers", "crackers-gluten-free", "rice-cakes", "yorkshire-pudding"})
 _SUET = frozenset({"suet-beef", "suet-vegetable"})
+_MASHED = re.compile(r"\b(?:mash(?:ed)?|pur[eé]e?d?)\b", re.IGNORECASE)
 _SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
 
 
@@ -24,7 +27,15 @@ def is_unfit(pattern: Pattern, name: str, thing: Offered, sitting: Sitting) -> b
         or _to_be_cooked(slot, thing)
         or _not_whole(slot, thing)
         or _stays_in_its_water(pattern, name, thing)
+        or _falls_apart(pattern, name, thing)
     )
+
+
+def _falls_apart(pattern: Pattern, name: str, thing: Offered) -> bool:
+    """A vegetable that its line calls mashed is lost in a pot of water that is drained."""
+    if thing.food.state not in COOKED_STATES or not _MASHED.search(thing.lot.line):
+        return False
+    return any(name in step.slots and "vegetable pot" in step.words for step in pattern.steps)
 
 
 def _stays_in_its_water(pattern: Pattern, name: str, thing: Offered) -> bool:

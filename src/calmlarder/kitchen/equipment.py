@@ -29,4 +29,9 @@ class Equipment(BaseModel):
         return tuple(thing for thing in self.missing if any(set(thing.split()) <= held for held in words))
 
 
+def has_microwave(equipment: Equipment) -> bool:
+    """Whether there is one to thaw things in."""
+    return "microwave" not in equipment.missing
+
+
 USUAL = Equipment()

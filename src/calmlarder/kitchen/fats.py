@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from calmlarder.and_list import and_list
 from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.finer import FATTY
+from calmlarder.kitchen.granted_oil import fries_in_its_own
 from calmlarder.kitchen.heat import HIGH
 from calmlarder.kitchen.late import LATE_MINUTES, SLIMY, dry_minutes, falls_away, is_wet
 from calmlarder.kitchen.piece import HOLDS, Dish, Progress, Told, Work
@@ -13,7 +14,7 @@ from calmlarder.kitchen.preparing import made_ready_before
 from calmlarder.kitchen.salting import salted
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.two_pans import in_batches, in_pans, minutes_of_batches
-from calmlarder.kitchen.wording import Mention, crisps, fries_in_its_own, sentence, with_rest, with_sign
+from calmlarder.kitchen.wording import Mention, crisps, sentence, with_rest, with_sign
 from calmlarder.patterns.pattern import Step
 
 # What simmers with all else of a stew, so that nothing returns to the pot by itself.

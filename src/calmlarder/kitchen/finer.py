@@ -4,7 +4,8 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.and_list import and_list
-from calmlarder.kitchen.filling import ALREADY_COOKED, IN_DICE, LEFT_WHOLE, OWN_FAT, Filling
+from calmlarder.kitchen.filling import ALREADY_COOKED, OWN_FAT, Filling
+from calmlarder.kitchen.made_ready import IN_DICE, LEFT_WHOLE
 from calmlarder.kitchen.two_pans import IN_ONE_PIECE
 from calmlarder.patterns.pattern import Place
 
@@ -13,11 +14,15 @@ _SALTED = frozenset({
     "mussels", "olives", "prosciutto", "mackerel-salted", "fish-dried", "salami", "salt-cod", "salt-cod-soaked",
     "tofu-marinated", "tofu-smoked",
 })  # fmt: skip
+_COATED = re.compile(r"fish-fingers|nuggets|breaded|scampi|fish-cakes")  # seasoned where they are made
 _SALTY_TOO = frozenset({"corned-beef", "salmon-smoked", "parmesan", "anchovies"})
 _SALTY_SAUCES = frozenset({"fish-sauce", "fish-sauce-vegan", "shrimp-paste"})  # in by halves, as soy sauce
 _SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no source
 _LESS_WATER = ("four times its volume", "twice its volume")  # ugali and the like: common practice, no source
 _STEWS, _LONG_SIMMERED, _STEP_ML = frozenset({"meat", "poultry"}), 45, 50  # minutes, ml: common practice, no source
+_STIFF_PASTES, _LUMPS_G = frozenset({"miso", "gochujang"}), 15  # g: ours
+_LET_DOWN = "stirred smooth in a cup with a few spoons of hot water"
+_SEASONED_WITH = re.compile(r"(\bseason with [^;,.]+)(?=\.$|$)")
 _WATER_TO_NUT_BUTTER = 1.5  # ml for a gram, until it pours: common practice, no source
 _DRUNK = re.compile(r"\b(twice|three times) the volume of the grain in boiling water\b")  # tomatoes are drunk, too
 _STIRRED_HARD = (
@@ -141,7 +146,8 @@ def half_first(said: str, things: Sequence[Filling], fillings: Sequence[Filling]
 
 def salted_before(one: Filling) -> bool:
     """Whether a thing brings its own salt, by its kind or by its line; a spoon of salted butter salts no dish."""
-    return (one.salted and one.food.kind != "butter") or one.food.id in _SALTED
+    salted = one.food.id in _SALTED or _COATED.search(one.food.id) is not None
+    return (one.salted and one.food.kind != "butter") or salted
 
 
 def has_two_sides(one: Filling) -> bool:
@@ -203,7 +209,12 @@ def _loosened(said: str, things: Sequence[Filling]) -> str:
     """Nut butter in a pan clots with a splash: it takes half as much again of water to run."""
     butter = sum(one.grams for one in things if one.food.kind == "nut-butter")
     water = max(1, round(butter * _WATER_TO_NUT_BUTTER / _STEP_ML)) * _STEP_ML
-    return said.replace(" with a splash of water", f", loosened with {water} ml of hot water") if butter else said
+    if butter:
+        return said.replace(" with a splash of water", f", loosened with {water} ml of hot water")
+    if not any(one.food.id in _STIFF_PASTES and one.grams >= _LUMPS_G for one in things):
+        return said
+    let_down = said.replace(" with a splash of water", f" ({_LET_DOWN})")
+    return _SEASONED_WITH.sub(rf"\1 ({_LET_DOWN})", said) if let_down == said else let_down
 
 
 def _until_wilted(said: str, things: Sequence[Filling]) -> str:

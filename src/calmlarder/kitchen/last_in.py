@@ -30,6 +30,10 @@ _BACK_INTO_WATER = re.compile(
 _SERVED_FROM_PAN = re.compile(r"^Serve what is in the pan\[ with (\{[a-z,]+\})\]\.$")
 _SEAFOOD = frozenset({"fish", "shellfish"})
 _FRIED_IN_A_POT = re.compile(r"^Add \{protein\} to the pot, and fry until browned\.$")
+_MEAT_FIRST = re.compile(r"^Fry \{meat\} in a wide pan\b.*, and lift out\.$")
+_MEAT_BACK = re.compile(r"^Return \{meat\} to the pan\b")
+_WARMED_MINUTES = 3  # until meat that was cooked before is hot: common practice, no source
+_UNDER_A_LID_MORE = 2  # so much longer fish takes in steam than on the metal: common practice, no source
 _HOT_AGAIN = 2  # minutes under the lid: common practice, no source
 _LAID_BACK = f"Lay {{protein}} on top, cover, and heat through for {_HOT_AGAIN} minutes."
 _FRIED_LAST = "Push aside, add {protein}%s, and fry until golden."
@@ -125,6 +129,41 @@ def kept_crisp(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
         )
     )
     del steps[back]
+    return pattern.with_steps(steps)
+
+
+def fish_laid_on_top(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """The pattern with raw fish laid on vegetables that braise, for their last: browned first it waits, and breaks."""
+    main = [one for one in fillings if one.slot == "protein"]
+    at = next((n for n, step in enumerate(pattern.steps) if _BROWNED_IN_A_POT.match(step.words)), None)
+    back = next((n for n, step in enumerate(pattern.steps) if _BACK_INTO_THE_POT.match(step.words)), None)
+    if at is None or back is None or not main:
+        return pattern
+    if any(one.food.kind not in _SEAFOOD or one.food.state != "raw" for one in main):
+        return pattern
+    found = _BACK_INTO_THE_POT.match(pattern.steps[back].words)
+    minutes = max(one.minutes for one in main) + _UNDER_A_LID_MORE
+    words = "Lay {protein} on top, cover, and leave until cooked through."
+    steps = list(pattern.steps)
+    steps[at] = steps[at].with_words(_BROWNED_IN_A_POT.sub(r"Warm {fat} in \1.", steps[at].words))
+    steps[back] = Step(place="pot", minutes=minutes, words=words)
+    if found is not None and found[1]:
+        steps.insert(back, Step(place="pot", minutes=0, words=f"Stir {found[1]} into the pot."))
+    return pattern.with_steps(steps)
+
+
+def cooked_meat_last(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """The pattern with meat that was cooked before warmed among the rest at the end: fried first it goes cold."""
+    meat = [one for one in fillings if one.slot == "meat"]
+    at = next((n for n, step in enumerate(pattern.steps) if _MEAT_FIRST.match(step.words)), None)
+    back = next((n for n, step in enumerate(pattern.steps) if _MEAT_BACK.match(step.words)), None)
+    if at is None or back is None or not meat or any(one.food.state not in _COOKED for one in meat):
+        return pattern
+    steps = list(pattern.steps)
+    steps[back] = Step(
+        place="pan", minutes=_WARMED_MINUTES, words="Add {meat} to the pan, and warm until steaming hot."
+    )
+    del steps[at]
     return pattern.with_steps(steps)
 
 

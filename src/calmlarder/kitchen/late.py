@@ -29,7 +29,7 @@ _QUICK = frozenset({"aromatic", "spice", "topping"})  # they cook on with what f
 _EMPTIES = re.compile(r"\b(?:lift out|drain|keep warm|leave to cool|boiled off)\b")
 _WITH_EGGS = re.compile(r"\b(?:eggs?|beat|Beat|crack)\b")
 _PIECEMEAL = re.compile(
-    r"\b(?:[Pp]ush aside|[Mm]ake room|[Ss]lide the|hollows|press flat|Off the heat|shaking the pot)\b"
+    r"\b(?:[Pp]ush aside|[Mm]ake room|[Ss]lide the|hollows|press flat|Off the heat|shaking the pot|on top, cover)\b"
 )
 # Pale and wet where they only simmer; bacon is limp, and its fat swims.
 _COLOURS = frozenset({"tofu-firm", "tempeh", "bacon"})

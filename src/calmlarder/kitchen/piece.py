@@ -5,13 +5,14 @@ from dataclasses import dataclass, field
 from typing import Final, NamedTuple
 
 from calmlarder.kitchen.filling import Filling, one_of_each
+from calmlarder.kitchen.granted_oil import granted_fats, oil_teaspoons, oil_teaspoons_in
 from calmlarder.kitchen.heat import with_heat
 from calmlarder.kitchen.late import browned_first, held_back
 from calmlarder.kitchen.rearranged import rearranged
 from calmlarder.kitchen.shared_pot import with_shared_pot
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.water import with_water
-from calmlarder.kitchen.wording import Mention, granted_fats, oil_teaspoons, oil_teaspoons_in
+from calmlarder.kitchen.wording import Mention
 from calmlarder.patterns.pattern import HEATED, TIMED_ROLES, Pattern, Place, Step
 from calmlarder.tables.household import COAT, PINCH
 from calmlarder.tables.vocabulary import Role

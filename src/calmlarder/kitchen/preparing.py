@@ -6,8 +6,9 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from calmlarder.and_list import and_list
-from calmlarder.kitchen.filling import TOASTED, Filling
-from calmlarder.kitchen.piece import COOK, RING, Dish, Work
+from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.made_ready import TOASTED
+from calmlarder.kitchen.piece import COOK, MICROWAVE, RING, Dish, Work
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.wording import sentence
 
@@ -40,11 +41,16 @@ def preparing(dish: Dish) -> Iterator[Work]:
             after = ("weigh",) if weighed else ()
             alone = _ALONE.search(one.prep)
             toasted = {RING: 1} if TOASTED in one.prep else {}
-            needs = {RING: 1} if alone and "simmered" in one.prep else {} if alone else {COOK: 1, **toasted}
+            needs = _alone_at(one.prep) if alone else {COOK: 1, **toasted}
             task = Task(_prep(one), minutes, needs, after=after, early=True)
             called = one.food.name if shorts[one.short] > 1 else one.short  # fresh chilli and ground chilli
             prep = one.prep.removeprefix("leaves ") if called.endswith("leaves") else one.prep
             yield Work(task, "ready", f"{called} {prep}", f"{called}: {prep}")
+
+
+def _alone_at(prep: str) -> dict[str, int]:
+    """What a thing holds while it is made ready by itself."""
+    return {RING: 1} if "simmered" in prep else {MICROWAVE: 1} if "microwave's" in prep else {}
 
 
 def prep_minutes(filling: Filling) -> int:

@@ -25,7 +25,7 @@ _SOLD_SEASONED = re.compile(
 _HOT = re.compile(
     r"chilli|pepper-(?:black|white)|(?:lemon|long|sichuan)-pepper|harissa|curry-p|garam|hot-sauce|gochu|tandoori"
 )
-_BEHIND = re.compile(r"(?= in (?!it\b.*\bwith)| to the p[ao]|,|;|\.$| until)")
+_BEHIND = re.compile(r"(?= in (?!it\b.*\bwith)| to the p[ao]| on top\b|,|;|\.$| until)")
 _TASTED_IN: frozenset[Place] = frozenset(
     {"pan", "pot", "microwave", "bowl", "oven", "dish"}
 )  # tasted there before it is dished up
@@ -67,7 +67,7 @@ def tasted_before(dish: Dish) -> int:
     made = [number for number, step in enumerate(steps) if step.place not in SERVED_FROM]
     at = made[-1] + 1 if made and steps[made[-1]].place in _TASTED_IN else -1
     while 0 < at < len(steps) and (
-        steps[at].words.startswith("Stir") or is_folded(steps[at]) or steps[at].place == "toaster"
+        steps[at].words.startswith(("Stir", "Lift")) or is_folded(steps[at]) or steps[at].place == "toaster"
     ):
         at += 1
     return at

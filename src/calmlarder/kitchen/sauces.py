@@ -5,6 +5,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.kitchen.filling import Filling
+from calmlarder.kitchen.juices import without_juices
 from calmlarder.patterns.pattern import CLAUSE, REFERENCE, Pattern, Step, slot_names
 
 _OIL_IN_IT = " with {dressing}"
@@ -25,7 +26,7 @@ _COUNTED_PIECES = re.compile(r"about (\d+)?(½)?")
 
 def mixed(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pattern:
     """The pattern with its dressing and its tahini as these fillings want them."""
-    pattern = _tahini_stirred(_oil_where_wanted(pattern, fillings), fillings, people)
+    pattern = _tahini_stirred(_oil_where_wanted(without_juices(pattern, fillings), fillings), fillings, people)
     pattern = _oil_left_behind(_salad_soured(pattern, fillings), fillings)
     return _shared_out(_greens_glossed(pattern, fillings), fillings, people)
 

@@ -2,7 +2,8 @@
 
 import re
 
-from calmlarder.kitchen.filling import ALREADY_COOKED, SHELLED, TOASTED
+from calmlarder.kitchen.filling import ALREADY_COOKED
+from calmlarder.kitchen.made_ready import SHELLED, TOASTED
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES

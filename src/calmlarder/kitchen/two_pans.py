@@ -21,6 +21,7 @@ _ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no sou
 _ONE_PAN_OF_MINCE_GRAMS = 600  # more of it stews in its juice: common practice, no source
 # What sets in a pan of 28 cm: eight eggs, and so much else. Common practice, no source.
 _ONE_FRITTATA_EGGS_G, _ONE_FRITTATA_REST_G = 440, 650
+_SETS, _SETS_MINUTES, _SETS_G_A_MINUTE = "with the lid on until set all through", (6, 15), 80  # ours
 # Three fish of a plate's length lie in no pan of 28 cm; sardines do (common practice, no source). Grams without bones.
 _FISH_IN_A_PAN, _SMALL_FISH_G = 2, 70
 _WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?(?:, \d+ g including the bones)?$")
@@ -38,6 +39,8 @@ _BROWN_IN_A_POT = re.compile(
 )
 _LEAF_FALLS = 0.4  # of raw leaves that much is left once they have wilted: common practice, no source
 _TURNED_THROUGH = re.compile(r"\b[Tt]urn \{base\} through\b")
+_TOSSED = re.compile(r"[Tt]oss .*? with all of it(?: and a splash of its water)?")
+_IN_ITS_POT = " in the pot in which it boiled"
 _COUNTED = {2: "two", 3: "three", 4: "four"}
 _A_PAN = re.compile(r"\b(in|over|from) a ((?:hot |wide |non-stick )?)pan\b")
 
@@ -67,6 +70,18 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     turned = not too_many and any(_TURNED_THROUGH.search(step.words) for step in steps)
     in_one = turned or any("until creamy" in step.words for step in steps)
     return _in_a_pot(said) if in_one else _for_two(said)
+
+
+def tossed_in_a_pot(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
+    """A sentence that tosses pasta or noodles with what is in a pan, for their own pot where no pan would hold all."""
+    found = _TOSSED.match(said)
+    base = [one for one in fillings if one.slot == "base"]
+    _, fried = _heated_and_fried(pattern, fillings)
+    drinks = sum(one.grams * (_DRINKS if one.food.state == "dry" else 1) for one in base)
+    if found is None or _room(fried) + drinks <= _ONE_PAN_GRAMS:
+        return said
+    rest = said[found.end() :]
+    return f"{found[0]}{_IN_ITS_POT}{rest}"
 
 
 def is_for_a_pot(pattern: Pattern, fillings: Sequence[Filling]) -> bool:
@@ -176,6 +191,16 @@ def _lie_crowded(one: Filling) -> bool:
     counted = _WHOLE_FISH.match(one.household or "")
     each = one.grams / int(counted[1]) if counted else 0
     return one.food.kind == "fish" and counted is not None and int(counted[1]) > _FISH_IN_A_PAN and each > _SMALL_FISH_G
+
+
+def set_by_size(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """The pattern with the minutes that a frittata takes: two eggs set sooner than eight with a heap of vegetables."""
+    _, fried = _heated_and_fried(pattern, fillings)
+    in_a_pan = sum(one.grams for one in fried) / (2 if _is_too_thick(fried) else 1)
+    least, most = _SETS_MINUTES
+    minutes = min(most, max(least, round(in_a_pan / _SETS_G_A_MINUTE)))
+    steps = [step.model_copy(update={"minutes": minutes}) if _SETS in step.words else step for step in pattern.steps]
+    return pattern.with_steps(steps)
 
 
 def _is_too_thick(fried: Sequence[Filling]) -> bool:

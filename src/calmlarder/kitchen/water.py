@@ -13,6 +13,9 @@ _LESS = "a little less than "
 # Of vegetables that give off much water half as much as grain makes it wet: common practice, no source.
 _GIVE_WATER, _SHARE = frozenset({*JUICY_FOODS, "chayote", "mooli", "turnip"}), 0.5
 _MOST_SPOONS = 6  # of more than so many nobody keeps count
+_BOUND = re.compile(r"\{(?:thickener|flour)\b.*until it coats the spoon")
+_LIQUID = frozenset({"plant-drink", "milk", "cream", "stock"})
+_ML_FOR_A_GRAM_OF_FLOUR, _STEP_ML = 10, 50  # a sauce that coats a spoon: common practice, no source
 _ML_OF_A_SPOON = 15  # metric tablespoon
 _ML_OF_A_LITRE = 1000
 
@@ -34,8 +37,22 @@ def with_water(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pa
             return _DRUNK.sub("a few spoons of boiling water", step.words)
         return _DRUNK.sub(rf"{_LESS}\g<0>", step.words) if _swims(step, pattern, fillings) else step.words
 
-    steps = tuple(step.with_words(_EACH.sub(for_all, drunk(step))) for step in pattern.steps)
+    steps = tuple(
+        step.with_words(_EACH.sub(for_all, _sauce_water(drunk(step), step, fillings, people))) for step in pattern.steps
+    )
     return pattern.with_steps(steps)
+
+
+def _sauce_water(said: str, step: Step, fillings: Sequence[Filling], people: int) -> str:
+    """The words with as much water as its flour binds, where a sauce is stirred with flour: with less it is a paste."""
+    if not _BOUND.search(said):
+        return said
+    here = [one for one in fillings if one.slot in step.slots]
+    flour = sum(one.grams for one in here if one.food.kind in {"flour", "starch"})
+    liquid = sum(one.grams for one in here if one.food.kind in _LIQUID)
+    wanted = round((flour * _ML_FOR_A_GRAM_OF_FLOUR - liquid) / _STEP_ML) * _STEP_ML
+    told = _EACH.search(said)
+    return _EACH.sub(f"{wanted} ml of water", said) if told and wanted > int(told[1]) * people else said
 
 
 def _swims(step: Step, pattern: Pattern, fillings: Sequence[Filling]) -> bool:

@@ -4,20 +4,17 @@ import re
 from collections.abc import Callable, Sequence
 
 from calmlarder.and_list import and_list
-from calmlarder.kitchen.filling import ALREADY_COOKED, OWN_FAT, Filling
+from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.kitchen.finer import has_two_sides
-from calmlarder.patterns.pattern import CLAUSE, REFERENCE, TIMED_ROLES, Pattern, Place, Step, slot_names
+from calmlarder.patterns.pattern import CLAUSE, REFERENCE, Pattern, Place, Step, slot_names
 from calmlarder.tables.vocabulary import Method
 
-OIL_TEASPOONS = 2  # for one person, where the larder has no fat: common practice, no source
-OIL_GRAMS = 9  # two teaspoons of 5 ml at 0.92 g/ml
 _COOLED = re.compile(r"; (?:rinse|spread|it may still)\b[^.;]*")
 _RINSED = re.compile(r"\brinse\b|\bshare out\b")
 _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
 _WRAPS_G_A_MINUTE = 50  # two small tortillas or a large one: common practice, no source
 # Fresh masa for tortillas, pressed while others bake: common practice, no source.
 _DOUGH, _DOUGH_G_A_MINUTE = "masa-fresh", 25
-_SHARP_KINDS = frozenset({"acid", "citrus"})
 _FEW_WRAPS = 3  # minutes: what takes longer is warmed two at a time; ours
 
 _BY_ABSORPTION = frozenset({"rice-sushi-dry"})  # it sticks together, and is never drained
@@ -36,57 +33,6 @@ _STIRRED_IN = frozenset({"herb", "spice", "paste"})
 _NOT_TURNED = frozenset({"cheese", "fish", "egg", "bread", "grain"})
 
 Mention = Callable[[Filling], str]
-
-
-def granted_fats(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[str, ...]:
-    """Slots of fat that a step wants and nothing fills: oil is taken for granted there."""
-    filled = {filling.slot for filling in fillings}
-    wanted = [
-        name
-        for step in pattern.steps
-        if step.happens(filled)
-        for found in step.must_fill
-        if found[3] is None and not filled.intersection(slot_names(found))
-        for name in slot_names(found)[:1]
-        if all(pattern.slots[name].role == "fat" for name in slot_names(found))
-    ]
-    return tuple(dict.fromkeys(wanted))
-
-
-def oil_teaspoons(pattern: Pattern, fillings: Sequence[Filling], people: int) -> int:
-    """How much oil is taken for granted in each of `granted_fats`, in teaspoons for the whole dish.
-
-    It goes by the pan more than by the plate: one more for each person beyond two.
-    """
-    return 1 if fries_in_its_own(pattern, fillings) else min(OIL_TEASPOONS * people, OIL_TEASPOONS + people)
-
-
-def oil_teaspoons_in(step: Step, pattern: Pattern, fillings: Sequence[Filling], people: int) -> int:
-    """The same of one step: what makes a soy sauce or a paste shine is a spoon each, what stands against a lemon more.
-
-    Common practice, no source.
-    """
-    oil = oil_teaspoons(pattern, fillings, people)
-    stirred = [one for one in fillings if one.slot in step.slots]
-    sharp = any(one.food.kind in _SHARP_KINDS for one in stirred)
-    return min(oil, people) if "to a dressing" in step.words and not sharp else oil
-
-
-def fries_in_its_own(pattern: Pattern, fillings: Sequence[Filling]) -> bool:
-    """Whether what fries first in a fat that is taken for granted gives off enough of its own, bacon or mince.
-
-    What was cooked before and joins it is warmed in that.
-    """
-    granted = granted_fats(pattern, fillings)
-    at = next((n for n, step in enumerate(pattern.steps) if any(name in granted for name in step.slots)), None)
-    if at is None:
-        return False
-    for step in pattern.steps[at:]:
-        here = [one for one in fillings if one.slot in step.slots and pattern.slots[one.slot].role in TIMED_ROLES]
-        if here:
-            raw = [one for one in here if one.food.state not in ALREADY_COOKED]
-            return step.place == pattern.steps[at].place and bool(raw) and all(one.food.id in OWN_FAT for one in raw)
-    return False
 
 
 def filled(step: Step, there: Sequence[Filling], granted: Sequence[str], mention: Mention, oil: str) -> str | None:

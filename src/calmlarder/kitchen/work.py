@@ -8,33 +8,25 @@ import re
 from collections.abc import Iterator, Sequence
 
 from calmlarder.and_list import and_list
+from calmlarder.kitchen.by_itself import boiling_water, cooked_by_itself
 from calmlarder.kitchen.fats import A_POT, brown, fat_left, in_spoons, keeps_fat, left_in_its_pot, stays_browned
-from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
+from calmlarder.kitchen.filling import Filling
 from calmlarder.kitchen.finer import finer, half_first, lifted_out
 from calmlarder.kitchen.joining import (
-    EGG_MINUTES,
-    before_eggs,
     groups_of,
     instead,
-    into_its_pot,
     joining,
     left_of,
-    loose_egg,
-    minutes_in,
     reheats,
     signed,
     taken_off,
 )
-from calmlarder.kitchen.late import softens
 from calmlarder.kitchen.lidded import foil_off, lid_off, splash, splashed, under_a_lid
 from calmlarder.kitchen.piece import (
     COOK,
     HOLDS,
-    MICROWAVE,
     OVEN,
-    RING,
     TOASTER,
-    WATER,
     Dish,
     Progress,
     Told,
@@ -44,34 +36,23 @@ from calmlarder.kitchen.piece import (
 from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
 from calmlarder.kitchen.salting import is_folded, salted, taste, tasted_before
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.two_pans import in_a_large_pot, in_batches, in_pans, is_for_a_pot, minutes_of_batches, on_trays
+from calmlarder.kitchen.step_minutes import minutes_of_step
+from calmlarder.kitchen.two_pans import in_a_large_pot, in_batches, in_pans, on_trays, tossed_in_a_pot
 from calmlarder.kitchen.wording import (
     filled,
     hot_through,
-    own_words,
-    rinsed,
     sentence,
-    wants_water,
-    with_sign,
-    wrap_minutes,
 )
 from calmlarder.patterns.pattern import HEATED, Pattern, Step
-from calmlarder.tables.vocabulary import Method
 
 _BY_HAND = 1  # minutes of a step in bowl, blender or on the plate that says no others
-_BOILING_WATER = 5
 _HEATING_OVEN = 12
-_CUTS = frozenset({"halve", "quarter", "slice"})
-_PEELED_G_A_MINUTE = 165  # three eggs: ours
-_STEAMS_DRY = "steam dry"
-_STEAMING_DRY = 5  # minutes, on a plate: common practice, no source
-_ON_A_PLATE_G = 200  # dry rice that lies thinly on one: ours
 _LONGEST_WATCH = 4  # what fries longer is stirred now and then
 _FRIED = 5  # as many times more than what was boiled and drained in its pot it matters that it is fried last. Ours
 _WARMED = 2  # fat and what sizzles in it for no longer: then what fries in it goes in at once
-_BROWNS = re.compile(r"\b[Bb]rown \{|, and brown \{|\band fry (?:\{protein\} )?until (?:crumbly and )?browned\b")
 _NOTHING_TO_DO = frozenset({"Serve.", "Ladle into bowls."})  # which tasting it before it is served says, too
 _EMPTIED = re.compile(r"\b(?:lift(?: all)? out|drain|[Bb]ring|keep warm|off the heat|Slide)\b", re.IGNORECASE)
+_INTO_BOILING_WATER = re.compile(r"\binto (\w+(?: times)? its volume) of boiling salted water\b")
 _AS_IT_SAYS = re.compile(r"\b(?:crack in|the patties)\b")  # eggs in words of their own, and what is fried in shape
 _TAKEN_OFF = re.compile(
     r"(?:,? and|;) (drain|lift out(?: onto a warm plate under foil)?|"
@@ -130,64 +111,7 @@ class _Kitchen:
         return tuple(dict.fromkeys((*made_ready_before(things), *earlier)))
 
     def _apart(self, step: Step, number: int) -> Iterator[Work]:
-        """Each thing cooks by itself, unattended once it is on; what the step says besides comes behind it."""
-        told_behind = step.words[step.references[0].end() :]
-        for one in self.progress.new(self.dish, step):
-            method = self.dish.pattern.slots[one.slot].method
-            peels = one.food.kind == "egg" and one.food.state == "raw" and method == "boil"
-            dries = _STEAMS_DRY in told_behind and one.food.state not in ALREADY_COOKED
-            tail = "." if peels or dries else rinsed(one, told_behind)
-            stage = f"step {number} {one.key}"
-            waits = self._waits(step, [one])
-            if self.dish.pattern.eaten_cold and one.food.state in ALREADY_COOKED:
-                yield from self._cold(one, stage, waits)
-                continue
-            if wants_water(one, method):
-                water = f"{WATER}{one.key}"
-                said = f"bring a pot of salted water to the boil for the {one.short}"
-                yield Work(Task(water, _BOILING_WATER, {RING: 1}), water, f"{sentence(said)}.", said, vessel=one.key)
-                waits = (*waits, water)
-            holds = _place_apart(method)
-            self.progress.came_in[one.key] = [stage]
-            self.progress.heated.add(one.key)
-            said = own_words(one, method, self.progress.mention([one])(one)) + tail
-            line = own_words(one, method, f"the {one.food.name}") + tail
-            said = with_sign(sentence(said), one)
-            minutes = max(one.minutes, step.minutes or 0, wrap_minutes(one) if method == "stir-fry" else 0)
-            task = Task(stage, minutes, holds, after=waits)
-            work = Work(task, stage, said, line.rstrip("."), (one.food.id,), one.key)
-            yield from into_its_pot(self.dish, self.progress, work, one, self.dish.held.get(number, ()))
-            if peels:
-                yield self._peeled(one, told_behind, stage)
-            if dries:
-                yield self._dried(one, stage)
-
-    def _peeled(self, one: Filling, told_behind: str, boiled: str) -> Work:
-        """Boiled eggs are peeled by hand out of cold water, and cut as the step says."""
-        name = f"{boiled} peel"
-        self.progress.came_in[one.key] = [name]
-        cut = told_behind.strip(" ;.")
-        said = f"peel and {cut} the {one.short}" if cut in _CUTS else f"peel the {one.short}{cut and f' and {cut}'}"
-        minutes = 1 + -(-one.grams // _PEELED_G_A_MINUTE)
-        task = Task(name, minutes, {COOK: 1}, after=(boiled,))
-        return Work(task, name, f"{sentence(said)}.", said)
-
-    def _dried(self, one: Filling, boiled: str) -> Work:
-        """Rice that is fried next steams dry first: wet it clumps, and the pan goes cold."""
-        name = f"{boiled} dry"
-        self.progress.came_in[one.key] = [name]
-        where = "two large plates" if one.grams > _ON_A_PLATE_G else "a large plate"
-        said = f"spread the {one.short} out on {where} to steam dry"
-        task = Task(name, _STEAMING_DRY, {}, at_end_of=boiled)
-        return Work(task, name, f"{sentence(said)}. About {_STEAMING_DRY} minutes.", said)
-
-    def _cold(self, one: Filling, stage: str, waits: tuple[str, ...]) -> Iterator[Work]:
-        """What was cooked before is not warmed for a box that is eaten cold."""
-        self.progress.came_in[one.key] = [stage]
-        self.progress.heated.add(one.key)
-        said = f"take {self.progress.mention([one])(one)} cold from the fridge"
-        line = f"take the {one.food.name} cold from the fridge"
-        yield Work(Task(stage, 0, {}, after=waits), stage, f"{sentence(said)}.", line, (one.food.id,))
+        return cooked_by_itself(self.dish, self.progress, step, number, self._waits)
 
     def _stage(self, step: Step, number: int) -> Iterator[Work]:
         dish, progress = self.dish, self.progress
@@ -203,11 +127,16 @@ class _Kitchen:
         late = dish.held.get(number, ())
         for left in sorted({left_of(dish, one) for one in late}, reverse=True):
             groups.append([one for one in late if left_of(dish, one) == left])
-        minutes = self._minutes(step, cooked)
+        minutes = minutes_of_step(dish, step, cooked)
         wet_at, wet = splash(dish, step, cooked, minutes, told.said) if step.place != "oven" else foil_off(cooked)
         told, off = _without_end(told) if groups[1:] or wet_at else (told, "")
         told = fat_left(dish, progress, number, groups[0], self._ended(told, minutes, step, groups))
         task, stage = self._task(step, number, minutes, groups[0])
+        measured = _INTO_BOILING_WATER.search(told.said)
+        if measured:
+            water = boiling_water(groups[0][0], measured[1])
+            task = task._replace(after=(*task.after, water.task.name))
+            yield water
         adds = tuple(one.food.id for one in groups[0] if one.key not in dish.browned)
         vessel = _vessel(step) if step.place in HEATED or step.place == TOASTER else ""
         work = Work(task, stage, told.said, _as_line(told.line), adds, vessel)
@@ -281,6 +210,7 @@ class _Kitchen:
         said, line = (half_first(words, there, dish.fillings) for words in (said, line))
         if step.place in {"pan", "plate"}:
             said, line = (in_pans(words, dish.pattern, dish.fillings) for words in (said, line))
+            said, line = (tossed_in_a_pot(words, dish.pattern, dish.fillings) for words in (said, line))
         if step.place == "pot":
             said, line = (in_batches(words, here) for words in (said, line))
             said, line = (in_a_large_pot(words, dish.pattern, dish.fillings) for words in (said, line))
@@ -316,23 +246,6 @@ class _Kitchen:
         told = " ".join(one.said for one in there)
         return not _EMPTIED.search(told) and not step.words.startswith("Bring")
 
-    def _minutes(self, step: Step, cooked: Sequence[Filling]) -> int:
-        quick = {"aromatic", "spice", "topping"}  # they cook on with what follows
-        eggs = [min(one.minutes, EGG_MINUTES) for one in cooked if loose_egg(self.dish, one)]
-        slow = [
-            minutes_in(self.dish, one)
-            for one in cooked
-            if self.dish.role(one) not in quick and not loose_egg(self.dish, one)
-        ]
-        longest = max([*slow, *(one + before_eggs(self.dish, step, slow) for one in eggs)], default=0)
-        fries = step.place == "pan" or "half a minute" in step.words
-        if fries and not any(slow) and not eggs:  # leek greens fry until soft, not for a moment
-            longest = max([longest, *(one.minutes for one in cooked if softens(one, self.dish.pattern))])
-        in_a_pot = step.place == "pot" or (step.place == "pan" and is_for_a_pot(self.dish.pattern, self.dish.fillings))
-        if in_a_pot and _BROWNS.search(step.words):
-            longest = minutes_of_batches(longest, cooked)
-        return max(longest, step.minutes if step.minutes is not None else _BY_HAND)
-
     def _ended(self, told: Told, minutes: int, step: Step, groups: Sequence[Sequence[Filling]]) -> Told:
         """With its minutes behind it, and how a cook sees that what goes in at once is done."""
         said, cooked = told.said, self.progress.cooked_at(self.dish, step)
@@ -357,10 +270,6 @@ class _Kitchen:
 
 def _vessel(step: Step) -> str:
     return "oven" if step.place == "dish" else step.place
-
-
-def _place_apart(method: Method) -> dict[str, int]:
-    return {"microwave": {MICROWAVE: 1}, "roast": {OVEN: 1}, "stir-fry": {RING: 1}}.get(method, {RING: 1})
 
 
 def _without_end(told: Told) -> tuple[Told, str]:

@@ -28,9 +28,10 @@ _EATABLE_IN_SHELL = 0.27
 _NEAREST_G = 50  # to which its weight is told: ours
 _SHELLED_FOODS = frozenset({"mussels"})
 _IN_SHELL = LatePattern(
-    r"\b(?:live|alive|shell[- ]?on|(?:in|with) (?:the(?:ir)? )?shells?|scrubbed|bearded)\b|\d ?(?:kgs?|kilos?)\b",
+    r"\b(?:live|alive|shell[- ]?on|(?:in|with) (?:the(?:ir)? )?shells?|scrubbed|bearded)\b"
+    r"|\d ?(?:kgs?|kilos?|lbs?|pounds?)\b",
     re.IGNORECASE,
-)  # by the kilo they are sold in their shells: common practice, no source
+)  # by the kilo or pound they are sold in their shells: common practice, no source
 # How a fish that is counted is measured.
 _BY_THE_FISH = frozenset({None, "piece", "small", "medium", "large"})
 _BONELESS = LatePattern(
