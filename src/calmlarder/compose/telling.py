@@ -30,6 +30,7 @@ from calmlarder.kitchen.made_ready import Told, is_small, made_ready, mashes
 from calmlarder.kitchen.minutes import from_frozen, is_stirred_stiff, minutes_of
 from calmlarder.kitchen.piece import oil_taken
 from calmlarder.kitchen.sauces import mixed
+from calmlarder.kitchen.shared_pot import folds_in
 from calmlarder.kitchen.timeline import told_twice
 from calmlarder.kitchen.title import title_of
 from calmlarder.kitchen.toasting import rinsed_hot, toasted
@@ -118,7 +119,9 @@ def _filling(use: PlateUse, option: Option, plan: Plan, tables: Tables, food: Fo
     thawed = thawed_how(lot, food, use.grams, has_microwave(wanted.equipment)) if option.before else "thawed"
     thawed = thawed if thaws(lot, food) else ""
     told = Told(lot.line, lot.condition, thawed, _each_g(lot), lot.place == "freezer")
-    own = "" if slot.method == "boil" and _SQUEEZED in slot.prep_of(food) else slot.prep_of(food)
+    own = slot.prep_of(food)
+    if slot.method == "boil" and _SQUEEZED in own and not folds_in(pattern):
+        own = ""
     prep = made_ready(own, food, told, mashes(pattern, use.slot))
     return Filling(
         slot=use.slot,

@@ -22,6 +22,7 @@ _A_POTFUL_G, _WARMED_G_A_MINUTE = 450, 120
 _FINE_MAIZE_MINUTES = 10  # maize flour, for ugali, pap and the like too: common practice, no source
 _COARSE_MINUTES = 40  # stone-ground or coarse maize: common practice, no source
 _FROZEN_ROOT_MINUTES = 5  # pieces of cassava, yam or taro that go into the pot frozen: common practice, no source
+_FROZEN_LEAVES_MINUTES = 5  # a block that falls apart in a pot: packets, recalled
 _FROZEN = re.compile(r"\b(?:frozen|freezer)\b", re.IGNORECASE)
 _ON_THE_BONE_MINUTES = 40  # a thigh or a leg with its bone at 200 °C: common practice, no source
 # Small fish whole, or large ones in steaks of 3 cm: common practice, no source.
@@ -95,6 +96,8 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
         return max(_ON_THE_BONE_MINUTES, slot.minutes_for(food))
     if food.kind == "potato" and food.state == "raw" and slot.method == "boil" and _FROZEN.search(line):
         return slot.minutes_for(food) + _FROZEN_ROOT_MINUTES
+    if food.kind == "leaf" and food.state == "frozen" and slot.method == "boil" and slot.minutes is None:
+        return max(_FROZEN_LEAVES_MINUTES, slot.minutes_for(food))
     if slot.method == "stir-fry" and is_minced(food, line):
         return _MINCE_MINUTES
     if food.id in _WHOLE_MINUTES and slot.method == "stir-fry" and not _CUT_SMALL.search(slot.prep_of(food)):

@@ -9,7 +9,7 @@ from calmlarder.kitchen.granted_oil import granted_fats, oil_teaspoons, oil_teas
 from calmlarder.kitchen.heat import with_heat
 from calmlarder.kitchen.late import browned_first, held_back
 from calmlarder.kitchen.rearranged import rearranged
-from calmlarder.kitchen.shared_pot import with_shared_pot
+from calmlarder.kitchen.shared_pot import thawed_folded_in, with_shared_pot
 from calmlarder.kitchen.shortest_schedule import Task
 from calmlarder.kitchen.water import with_water
 from calmlarder.kitchen.wording import Mention
@@ -110,7 +110,7 @@ def _as_cooked(
     pattern: Pattern, there: tuple[Filling, ...], people: int
 ) -> tuple[Pattern, int | None, tuple[Filling, ...]]:
     """The pattern in the order of these fillings, with the step whose pot others share, and which."""
-    return with_shared_pot(rearranged(with_water(pattern, there, people), there), there)
+    return with_shared_pot(thawed_folded_in(rearranged(with_water(pattern, there, people), there), there), there)
 
 
 @dataclass

@@ -14,7 +14,27 @@ _BOILED = re.compile(r"^Boil \{[a-z_,]+\} in the vegetable pot until just tender
 _MASHED = re.compile(r"\b[Mm]ash\b")
 _FOLDED_IN = re.compile(r"^Mash \{([a-z]+)\} (.*?), and fold in \{([a-z_,]+)\}, pressed dry")  # colcannon
 _COLOURS = frozenset({"beetroot", "beetroot-golden", "red-cabbage"})  # they dye the potatoes
+_STIRRED_HOT_MINUTES = 3  # common practice, no source
 _MOST_G = 2500  # in one large pot, potatoes and all: ours
+
+
+def folds_in(pattern: Pattern) -> bool:
+    """Whether greens are folded into mash, which thawed leaves do as they come out of a cook's fist."""
+    return any(_FOLDED_IN.match(step.words) for step in pattern.steps)
+
+
+def thawed_folded_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """The pattern with leaves that were thawed and squeezed stirred into the mash, and not boiled again."""
+    at = next((n for n, step in enumerate(pattern.steps) if _FOLDED_IN.match(step.words)), None)
+    water = next((n for n, step in enumerate(pattern.steps) if _WATER.match(step.words)), None)
+    if at is None or water is None:
+        return pattern
+    greens = [one for one in fillings if one.slot in pattern.steps[water + 1].slots]
+    if not greens or any("squeezed" not in one.prep for one in greens):
+        return pattern
+    words = pattern.steps[at].words.replace(", pressed dry", "; stir on low heat until steaming hot")
+    mash = Step(place="pot", minutes=_STIRRED_HOT_MINUTES, words=words)
+    return pattern.with_steps([*pattern.steps[:water], *pattern.steps[water + 2 : at], mash, *pattern.steps[at + 1 :]])
 
 
 def with_shared_pot(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[Pattern, int | None, tuple[Filling, ...]]:

@@ -18,6 +18,7 @@ _ONE_BROWNING_OF_CUBES_GRAMS = 450  # tofu and tempeh: common practice, no sourc
 _HOT_ALREADY = 2  # minutes that a second batch is sooner brown: common practice, no source
 _CUBED = frozenset({"tofu", "tempeh"})
 _ONE_OMELETTE_GRAMS = 350  # six eggs, what still folds: common practice, no source
+_IN_HOLLOWS_GRAMS = 450  # eight eggs: common practice, no source
 _ONE_PAN_OF_MINCE_GRAMS = 600  # more of it stews in its juice: common practice, no source
 # What sets in a pan of 28 cm: eight eggs, and so much else. Common practice, no source.
 _ONE_FRITTATA_EGGS_G, _ONE_FRITTATA_REST_G = 440, 650
@@ -26,7 +27,7 @@ _SETS, _SETS_MINUTES, _SETS_G_A_MINUTE = "with the lid on until set all through"
 _FISH_IN_A_PAN, _SMALL_FISH_G = 2, 70
 _WHOLE_FISH = re.compile(r"(?:all )?([1-9]\d?)(?: of the \d+)?(?:, \d+ g including the bones)?$")
 _LAYER = re.compile(r"\bshape into\b[^;.]*\bpatties\b|\bpress \{|\bin one layer\b")
-_BEATEN = re.compile(r"\b(?:[Bb]eat(?:en)?|[Pp]our)\b")
+_BEATEN = re.compile(r"\b(?:[Bb]eat(?:en)?|[Pp]our)\b|\b[Rr]eturn \{")
 # Nobody tosses a whole bird or a joint.
 IN_ONE_PIECE = frozenset({"chicken-whole", "duck-whole", "turkey-whole", "lamb-roast", "beef-roast"})
 _BROWNED = re.compile(
@@ -49,6 +50,8 @@ def in_pans(said: str, pattern: Pattern, fillings: Sequence[Filling]) -> str:
     """A sentence of a pan, for two pans, or a large pot, where all that comes into it is too much for one."""
     steps = [step for step in pattern.steps if step.place == "pan"]
     heated, fried = _heated_and_fried(pattern, fillings)
+    if _hollows_are_many(steps, heated):
+        return _for_two(said)
     if _simmers_more(heated, fried):
         return _in_a_pot(in_batches(said, fried)) if is_for_a_pot(pattern, fillings) else said
     sets = any("until set all through" in step.words for step in steps)
@@ -84,9 +87,17 @@ def tossed_in_a_pot(said: str, pattern: Pattern, fillings: Sequence[Filling]) ->
     return f"{found[0]}{_IN_ITS_POT}{rest}"
 
 
+def _hollows_are_many(steps: Sequence[Step], heated: Sequence[Filling]) -> bool:
+    """Whether more eggs are cracked into hollows of a sauce than one wide pan, or pot, has room for."""
+    hollows = any("hollows, crack in" in step.words for step in steps)
+    return hollows and _cracked_whole(steps, heated) > _IN_HOLLOWS_GRAMS
+
+
 def is_for_a_pot(pattern: Pattern, fillings: Sequence[Filling]) -> bool:
     """Whether what simmers in a pan with what fries is so much that a large pot takes its place."""
     heated, fried = _heated_and_fried(pattern, fillings)
+    if _hollows_are_many([step for step in pattern.steps if step.place == "pan"], heated):
+        return False
     return _simmers_more(heated, fried) and _room(heated) > _ONE_PAN_GRAMS
 
 
@@ -164,7 +175,7 @@ def _tossed_in(steps: Sequence[Step], fillings: Sequence[Filling]) -> float:
 
 
 def _cracked_whole(steps: Sequence[Step], fried: Sequence[Filling]) -> int:
-    """How many grams of eggs are fried whole, and not poured in beaten."""
+    """How many grams of eggs are fried whole, and not poured in beaten, or scrambled, which go back into the pan."""
     beaten = {slot for step in steps for slot in step.slots if _BEATEN.search(step.words)}
     return sum(one.grams for one in fried if one.food.kind == "egg" and one.slot not in beaten)
 
