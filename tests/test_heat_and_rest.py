@@ -260,6 +260,8 @@ def test_a_vegetable_beside_one_that_was_cooked_is_raw(cook: Cook) -> None:
         ("colcannon", ["potatoes 1kg", "frozen spinach 500g", "4 eggs", "butter"],
          r"spinach thawed [^.]*squeezed dry.*fold in \d+ g frozen spinach; stir on low heat until steaming hot",
          r"spinach to the pot|oil [^.]*spinach"),
+        ("pan-supper", ["beef mince 500g", "courgette", "tomatoes 4", "2 jalapeños", "lime", "queso fresco 200g"],
+         r"jalapeño chopped", r"jalapeño chopped.*jalapeño chopped"),
         ("paprika-stew", ["rice 1kg", "firm tofu 300g", "carrots 3", "paprika", "oil"],
          r"120 ml of water to the pot", r"splash of water"),
         ("pan-supper", ["salmon fillets 2", "courgette", "green beans 200g", "olive oil", "lemon", "dill"],

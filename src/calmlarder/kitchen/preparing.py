@@ -35,9 +35,12 @@ def preparing(dish: Dish) -> Iterator[Work]:
     """What each thing wants at the board, in the order in which the dish asks for it."""
     weighed = any(one.weighed for one in dish.fillings)
     shorts = Counter(one.short for one in dish.fillings)
+    told: set[str] = set()
     for one in sorted(dish.fillings, key=lambda one: _comes_in(dish, one)):
-        minutes = prep_minutes(one)
+        alike = [other for other in dish.fillings if _prep(other) == _prep(one)]
+        minutes = prep_minutes(one._replace(grams=sum(other.grams for other in alike))) if _prep(one) not in told else 0
         if minutes:
+            told.add(_prep(one))
             after = ("weigh",) if weighed else ()
             alone = _ALONE.search(one.prep)
             toasted = {RING: 1} if TOASTED in one.prep else {}
@@ -88,4 +91,5 @@ def _comes_in(dish: Dish, one: Filling) -> int:
 
 
 def _prep(filling: Filling) -> str:
-    return f"prep {filling.key}"
+    """The task at the board: what comes in twice, in the pan and over it, is chopped once."""
+    return f"prep {filling.food.id} {filling.prep}"
