@@ -248,10 +248,10 @@ def test_made_ready_after_what_the_line_says(tables: Tables) -> None:
     assert sprouting == "peeled, eyes and sprouts cut out, cut in 4 cm pieces"
     assert made_ready("in florets", broccoli, Told("purple sprouting broccoli", "sprouting"), False) == "in florets"
     parsley, parsnip, sprouts = (tables.food_by_id[food] for food in ("parsley", "parsnip", "bean-sprouts"))
-    assert made_ready("chopped", parsley, Told("parsley", "yellowing"), False) == "bad leaves off, chopped"
+    assert made_ready("chopped", parsley, Told("parsley", "yellowing"), False) == "picked over, bad leaves out, chopped"
     assert made_ready("chopped", parsley, Told("parsley", "limp"), False) == "chopped"
-    assert made_ready("peeled", parsnip, Told("parsnips", "brown"), False) == "bad parts cut away, peeled"
-    assert made_ready("rinsed", sprouts, Told("beansprouts", "brown"), False) == "bad ones picked out, rinsed"
+    assert made_ready("peeled", parsnip, Told("parsnips", "brown"), False) == "trimmed of what is bad, peeled"
+    assert made_ready("rinsed", sprouts, Told("beansprouts", "brown"), False) == "picked over, bad ones out, rinsed"
     assert short_name("gochujang with garlic") == "gochujang"
 
 

@@ -11,6 +11,7 @@ from calmlarder.patterns.pattern import Pattern, Step
 
 _WATER = re.compile(r"^Bring a pot of salted water to the boil for the vegetables\b")
 _BOILED = re.compile(r"^Boil \{[a-z_,]+\} in the vegetable pot until just tender, and drain\.$")
+_NAMES = re.compile(r"\{[a-z_,]+\}")
 _MASHED = re.compile(r"\b[Mm]ash\b")
 _FOLDED_IN = re.compile(r"^Mash \{([a-z]+)\} (.*?), and fold in \{([a-z_,]+)\}, pressed dry")  # colcannon
 _COLOURS = frozenset({"beetroot", "beetroot-golden", "red-cabbage"})  # they dye the potatoes
@@ -29,12 +30,18 @@ def thawed_folded_in(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     water = next((n for n, step in enumerate(pattern.steps) if _WATER.match(step.words)), None)
     if at is None or water is None:
         return pattern
-    greens = [one for one in fillings if one.slot in pattern.steps[water + 1].slots]
-    if not greens or any("squeezed" not in one.prep for one in greens):
+    boiled = pattern.steps[water + 1]
+    greens = [one for one in fillings if one.slot in boiled.slots]
+    raw = {one.slot for one in greens if "squeezed" not in one.prep}
+    if all(one.slot in raw for one in greens):
         return pattern
-    words = pattern.steps[at].words.replace(", pressed dry", "; stir on low heat until steaming hot")
+    dried = ", pressed dry" if raw else ""
+    words = pattern.steps[at].words.replace(", pressed dry", f"{dried}; stir on low heat until steaming hot")
     mash = Step(place="pot", minutes=_STIRRED_HOT_MINUTES, words=words)
-    return pattern.with_steps([*pattern.steps[:water], *pattern.steps[water + 2 : at], mash, *pattern.steps[at + 1 :]])
+    others = ",".join(name for name in boiled.slots if name in raw)
+    boil = [pattern.steps[water], boiled.with_words(_NAMES.sub(f"{{{others}}}", boiled.words))] if raw else []
+    between = pattern.steps[water + 2 : at]
+    return pattern.with_steps([*pattern.steps[:water], *boil, *between, mash, *pattern.steps[at + 1 :]])
 
 
 def with_shared_pot(pattern: Pattern, fillings: Sequence[Filling]) -> tuple[Pattern, int | None, tuple[Filling, ...]]:

@@ -2,6 +2,7 @@
 
 import re
 
+from calmlarder.larder.trimmed import MOULDY_CORNER
 from calmlarder.tables.rows import Food
 
 # What a knife or a thumb and finger take away; what is limp, soft or dry is told to do no harm.
@@ -19,11 +20,13 @@ _CUT = frozenset({
 
 
 def trimmed_first(food: Food, condition: str | None) -> str:
-    """`bad leaves off`, for what its line says is yellow, brown, ratty and the like; else empty."""
+    """`picked over, bad leaves out`, for what its line says is yellow, brown, ratty and the like; else empty."""
+    if food.kind == "cheese" and condition == MOULDY_CORNER:
+        return "trimmed, the mould cut off 2.5 cm around"
     if condition is None or _BAD.search(condition) is None or food.state != "raw":
         return ""
     if _LOOSE.search(food.name):
-        return "bad ones picked out"
+        return "picked over, bad ones out"
     if food.kind in _IN_LEAVES and not _IN_ONE_PIECE.search(food.name):
-        return "bad leaves off"
-    return "bad parts cut away" if food.kind in _IN_LEAVES | _CUT else ""
+        return "picked over, bad leaves out"
+    return "trimmed of what is bad" if food.kind in _IN_LEAVES | _CUT else ""
