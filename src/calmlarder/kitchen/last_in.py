@@ -27,7 +27,7 @@ _INTO_THE_POT = re.compile(r"^Add \{(vegetable[a-z,]*)\} to the pot\b")
 _BACK_INTO_WATER = re.compile(
     r"^Return \{protein\} to the pan, stir in \{\w+\|a splash of water\}, and bubble for a minute\.$"
 )
-_SERVED_FROM_PAN = re.compile(r"^Serve what is in the pan\[ with (\{[a-z,]+\})\]\.$")
+_SERVED_FROM_PAN = re.compile(r"^Serve what is in the pan(?:\[ over (\{mash\})\])?\[ with (\{[a-z,]+\})\]\.$")
 _SEAFOOD = frozenset({"fish", "shellfish"})
 _FRIED_IN_A_POT = re.compile(r"^Add \{protein\} to the pot, and fry until browned\.$")
 _MEAT_FIRST = re.compile(r"^Fry \{meat\} in a wide pan\b.*, and lift out\.$")
@@ -123,9 +123,11 @@ def kept_crisp(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     if filled.intersection(pattern.steps[back].slots) - {"protein"} or any(one.food.state != "raw" for one in main):
         return pattern
     steps = list(pattern.steps)
+    mash = "[ and {mash}]" if "mash" in pattern.slots else ""
     steps[served] = steps[served].with_words(
         _SERVED_FROM_PAN.sub(
-            r"Lay {protein} on {vegetable}, what is in the pan over all[; finish with \1].", steps[served].words
+            rf"Lay {{protein}} on {{vegetable}}{mash}, what is in the pan over all[; finish with \2].",
+            steps[served].words,
         )
     )
     del steps[back]
