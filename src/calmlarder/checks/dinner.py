@@ -33,6 +33,7 @@ from calmlarder.checks.within_limits import limit_faults, protein_faults
 _PINCHES_IN_A_GRAM = 1  # of a spice of which a gram is more than a portion a gram is enough for everybody: ours
 _FLESH = {"poultry", "meat", "fish", "shellfish"}
 _MOST_IN_PIECES = Fraction("1.7")  # portions: two thighs each, of which none is left over; common practice, no source
+_LATE_SHARE = 0.1  # of the minutes asked for, and only where it is told
 _LAST_DAYS, _MOST_OF_A_LAST_PACK = {0, 1, 2}, Fraction("2.1")  # portions of fish, meat or tofu in its last days: ours
 _SHOWN = Fraction("0.06")  # to what protein is shown and rounded, g
 
@@ -211,7 +212,9 @@ def _timeline(dinner: Mapping[str, Any], request: Mapping[str, Any]) -> list[str
     ends = [moment["start_min"] + moment["minutes"] for moment in moments]
     if max(ends) != dinner["minutes"]:
         faults.append(f"the timeline ends at {max(ends)}, not at {dinner['minutes']} minutes")
-    if request["minutes"] is not None and dinner["minutes"] > request["minutes"]:
+    late = 0 if request["minutes"] is None else dinner["minutes"] - request["minutes"]
+    told = any(f"{late} more than you gave" in caution for caution in dinner["cautions"])
+    if late > 0 and (not told or late > _LATE_SHARE * request["minutes"]):
         faults.append(f"takes {dinner['minutes']} minutes")
     for minute in range(max(ends)):
         now = [m for m in moments if m["start_min"] <= minute < m["start_min"] + m["minutes"]]

@@ -1,5 +1,6 @@
 """From a larder and a request to dinners that passed the independent check."""
 
+import math
 import time
 from collections.abc import Callable, Sequence
 from datetime import datetime
@@ -29,6 +30,7 @@ from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 
 _MOST_TOO_LONG = 30
+_LATE_SHARE = 0.1  # of the minutes asked for, and no more: a dinner so late goes before none. Ours
 _ENDED = "the search was ended before anything was found"
 _LATE = Found((), (), "late")
 _NEAREST_SECONDS = 5.0  # for the nearest dinner, or as long as the search before it took: ours
@@ -108,7 +110,7 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
     def problems(request: DinnerRequest) -> list[PatternProblem]:
         return _problems(offered, request, patterns, tables)
 
-    found, dinners = _in_time(problems, wanted, tables, watch)
+    found, dinners = _in_time(problems, wanted, tables, watch, _LATE_SHARE)
     if any(one.lot == BEYOND for one in excluded) and found.status == "proven":
         found = found._replace(status="best_found", proven=tuple(False for _ in found.plans))
         dinners = tuple(dinner.model_copy(update={"proven": False}) for dinner in dinners)
@@ -188,8 +190,9 @@ def _in_time(
     wanted: DinnerRequest,
     tables: Tables,
     watch: Watch,
+    late_share: float = 0.0,
 ) -> tuple[Found, tuple[Dinner, ...]]:
-    """Dinners whose timeline keeps to `wanted.minutes`.
+    """Dinners whose timeline keeps to `wanted.minutes`; where none does, those that are late by no more than a share.
 
     The model knows only the least time a food takes in its slot; where a timeline comes out longer, or the tasks fit
     no order, the search goes on for another dinner, and the answer is no longer called proven. Where none comes out in
@@ -197,6 +200,7 @@ def _in_time(
     """
     end = time.monotonic() + wanted.seconds
     too_long: list[Plan] = []
+    nearly: list[tuple[Plan, Dinner]] = []
     asked = problems(wanted)
     while True:
         left = max(0.001, end - time.monotonic())
@@ -213,10 +217,21 @@ def _in_time(
             if dinner is None or (wanted.minutes is not None and dinner.minutes > wanted.minutes)
         ]
         if not late:
-            return (found if dinners or not too_long else _LATE), dinners
+            return (found, dinners) if dinners or not too_long else _a_little_late(nearly, wanted)
         too_long += late
+        most = math.floor((wanted.minutes or 0) * (1 + late_share))
+        nearly += [(plan, one) for plan, one in zip(found.plans, told, strict=True) if one and one.minutes <= most]
         if len(too_long) > _MOST_TOO_LONG or time.monotonic() >= end:
-            return _LATE, ()
+            return _a_little_late(nearly, wanted)
+
+
+def _a_little_late(nearly: Sequence[tuple[Plan, Dinner]], wanted: DinnerRequest) -> tuple[Found, tuple[Dinner, ...]]:
+    """The quickest of the dinners that take a little longer than was asked for; none where there is none."""
+    quick = sorted(nearly, key=lambda one: one[1].minutes)[: wanted.count]
+    if not quick:
+        return _LATE, ()
+    found = Found(tuple(plan for plan, _ in quick), tuple(False for _ in quick), "best_found")
+    return found, tuple(dinner for _, dinner in quick)
 
 
 def _told(plan: Plan, sure: bool, tables: Tables) -> Dinner | None:
@@ -238,7 +253,9 @@ def _with_what_is_left(plan: Plan, dinner: Dinner, offered: Sequence[Offered], t
     """The cautions of a dinner, behind what it goes without and what it leaves in packs."""
     beside = not_in_it(plan, offered, tables)
     oil = own_oil(dinner.taken_for_granted, offered, tables)
-    return (*oil, *beside, *left_open(plan, tables, (*beside, *dinner.cautions)), *dinner.cautions)
+    late = dinner.minutes - (plan.problem.wanted.minutes or dinner.minutes)
+    told = (f"It takes {dinner.minutes} minutes, {late} more than you gave: nothing quicker fits.",) if late > 0 else ()
+    return (*told, *oil, *beside, *left_open(plan, tables, (*beside, *dinner.cautions)), *dinner.cautions)
 
 
 def _problems(
