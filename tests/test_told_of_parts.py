@@ -37,7 +37,7 @@ def lots(tables: Tables, line: str) -> tuple[Lot, ...]:
         ("leeks 2, white bit used", ["leek-green"]),
         ("scallions whites only", ["spring-onion-white"]),
         ("garlic & herb houmous open since sunday", ["hummus"]),
-        ("sauerkraut, garlic dill", []),
+        ("sauerkraut, garlic dill", ["cabbage-pickled-garlic"]),
         ("vegan sausage, 1, ingredients say onion powder", ["vegan-sausages"]),
         # in water they are no boiled ones yet: raw kidney beans make ill (FDA Bad Bug Book, phytohaemagglutinin)
         ("chickpeas, dry, steeping since last night", ["chickpeas-dry"]),

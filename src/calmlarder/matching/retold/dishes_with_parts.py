@@ -144,6 +144,7 @@ _PLAINLY = (
         ),
         r"\1",
     ),
+    (LatePattern(r"\bmustard (?:with|w/?) (?:the )?seeds\b"), "wholegrain mustard"),
     # So many of each kind: `tortillas: flour 4, corn 10`, `bagels, 2 everything 1 plain`.
     (LatePattern(rf"^({_BY_KINDS})[ :,(–-]+(\d{{1,2}}) ?x? {_KIND}(?: ?[,;&+] ?| and | n | )(\d{{1,2}}) ?x?"
                  rf" {_KIND}\)?$"), r"\2 \3 \1, \4 \5 \1"),
