@@ -16,8 +16,9 @@ from calmlarder.matching.conditions.states import (
 )
 from calmlarder.matching.dates.date_words import Dated
 from calmlarder.matching.late_patterns import LatePattern
-from calmlarder.matching.line import LineRead, Place
+from calmlarder.matching.line import LineRead
 from calmlarder.matching.part import Part
+from calmlarder.matching.places import Place
 from calmlarder.tables.rows import Food
 from calmlarder.tables.vocabulary import CANNED_STATES, COOKED_STATES
 
