@@ -56,9 +56,9 @@ def unhurried(wanted: DinnerRequest) -> DinnerRequest:
     return wanted.model_copy(update={"seconds": ENOUGH_S}) if wanted.seconds >= USUAL_S else wanted
 
 
-def in_time(problems: Problems, wanted: DinnerRequest, tables: Tables, watch: Watch) -> Told:
+def in_time(problems: Problems, wanted: DinnerRequest, tables: Tables, watch: Watch, late_share: float = 0.0) -> Told:
     """As the program's own."""
-    return _in_time_anew(problems, unhurried(wanted), tables, watch)
+    return _in_time_anew(problems, unhurried(wanted), tables, watch, late_share)
 
 
 class Unhurried(why_module._Asking):
