@@ -50,18 +50,25 @@ def test_where_every_timeline_is_too_long_the_time_alone_is_in_the_way(
     assert composed.obstacles == ("the time of 30 minutes",)
 
 
-@pytest.mark.parametrize(("late", "found"), [(3, True), (4, False)])
+@pytest.mark.parametrize(("minutes", "late", "found"), [(40, 4, True), (50, 6, False)])
 def test_a_dinner_a_little_late_goes_before_none_and_says_so(
-    late: int, found: bool, monkeypatch: pytest.MonkeyPatch, lots_of: Any, wanting: Any, patterns: Any, tables: Any
+    minutes: int,
+    late: int,
+    found: bool,
+    monkeypatch: pytest.MonkeyPatch,
+    lots_of: Any,
+    wanting: Any,
+    patterns: Any,
+    tables: Any,
 ) -> None:
     """A tenth of the minutes, no more: common practice, no source."""
     told = module.dinner_of
 
     def slow(*asked: Any) -> Any:
-        return told(*asked).model_copy(update={"minutes": 30 + late})
+        return told(*asked).model_copy(update={"minutes": minutes + late})
 
     monkeypatch.setattr(module, "dinner_of", slow)
     monkeypatch.setattr(module, "_MOST_TOO_LONG", 0)
-    dinners = module.compose(lots_of(LINES), wanting(minutes=30, seconds=20), patterns, tables).dinners
+    dinners = module.compose(lots_of(LINES), wanting(minutes=minutes, seconds=20), patterns, tables).dinners
     assert bool(dinners) is found
-    assert all(f"It takes {30 + late} minutes, {late} more than you gave" in one.cautions[0] for one in dinners)
+    assert all(f"It takes {minutes + late} minutes, {late} more than you gave" in one.cautions[0] for one in dinners)
