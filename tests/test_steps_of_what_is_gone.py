@@ -403,6 +403,16 @@ def test_what_is_never_eaten_raw_is_boiled_before_a_cold_dish() -> None:
         ("Serve with the garlic [garlic-infused oil] yoghurt.", "Serve with the garlic yoghurt."),
         ("Serve with the apple [rhubarb] compote.", "Serve with the rhubarb compote."),
         ("Tip in the potatoes with a splash of their liquid.", "Tip in the potatoes with a splash of water."),
+        ("Stir in the 1/2 tsp of the chilli flakes and cumin.", "Stir in 1/2 tsp of the chilli flakes and cumin."),
+        ("Now the fishy milk [lactose-free milk], bit by bit.", "Now the fishy milk, bit by bit."),
+        ("Drop the asparagus [green beans] ends into the stock and keep it hot. Slice them into short pieces.",
+         "Keep the stock hot. Slice the green beans into short pieces."),
+        ("Garlic [garlic-infused oil] ginger paste, 2 mins.", "Garlic-infused oil, ginger, 2 mins."),
+        ("Cook the leek greens, lid on, 5 minutes. They should be nearly melted. Add salt.",
+         "Cook the leek greens, lid on, 5 minutes. Add salt."),
+        ("Halve the green peppers lengthways and take out the seeds, keep them as lids, and scrape out the seeds. Lay "
+         "the green pepper halves in a dish. Put the lids on.",
+         "Halve the green peppers lengthways and take out the seeds. Lay the green pepper halves in a dish."),
         ("Scatter the leek greens over. Turn the sausages, add the sage and roast for 15 minutes.",
          "Turn the sausages. Scatter the leek greens over. Add the sage and roast for 15 minutes."),
     ],
@@ -410,6 +420,18 @@ def test_what_is_never_eaten_raw_is_boiled_before_a_cold_dish() -> None:
 def test_a_changed_step_reads_as_a_cook_does_it(step: str, told: str) -> None:
     """Order, signs and pronouns: recalled cookery."""
     assert read_over([step]) == [told]
+
+
+def test_a_grain_that_wants_twenty_minutes_is_not_boiled_for_three() -> None:
+    """And what is cooked apart only to be added is gone with what is left out: recalled cookery."""
+    steps = late_where_it_simmers([
+        "Boil hard for 3 minutes. Put in the risotto rice for the last 20 minutes of it. Add the stock.",
+        "Cover and cook for 45 minutes.",
+    ])  # fmt: skip
+    assert steps[0] == "Boil hard for 3 minutes. Add the stock."
+    assert steps[1] == "Cover and cook for 45 minutes. Put in the risotto rice for the last 20 minutes of it."
+    fried = "Fry the apple [left out] in butter until golden and add it to the pot with half of the tarragon. Cook on."
+    assert without_what_is_out(fried) == "Add half of the tarragon to the pot. Cook on."
 
 
 def test_what_was_begun_is_the_rest_and_what_was_blanched_is_boiled_once() -> None:

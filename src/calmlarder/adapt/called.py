@@ -17,6 +17,7 @@ _BRACKETS = re.compile(r"\([^()]*\)")
 _NAMELESS = frozenset(
     {"paste", "seasoning", "stock", "broth", "rub", "chutney", "pickle", "cube", "granule", "yogurt", "juice"}
 )
+_SIZES = re.compile(r"^(?:(?:small|medium|med|large|big|lge|sm|lg|fat|good)\.? )+(?=[a-z])", re.IGNORECASE)
 _CLOVE = words_of("clove")
 _FEWEST, _MOST = 2, 4  # words of such a name; one word alone may be another food's too
 
@@ -77,7 +78,7 @@ def single_words_of_a_part(parts: Sequence[Part]) -> Names:
     longer: dict[str, set[int]] = {}
     for place, part in enumerate(parts):
         words = words_of(_name_in(part.read.text))
-        for word in words[-1:]:
+        for word in words:
             (heads if len(words) == 1 else longer).setdefault(word, set()).add(under[place])
     return {
         words: foods
@@ -130,4 +131,4 @@ def _name_in(text: str) -> str:
         rest = take_quantity(" ".join(_BRACKETS.sub(" ", plain(text.partition(",")[0])).split())).rest
     except ValueError:
         return ""
-    return without_prep(without_tail(rest))
+    return _SIZES.sub("", without_prep(without_tail(rest)))

@@ -3,6 +3,7 @@
 import re
 from decimal import Decimal
 
+from calmlarder.adapt.line_of_a_tin import said_of_a_tin
 from calmlarder.adapt.written import BY_THE_PIECE, CUBE, amount_told
 from calmlarder.cookbook.covered import HANGS_ON
 from calmlarder.cookbook.in_company import TAKEN
@@ -53,9 +54,6 @@ _IS_CUT = frozenset({
     "pod", "fruit", "citrus", "tofu", "herb", "tomato",
 })  # fmt: skip
 _IN_CRUMBS = re.compile(r"\b(?:bread)?crumbs\b", re.IGNORECASE)
-_FROM_A_TIN = re.compile(r"\b(?:tins?|tinned|cans?|canned|jars?|jarred|cooked|boiled|pouch)\b", re.IGNORECASE)
-_TINNED = re.compile(r"\b(?:tins?|tinned|cans?|canned|jars?|jarred)\b", re.IGNORECASE)
-_DRAINED = re.compile(r",? (?:drained|rinsed)(?:,? (?:and )?(?:well )?(?:drained|rinsed))*", re.IGNORECASE)
 _CUT_SO = re.compile(r": (cut (?:fine|small|short|in [a-z -]+))(?=,|;|$)")  # of a row of swaps.csv
 _PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
 _SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
@@ -77,7 +75,11 @@ _AND_MORE = re.compile(
     rf"(?: {_USES}|,? (?:to|for) (?:the )?[a-z]+)?)$",
     re.IGNORECASE,
 )
-_WITH_ITS_LIQUID = re.compile(r"\b(?:undrained|not drained|with (?:their|its|the) (?:liquid|juices?|liquor))\b", re.I)
+_WITH_ITS_LIQUID = re.compile(
+    r"\b(?:undrained|not drained|with (?:their|its|the) (?:liquid|juices?|liquor)|liquid (?:saved|kept|reserved)"
+    r"|(?:keep|sav|reserv)(?:e|ing)?[^,;()]*\b(?:liquid|liquor))\b",
+    re.IGNORECASE,
+)
 _SERVED = re.compile(r"\b(?:to|for) (?:serve|serving|mopping|dipping|scooping|mop|dip)$", re.IGNORECASE)
 _DISSOLVED = re.compile(
     r"(?:,? )\b((?:(?:dissolved|made up|crumbled|mixed|diluted|stirred) (?:in(?:to)?|with)|in(?:to)?|with) "
@@ -97,12 +99,7 @@ def own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) 
     Only of a line with one amount that was read as it stands: of `2 tins chickpeas` or `1 pumpkin` with its skin the
     words mean another weight. There it is the food's name, and how it is cut.
     """
-    words = _own_words(read, food, grams, tables)
-    if food.kind == "pulse" and food.name.startswith("canned") and not _FROM_A_TIN.search(words):
-        return f"canned {words}"  # nobody takes them for dry ones
-    if food.kind == "pulse" and words.startswith("boiled ") and _TINNED.search(read.text):
-        return f"canned {_DRAINED.sub('', words.removeprefix('boiled '))}, drained and rinsed"
-    return words
+    return said_of_a_tin(_own_words(read, food, grams, tables), read.text, food)
 
 
 def _own_words(read: IngredientRead, food: Food, grams: Decimal, tables: Tables) -> str:

@@ -10,7 +10,9 @@ _COOK = re.compile(
     r"Cook dry (?P<name>[a-z -]+) for about (?P<minutes>\d+) minutes, in as much liquid as its packet says\."
 )
 _RINSE = re.compile(r"(?:^| )Rinse first\.")
-_SERVES = re.compile(r"\b(?:serve|served|serving|spoon|ladle|divide|pile|top|dish up)\b", re.IGNORECASE)
+_SERVES = re.compile(
+    r"\b(?:serve|served|serving|spoon|ladle|divide|pile|top|dish up|to the table|eat with)\b", re.IGNORECASE
+)
 _COOKS = re.compile(r"\b(?:cook|boil|simmer|steam|drain|soak|bake|prepare)\w*\b", re.IGNORECASE)
 _HEAD = re.compile(r"\s*(?:\d{1,2}[.)] |[-*•] )?")
 

@@ -20,6 +20,18 @@ _TOPS_OFF = re.compile(
     r"(?: lengthways| lengthwise)?",
     re.IGNORECASE,
 )
+# Halves have no lids, and are seeded once.
+_ON = r"(?:put|pop|set|place|sit|replace) (?:the |their )?(?:lids|tops)(?: back)?(?: on(?: top)?)?"
+_LIDS = re.compile(
+    r",? (?:and )?(?:keep|sav|reserv|set)(?:e|ing)? (?:them|these|the tops|the lids)(?: aside)? (?:as|for) "
+    rf"(?:the )?lids|(?:(?<=[.!] )|(?<=^)){_ON}[.!](?: +|$)|(?:,| and|, and) {_ON}(?=[.;,])",
+    re.IGNORECASE,
+)
+_SEEDED_TWICE = re.compile(
+    r"(?P<once>\btake out the seeds)(?P<between>[^.;]*?),? (?:and )?(?:scrape|scoop|pull|take|shake) out the "
+    r"(?:seeds|cores)(?: and (?:the )?\w+)?",
+    re.IGNORECASE,
+)
 _STOOD = re.compile(
     r"\b(?P<verb>stand|sit|set|place|arrange|put|nestle) (?P<what>them|the peppers|the [a-z]+ pepper halves|the shells)"
     r"(?: (?:upright|cut[- ]side up|snugly|open[- ]side up))* (?=in|on)",
@@ -54,6 +66,13 @@ def in_halves_now(step: str) -> str:
     if _TOPS_OFF.search(step):
         step = _TOPS_OFF.sub(_lengthways, _STOOD.sub(_laid, step))
     return _HALVED_AGAIN.sub(r"\g<verb> the \g<name>s", step)
+
+
+def without_lids(steps: Sequence[str]) -> list[str]:
+    """The changed steps of peppers that come in halves now, without the lids that were cut off whole ones."""
+    if not any("pepper halves" in step for step in steps):
+        return list(steps)
+    return [_SEEDED_TWICE.sub(r"\g<once>\g<between>", _LIDS.sub("", step)).rstrip() for step in steps]
 
 
 def caps_are_halves(steps: Sequence[str]) -> list[str]:

@@ -39,6 +39,14 @@ _WITH_IT = re.compile(
     r"| (?:for|until|over) )",
     re.IGNORECASE,
 )
+# `Fry the apple [left out] in butter until golden and add it to the pot with half of the tarragon.`
+_COOKED_AND_ADDED = re.compile(
+    rf"{_BEGINS}(?:fry|cook|roast|toast|brown|soften|steam|boil|grill|char|saut[eé]|caramelise|caramelize) {_IT}[^.;]*?"
+    r",? (?:and|then|and then) (?:add|stir|tip|return|fold|toss|scatter|mix) (?:it|them|this|these) "
+    r"(?P<where>(?:in(?:to)?|to|over|through|on)(?: the [a-z]+| top)?)"
+    r"(?:,? (?:with|along with|together with) (?P<with>[^.;]+?))?(?P<end>[.;](?: +|$))",
+    re.IGNORECASE,
+)
 _STUDDED_LINE = re.compile(
     r"\b(?:stuck|studded|spiked) with (?P<what>(?:(?:\d+|an?|one|two|three|four|five|six|some|a few) )?"
     r"(?:whole )?cloves?(?: and (?:a|1|2|one|two) bay lea(?:f|ves))?)\b",
@@ -75,7 +83,7 @@ def without_what_is_out(step: str) -> str:
     step = _TWO_STOPS.sub("", step)
     step = _STUDS_IT.sub(lambda one: f"{one['verb'].capitalize()} the cloves" if one["verb"] else "", step)
     step = _STUDDED_IT.sub("the cloves", step)
-    step = _without_its_sentence(step)
+    step = _COOKED_AND_ADDED.sub(_added_alone, _without_its_sentence(step))
     step = _PUT_IN_AND.sub(_next_verb, _UNTIL_IT_IS.sub("", step))
     return _TWO_STOPS.sub("", _WITH_IT.sub("", step)).strip()
 
@@ -91,3 +99,8 @@ def _without_its_sentence(step: str) -> str:
 def _next_verb(found: re.Match[str]) -> str:
     begins = found["put"][:1].isupper()
     return f"{found['lead']}{found['verb'].capitalize() if begins else found['verb']}"
+
+
+def _added_alone(found: re.Match[str]) -> str:
+    """What went in with it still does; nothing else of the sentence stays."""
+    return f"Add {found['with']} {found['where']}{found['end']}" if found["with"] else ""

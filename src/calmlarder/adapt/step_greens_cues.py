@@ -19,6 +19,13 @@ _IT = re.compile(rf"{_GREENS}{_ALONE} until it (?P<verb>[a-z]+?)(?P<s>e?s)\b", r
 _PINK = re.compile(
     r"\bpink (?=(?:vinegar|lime|lemon|juice|liquid|brine|onions?|pickl\w*|leek|spring onion))", re.IGNORECASE
 )
+# `Cook the leek greens, lid on. They should be nearly melted.`
+_SHOULD_BE = re.compile(
+    rf"(?P<before>\bgreens\b[^.;]*[.;] )(?:They|It)(?: should| will|[’']ll)? (?:be|look|turn|go) [^.;]*?"
+    rf"\b(?:melt\w*|{_ONION_DOES})\b[^.;]*[.;](?: +|$)"
+)
+_DONE_ITS = re.compile(r"\bgreens (?P<verb>have|has) done its\b")
+_WITH_ITS_CLOVES = re.compile(r"\bgreens with (?:its|their) cloves\b")
 _VERBS = {"is": "are", "has": "have", "does": "do", "goes": "go"}
 
 
@@ -27,7 +34,8 @@ def without_signs_of_an_onion(step: str, everywhere: str) -> str:
     if "greens" in everywhere and not re.search(r"\bred onion|\bpickled onion", everywhere):
         step = _PINK.sub("", step)
     step = _UNTIL.sub(r"\g<greens>\g<between> until soft and bright green", step)
-    return _IT.sub(_they, step)
+    step = _DONE_ITS.sub("greens have done their", _WITH_ITS_CLOVES.sub("greens and the cloves", step))
+    return _IT.sub(_they, _SHOULD_BE.sub(r"\g<before>", step)).rstrip()
 
 
 def _they(found: re.Match[str]) -> str:

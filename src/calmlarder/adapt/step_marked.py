@@ -273,6 +273,8 @@ def _made_with_it(step: str, end: int, now: str, foods: Sequence[str], told: Tol
         return None
     if now == LEFT_OUT and A_MIXTURE.match(step, end):
         return "", end + 1  # `the mixture`
+    if now and A_MIXTURE.match(step, end) and now.endswith(" and sugar"):
+        return now.removesuffix(" and sugar"), end  # `the rhubarb filling`
     if now and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
         return _SHORTER.sub("leek", short_name(now)).removesuffix("s"), end  # `the leek mixture`
     if (sauce := A_SAUCE.match(step, end)) and not is_oil(foods[0], told) and told.changed[foods[0]].change == "swap":

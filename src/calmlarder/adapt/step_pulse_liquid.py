@@ -26,8 +26,9 @@ _KEPT = re.compile(
     re.IGNORECASE,
 )
 _OF_A_TIN = re.compile(
-    r"\b(?:the )?(?:liquid|liquor|brine) (?:from|of|in) (?:(?:one|both|all|half) (?:of )?)?(?:the|their) "
-    r"(?:bean |chickpea )?(?:tins?|cans?)\b(?! of (?:tomato|coconut))",
+    r"\b(?:the )?(?:liquid|liquor|brine) (?:from|of|in) "
+    r"(?:(?:(?:one|both|all|half) (?:of )?)?(?:the|their)|an?|one|both|each) "
+    r"(?:bean |chickpea )?(?:tins?|cans?|jars?)\b(?! of (?:tomato|coconut))",
     re.IGNORECASE,
 )
 # `all the beans, including the liquid from the black beans`

@@ -189,18 +189,34 @@ def at_their_time(step: str, late: Sequence[str]) -> str:
     return f"{''.join(head)}{of_it}{''.join(middle)}{rest}{''.join(tail)}"
 
 
-_LAST_MINUTES = re.compile(r" ?Put in the (?P<name>[^.;\[\]]{3,60}) for the last \d+ minutes of it\.")
+_LAST_MINUTES = re.compile(r" ?Put in the (?P<name>[^.;\[\]]{3,60}) for the last (?P<last>\d+) minutes of it\.")
 
 
 def late_where_it_simmers(steps: Sequence[str]) -> list[str]:
-    """The steps with what goes in for the last minutes in the step that tells them: `bring to the boil` tells none."""
+    """The steps with what goes in for the last minutes in the step that tells them.
+
+    `bring to the boil` tells none, `boil hard for 3 minutes` none of a grain that wants 20.
+    """
     told = list(steps)
     for place, step in enumerate(steps[:-1]):
         found = _LAST_MINUTES.search(step)
         if found is None:
             continue
         rest = f"{step[: found.start()]}{step[found.end() :]}"
+        later = None
         if not _A_TIME.search(rest) and _A_TIME.search(told[place + 1]) and _SIMMERS.search(told[place + 1]):
+            later = place + 1
+        elif 0 < _longest(rest) < int(found["last"]):
+            near = range(place + 1, min(place + 3, len(told)))
+            long = (at for at in near if _longest(told[at]) >= int(found["last"]) and _SIMMERS.search(told[at]))
+            later = next(long, None)
+        if later is not None:
             told[place] = rest
-            told[place + 1] = at_their_time(told[place + 1], [found[0].strip()])
+            told[later] = at_their_time(told[later], [found[0].strip()])
     return told
+
+
+def _longest(step: str) -> int:
+    """The most minutes that one time of a step tells."""
+    told = (int(one[1]) * (60 if one[2].lower().startswith("h") else 1) for one in _MINUTES.finditer(step))
+    return max(told, default=0)

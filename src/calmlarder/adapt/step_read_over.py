@@ -5,10 +5,12 @@ from collections.abc import Callable, Sequence
 
 from calmlarder.adapt.in_words import VERBS_NEXT
 from calmlarder.adapt.step_boiled_once import boiled_once
+from calmlarder.adapt.step_filled import without_lids
 from calmlarder.adapt.step_fruit_cues import seen_to_be_done
 from calmlarder.adapt.step_greens_cues import without_signs_of_an_onion
 from calmlarder.adapt.step_in_order import told_in_order
 from calmlarder.adapt.step_oil_cues import browned_without_it, without_signs_of_a_clove
+from calmlarder.adapt.step_plain_names import with_plain_names
 from calmlarder.adapt.step_rest_of_it import rest_of_it
 
 # `Add the okra [left out], and the greens.`: the other thing of the pair still goes in.
@@ -70,11 +72,24 @@ _WARM_YOGHURT = re.compile(
 
 def read_over(steps: Sequence[str]) -> list[str]:
     """The changed steps, each in the words of a cook."""
-    told = boiled_once(browned_without_it(steps))
+    told = without_lids(boiled_once(browned_without_it(_whole_grain_once(steps))))
     for one in _PASSES:
         told = [one(step) for step in told]
     everywhere = "\n".join(told)
     return rest_of_it([without_signs_of_an_onion(step, everywhere) for step in told])
+
+
+_WHOLE = re.compile(r"(?: and|,) (?:the )?(?P<name>[a-z][a-z -]{2,30}?) \[stir (?P=name) in whole, mash the rest\]")
+
+
+def _whole_grain_once(steps: Sequence[str]) -> list[str]:
+    """The steps, of which none mashes what an earlier one stirs in at the end."""
+    told = list(steps)
+    for place, step in enumerate(told):
+        found = _WHOLE.search(step)
+        if found is not None and any(f"stir in the {found['name']}" in one for one in told[:place]):
+            told[place] = f"{step[: found.start()]}{step[found.end() :]}"
+    return told
 
 
 def _the_other_alone(step: str) -> str:
@@ -112,6 +127,7 @@ def _them(step: str) -> str:
 
 _PASSES: tuple[Callable[[str], str], ...] = (
     _the_other_alone,
+    with_plain_names,
     _made_of_it,
     _without_its_liquid,
     _turned_first,

@@ -136,7 +136,10 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
         first = title[: joined.start()]
         return f"{first}, {_as_written(new, word, title)}{title[end:]}"
     new = new.upper() if word.isupper() else _as_written(new, word, title)
-    return f"{title[:start]}{new}{title[end:]}"
+    before, behind = title[:start], title[end:]
+    if (before.casefold().split() or [""])[-1] == new.casefold():
+        return f"{before.rstrip()}{behind}"  # no `banana banana loaf`
+    return f"{before}{new}{behind}"
 
 
 def _is_a_sentence(title: str, start: int) -> bool:

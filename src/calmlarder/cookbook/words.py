@@ -4,6 +4,7 @@ import re
 from typing import NamedTuple
 
 from calmlarder.cookbook.behind import is_above, is_over
+from calmlarder.cookbook.behind_the_steps import without_what_is_behind
 from calmlarder.cookbook.bounds import LONGEST_STEP, LONGEST_TITLE, MOST_LINES, MOST_STEPS, check_count, fail
 from calmlarder.cookbook.by_the_spoon import served_by_the_spoon, volume_in
 from calmlarder.cookbook.chosen_lines import lines_guessed, lines_told
@@ -154,7 +155,8 @@ def layout(text: str) -> Layout:
     # What stands above the ingredients is said of the dish, where a method stands below them.
     below = [index for index in rest if index > min(chosen, default=0)]
     rest = [index for index in (below or rest) if index < behind]
-    steps = tuple(unwrapped(lines, [index for index in rest if index >= start]))
+    rest = without_what_is_behind(lines, [index for index in rest if index >= start])
+    steps = tuple(unwrapped(lines, rest))
     taken = set(chosen)
     about = "\n".join(line.text[:LONGEST_STEP] for index, line in enumerate(lines) if index not in taken)[:100_000]
     above = lines[: min(chosen, default=len(lines))]

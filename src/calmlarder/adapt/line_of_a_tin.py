@@ -1,0 +1,20 @@
+"""Pulses of a tin in a changed line: called so, drained and rinsed, as they are counted."""
+
+import re
+
+from calmlarder.tables.rows import Food
+
+_FROM_A_TIN = re.compile(r"\b(?:tins?|tinned|cans?|canned|jars?|jarred|cooked|boiled|pouch)\b", re.IGNORECASE)
+_TINNED = re.compile(r"\b(?:tins?|tinned|cans?|canned|jars?|jarred)\b", re.IGNORECASE)
+_DRAINED = re.compile(r",? (?:drained|rinsed)(?:,? (?:and )?(?:well )?(?:drained|rinsed))*", re.IGNORECASE)
+
+
+def said_of_a_tin(words: str, line: str, food: Food) -> str:
+    """What a line is called whose own one had a pulse from a tin; `words` are what it says otherwise."""
+    if food.kind != "pulse":
+        return words
+    if food.name.startswith("canned") and not _FROM_A_TIN.search(words):
+        return f"canned {words}"  # nobody takes them for dry ones
+    if words.startswith("boiled ") and _TINNED.search(line):
+        return f"canned {_DRAINED.sub('', words.removeprefix('boiled '))}, drained and rinsed"
+    return words
