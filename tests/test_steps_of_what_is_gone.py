@@ -413,6 +413,17 @@ def test_what_is_never_eaten_raw_is_boiled_before_a_cold_dish() -> None:
         ("Halve the green peppers lengthways and take out the seeds, keep them as lids, and scrape out the seeds. Lay "
          "the green pepper halves in a dish. Put the lids on.",
          "Halve the green peppers lengthways and take out the seeds. Lay the green pepper halves in a dish."),
+        ("Heat the oil with the garlic-infused oil until the slivers just begin to colour. Watch it; burnt garlic "
+         "[garlic-infused oil] is bitter. Add the chilli.",
+         "Heat the oil with the garlic-infused oil for a minute until fragrant. Add the chilli."),
+        ("Add the pineapple and cook for 30 minutes, until they have burst into the sauce and the pork falls apart.",
+         "Add the pineapple and cook for 30 minutes, until it is soft and the pork falls apart."),
+        ("Peel the oyster mushrooms, aubergine, snap out the stalks and slice the caps thickly.",
+         "Tear the oyster mushrooms and slice the aubergine."),
+        ("Leave it so the rye [100 g of the gluten-free flour blend] softens.",
+         "Leave it so the gluten-free flour blend softens."),
+        ("Sweat the leek greens for 5 minutes without letting it colour.",
+         "Sweat the leek greens for 5 minutes without letting them colour."),
         ("Scatter the leek greens over. Turn the sausages, add the sage and roast for 15 minutes.",
          "Turn the sausages. Scatter the leek greens over. Add the sage and roast for 15 minutes."),
     ],

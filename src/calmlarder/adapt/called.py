@@ -18,6 +18,7 @@ _NAMELESS = frozenset(
     {"paste", "seasoning", "stock", "broth", "rub", "chutney", "pickle", "cube", "granule", "yogurt", "juice"}
 )
 _SIZES = re.compile(r"^(?:(?:small|medium|med|large|big|lge|sm|lg|fat|good)\.? )+(?=[a-z])", re.IGNORECASE)
+_SORTS = frozenset({"rye", "spelt", "buckwheat", "barley", "oat", "chickpea", "gram"})
 _CLOVE = words_of("clove")
 _FEWEST, _MOST = 2, 4  # words of such a name; one word alone may be another food's too
 
@@ -69,6 +70,18 @@ def single_words(parts: Sequence[Part]) -> Names:
         if part.read.food and part.read.outcome == "read" and len(words) == 1:
             found.setdefault(words, set()).add(part.read.food)
     return {words: frozenset(foods) for words, foods in found.items() if len(foods) == 1}
+
+
+def sorts_of_flour(parts: Sequence[Part], tables: Tables) -> Names:
+    """`so that the rye softens`: the first word of a flour's name, where no other line says it."""
+    every = [set(words_of(part.read.text)) for part in parts if part.read.outcome == "read"]
+    found: dict[tuple[str, ...], frozenset[str]] = {}
+    for part in parts:
+        food = tables.food_by_id.get(part.read.food or "")
+        first = words_of(food.name)[:1] if food is not None and food.kind == "flour" else ()
+        if food is not None and first and first[0] in _SORTS and sum(first[0] in one for one in every) == 1:
+            found[first] = frozenset({food.id})
+    return found
 
 
 def single_words_of_a_part(parts: Sequence[Part]) -> Names:

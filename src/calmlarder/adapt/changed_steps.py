@@ -11,20 +11,13 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
-from calmlarder.adapt.called import (
-    bare_cloves,
-    called_by_lines,
-    last_words_of_a_kind,
-    single_words,
-    single_words_of_a_part,
-    treated_names,
-)  # fmt: skip
 from calmlarder.adapt.changed_lines import Part, joined_lines, lines_apart
-from calmlarder.adapt.collective import animals_in, collective_names
+from calmlarder.adapt.collective import collective_names
 from calmlarder.adapt.dropped import steps_without_others
+from calmlarder.adapt.known_names import names_in_steps
 from calmlarder.adapt.left_open import without_unread
 from calmlarder.adapt.model import Adapted, Amount, Change
-from calmlarder.adapt.names import names_as_cut, spans_in, with_last_words
+from calmlarder.adapt.names import spans_in
 from calmlarder.adapt.near_lines import lines_with_neighbours
 from calmlarder.adapt.oil_lowered import BESIDE_IT
 from calmlarder.adapt.step_ahead import boiled_ahead
@@ -77,7 +70,6 @@ from calmlarder.tables.book import Tables
 
 _AND, _WITH = re.compile(r" [&+] (?=[^\W\d])"), re.compile(r"\bw/ ?(?=[^\W\d])")
 _HEADS = "brassica"
-_DISHES_TOO = frozenset({"dal", "daal", "dahl", "dhal", "dhall", "daahl"})
 _IN_FLORETS = re.compile("cauliflower|broccoli|romanesco")
 _FLORET = re.compile(r"\bfloret(s)?\b")
 # The first letter of a sentence, behind its number where it has one.
@@ -110,25 +102,10 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     }  # fmt: skip
     if not changed:
         return Steps(steps, ())
-    known = {part.read.food for part in parts if part.read.food}
     written = steps
     figures = [in_figures(_AND.sub(" and ", _WITH.sub("with ", step))) for step in steps]
     steps = tuple(one.step for one in figures)
-    names = {
-        **last_words_of_a_kind(parts, tables),
-        **animals_in(parts, tables),
-        **names_as_cut(
-            [(one.read.food, one.read.text) for one in parts if one.read.food in known and one.read.food], tables
-        ),
-        **single_words(parts),
-        **bare_cloves(parts),
-        **treated_names(known, tables),
-        **with_last_words(known, tables),
-        **single_words_of_a_part(parts),
-        **called_by_lines(parts),
-    }
-    listed = " ".join(part.read.text.casefold() for part in parts if part.read.outcome != "heading")
-    names = {words: meant for words, meant in names.items() if not _is_the_dish(words, listed)}
+    names = names_in_steps(parts, tables)
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
     shared = in_one_line(parts, adapted, tables)
     if any(part.read.outcome == "heading" for part in parts):
@@ -184,11 +161,6 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")
     return Steps((*marked, *written[len(marked) :]), tuple(notes))
-
-
-def _is_the_dish(words: tuple[str, ...], listed: str) -> bool:
-    """Whether a name that no line has is that of the dish too: `pour it over the dal`."""
-    return len(words) == 1 and words[0] in _DISHES_TOO and words[0] not in listed
 
 
 def _one_beside_the_other(marked: Sequence[str]) -> list[str]:

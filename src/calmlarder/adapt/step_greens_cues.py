@@ -24,6 +24,9 @@ _SHOULD_BE = re.compile(
     rf"(?P<before>\bgreens\b[^.;]*[.;] )(?:They|It)(?: should| will|[’']ll)? (?:be|look|turn|go) [^.;]*?"
     rf"\b(?:melt\w*|{_ONION_DOES})\b[^.;]*[.;](?: +|$)"
 )
+_LETTING = re.compile(
+    r"(?P<greens>\bgreens\b[^.;]*?\bwithout letting) it (?=colou?r|brown|catch|burn|take)", re.IGNORECASE
+)
 _DONE_ITS = re.compile(r"\bgreens (?P<verb>have|has) done its\b")
 _WITH_ITS_CLOVES = re.compile(r"\bgreens with (?:its|their) cloves\b")
 _VERBS = {"is": "are", "has": "have", "does": "do", "goes": "go"}
@@ -34,6 +37,7 @@ def without_signs_of_an_onion(step: str, everywhere: str) -> str:
     if "greens" in everywhere and not re.search(r"\bred onion|\bpickled onion", everywhere):
         step = _PINK.sub("", step)
     step = _UNTIL.sub(r"\g<greens>\g<between> until soft and bright green", step)
+    step = _LETTING.sub(r"\g<greens> them ", step)
     step = _DONE_ITS.sub("greens have done their", _WITH_ITS_CLOVES.sub("greens and the cloves", step))
     return _IT.sub(_they, _SHOULD_BE.sub(r"\g<before>", step)).rstrip()
 

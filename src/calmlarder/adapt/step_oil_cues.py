@@ -34,6 +34,18 @@ _WAITS = re.compile(
 _WAITS_ALONE = re.compile(
     rf"(?:(?<=[.;!] )|(?<=^))(?:Let (?:it|this) (?:sit|stand|rest)|Leave|Wait){_SO_THAT}[.;](?: +|$)"
 )
+# `heat the oil with the garlic-infused oil until the slivers just begin to colour`; `burnt garlic is bitter`
+_SLIVERS = re.compile(
+    r"(?P<oil>garlic-infused oil(?: \[[^\]]*\])?[^.;]*?)\b(?:un)?till? (?:the )?"
+    r"(?:slivers|slices|pieces|cloves|flakes|garlic) "
+    r"[^.,;]*?\b(?:colou?r\w*|gold\w*|brown\w*|soft\w*|crisp\w*)\b[^.,;]*",
+    re.IGNORECASE,
+)
+_BURNT = re.compile(
+    r"(?:(?<=[.!] )|(?<=^))[^.!]*?\b(?:burnt|burned|brown|scorched) garlic(?: \[garlic-infused oil\])? "
+    r"(?:is|turns|tastes|goes|gets|makes)\b[^.!]*[.!](?: +|$)",
+    re.IGNORECASE,
+)
 # `warm the oil until it smells sweet, then fish it out`
 _LIFTED_OUT = re.compile(
     rf"(?P<oil>{_OIL}[^.;\[\]]*?),? (?:and then|then|and) (?:fish|lift|take|scoop|pick|pull) (?:it|them)(?: all)? out"
@@ -54,6 +66,7 @@ def without_signs_of_a_clove(step: str) -> str:
     """A changed step without what only a clove shows, where its infused oil goes in now."""
     if "garlic-infused oil" not in step:
         return step
+    step = _BURNT.sub("", _SLIVERS.sub(r"\g<oil>for a minute until fragrant", step))
     step = _LIFTED_OUT.sub(r"\g<oil>", _UNTIL.sub("for a minute until fragrant", step))
     kept, oil = [], False
     for found in _SENTENCE.finditer(step):

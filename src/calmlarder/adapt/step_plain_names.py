@@ -17,11 +17,20 @@ _ENDS_IN = re.compile(
 )
 _LEAVING_THEM = re.compile(r" \((?:leav|without)\w* the (?:ends|stalks|trimmings)[^()]*\)", re.IGNORECASE)
 _AND_PASTE = re.compile(r"\b(?P<g>g)arlic \[garlic-infused oil\](?: and|,)? ginger paste\b", re.IGNORECASE)
+# `so the rye [100 g of the gluten-free flour blend] softens`; `Peel the oyster mushrooms, snap out the stalks`
+_PART_DOES = re.compile(
+    r"\bthe [a-z]+ \[\d+ (?:g|ml) of the (?P<now>[a-z -]+)\](?= (?:softens|swells|thickens|absorbs|drinks|hydrates)\b)"
+)
+_CAPS = re.compile(
+    r"\b(?P<verb>P|p|W|w|C|c|B|b)(?:eel|ipe|lean|rush) the oyster mushrooms(?:(?:,| and) (?:the )?(?P<other>[a-z]+))?"
+    r"(?=,| and)[^.;]*?\b(?:stalks|stems|caps)\b[^.;]*"
+)
 
 
 def with_plain_names(step: str) -> str:
     """A changed step with these names as a cook says them."""
     step = _AND_PASTE.sub(lambda one: f"{one['g']}arlic-infused oil, ginger", _ENDS_IN.sub(_without_ends, step))
+    step = _CAPS.sub(_torn, _PART_DOES.sub(r"the \g<now>", step))
     return _LEAVING_THEM.sub("", _THE_MUCH.sub("", _SAME_KIND.sub(r"\g<how> \g<kind>", step)))
 
 
@@ -29,3 +38,9 @@ def _without_ends(found: re.Match[str]) -> str:
     verb = found["next"].capitalize() if found["verb"][0].isupper() else found["next"]
     cut = f"{found['cut'].split()[0]} the {found['now']}" if found["cut"] else ""
     return f"{verb} the {found['what']}{found['rest']}{cut}"
+
+
+def _torn(found: re.Match[str]) -> str:
+    torn = f"{'Tear' if found['verb'].isupper() else 'tear'} the oyster mushrooms"
+    others = found["other"] in {"aubergine", "courgette", "tofu"}
+    return f"{torn} and slice the {found['other']}" if others else torn

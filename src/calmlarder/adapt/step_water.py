@@ -60,7 +60,9 @@ def _place_of_what_is_gone(
     written: Sequence[str], steps: Sequence[str], foods: frozenset[str], names: Names
 ) -> tuple[int, int | None] | None:
     """The step that poured in what is left out now, where it still does something."""
-    place = _place(written, foods, names)
+    named = (at for at, step in enumerate(written) if any(meant & foods for _, _, meant in spans_in(step, names)))
+    first = next(named, None)
+    place = _place(written, foods, names) or ((first, None) if first is not None else None)
     if place is None or place[0] >= len(steps) or "left out" in steps[place[0]]:
         return None
     return place[0], None

@@ -22,6 +22,7 @@ _STATES = frozenset({
     "tinned", "drained", "syrup",
 })  # fmt: skip
 
+_SORTS = frozenset({"rye", "spelt", "wholemeal", "wholewheat", "barley", "semolina"})
 _SO_MANY_BEANS = re.compile(r"\b(?:two|three|four|five|six|seven|[2-7])[- ](?=beans?\b)", re.IGNORECASE)
 _DAL = re.compile(r"\b(?:da+h?ls?|dhals?)\b", re.IGNORECASE)
 _AND_BEFORE = re.compile(r"\s+(?:and|&)\s+(?:[a-z]+ )?$")
@@ -49,7 +50,18 @@ def retitled(title: str, reads: Sequence[IngredientRead], adapted: Adapted, told
             title = _with_the_larger(title, food, change, tables)
         else:
             title = _without(title, tables.food_by_id[food], change, tables)
-    return title
+    return _without_a_sort(title, reads, adapted)
+
+
+def _without_a_sort(title: str, reads: Sequence[IngredientRead], adapted: Adapted) -> str:
+    """The title without the sort of a flour or bread that is gone (`Rye pancakes`), where no line says it any more."""
+    gone = {change.place: change for change in adapted.changes if change.change in {"swap", "out"}}
+    stay = " ".join(read.text for place, read in enumerate(reads) if place not in gone)
+    now = f"{stay} {' '.join(line for change in gone.values() for line in change.lines)}".casefold()
+    for change in gone.values():
+        for sort in _SORTS & set(words_of(change.ingredient)) - set(words_of(now)):
+            title = re.sub(rf"\b{sort}(?:[ -](?:flour|and)\b)?[ -]+(?=[a-z])", "", title, count=1, flags=re.IGNORECASE)
+    return f"{title[:1].upper()}{title[1:]}"
 
 
 def heading_after(heading: str, gone: Sequence[tuple[str, Change]], tables: Tables) -> str:
