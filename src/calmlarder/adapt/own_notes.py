@@ -44,7 +44,7 @@ def own_notes(
     return tuple(kept)
 
 
-def _holds(sentence: str, stays: set[str | None], tables: Tables) -> bool:
+def _holds(sentence: str, stays: set[str], tables: Tables) -> bool:
     if any(one.search(sentence) for one in (_ALLIUM, _PARTS, _KEEPS_LONG, _OTHERWISE)):
         return False
     return all(meant & stays for _, _, meant in spans_in(sentence, names_of_all(tables)))

@@ -19,13 +19,10 @@ def boiled_once(steps: Sequence[str]) -> list[str]:
             re.IGNORECASE,
         )
         earlier = next((at for at in range(place) if blanched.search(told[at])), None)
-        if earlier is not None:
+        one = blanched.search(told[earlier]) if earlier is not None else None
+        if earlier is not None and one is not None:
             told[place] = f"{step[: found.start()]}{step[found.end() :]}"
-            told[earlier] = blanched.sub(
-                lambda one, found=found: (
-                    f"{'Boil' if one['verb'][0].isupper() else 'boil'}{one['how']} for {found['minutes']} minutes"
-                ),
-                told[earlier],
-                count=1,
-            )
+            boil = "Boil" if one["verb"][0].isupper() else "boil"
+            head, behind = told[earlier][: one.start()], told[earlier][one.end() :]
+            told[earlier] = f"{head}{boil}{one['how']} for {found['minutes']} minutes{behind}"
     return told

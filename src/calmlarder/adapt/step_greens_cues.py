@@ -14,7 +14,7 @@ _UNTIL = re.compile(
     re.IGNORECASE,
 )
 # `scrunch until it wilts`
-_ALONE = r"(?P<between>(?:(?! the | then | add | stir )[^.;\[\]])*?)"
+_ALONE = r"(?P<between>(?:(?! then | add | stir | heat | bring | whisk | pour | reduce | simmer )[^.;\[\]])*?)"
 _IT = re.compile(rf"{_GREENS}{_ALONE} until it (?P<verb>[a-z]+?)(?P<s>e?s)\b", re.IGNORECASE)
 _PINK = re.compile(
     r"\bpink (?=(?:vinegar|lime|lemon|juice|liquid|brine|onions?|pickl\w*|leek|spring onion))", re.IGNORECASE
