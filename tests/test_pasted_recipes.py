@@ -267,3 +267,31 @@ def test_a_sentence_that_tells_what_one_needs_is_a_list(told: str) -> None:
     page = "".join(f"<p>{line}</p>" for line in text.split("\n\n"))
     again = read_recipe(f"<html><body>{page}<p>back to the notebook next: parkin</p></body></html>")
     assert (again.ingredients, again.steps[-1]) == (foods, recipe.steps[-1])
+
+
+@pytest.mark.parametrize(
+    ("behind", "steps"),
+    [
+        ("Remember that two of us eat no shellfish.\nPudding is Ann's (meringues, strawberries).", 3),
+        ("Reheat it gently the next day.", 4),  # that is work
+    ],
+)
+def test_lines_behind_numbered_steps_that_tell_no_work_are_none(behind: str, steps: int) -> None:
+    text = f"Soup\nServes 4\n\nIngredients\n2 carrots\n\nMethod\n1) Chop.\n2) Boil.\n3) Blend it all.\n\n{behind}\n"
+    assert len(read_recipe(text).steps) == steps
+
+
+def test_a_few_bare_words_between_two_lines_of_a_page_are_a_heading_and_its_notes_are_read() -> None:
+    listed = "".join(f"<li>{line}</li>" for line in ("400 g cod", "50 g flour"))
+    slaw = "".join(f"<li>{line}</li>" for line in ("1 mango", "200 g red cabbage"))
+    told = (
+        '{"@type":"Recipe","name":"Tacos","recipeIngredient":["400 g cod","50 g flour","1 mango","200 g red cabbage"],'
+    )
+    page = (
+        f'<html><script type="application/ld+json">{told}"recipeInstructions":"Fry the cod."}}</script><body>'
+        f"<p><b>Fish</b></p><ul>{listed}</ul><p><b>Mango slaw</b></p><ul>{slaw}</ul><h3>Notes</h3>"
+        "<p>Leftovers keep well for two days.</p><h3>More like this</h3><p>Soup of the day for all.</p></body></html>"
+    )
+    recipe = read_recipe(page)
+    assert recipe.ingredients == ("Fish:", "400 g cod", "50 g flour", "Mango slaw:", "1 mango", "200 g red cabbage")
+    assert recipe.notes == ("Leftovers keep well for two days.",)

@@ -10,6 +10,7 @@ from typing import Any
 import pytest
 
 from calmlarder.adapt.model import Change
+from calmlarder.adapt.own_notes import _holds
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_gone import studs_of, without_what_is_out
 from calmlarder.adapt.step_green_parts import half_and_rest
@@ -25,6 +26,7 @@ from calmlarder.adapt.step_rice_paper import _dipped, _fried, _pressed, _without
 from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
 from calmlarder.adapt.step_soured import soured_from_then_on
 from calmlarder.adapt.step_vegetable_parts import _without_spears
+from calmlarder.tables.book import Tables
 
 Adapt = Callable[..., dict[str, Any]]
 
@@ -481,3 +483,18 @@ def test_milk_is_soured_once_and_the_rest_of_it_is_soured_too() -> None:
         "Stir the lemon juice into the lactose-free milk and leave it ten minutes. Stir into 350ml of the soured milk.",
         "Use the remaining soured milk if it looks dry.",
     ]
+
+
+@pytest.mark.parametrize(
+    ("sentence", "holds"),
+    [
+        ("To cut the heat, leave the chillies whole.", True),
+        ("Leftovers keep well for two days.", True),
+        ("Keeps for a week in the fridge.", False),  # said of another dish
+        ("A small head of cauliflower can go in too.", False),  # nobody counted it
+        ("Fry the garlic slowly.", False),
+        ("Slow cooker: do steps 1 to 3 on the stove.", False),
+    ],
+)
+def test_a_page_s_own_notes_hold_where_they_name_what_stays(sentence: str, holds: bool, tables: Tables) -> None:
+    assert _holds(sentence, {"chilli-green", "chilli-red", "pumpkin"}, tables) is holds
