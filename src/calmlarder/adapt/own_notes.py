@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from calmlarder.adapt.model import Adapted
 from calmlarder.adapt.names import names_of_all, spans_in
 from calmlarder.cookbook.recipe import IngredientRead
+from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 
 _SENTENCES = re.compile(r"(?<=[.!?])\s+")
@@ -31,6 +32,9 @@ _OTHERWISE = re.compile(
 )
 
 
+_THE_DISH = {words_of(one) for one in ("leftovers", "filling", "sauce", "dough", "batter")}  # whatever is in it
+
+
 def own_notes(
     notes: Sequence[str], reads: Sequence[IngredientRead], adapted: Adapted, tables: Tables
 ) -> tuple[str, ...]:
@@ -47,4 +51,5 @@ def own_notes(
 def _holds(sentence: str, stays: set[str], tables: Tables) -> bool:
     if any(one.search(sentence) for one in (_ALLIUM, _PARTS, _KEEPS_LONG, _OTHERWISE)):
         return False
-    return all(meant & stays for _, _, meant in spans_in(sentence, names_of_all(tables)))
+    named = spans_in(sentence, names_of_all(tables))
+    return all(meant & stays or words_of(sentence[start:end]) in _THE_DISH for start, end, meant in named)
