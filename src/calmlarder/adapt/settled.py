@@ -23,6 +23,7 @@ from calmlarder.adapt.pieces_of_a_line import (
     PIECES,
     SENTENCES,
     TAIL,
+    WATER_OF,
     amount_before,
     amount_of,
     is_treatment,
@@ -89,7 +90,9 @@ class Settler:
     def _hides(self, text: str) -> bool:
         """Whether a line that was taken for water names what matters (`water mixed with 1 stock pot`)."""
         return any(
-            matters(one, self._eaters, self._tables) for _, _, meant in named_in(text, self._tables) for one in meant
+            matters(one, self._eaters, self._tables)
+            for _, _, meant in named_in(WATER_OF.sub("water", text), self._tables)
+            for one in meant
         )
 
     def _line(self, text: str) -> IngredientRead | None:

@@ -27,6 +27,7 @@ _SIGNS_OFF = re.compile(
     r"|yours|cheers|take care|bye(?: for now)?|ciao|see you(?: soon| then)?|speak soon|ttfn|all the best|with love))"
     rf"(?:[\s,!.–—-]{{1,4}}(?i:from )?(?:{_NAME}(?: (?:and|&|\+) {_NAME})?|[xX]{{1,6}})(?: [xX]{{1,6}})?)?[\s,!.]*"
 )
+_POSTSCRIPT = re.compile(r"\s*p\.? ?s\.?[\s:,]", re.IGNORECASE)
 _NAME_ALONE = re.compile(rf"{_NAME}(?: {_NAME})?\.?")
 _FAREWELL = re.compile(
     r"(?:come (?:again|over|round|back)|see you|let me know|tell me|write (?:back|soon)|say hi|give my|miss you|thanks"
@@ -71,6 +72,9 @@ def _without_footer(lines: list[str]) -> list[str]:
 def _without_farewell(lines: list[str], mailed: bool) -> list[str]:
     """The lines without the last few that are how somebody signs; a name alone is one below such a line, or a mail."""
     filled = [at for at, line in enumerate(lines) if line.strip()]
+    behind = next((at for at in filled[-_MOST_BELOW:] if _POSTSCRIPT.match(lines[at])), None)
+    if behind is not None:  # what is said below the name stays
+        return [*_without_farewell(lines[:behind], mailed), *lines[behind:]]
     end, signed = len(lines), False
     for at in reversed(filled[-_MOST_BELOW:]):
         bare = lines[at].strip()

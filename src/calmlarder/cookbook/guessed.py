@@ -34,6 +34,7 @@ from calmlarder.cookbook.serves import (
     served_in_dishes,
     serves_above,
     serves_in,
+    serves_up_to,
 )
 from calmlarder.cookbook.wording import HEADING
 from calmlarder.matching.names.words import plain, words_of
@@ -48,6 +49,7 @@ _LEAST_TOLD = 2  # sentences in a table that sets out a page: ours
 _SITE = re.compile(r"\s+(?:[|–—·»•~-]|::)\s+|\s*[|»]\s*")  # between the name of a dish and that of its site
 _PAGE_TITLE = re.compile(r"<title\b[^>]{0,200}>([^<]{1,500})</title", re.IGNORECASE)
 _FOR_SO_MANY = re.compile(r"(?:just |enough )?for (?:\d|one|two|three|four|five|six|eight)\b", re.IGNORECASE)
+_MAKES = re.compile(r"(?:(?:it|this|that) )?(?:makes|yields?|gives)\b", re.IGNORECASE)
 _END = re.compile(
     r"(?:.{0,30}\b(?:comments?|repl(?:y|ies)|related|you (?:may|might)(?: also)? like|more (?:recipes|from)|share|"
     r"nutrition|notes?|tips?|reviews?|subscribe|newsletter|tags?|categor(?:y|ies)|video|equipment|storage|faqs?|"
@@ -84,7 +86,7 @@ def guessed_object(page: str) -> dict[str, Any] | None:
     pieces = next((one for text in said if (one := volume_in(text) or pieces_in(text))), "") or next(
         (one for text in above if (one := pieces_among_facts(text))), ""
     )
-    return {**told, "recipeYield": str(serves) if serves else pieces} if serves or pieces else told
+    return {**told, "recipeYield": _people(serves, blocks) if serves else pieces} if serves or pieces else told
 
 
 def _outside_of_the_layout(blocks: Sequence[Block]) -> list[Block]:
@@ -135,6 +137,8 @@ def _serves(texts: Sequence[str]) -> int | None:
         *(t for t in texts if len(t) <= LONGEST_HEADING or (len(t) <= _LONGEST_LINE and SERVES.match(t))),
         # `… and naan. Feeds 4.`, `… like a pub. For 2, or for 1 after a long walk.`
         *(one for one in sentences if len(one) <= LONGEST_HEADING and (SERVES.match(one) or _FOR_SO_MANY.match(one))),
+        # `Makes about 3 cups, call it 24 servings if nobody drinks it.`
+        *(one for one in sentences if len(one) <= _LONGEST_LINE and _MAKES.match(one) and SERVES.search(one)),
     ]
     return next(
         (count for text in short if (count := serves_in(text) if re.search(r"[a-z]", text) else None)), None
@@ -142,6 +146,14 @@ def _serves(texts: Sequence[str]) -> int | None:
         next((count for text in short[:40] if not text.isdigit() and (count := serves_above(text))), None)
         or next((count for text in short if (count := served_in_dishes(pieces_in(text)))), None)
     )
+
+
+def _people(serves: int, blocks: Sequence[Block]) -> str:
+    """The people as a yield, with the upper end where a line tells a range of them."""
+    short = (one.text for one in blocks if len(one.text) <= LONGEST_HEADING)
+    tops = (top for text in short if (top := serves_up_to(text)) and serves in {serves_in(text), serves_above(text)})
+    top = next(tops, None)
+    return f"serves {serves}-{top}" if top else f"serves {serves}"
 
 
 def _in_two_lines(blocks: Sequence[Block]) -> list[str]:

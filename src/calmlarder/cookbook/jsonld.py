@@ -4,6 +4,7 @@ import html
 import json
 import re
 from collections.abc import Iterator
+from itertools import pairwise
 from typing import Any
 
 from calmlarder.clean import clean, clean_line
@@ -27,6 +28,7 @@ _COMMAS = re.compile(r"\s*[,;]\s+(?=\d|[½¼¾⅓⅔⅛])")
 _LONGEST_TIME = 60 * 24 * 30
 _MOST_NODES = 2_000_000
 _MOST_VALUES = 20
+_MOST_NUMBERED = 60  # steps in one paragraph: ours
 _BETWEEN = " \t\r\n,;"
 _SLIPS = re.compile(
     r'"(?:[^"\\]++|\\.)*+"|,(?=\s*+[\]}])|(?<![:\w])//[^\n"]{0,200}$|/\*[^*"]{0,500}\*/', re.DOTALL | re.MULTILINE
@@ -99,9 +101,9 @@ def recipe_of(found: dict[str, Any]) -> Recipe:
     check_count(len(lines))
     steps = tuple(step for step in _steps(found.get("recipeInstructions"), 0) if step)
     title = (line_of(found.get("name")) or line_of(found.get("headline")) or "A recipe")[:LONGEST_TITLE]
-    told = found.get("recipeYield", found.get("yield"))
+    told = _wordiest(found.get("recipeYield", found.get("yield")))
     pieces = volume_in(line_of(told), alone=True) or pieces_in(line_of(told), alone=True)
-    serves = _serves(told) or serves_above(title)
+    serves = _serves(found.get("recipeYield", found.get("yield"))) or serves_above(title)
     return Recipe(
         title=title,
         serves=serves or served_in_dishes(pieces) or served_by_the_spoon(title, pieces),
@@ -201,7 +203,8 @@ def line_of(value: Any) -> str:
 def _steps(value: Any, depth: int) -> Iterator[str]:
     """The steps of a text, a list, HowToStep and HowToSection."""
     if isinstance(value, str):
-        for line in re.split(r"\n|<br\s{0,3}/?>|</p>|</li>", value):
+        lines = [line for line in re.split(r"\n|<br\s{0,3}/?>|</p>|</li>", value) if line.strip()]
+        for line in _numbered(lines[0]) if len(lines) == 1 else lines:
             yield line_of(line)[:LONGEST_STEP]
     elif isinstance(value, list):
         for one in value:
@@ -212,6 +215,18 @@ def _steps(value: Any, depth: int) -> Iterator[str]:
             yield from _steps(inner, depth + 1)
         else:
             yield line_of(value.get("text") or value.get("name") or value.get("description"))[:LONGEST_STEP]
+
+
+def _numbered(text: str) -> list[str]:
+    """The steps of one paragraph that counts them: `1. Heat the oil. 2. Add the rice.`"""
+    places = [0]
+    for number in range(2, _MOST_NUMBERED):
+        found = re.compile(rf"(?<=[.!?)]) {{1,3}}{number}[.)] (?=[A-Z])").search(text, places[-1])
+        if found is None:
+            break
+        places.append(found.start())
+    counts = len(places) > 1 and re.match(r"\s*1[.)] ", text)
+    return [text[start:end] for start, end in pairwise([*places, len(text)])] if counts else [text]
 
 
 def _serves(value: Any) -> int | None:
@@ -227,6 +242,12 @@ def _serves(value: Any) -> int | None:
     if isinstance(value, int | float):
         return serves_in(str(int(value))) if 1 <= value <= 1000 else None
     return serves_in(line_of(value)) if isinstance(value, str) else None
+
+
+def _wordiest(told: Any) -> Any:
+    """Of a yield that is told twice, as a bare number and in words (`["16", "16 bars"]`), the words."""
+    words = [one for one in told if isinstance(one, str) and re.search("[a-z]", one)] if isinstance(told, list) else []
+    return words[0] if words else told
 
 
 def _minutes(found: dict[str, Any]) -> int | None:

@@ -32,7 +32,12 @@ _TALK: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...] 
     (re.compile(rf"\bmilk \(({_PLANT})(?: milk)?(?:,? or |/)(?:cow'?s?|dairy|whole)\)"), r"cow milk or \1 drink"),
     (re.compile(r"\b(?:long|large|small|big|mild|hot) (?=dried (?:red )?chill?i(?:e?s)?\b)"), ""),
     # how long it soaks in plain water
-    (re.compile(rf",? (?:soaked|steeped|softened|rehydrated) (?:in|with) {_WATER}(?: (?:for|until)\b[^,;()]*)?"), ""),
+    (
+        re.compile(rf",? (?:soaked|steeped|softened|rehydrated) (?:in|with) {_WATER}(?: (?:for|until|\d+(?:-\d+)? ?(?:m|h))[^,;()]*)?"),
+        "",
+    ),
+    # `white and yolk kept separate`: the whole of it
+    (re.compile(r"(?<=\begg)(s?), whites? and yolks? (?:kept )?(?:separate[d]?|apart)\b"), r"\1, separated"),
     # `slaked with 1 tbsp cold water`
     (
         re.compile(

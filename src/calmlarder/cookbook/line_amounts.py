@@ -76,7 +76,8 @@ def amounts_of(line: str) -> tuple[Found, str]:
         size = Quantity(_LIKE[(like["like"] or like["sized"]).replace("-", " ")], "g")
         count = found.main if found.main is not None and found.main.unit != "g" else Quantity(Span(1, 1, 1), None)
         found = found._replace(main=count._replace(unit=None), sizes=(size,), each=True)
-    again = re.match(r"(.*?[^\W\d_])[\s,]+(\d[\d /.,-]*(?:to \d+ ?)?(?:ml|l|g|kg))$", found.rest)
+    # `1 onion 150 g` says it again, `50 g butter plus 20 g` more of it.
+    again = re.match(r"(.*?[^\W\d_])(?<!\bplus)[\s,]+(\d[\d /.,-]*(?:to \d+ ?)?(?:ml|l|g|kg))$", found.rest)
     if found.main is not None and again:
         found = found._replace(rest=again[1], sizes=(*found.sizes, *size_in(again[2])[0]))
     return found._replace(sizes=(*found.sizes, *sizes), each=found.each or each), " ".join(notes)

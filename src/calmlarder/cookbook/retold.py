@@ -104,9 +104,14 @@ def apart(line: str) -> tuple[str, ...]:
 
 def with_more(line: str) -> str:
     """A plain line that adds some of the same for a use of its own, without that use."""
+    bare = _BRACKETED_USE.sub(" ", line)
     return _FOR_A_USE.sub(
-        r"\1", _MORE_OF_IT.sub(lambda one: f"{one['head']} plus {_CUT_SO.sub(' ', one['more'])}", line)
+        r"\1", _MORE_OF_IT.sub(lambda one: f"{one['head']} plus {_CUT_SO.sub(' ', one['more'])}", bare)
     )
+
+
+# `50 g butter (for the mash), plus 50 g for the sauce`: what the first of it is for.
+_BRACKETED_USE = re.compile(r"\s*\(for (?:the )?[a-z]{3,20}\)(?=,? (?:plus|and) \d)")
 
 
 _CUT_SO = re.compile(r" (?:(?:halved|whole|extra|more|crushed|peeled|sliced|chopped|cut) )+")

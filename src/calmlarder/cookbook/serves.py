@@ -6,9 +6,13 @@ from collections.abc import Iterable
 from calmlarder.matching.amounts.numbers_and_fractions import WHOLE_WORDS
 
 _COUNT = r"(\d{1,3}|" + "|".join(word for word in WHOLE_WORDS if word not in {"few", "several", "couple"}) + r")"
-_RANGE = r"(?:\s?(?:-|–|to|or)\s?\d{1,3})?"
+_RANGE = rf"(?:\s?(?:-|–|to|or)\s?{_COUNT.replace('(', '(?:', 1)}\b)?"
 _ABOUT_SO_MANY = r"(?:about |around |up to |a (?:hungry )?(?:family|crowd|group|table|party) of )?"
-_PEOPLE = r"(?:people|ppl|persons?|servings?|portions?|helpings?|serves|eaters|guests|adults|lunches|dinners|suppers)"
+_PEOPLE = (
+    r"(?:people|ppl|pers(?:ons?)?\b|servings?|portions?|helpings?|serves|eaters|guests|adults|lunches|dinners|suppers"
+    r"|(?:main[ -](?:course|meal)[ -])(?:servings|portions)|mains\b)"
+)
+_APPETITE = r"(?:hungry|greedy|generous|polite|hearty|starving|ravenous|modest|dainty|light|normal|big|small|large|good)"
 _OF_IT_FOR = r"(?:make (?:it|this) for|(?:she|he|mum|nan|gran|i) (?:say|reckon)s? it (?:does|feeds|serves|is for))"
 _DISHES = r"(?:bowls?|plates?|platefuls?|bowlfuls?|glasses|mugs)"  # one a person, which is taken for granted and said
 _END = r"\s{0,3}[.!)\]*_]{0,3}\s{0,3}$"
@@ -19,7 +23,9 @@ SERVES = re.compile(
     rf"|\b(?:serves|servings?|feeds|to feed|portions?)\b[\s:*_]{{0,6}}{_ABOUT_SO_MANY}"
     rf"{_COUNT}\b(?!\s?(?:g|ml|kcal)\b)"
     rf"|\b(?:makes|yields?|for)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}{_RANGE}\s{_PEOPLE}\b"
-    rf"|\b{_COUNT}{_RANGE}\s(?:generous |large |small |hungry )?{_PEOPLE}\b"
+    rf"|\b{_COUNT}{_RANGE}\s(?:{_APPETITE} )?{_PEOPLE}\b"
+    # `For 4 hungry or 6 polite`: the larger plates are those of the hungry.
+    rf"|\b(?:for|feeds|serves|does)\s{_COUNT} (?:{_APPETITE}|generously|amply|comfortably)\b(?=\s?(?:$|[.,;!]|or \w+ {_APPETITE}))"
     rf"|\b{_COUNT} of (?:us|you|them)\b|\b(?:we are|we're|there are) {_COUNT}\b(?= ?[),.;!]|$)"
     rf"|\b(?:enough for|enough to (?:feed|serve)|sized for)\b\s{_ABOUT_SO_MANY}{_COUNT}\b"
     rf"(?!\s?(?:min|hour|day|more))"
@@ -128,7 +134,7 @@ def serves_up_to(text: str) -> int | None:
     """The upper end of a range of people (`serves 4-6`), of which the lower one counts; None where there is none."""
     span = number_span(text, above=True)
     told = text[span[0] : span[1]] if span else text if re.fullmatch(r"[\s\d–-]+|\s*\d+ to \d+\s*", text) else ""
-    counts = [int(one) for one in re.findall(r"\d+", told)]
+    counts = [count for one in re.findall(r"\w+", told) if (count := _count(one))]
     return counts[1] if len(counts) == 2 and counts[0] < counts[1] <= _MOST_FOR else None
 
 
@@ -167,7 +173,7 @@ def number_span(text: str, above: bool = False) -> tuple[int, int] | None:
         return None
     group = next(index for index, word in enumerate(found.groups(), start=1) if word)
     end = found.end(group)
-    rest = re.match(r"\s?(?:-|–|to|or)\s?\d{1,3}\b", text[end:])
+    rest = re.match(rf"{_RANGE}(?!\w)", text[end:], re.IGNORECASE)
     return found.start(group), end + (rest.end() if rest else 0)
 
 

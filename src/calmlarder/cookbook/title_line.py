@@ -12,6 +12,7 @@ _FEW = 3  # words; more of them may be a sentence: ours
 _MOST_LINES = 12  # above the ingredients that are looked at: ours
 _RULED = re.compile(r"^\s*(?:#{1,6}\s+\S|([*=~_–—-])\1+\s*\S.*\1\1\s*$|<b>)")
 _SIGNS = re.compile(r"^[\s*=~_#–—-]+|[\s*=~_#–—-]+$")
+_BEHIND = re.compile(r"\s*\(([^()]{1,80})\)\W*$")
 _GREETS = re.compile(
     r"(?:hi+|hiya|hello|hey|dear|yo|fwd? ?:|re ?:|ok(?:ay)?|sorry|thanks?|thank you|as promised|from ?:|from \w+[’']s"
     r"|for \w+\s*[,.!-]*$|posted|typed|retyped|instructor|teacher|lesson|week \d|course|handout|page \d|p\. ?\d)",
@@ -78,8 +79,9 @@ def _best_line(first: str, above: Sequence[str]) -> str:
         first = lines[0]
     told = [plain(_SIGNS.sub("", line)) for line in above if line.strip()]
     bare = [
-        (" ".join(_SIGNS.sub("", line).split()), _score(line, line_number == 0) + _set_as_a_name(line, told))
-        for line_number, line in enumerate(lines)
+        (" ".join(_SIGNS.sub("", name).split()), _score(name, number == 0) + _set_as_a_name(line, told) + for_whom)
+        for number, line in enumerate(lines)
+        for name, for_whom in [_without_for_whom(line)]
     ]
     named = [(text, score) for text, score in bare if text and len(text) <= _LONGEST and not SERVES.match(text)]
     best, score = max(named, key=lambda one: one[1], default=(first, 0))
@@ -88,6 +90,13 @@ def _best_line(first: str, above: Sequence[str]) -> str:
         return _NAMED_FROM.sub("", _PREFIX.sub("", best))
     a_sentence = _SENTENCE.search(first) is not None and len(first.split()) > _FEW
     return _spoken_of(first) if own < 0 or a_sentence else _NAMED_FROM.sub("", _PREFIX.sub("", first))
+
+
+def _without_for_whom(line: str) -> tuple[str, int]:
+    """`MUSHROOM STEW (4 of us, with seconds)` without its bracket, and what it counts that it says for how many."""
+    found = _BEHIND.search(line)
+    told = found is not None and SERVES.search(found[1]) is not None and re.match(r"\W*[A-Za-z]", line)
+    return (line[: found.start()], 3) if found is not None and told else (line, 0)
 
 
 def _set_as_a_name(line: str, told: Sequence[str]) -> int:
