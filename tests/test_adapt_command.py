@@ -202,3 +202,29 @@ def test_an_answer_that_fails_its_check_is_not_shown(
     output = capsys.readouterr()
     assert output.out == ""
     assert "made up" in output.err
+
+
+PAGE = """<html><head><script type="application/ld+json">{"@context": "https://schema.org", "@type": "Recipe",
+"name": "Traybake", "recipeYield": ["4", "4 servings"], "recipeIngredient": ["8 carrots", "2 onions", "1 tbsp oil",
+"2 tbsp honey"], "recipeInstructions": "1. Toss the carrots and onions in the oil and roast. 2. Brush with the honey."}
+</script></head><body><h1>Traybake</h1><h2>Notes</h2><ul><li>Line the tray well before you begin.</li>
+<li>The onions may be sliced the day before.</li><li>Freezes for up to three months.</li></ul><h2>Comments</h2></body>
+</html>"""
+
+
+def test_notes_of_a_page_stay_but_for_those_of_what_is_gone(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "page.html"
+    path.write_text(PAGE, encoding="utf-8")
+    written = told(capsys, str(path))["recipe"]
+    assert "Line the tray well" in written
+    assert "Freezes for up to three months" in written
+    assert "sliced the day before" not in written
+    assert "\n2. Brush with the maple syrup." in written  # a paragraph that counts its steps
+
+
+def test_steps_in_one_text_change_in_the_object_too(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "cake.json"
+    steps = "1. Roast the carrots. 2. Brush them with the honey."
+    lines = ["8 carrots", "4 tbsp honey"]
+    path.write_text(json.dumps({**JSON_LD, "recipeIngredient": lines, "recipeInstructions": steps}), encoding="utf-8")
+    assert "honey" not in json.loads(told(capsys, str(path))["recipe"])["recipeInstructions"]

@@ -84,8 +84,8 @@ def test_a_few_words_above_a_list_or_in_a_cell_for_headings_are_no_food(body: st
     ("facts", "serves", "pieces"),
     [
         ("<p>A folded thing, filled like a pie. For 2, or for 1 after a walk.</p>", 2, ""),
-            ("<p>Good cold. Makes about 3 cups, call it 24 servings if nobody drinks it.</p>", 24, ""),
-            ("<p>For four or five.</p>", 4, ""),
+        ("<p>Good cold. Makes about 3 cups, call it 24 servings if nobody drinks it.</p>", 24, ""),
+        ("<p>For four or five.</p>", 4, ""),
         ("<p>30 min + chilling · 15 min · 6 burgers</p>", None, "6 burgers"),
         ("<p>Prep 10 min | 9 squares</p>", None, "9 squares"),
     ],

@@ -54,6 +54,23 @@ PASTED = {
         ("300g penne", "1 onion"),
         2,
     ),
+    "a table of foods and amounts": (
+        "# Stew\nServes 2\n\n| Ingredient | Amount |\n|---|---|\n| oil | 1 tbsp |\n| onion, sliced | 1/2 |\n"
+        "| rice | to serve |\n\n## Method\n\n1. Fry the onion.",
+        ("1 tbsp oil", "1/2 onion, sliced", "rice, to serve"),
+        1,
+    ),
+    "a table of two lists side by side": (
+        "# Stew\nServes 2\n\n## Ingredients\n\n| | |\n|---|---|\n| 1 onion | 2 carrots |\n| 400 ml stock | 1 leek |\n\n"
+        "## Method\n\n1. Boil it all.",
+        ("1 onion", "2 carrots", "400 ml stock", "1 leek"),
+        1,
+    ),
+    "numbers in words": (
+        "Stew\nServes 4\n\nFry two onions and three sticks of celery in 2 tbsp oil, then add a tin of tomatoes.",
+        ("two onions", "three sticks of celery", "2 tbsp oil", "a tin of tomatoes"),
+        1,
+    ),
     "boxes to tick": (
         "[ ] 200 g flour\n[ ] 2 eggs\n[ ] 300 ml milk\n\nBeat it all, then fry. Serves 4.",
         ("200 g flour", "2 eggs", "300 ml milk"),
@@ -295,3 +312,11 @@ def test_a_few_bare_words_between_two_lines_of_a_page_are_a_heading_and_its_note
     recipe = read_recipe(page)
     assert recipe.ingredients == ("Fish:", "400 g cod", "50 g flour", "Mango slaw:", "1 mango", "200 g red cabbage")
     assert recipe.notes == ("Leftovers keep well for two days.",)
+
+
+def test_a_title_says_for_how_many_and_is_above_the_subject_of_a_mail() -> None:
+    mail = "From: A\nTo: B\nSubject: Re: the thing!!\n\nHi love,\n\nMUSHROOM STEW (4 of us, with seconds)\n\n2 onions\n"
+    recipe = read_recipe(f"{mail}750 g mushrooms\n250 ml stock\n\n1. Fry it all.\n\nMum xx\n\nP.S. It keeps.")
+    assert (recipe.title, recipe.serves) == ("MUSHROOM STEW", 4)
+    assert not any("Mum" in step for step in recipe.steps)
+    assert read_recipe("MISO RAMEN FOR 4\n\n1 l stock\n4 eggs\n200 g rice\n\nBoil the eggs.").serves == 4

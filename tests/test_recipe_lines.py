@@ -409,3 +409,23 @@ def test_an_amount_is_of_the_food_behind_it(lines: LineReader) -> None:
     read = lines.read("grated Parmesan and 2 tbsp basil pesto, to finish")
     assert (read.food, read.grams) == ("parmesan", None)
     assert [(one.food, round(one.grams or 0)) for one in read.also] == [("pesto", 32)]
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "grams"),
+    [
+        # An amount that is added for another use counts, or half of a trigger would be missed: common practice.
+        ("50 g butter plus 50 g for the sauce", "butter", 100), ("400 ml milk plus 100 ml for the mash", "milk", 500),
+        ("50g butter (for the mash), plus 50g for the sauce", "butter", 100), ("1 onion 150 g", "onion-brown", 150),
+        ("8 dried red chillies, soaked in hot water 20 min", "chilli-dried", 8),
+        ("2 cauliflower steaks", "cauliflower", 400),
+        ("50 g raisins, soaked in warm water 10 mins", "raisins", 50), ("6 cloves garlic crushed", "garlic", 18),
+        ("1 egg, white and yolk kept separate", "egg", 55), ("4 candlenuts or macadamias", "macadamias", 10),
+    ],
+)  # fmt: skip
+def test_what_is_said_behind_a_food_changes_neither_it_nor_its_amount(
+    line: str, food: str, grams: float, lines: LineReader
+) -> None:
+    found = lines.read(line)
+    assert (found.outcome, found.food) == ("read", food)
+    assert found.grams == pytest.approx(grams, rel=0.3)

@@ -3,7 +3,7 @@
 import pytest
 
 from calmlarder.cookbook.lines import LineReader
-from calmlarder.cookbook.serves import serves_in
+from calmlarder.cookbook.serves import serves_in, serves_up_to
 from calmlarder.tables.book import Tables
 
 
@@ -123,6 +123,11 @@ def test_a_yield_of_pieces_is_no_number_of_people(words: str) -> None:
         ("Makes 6 helpings", 6),
         ("2 generously", 2),
         ("3 as a main", 3),
+        ("For 4 hungry or 6 polite", 4),
+        ("For 2 greedy people", 2),
+        ("4 pers.", 4),
+        ("Makes four main-course servings", 4),
+        ("Yield 4 mains", 4),
     ],
 )
 def test_people_are_still_read(words: str, people: int) -> None:
@@ -132,3 +137,11 @@ def test_people_are_still_read(words: str, people: int) -> None:
 def test_what_each_gets_stands_in_brackets() -> None:
     assert serves_in("4 (2 tacos each)") == 4
     assert serves_in("4 (8 pieces)") is None
+
+
+@pytest.mark.parametrize(
+    ("words", "up_to"),
+    [("(serves two to three)", 3), ("Feeds four to six", 6), ("For four or five.", 5), ("Serves 4", None)],
+)
+def test_a_range_of_people_in_words_has_an_upper_end(words: str, up_to: int | None) -> None:
+    assert serves_up_to(words) == up_to

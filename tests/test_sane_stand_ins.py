@@ -332,3 +332,33 @@ def test_a_head_of_garlic_in_a_dish_of_its_own_is_flavour(adapt: Adapt) -> None:
     dal = adapt("Dal", "250 g red lentils", "1 l water", "1 tsp turmeric", steps="1. Simmer all for 25 minutes.")
     assert "400 g pumpkin" in _lines(dal)
     assert not any("another dish" in one for one in dal["remarks"])
+
+
+def test_less_of_dates_before_more_bananas_in_a_loaf_that_has_them(adapt: Adapt) -> None:
+    found = adapt(
+        "Banana date loaf", "3 very ripe bananas", "150 g pitted dates, chopped", "220 g gluten-free flour", "2 eggs",
+        steps="1. Mash the bananas, stir in the rest and bake for an hour.", serves=12,
+    )  # fmt: skip
+    dates = next(one for one in found["changes"] if "dates" in one["ingredient"])
+    assert {one["food"] for one in dates["to"]} == {"dates"}
+
+
+@pytest.mark.parametrize("said", ["keep the liquid from one", "liquid reserved", "drained, saving the liquid"])
+def test_tinned_pulses_are_rinsed_whatever_is_kept_of_their_liquid(said: str, adapt: Adapt) -> None:
+    """What limits pulses goes over into their liquid: Tuck et al. 2018, J Hum Nutr Diet 31:436."""
+    found = adapt(
+        "Chickpea stew", f"2 x 400 g tins chickpeas, {said}", "400 g tomatoes", "1 tbsp oil",
+        steps="1. Fry the tomatoes in the oil, add the chickpeas and the liquid from one tin and simmer 15 minutes.",
+    )  # fmt: skip
+    assert "drained and rinsed" in _lines(found)
+    assert "the liquid" not in found["recipe"].split("Method")[1].split("Notes")[0]
+
+
+def test_wraps_come_by_the_number_and_what_is_optional_stays_so(adapt: Adapt) -> None:
+    found = adapt(
+        "Beef chilli", "600 g beef mince", "400 g canned tomatoes", "150 ml sour cream (optional)",
+        "pitta breads, to serve",
+        steps="1. Fry the mince, add the tomatoes, simmer. Serve with sour cream and pitta.",
+    )  # fmt: skip
+    assert re.search(r"\d+ corn tortillas|\d gluten-free pitta", _lines(found))
+    assert re.search(r"lactose-free sour cream.*optional", _lines(found))

@@ -21,7 +21,15 @@ from calmlarder.adapt.dish import (
     is_there_already,
 )
 from calmlarder.adapt.lessened import IN_HALVES
-from calmlarder.adapt.line_words import BAKING_POWDER, for_what, is_unraised, own_words, stand_in_words, what_holds
+from calmlarder.adapt.line_words import (
+    BAKING_POWDER,
+    for_what,
+    if_optional,
+    is_unraised,
+    own_words,
+    stand_in_words,
+    what_holds,
+)
 from calmlarder.adapt.loads import LineLoad
 from calmlarder.adapt.model import Amount
 from calmlarder.adapt.near import too_much
@@ -102,9 +110,9 @@ def _line_of(part: Serving, line: Counted, halved: str, dish: Dish) -> Written:
     if told is not None:
         return Written(told[0], told[1].model_copy(update={"sure": dish.eaters.sure}))
     holds = "" if line.read.also else what_holds(line.read.text, part.food)
-    words = (
-        f"{stand_in_words(line.read, part.food, dish.tables, bool(halved))}{halved}{holds}{for_what(line.read.text)}"
-    )
+    called = stand_in_words(line.read, part.food, dish.tables, bool(halved))
+    optional = "" if "optional" in called else if_optional(line.read)
+    words = f"{called}{halved}{holds}{for_what(line.read.text)}{optional}"
     grams = _enough_of(part, line, dish)
     own = in_own_measure(line.read, part.food, grams, dish.tables)
     if own is not None and (own.amount.weighed or not dish.profile_of(part.food).anything):

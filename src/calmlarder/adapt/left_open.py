@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 
 from calmlarder.adapt.counted import Counted
-from calmlarder.adapt.line_words import tail_of
+from calmlarder.adapt.line_words import if_optional, tail_of
 from calmlarder.adapt.model import Adapted, Change, Unread
 from calmlarder.adapt.usual_amounts import SEASONINGS, is_beside
 from calmlarder.adapt.worst import is_plain_word
@@ -29,7 +29,8 @@ def so_much_of_it(lines: Iterable[Counted], changed: set[int | None], tables: Ta
         measured = line.amount is not None and line.profile is not None and line.food.kind not in SEASONINGS
         if line.amount is None or not measured or not line.read.unsure or line.place in changed or line.read.also:
             continue
-        words = f"{line.food.name}{tail_of(line.read.text)}"
+        tail = tail_of(line.read.text)
+        words = f"{line.food.name}{tail}{'' if 'optional' in tail else if_optional(line.read)}"
         told = written(line.food, line.amount.grams, tables, words).line
         why = f"{line.read.unsure}: so much was reckoned with ({line.read.assumed})"
         to = (line.amount,)

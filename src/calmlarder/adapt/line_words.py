@@ -75,9 +75,10 @@ _AND_MORE = re.compile(
     rf"(?: {_USES}|,? (?:to|for) (?:the )?[a-z]+)?)$",
     re.IGNORECASE,
 )
+_LIQUID = r"(?:liquid|juices?|liquor|brine)"
 _WITH_ITS_LIQUID = re.compile(
-    r"\b(?:undrained|not drained|with (?:their|its|the) (?:liquid|juices?|liquor)|liquid (?:saved|kept|reserved)"
-    r"|(?:keep|sav|reserv)(?:e|ing)?[^,;()]*\b(?:liquid|liquor))\b",
+    rf"\b(?:undrained|not drained|with (?:their|its|the) {_LIQUID}|(?:keep|sav|reserv|retain)\w* [^,;()]*{_LIQUID}"
+    rf"|{_LIQUID} (?:\w+ )?(?:kept|saved|reserved|retained))\b",
     re.IGNORECASE,
 )
 _SERVED = re.compile(r"\b(?:to|for) (?:serve|serving|mopping|dipping|scooping|mop|dip)$", re.IGNORECASE)
@@ -88,6 +89,7 @@ _DISSOLVED = re.compile(
 )
 _TOASTED = re.compile(r"(?:toasted|warmed|warm|grilled)\b", re.IGNORECASE)
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
+_OPTIONAL = re.compile(r"\boptional\b|\bif (?:you like|liked|desired|wanted)\b", re.IGNORECASE)
 _SEVERAL = re.compile(r"\b(?:and|or|plus)\b", re.IGNORECASE)
 _STILL_SO = re.compile(r"\b(?:ripe|full-fat)\b", re.IGNORECASE)  # holds of any amount of it
 _SAME = Decimal("0.02")  # as a share of the grams that were read
@@ -289,6 +291,11 @@ def for_what(text: str) -> str:
     found = _FOR_WHAT.search(text)
     # Of what is served all foods of a line are; of oil and butter only one may be for frying.
     return f", {found[1].lower()}" if found and (_SERVED.search(text) or not _SEVERAL.search(text)) else ""
+
+
+def if_optional(read: IngredientRead) -> str:
+    """`, optional`, where a line says so of its food."""
+    return ", optional" if read.optional and _OPTIONAL.search(read.text) else ""
 
 
 def cut_of(text: str) -> str:

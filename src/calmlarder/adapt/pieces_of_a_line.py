@@ -74,8 +74,11 @@ def amount_of(text: str) -> str:
         r"\s*[\d½¼¾⅓⅔⅛][\d./½¼¾⅓⅔⅛ -]*\s?(?:(?:x|kg|g|ml|l|oz|lb|lbs|cups?|tbsp|tsp|tins?|cans?|packs?)\b\.?\s*)*", text
     )
     return f"{found[0].strip()} " if found else ""
+
+
 # What pasta or potatoes were boiled in is water, whatever they are.
 WATER_OF = re.compile(
-    r"\b(?:(?:pasta|noodles?|spaghetti|linguine|macaroni|gnocchi|potato(?:es)?|rice|vegetables?|greens|egg)[- ])(?:(?:cooking|boiling|soaking)[- ])?water\b",
+    r"\b(?:pasta|noodles?|spaghetti|linguine|macaroni|gnocchi|potato(?:es)?|rice|vegetables?|greens|egg)[- ]"
+    r"(?:(?:cooking|boiling|soaking)[- ])?water\b",
     re.IGNORECASE,
 )

@@ -47,9 +47,10 @@ OUT_ELSE = 1.2
 BOUND_FLOOR = 0.95  # of flour and eggs a batter bears hardly less
 BODY_FLOOR = 0.7  # of the tomatoes that are a sauce: less of them, and there is no sauce to the rest
 BODY_SERVING_G = 120  # of tomatoes a serving are a sauce still, whatever was written
-TITLED_FLOOR = 0.6  # of what the dish is named for there is at least so much
+TITLED_FLOOR = 0.5  # of what the dish is named for there is at least so much
 LEAST_OF_A_MAIN = 0.5  # of what a dish is named for, and of any main thing before all of the dish is served smaller
 TITLED = 60  # points beside it where nothing of what the dish is named for stays: it is replaced last
+NAMED_STILL, HARDLY_NAMED = Decimal("0.4"), 0.3  # of it kept, beside a stand-in; and of that, where it is less
 ANOTHER_PULSE = 0.4  # of that, where lentils stand for beans: not called so, and yet near
 # Wheat and milk foods beyond so much of a limit by themselves: points beside the price of a plain stand-in.
 NEAR_LIMIT, OF_ITS_LIMIT, OF_LACTOSE = 3, Decimal("0.8"), Decimal("0.9")
@@ -63,9 +64,9 @@ FLOOR: Mapping[Role, float] = MappingProxyType({
     "topping": 0.25, "aromatic": 0.4, "acid": 0.5, "fat": 0.6, "spice": 0.5,
 })  # fmt: skip
 
-# A limit of the sitting filled beyond so many tenths leaves nothing for the evening: worth a somewhat larger change.
-BRIM, OF_A_BRIM = 9, 10
-FULL = 8
+# A limit of the sitting filled beyond so many twentieths leaves nothing for the evening: worth a larger change.
+BRIM, OF_A_BRIM = 19, 20
+FULL = 6
 
 # Of a limit of the sitting so much still reads as 100 % of it; one that is all but used up keeps its own room.
 SHOWN_AS_FULL, LEAST_SHOWN = Decimal("1.004"), Decimal("0.1")

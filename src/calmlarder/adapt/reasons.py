@@ -32,6 +32,7 @@ _SIMMERED_DOWN = frozenset({"squash", "potato", "root"})  # thickens as the puls
 _PODS_LATER = 3  # green beans are never eaten raw
 # Pieces of an orange fall apart where dried fruit plumps up, and go bitter: common practice, no source.
 _DRIED_FRUIT, _FALLS_APART, _FRUIT_STEWS = "dried-fruit", "citrus", 5
+_FAR_BELOW = Decimal("0.85")  # of its own limit: what is kept is less than that asks for; ours
 _MINUTES_LATER = 4  # less makes no difference in a pan: ours
 
 
@@ -66,7 +67,8 @@ def why_line(
         share = share_of(LineLoad(line.line.food, amount, brings), serves, limits, passed)
         if share is not None and (share.cap.key in passed or not told):
             brought = f"likely {_said(share.grams)} g of {GROUP_WORDS[share.cap.group]} a serving come from"
-            told.append(f"{brought} {line.line.food.name}; {_limit_passed(share, choice, limits, goes_out)}")
+            passing = _limit_passed(share, choice, line.line.food.id, serves, limits, goes_out)
+            told.append(f"{brought} {line.line.food.name}; {passing}")
     if choice.candidate is not None:
         candidate = choice.candidate
         told += [f"keeps {candidate.keeps}"] if candidate.keeps else []
@@ -82,11 +84,15 @@ def why_line(
     )
 
 
-def _limit_passed(share: Share, choice: Choice, limits: Profile, goes_out: bool) -> str:
+def _limit_passed(share: Share, choice: Choice, food: str, serves: int, limits: Profile, goes_out: bool) -> str:
     """The limit that a share passes; where it alone does not, what else asks for the change."""
     limit = f"the limit {_OF_WHAT[share.cap.scope]}is {share.cap.typical_g:.2f} g"
     if _said(share.grams) >= share.cap.typical_g:
-        return limit
+        kept = next((one for one in choice.brings if one.food.id == food), None)
+        under_it = (under for _, cap, under in under_each(kept, limits) if cap == share.cap) if kept else ()
+        own = [exact_grams(Fraction(under.likely, serves)) for under in under_it]
+        deeper = any(one < _FAR_BELOW * share.cap.typical_g for one in own)
+        return f"{limit}; with the rest of the dish less than that has room in a meal" if deeper else limit
     if goes_out:
         return "elimination does without onion and garlic, little as it may be"
     if choice.kind == "weigh":

@@ -15,7 +15,8 @@ _PULSES = r"(?:beans|chickpeas|lentils|peas|pulses)"
 _LIQUID = r"(?:liquid|liquor|juices?|brine)"
 _WITH_IT = re.compile(
     rf"(?P<pulses>\b{_PULSES}(?: \[[^\]]*\]| and [a-z]+)?)(?P<and>,? (?:and|with|in|plus|along with)) "
-    rf"(?:(?:all|half|most|some|a little|a splash) )?(?:of )?(?:(?:their|its|the) "
+    rf"(?:(?:all|half|most|some|a little|a splash|[\d½¼¾⅓⅔][\d½¼¾⅓⅔ ./]*(?:cups?|ml|tbsp|tablespoons?|ladles?)) )?"
+    rf"(?:of )?(?:(?:their|its|the) "
     rf"(?:(?:can|tin|canning|own|reserved|bean) )*{_LIQUID}\b"
     rf"|the (?:water|{_LIQUID}) (?:from|in|of) (?:(?:one|both|all|half) (?:of )?)?(?:the|their) (?:tins?|cans?))",
     re.IGNORECASE,
@@ -27,7 +28,7 @@ _KEPT = re.compile(
 )
 _OF_A_TIN = re.compile(
     r"\b(?:the )?(?:liquid|liquor|brine) (?:from|of|in) "
-    r"(?:(?:(?:one|both|all|half) (?:of )?)?(?:the|their)|an?|one|both|each) "
+    r"(?:(?:one|both|all|half)(?: of)?(?: the| their)?|the|their|an?|each) "
     r"(?:bean |chickpea )?(?:tins?|cans?|jars?)\b(?! of (?:tomato|coconut))",
     re.IGNORECASE,
 )

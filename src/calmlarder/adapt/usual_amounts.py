@@ -32,6 +32,8 @@ _A_GARNISH = Decimal(3)  # g a serving: common practice, no source
 # Grams of a stalk of spring onion, green and white; on top half a stalk does. Common practice, no source.
 _OF_A_STALK = {"spring-onion-green": Decimal(7), "spring-onion-white": Decimal(8)}
 _ON_TOP_OF_IT = frozenset({"tomato", "fruit-vegetable", "leaf", "brassica", "pepper", "mushroom"})
+# What is scattered over a dish at the table, g a serving: common practice, no source.
+_SCATTERED = {"fruit": Decimal(20), "nut": Decimal(8), "seed": Decimal(3), "dried-fruit": Decimal(8)}
 _RINGS = Decimal(15)  # g a serving, a few rings of raw onion on top: common practice, no source
 _ALLIUM = "allium"
 _A_FEW = re.compile(r"\s*a (?:few|little|couple)\b")
@@ -109,6 +111,7 @@ def _portion(read: IngredientRead, food: Food, on_top: bool) -> Decimal:
     elif on_top:
         most += [_RINGS] if food.kind == _ALLIUM else []
         most += [food.portion_g * _OF_A_FEW] if food.kind in _ON_TOP_OF_IT else []
+        most += [_SCATTERED[food.kind]] if food.kind in _SCATTERED else []
     most += [_A_GARNISH] if _GARNISH.search(text) else []
     most += [_A_DUSTING] if _DUSTED.search(text) else []
     return min(most) * (_OF_A_FEW if _A_FEW.match(text) else 1)

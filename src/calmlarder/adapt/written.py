@@ -65,6 +65,7 @@ _OWN_MEASURE = re.compile(
     r"(?: \((?:about )?\d{1,4} ?(?:ml|g)\))?)(?![\w/])(?!\s*/)",
     re.IGNORECASE,
 )
+_WRAP, _FLAT_BREADS = "wrap", ("pitta", "flatbread")
 _COUNTED = re.compile(r"\s*(\d{1,2}) (?=[a-z])(?!(?:x|g|kg|ml|l|oz|cups?|slices?|lbs?|pounds?|ounces?|tins?)\b)", re.I)
 _A_ROLL = Decimal("0.45")  # of bread: those without gluten are heavier
 # How far a spoon may be from the grams asked for, as a share of them; of less than a gram no scale tells.
@@ -84,9 +85,14 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     `words` are what the line calls the food, its name where there are none.
     """
     words = words or food.name
-    if food.id == _EGG and (eggs := _in_eggs(grams, food, tables)) is not None:
+    if food.id == _EGG and (eggs := _so_many(grams, food, tables)) is not None:
         count, whole = eggs
         words = words if count > 1 else re.sub(r"\beggs\b", "egg", words, count=1)
+        return Written(f"{count} {words}", whole.model_copy(update={"sure": sure}))
+    if (food.kind == _WRAP or food.name.endswith(_FLAT_BREADS)) and (
+        wraps := _so_many(grams, food, tables)
+    ) is not None:
+        count, whole = wraps  # nobody weighs tortillas
         return Written(f"{count} {words}", whole.model_copy(update={"sure": sure}))
     if grams < _ON_THE_SCALE or (food.kind == "spice" and grams < _MOST_SPOONED):
         spoon = min(_spoons(food, tables), key=lambda one: abs(one[1].grams - grams), default=None)
@@ -116,8 +122,8 @@ def written(food: Food, grams: Decimal, tables: Tables, words: str = "", sure: T
     return Written(f"{float(sane):g} g {words}", amount)
 
 
-def _in_eggs(grams: Decimal, food: Food, tables: Tables) -> tuple[int, Amount] | None:
-    """So many whole eggs as come nearest, one at least."""
+def _so_many(grams: Decimal, food: Food, tables: Tables) -> tuple[int, Amount] | None:
+    """So many whole eggs or wraps as come nearest, one at least."""
     one = amount_told("1", food, tables)
     count = max(1, int((grams / one.grams).quantize(Decimal(1), ROUND_HALF_UP))) if one is not None else 0
     amount = amount_told(str(count), food, tables) if count else None

@@ -33,7 +33,10 @@ _TALK: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...] 
     (re.compile(r"\b(?:long|large|small|big|mild|hot) (?=dried (?:red )?chill?i(?:e?s)?\b)"), ""),
     # how long it soaks in plain water
     (
-        re.compile(rf",? (?:soaked|steeped|softened|rehydrated) (?:in|with) {_WATER}(?: (?:for|until|\d+(?:-\d+)? ?(?:m|h))[^,;()]*)?"),
+        re.compile(
+            rf",? (?:soaked|steeped|softened|rehydrated) (?:in|with) {_WATER}"
+            r"(?: (?:for|until|\d+(?:-\d+)? ?(?:m|h))[^,;()]*)?"
+        ),
         "",
     ),
     # `white and yolk kept separate`: the whole of it

@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from calmlarder.cookbook.line_amount import take_quantity
+from calmlarder.cookbook.title_line import spoken_of
 from calmlarder.cookbook.wording import names_nothing
 from calmlarder.matching.names.words import plain
 
@@ -29,7 +30,8 @@ _AND_ANOTHER = rf"(?:(?:,? (?:and|then|&)|,) (?:then )?{_DOES}\b)?"
 _COMMAND = re.compile(
     rf"(?:then |now |gently |lightly |finely |meanwhile,? )?(?!{_FOODS_TOO}){_DOES}\b{_AND_ANOTHER}"
     r"(?: (?:the|a|an|in|into|it|them|everything|all|both|together|up|over|on|onto|with|half|some|your|until|for|to|"
-    r"well|off|out|down|back|about)\b|[^,;]*\b(?:until|minutes?|mins?|then)\b)"
+    r"well|off|out|down|back|about)\b|[^,;]*\b(?:until|minutes?|mins?|then)\b"
+    r"|[^.;]*\b(?:together|in a (?:jar|bowl|pan|pot|tin|dish|blender))\b)"
     rf"|{_FOODS_TOO}{_AND_ANOTHER} (?:the|it|them|everything|all|both|your|until)\b"
 )
 # `fry onion and garlic, add the tins`: one thing after the other.
@@ -45,7 +47,8 @@ _MEASURED = (
 _NAME_FIRST = re.compile(r"(?:[a-z][a-z'-]*[ ,]+){0,4}[a-z][a-z'-]*(?: ?: ?| [–—-] )(?:\d|[½¼¾⅓⅔⅛]|an? [a-z]|half )")
 # `milk 500 ml`, `cauliflower 1 large`: the amount ends the line, with no sign between.
 _AMOUNT_LAST = re.compile(
-    rf"(?!(?:step|day|part|page|gas|oven|prep|cook|stage|week|recipe|about|serves?|for|total|bake)\b)"
+    rf"(?!(?:step|day|part|page|gas|oven|prep|cook|stage|week|recipe|about|serves?|for|total|bake)\b"
+    r"|.*\bfor \d{1,2}$)"
     rf"(?:[a-z][a-z'-]*,? ){{1,4}}(?:x ?)?{_MEASURED}"
     r"(?: (?:large|small|medium|big|whole|heads?|bunch(?:es)?|tins?|cans?|jars?|packs?|cloves?|sticks?|slices?"
     r"|sprigs?|handfuls?|pinch(?:es)?|pieces?|(?:heaped |level )?(?:tbsp|tsp)))?"
@@ -63,11 +66,17 @@ _NO_FOOD = (
     r"of (?:the|them|it|us)|"
     r"(?:g|kg|ml|l|oz) (?:pan|dish|tin of \w+ size)|or|to|-|%|months?|slits|layers?|fan|gas|litre (?:pan|dish|pot))"
 )
+_COUNTED = "two|three|four|five|six|seven|eight|nine|ten|twelve|half an?|a couple of"
+_HELD = (
+    r"(?:pinch|handful|splash|dash|knob|tin|can|clove|sprig|bunch|glass|ball|jar|packet|pack|stick|slice|cup|bag|head"
+    r"|block|carton|tub|(?:tea|table)spoon)"
+)
 _IN_A_SENTENCE = re.compile(
-    rf"(?<![\w.,/°-])(?:{_MEASURED}|(?:an? |one )(?:\w+ )?(?:pinch|handful|splash|dash|knob|tin|can|clove|sprig|bunch)"
-    rf"(?= of)) ?(?!{_NO_FOOD}\b)(?:of )?[A-Za-z][^\d.,;:()\n]{{1,60}}?(?:\s\([\d½¼¾][^()\n]{{0,20}}\))?"
+    rf"(?<![\w.,/°-])(?:{_MEASURED}|\b(?:{_COUNTED})(?= )|(?:an? |one )(?:\w+ )?{_HELD}(?= of)) ?"
+    rf"(?!{_NO_FOOD}\b)(?:of )?[A-Za-z][^\d.,;:()\n]{{1,60}}?(?:\s\([\d½¼¾][^()\n]{{0,20}}\))?"
     r"(?=\s(?:in|into|with|until|till|for|and|to|then|over|on|onto|from|at|or|plus|per|each|by)\b|\s?[.,;:()\n]|$)",
 )
+_IN_WORDS = re.compile(rf"(?:(?:{_COUNTED})|(?:an?|one) (?:\w+ )?{_HELD} of) [a-z]")
 _LEAST_NAMED = 3  # foods with amounts, else the sentences are no recipe: ours
 _LONGEST = 20_000
 _LONGEST_TITLE = 80
@@ -146,7 +155,7 @@ def is_a_list(line: str) -> bool:
 
 
 def _is_measured_food(piece: str) -> bool:
-    if not _AN_AMOUNT.match(piece):
+    if not (_AN_AMOUNT.match(piece) or _IN_WORDS.match(piece)):
         return False
     try:
         rest = take_quantity(piece).rest
@@ -169,7 +178,8 @@ def listed_of_sentences(text: str) -> str | None:
     for one, name in zip(found, names, strict=True):
         if names.count(name) == 1:  # of two portions of one food each step keeps its own
             told = [line.replace(one, f"the {name}", 1) if one in line else line for line in told]
-    return "\n".join([title or "A recipe", "", "Ingredients", *(f"- {one}" for one in found), "", "Method", *told])
+    title = title or next((one for line in lines if (one := spoken_of(line)) != line), "A recipe")
+    return "\n".join([title, "", "Ingredients", *(f"- {one}" for one in found), "", "Method", *told])
 
 
 def _foods_in(line: str) -> Iterator[str]:

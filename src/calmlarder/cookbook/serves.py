@@ -12,7 +12,9 @@ _PEOPLE = (
     r"(?:people|ppl|pers(?:ons?)?\b|servings?|portions?|helpings?|serves|eaters|guests|adults|lunches|dinners|suppers"
     r"|(?:main[ -](?:course|meal)[ -])(?:servings|portions)|mains\b)"
 )
-_APPETITE = r"(?:hungry|greedy|generous|polite|hearty|starving|ravenous|modest|dainty|light|normal|big|small|large|good)"
+_APPETITE = (
+    r"(?:hungry|greedy|generous|polite|hearty|starving|ravenous|modest|dainty|light|normal|big|small|large|good)"
+)
 _OF_IT_FOR = r"(?:make (?:it|this) for|(?:she|he|mum|nan|gran|i) (?:say|reckon)s? it (?:does|feeds|serves|is for))"
 _DISHES = r"(?:bowls?|plates?|platefuls?|bowlfuls?|glasses|mugs)"  # one a person, which is taken for granted and said
 _END = r"\s{0,3}[.!)\]*_]{0,3}\s{0,3}$"
@@ -25,7 +27,8 @@ SERVES = re.compile(
     rf"|\b(?:makes|yields?|for)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}{_RANGE}\s{_PEOPLE}\b"
     rf"|\b{_COUNT}{_RANGE}\s(?:{_APPETITE} )?{_PEOPLE}\b"
     # `For 4 hungry or 6 polite`: the larger plates are those of the hungry.
-    rf"|\b(?:for|feeds|serves|does)\s{_COUNT} (?:{_APPETITE}|generously|amply|comfortably)\b(?=\s?(?:$|[.,;!]|or \w+ {_APPETITE}))"
+    rf"|\b(?:for|feeds|serves|does)\s{_COUNT} (?:{_APPETITE}|generously|amply|comfortably)\b"
+    rf"(?=\s?(?:$|[.,;!]|or \w+ {_APPETITE}))"
     rf"|\b{_COUNT} of (?:us|you|them)\b|\b(?:we are|we're|there are) {_COUNT}\b(?= ?[),.;!]|$)"
     rf"|\b(?:enough for|enough to (?:feed|serve)|sized for)\b\s{_ABOUT_SO_MANY}{_COUNT}\b"
     rf"(?!\s?(?:min|hour|day|more))"
@@ -34,7 +37,7 @@ SERVES = re.compile(
     # `Makes 4 for supper with salad`: of what is a meal nobody counts pieces.
     rf"|(?:^|\b(?:makes|yields?)\b[\s:*_]{{0,6}})(?:about )?{_COUNT}{_RANGE} (?:for|as) (?:an? |the )?(?:\w+ )?"
     rf"(?:meal|supper|dinner|lunch|tea|main|starter|brunch|breakfast)\b"
-    rf"|^(?:(?:it|this|that) ?)?(?:does|['’]ll do|will do) (?:for )?{_COUNT}(?: of (?:us|them))?{_END}"
+    rf"|(?:^|[!?] )(?:(?:it|this|that) ?)?(?:does|['’]ll do|will do) (?:for )?{_COUNT}(?: of (?:us|them))?{_END}"
     # `Yields 12` and no word of what: of biscuits it is biscuits, and one of them is the least serving there is.
     rf"|\b(?:makes|yields?)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}{_RANGE}{_END}",
     re.IGNORECASE | re.MULTILINE,

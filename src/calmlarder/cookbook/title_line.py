@@ -40,6 +40,7 @@ _DISH_WORDS = (
     | GENERIC
     | frozenset(
         words_of(
+            "lasagne lasagna ramen quiche crumble paprikash goulash tagine dal dhal laksa moussaka pilaf paella tart "
             "chowder toast cake loaf tray traybake bake mash pot bircher porridge frittata salmon chicken beef lamb"
         )
     )
@@ -48,8 +49,8 @@ _MENU = re.compile(r"[^|›»]{1,60}(?:[|›»][^|›»]{1,60}){2,}$")  # ways t
 _UNDER_A_NAME = re.compile(r"(?:by [a-z]|author\b|(?:serves|feeds) (?:\d|\w+$)|servings?\b|prep(?: time)?\b)")
 _WAY = re.compile(r"\s[>»›/]\s")  # the path that a page shows to itself
 _WITH_ITS_SITE = re.compile(r"\s[|–—·-]\s")
-_CALLED = re.compile(r"recipe(?: name)?\s*:\s*\S", re.IGNORECASE)
-_PREFIX = re.compile(r"^(?:(?:re|fwd?|recipe(?: name)?)\s*:\s*)+", re.IGNORECASE)
+_CALLED = re.compile(r"(?:title|recipe(?: name)?)\s*:\s*\S", re.IGNORECASE)
+_PREFIX = re.compile(r"^(?:(?:re|fwd?|title|recipe(?: name)?)\s*:\s*)+", re.IGNORECASE)
 _CARD = re.compile(r"[\s,(–-]*\b(?:card|page|p|no|nr|recipe|number)\b\.?\s?#?\d{1,4}\)?$", re.IGNORECASE)
 _NAMED_FROM = re.compile(
     r"\s+(?:[-–—]+\s*(?:from|by|via)\b.*|\([^()]*\b(?:from|typed|retyped|card|book|via|courtesy)\b[^()]*\))$",
@@ -89,7 +90,7 @@ def _best_line(first: str, above: Sequence[str]) -> str:
     if score > max(own + 1, 1):
         return _NAMED_FROM.sub("", _PREFIX.sub("", best))
     a_sentence = _SENTENCE.search(first) is not None and len(first.split()) > _FEW
-    return _spoken_of(first) if own < 0 or a_sentence else _NAMED_FROM.sub("", _PREFIX.sub("", first))
+    return spoken_of(first) if own < 0 or a_sentence else _NAMED_FROM.sub("", _PREFIX.sub("", first))
 
 
 def _without_for_whom(line: str) -> tuple[str, int]:
@@ -136,7 +137,7 @@ def _score(line: str, on_top: bool) -> int:
     return score - (3 if len(text) > _LONGEST else 0)
 
 
-def _spoken_of(line: str) -> str:
+def spoken_of(line: str) -> str:
     """The dish that a greeting names; the line itself where it names none."""
     told = _PREFIX.sub("", line)
     for found in _SPOKEN_OF.finditer(told):

@@ -37,6 +37,7 @@ from calmlarder.cookbook.serves import (
 from calmlarder.cookbook.text_lines import BULLET, Line, bare_line, lines_of, unmarked
 from calmlarder.cookbook.title_line import dish_title, names_a_dish
 from calmlarder.cookbook.told_needs import told_as_lists
+from calmlarder.cookbook.told_tables import tables_as_lists
 from calmlarder.cookbook.unwrapped import unwrapped
 from calmlarder.matching.names.words import plain
 
@@ -85,7 +86,7 @@ class Layout(NamedTuple):
 
 def recipe_in_words(text: str) -> Recipe:
     """A recipe from cleaned text or Markdown. Raises CannotGoOn when no ingredient can be told from the rest."""
-    text = told_plainly(text)
+    text = tables_as_lists(told_plainly(text))
     found = layout(text)
     if not found.items and (needed := told_as_lists(text)) is not None:
         text, found = needed, layout(needed)

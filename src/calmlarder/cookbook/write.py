@@ -43,6 +43,8 @@ def said_anew(recipe: Recipe, title: str, steps: Sequence[str]) -> Recipe:
         for key in ("name", "headline", "recipeInstructions"):
             if key in found:
                 found[key] = _said(found[key], said)
+        if isinstance(found.get("recipeInstructions"), str) and tuple(steps) != recipe.steps:
+            found["recipeInstructions"] = "\n".join(steps)  # a paragraph that was read step by step
         source = json.dumps(found, ensure_ascii=False)
     else:
         source = recipe.source
