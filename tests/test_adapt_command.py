@@ -208,7 +208,7 @@ PAGE = """<html><head><script type="application/ld+json">{"@context": "https://s
 "name": "Traybake", "recipeYield": ["4", "4 servings"], "recipeIngredient": ["8 carrots", "2 onions", "1 tbsp oil",
 "2 tbsp honey"], "recipeInstructions": "1. Toss the carrots and onions in the oil and roast. 2. Brush with the honey."}
 </script></head><body><h1>Traybake</h1><h2>Notes</h2><ul><li>Line the tray well before you begin.</li>
-<li>The onions may be sliced the day before.</li><li>Freezes for up to three months.</li></ul><h2>Comments</h2></body>
+<li>The onions may be sliced the day before.</li><li>Freezes well.</li></ul><h2>Comments</h2></body>
 </html>"""
 
 
@@ -217,7 +217,7 @@ def test_notes_of_a_page_stay_but_for_those_of_what_is_gone(tmp_path: Path, caps
     path.write_text(PAGE, encoding="utf-8")
     written = told(capsys, str(path))["recipe"]
     assert "Line the tray well" in written
-    assert "Freezes for up to three months" in written
+    assert "Freezes well" in written
     assert "sliced the day before" not in written
     assert "\n2. Brush with the maple syrup." in written  # a paragraph that counts its steps
 
