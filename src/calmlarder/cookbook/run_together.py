@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from calmlarder.cookbook.line_amount import take_quantity
-from calmlarder.cookbook.title_line import spoken_of
+from calmlarder.cookbook.title_line import is_round_a_title, spoken_of
 from calmlarder.cookbook.wording import names_nothing
 from calmlarder.matching.names.words import plain
 
@@ -171,6 +171,7 @@ def listed_of_sentences(text: str) -> str | None:
     lines = [line.strip() for line in text.splitlines() if line.strip()]
     title = lines[0] if lines and len(lines[0]) <= _LONGEST_TITLE and not list(_foods_in(lines[0])) else ""
     told = lines[1:] if title else lines
+    title = "" if is_round_a_title(title) else title  # `Dear Bea,`
     found = [one for line in told for one in _foods_in(line)][:_MOST_NAMED]
     if len(found) < _LEAST_NAMED or not any(_is_command(plain(part)) for line in told for part in line.split(". ")):
         return None
