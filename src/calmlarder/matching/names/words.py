@@ -9,7 +9,9 @@ _IRREGULAR = {
     "mangoes": "mango", "radishes": "radish", "peaches": "peach", "dishes": "dish", "kiwis": "kiwi",
     "chillies": "chilli", "chilies": "chili",
 }  # fmt: skip
-_NO_PLURALS = frozenset({"maris", "this", "tennis", "cassis", "pastis", "basis"})
+_NO_PLURALS = frozenset(
+    "maris this tennis cassis pastis basis gatas rawas morus adas polos mais miris gulas".split()  # foods of their own
+)
 # Written close to a whole number, `2½` must not become 21/2.
 _FRACTION = re.compile(r"[¼-¾⅐-⅞]")
 # Letters that no accent makes: NFKD leaves them as they are.
