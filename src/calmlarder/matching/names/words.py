@@ -10,7 +10,7 @@ _IRREGULAR = {
     "chillies": "chilli", "chilies": "chili",
 }  # fmt: skip
 _NO_PLURALS = frozenset(
-    "maris this tennis cassis pastis basis gatas rawas morus adas polos mais miris gulas".split()  # foods of their own
+    "maris this tennis cassis pastis basis gatas rawas morus adas polos mais miris gulas nanas".split()  # foods of their own
 )
 # Written close to a whole number, `2½` must not become 21/2.
 _FRACTION = re.compile(r"[¼-¾⅐-⅞]")
