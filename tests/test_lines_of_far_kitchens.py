@@ -16,6 +16,15 @@ from gone_or_off import is_gone_or_off
 TODAY = date(2026, 3, 11)  # a Wednesday
 
 
+ALLIUMS = {"garlic", "garlic-powder", "onion-brown", "onion-red", "onion-fried", "shallot", "onion-powder"}
+
+
+def parts_of(food: str, tables: Tables) -> set[str]:
+    """What goes into a food, and into its parts."""
+    parts = {row.part for row in tables.parts if row.food == food}
+    return parts.union(*(parts_of(part, tables) for part in parts))
+
+
 @pytest.fixture(scope="module")
 def reader(tables: Tables) -> LarderReader:
     return LarderReader(tables, TODAY)
@@ -114,3 +123,48 @@ def test_a_day_that_it_is_from_is_no_day_to_use_it_by(line: str, on: date, reade
 )  # fmt: skip
 def test_a_word_of_two_tongues_means_what_stands_beside_it(line: str, food: list[str], reader: LarderReader) -> None:
     assert sorted(lot.food for lot in read(reader, line).lots) == sorted(food)
+
+
+@pytest.mark.parametrize(
+    ("line", "food"),
+    [
+        ("crni luk 3", "onion-brown"), ("beli luk 1 glavica", "garlic"), ("voroshagyma 3", "onion-brown"),
+        ("usturoi 1 capatana", "garlic"), ("krasnyi luk 1", "onion-red"), ("ahos 1 ka ulo", "garlic"),
+        ("besla 4", "onion-brown"), ("loku lunu 4", "onion-brown"), ("albasa 3", "onion-brown"),
+        ("lunu kola", "spring-onion-white"), ("basal akhdar", "spring-onion-white"),
+        ("grah kuhani", "kidney-beans-boiled"),
+        ("hommos hab 500g", "chickpeas-dry"), ("ris otvarnoy", "rice-white-cooked"), ("gatas half can", "milk"),
+        ("sushki", "pretzels"), ("water leaf 2 bunch", "callaloo"), ("masara 5", "sweetcorn-cob"),
+        ("naman shanu", "beef-roast"), ("kaliforniai paprika", "pepper-red"), ("varza murata 1", "sauerkraut"),
+        ("thuna paha", "curry-powder"), ("marcha lila", "chilli-green"), ("lobia sabz", "green-beans"),
+        ("prik pon", "chilli-flakes"), ("prik chee fa 5", "chilli-red"), ("gan bei", "scallops"),
+        ("hamsi 1 kilo", "fish-herring"), ("tursu mixed jar", "cabbage-pickled-garlic"),
+        ("roz bel laban", "rice-pudding"),
+        ("bap leftover 2 bowls", "rice-white-cooked"), ("tteokguk tteok 500g", "rice-cakes-korean"),
+        ("gebna 2areesh", "cottage-cheese"), ("boontjies blik", "baked-beans"), ("patats 3", "sweet-potato"),
+        ("aji panca pasta", "chilli-red"), ("tao hu khai", "tofu-egg"), ("jiao zi pi", "wonton-wrappers"),
+    ],
+)  # fmt: skip
+def test_a_word_of_a_kitchen_is_no_other_food(line: str, food: str, reader: LarderReader) -> None:
+    """What each word names there is recalled cookery."""
+    assert food in [lot.food for lot in read(reader, line).lots]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "zeytinyagli pirasa monday", "arroz chaufa leftover", "gutti vankaya kura leftover", "kodi guddu pulusu",
+        "batata bhaji leftover", "ringan no olo", "mutta roast", "dim er jhol leftover", "enkulal firfir",
+        "gomen leftover", "sukuma leftover", "maharagwe leftover", "kerrie en rys leftover", "carne de panela leftover",
+        "feijao pronto congelado", "sudado de pollo", "saltfish buljol", "pad kaprao leftover", "khao pad leftover",
+        "ca kho leftover", "tempe orek leftover", "bubur ayam leftover", "ardei umpluti 4", "toltott kaposzta 3",
+        "punjene paprike 4", "golubtsy 4", "salata de icre", "salad olivieh half", "loobia polo",
+        "chana chaat leftover",
+        "mahshi kromb leftover", "molokhia leftover", "imam bayildi leftover", "cochinita pibil leftover",
+        "zacusca 1 borcan", "kapusta zasmazana leftover", "fan qie chao dan leftover", "potato sarada",
+    ],
+)  # fmt: skip
+def test_a_dish_of_a_kitchen_counts_the_onion_or_garlic_in_it(line: str, reader: LarderReader, tables: Tables) -> None:
+    """Or it is asked about; that each is made with one of them is recalled cookery."""
+    for lot in read(reader, line).lots:
+        assert ALLIUMS & parts_of(lot.food, tables), lot.food

@@ -10,8 +10,12 @@ _IRREGULAR = {
     "chillies": "chilli", "chilies": "chili",
 }  # fmt: skip
 _NO_PLURALS = frozenset(
-    "maris this tennis cassis pastis basis gatas rawas morus adas polos mais miris gulas nanas".split()  # foods of their own
-)
+    {
+        "maris", "this", "tennis", "cassis", "pastis", "basis",
+        # Foods of their own in other tongues: `gatas` is milk, `gata` coconut milk.
+        "gatas", "rawas", "morus", "adas", "polos", "mais", "miris", "gulas", "nanas", "khas",
+    }
+)  # fmt: skip
 # Written close to a whole number, `2½` must not become 21/2.
 _FRACTION = re.compile(r"[¼-¾⅐-⅞]")
 # Letters that no accent makes: NFKD leaves them as they are.
