@@ -139,7 +139,7 @@ def test_it_is_that_food_and_nobodys(line: str, food: str, reader: LarderReader)
         "al pastor meat", "chilaquiles", "shrimp fried rice", "red beans and rice", "chicken and broccoli takeout",
         "corn dogs 4", "burrito bowl half", "takeout rice container", "kofta kebab", "fesenjan", "chicken tetrazzini",
         "ketchup chips", "turkey burgers 2", "chili beans 1 can", "chicken & sausage gumbo", "fish chowder",
-        "ginger beef takeout", "beef takeout", "spinach namul", "mayak eggs 4", "seaweed soup", "kuru fasulye",
+        "ginger beef takeout", "beef takeout", "spinach namul", "mayak eggs 4", "seaweed soup", "kuru fasulye leftover",
         "ginisang monggo", "hommos", "cari de patates douces", "fèves au lard", "veggie brats 4",
         "butter tub full of chili", "stewed okra & tomatoes", 
         "tater hotdish", "makdous", "cashew mac", "pecan pie", "beignes véganes 2",

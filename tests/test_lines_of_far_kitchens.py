@@ -133,7 +133,7 @@ def test_a_word_of_two_tongues_means_what_stands_beside_it(line: str, food: list
         ("besla 4", "onion-brown"), ("loku lunu 4", "onion-brown"), ("albasa 3", "onion-brown"),
         ("lunu kola", "spring-onion-white"), ("basal akhdar", "spring-onion-white"),
         ("grah kuhani", "kidney-beans-boiled"),
-        ("hommos hab 500g", "chickpeas-dry"), ("ris otvarnoy", "rice-white-cooked"), ("gatas half can", "milk"),
+        ("hommos hab 500g", "chickpeas-dry"), ("ris otvarnoy", "rice-white-cooked"), ("gatas half litre", "milk"),
         ("sushki", "pretzels"), ("water leaf 2 bunch", "callaloo"), ("masara 5", "sweetcorn-cob"),
         ("naman shanu", "beef-roast"), ("kaliforniai paprika", "pepper-red"), ("varza murata 1", "sauerkraut"),
         ("thuna paha", "curry-powder"), ("marcha lila", "chilli-green"), ("lobia sabz", "green-beans"),
