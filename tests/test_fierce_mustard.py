@@ -13,3 +13,9 @@ def test_english_mustard_is_a_teaspoon_a_person_at_most(cook: Callable[..., Any]
         return sum(use.grams for use in dinner.uses if use.food == "mustard")
 
     assert 0 < mustard("english mustard") <= 2 * TEASPOON_G < mustard("wholegrain mustard")
+
+
+def test_of_the_hottest_chillies_a_gram_a_person(cook: Callable[..., Any]) -> None:
+    """One scotch bonnet is for a pot of six; recalled cookery."""
+    dinner = cook(["6 scotch bonnets", "firm tofu 400g", "dry white rice 1kg", "pak choi 4", "soy sauce"], "stir-fry")
+    assert 0 < sum(use.grams for use in dinner.uses if use.food == "chilli-habanero") <= 2

@@ -21,6 +21,7 @@ _MOST_SWEET = 0.5  # portions: common practice, no source
 _SAVOURY = frozenset({"dinner", "packed"})
 # A teaspoon a person of English mustard: recalled.
 _FIERCE, _FIERCE_G = re.compile(r"\b(?:english|hot|extra[ -]strong)\b", re.IGNORECASE), 5
+_FIERCE_CHILLIES = {"chilli-habanero": 0.5}  # portions, a gram a person: a whole one is for a pot of six. Recalled
 # Fat goes by the vessel more than by the plate: two spoons for a pan for four, a little more for a tray.
 _VESSEL_FAT_G, _FAT_EACH_G = {"stir-fry": 8, "roast": 12}, 5
 
@@ -41,7 +42,12 @@ def most_portions(slot: Slot, food: Food, wanted: DinnerRequest) -> float:
 
 
 def most_of_fierce(food: Food, line: str) -> float:
-    """In portions for one person, of mustard that its line calls English or hot: a teaspoon, which bites already."""
+    """In portions for one person, of mustard that its line calls English or hot: a teaspoon, which bites already.
+
+    Of the hottest chillies a gram.
+    """
+    if food.id in _FIERCE_CHILLIES:
+        return _FIERCE_CHILLIES[food.id]
     if food.id != "mustard" or _FIERCE.search(line) is None:
         return math.inf
     return _FIERCE_G / float(food.portion_g)
