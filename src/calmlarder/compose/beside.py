@@ -10,6 +10,7 @@ from calmlarder.tables.vocabulary import COOKED_STATES
 
 _SHARES = (1.0, 0.5)  # of a portion each: less is not worth a plate. Ours
 _STEP_G = 5
+_OF_A_PLATE = frozenset({"base", "protein", "vegetable"})
 _EATEN_WARM = frozenset({"rice", "noodle", "pasta", "grain", "potato"})
 
 
@@ -26,11 +27,10 @@ def beside(things: Sequence[Offered], plan: Plan) -> dict[str, str]:
 
 
 def _is_ready(thing: Offered) -> bool:
-    return (
-        thing.food.kind != "boxed"
-        and not thing.only_cooked
-        and (thing.food.state in COOKED_STATES or thing.food.minutes.get("raw") == 0)
-    )
+    """What is a part of a plate and needs no pan: no coconut milk by the glass."""
+    food = thing.food
+    ready = food.state in COOKED_STATES or food.minutes.get("raw") == 0
+    return ready and food.kind != "boxed" and not thing.only_cooked and bool(_OF_A_PLATE & {*food.roles})
 
 
 def _item(thing: Offered, grams: int, plan: Plan) -> Item:
