@@ -82,7 +82,6 @@ def test_what_goes_off_goes_in_as_far_as_it_presses(
     assert most("4 salmon fillets, use by tomorrow", people=2)["salmon"] < 480
     assert most("bean sprouts 300g, use by tomorrow", people=2)["bean-sprouts"] == 300
     assert most("bean sprouts 300g, use by 20/3", people=2)["bean-sprouts"] < 300
-    assert most("bean sprouts 900g, use by tomorrow", people=2)["bean-sprouts"] >= 300  # of a heap as much
 
 
 def test_eggs_are_shared_evenly_where_there_are_enough(

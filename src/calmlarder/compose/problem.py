@@ -229,7 +229,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     dose = next((int(one.grams) for one in wanted.doses if one.food == food.id), None)
     portions = min(most_portions(slot, food, wanted), most_of_fierce(food, lot.line))
     whole = most_of_what_goes_off(slot, thing, wanted)
-    if there * unit <= whole * portion or slot.role == "vegetable":  # of a heap of leaves as much as a plate holds
+    if there * unit <= whole * portion:
         portions = max(portions, whole)
     if unit > thing.unit_grams and food.kind in RAW_FLESH and there * unit <= MOST_BEFORE_THE_LAST_DAY * portion:
         portions = max(portions, MOST_BEFORE_THE_LAST_DAY)  # two thighs each, and none is left over
