@@ -84,6 +84,18 @@ _PLAINLY = (
     ),
     # `open, 2 d ago`
     (LatePattern(rf"{_OPEN} ?[,;(–-]+ ?(?:about )?(?=\d{{1,2}} ?(?:d|dys?|days?) ago\b)"), "opened "),
+    (
+        LatePattern(
+            r"\b(open(?:ed)?)(?: (?:for|since))? (?:ages|donkeys years|months|weeks|forever|yonks"
+            r"|(?:god|who) knows when)\b(?: ago| now)*",
+            needs=("open",),
+        ),
+        r"\1 30 days ago",
+    ),
+    # Nobody knows when: long enough ago (three weeks, ours).
+    (LatePattern(r"\b(?:for )?(?:ages|a while|ages and ages|donkey'?s years|god knows how long|forever|long"
+                 r"|(?<!\d )(?<!\ba )(?<!few )(?<!two )(?<!three )(?<!four )(?<!couple )(?<! of )weeks)"
+                 r" (?:ago|back)\b"), "21 days ago"),
     # What was done with it on a day that has been.
     (LatePattern(rf"\b(?:all )?done (?:on |last )*(?={_DAY}\b)"), "made "),
     (

@@ -119,14 +119,6 @@ _PLAINLY = (
         ),
         r"\1 ",
     ),
-    (
-        LatePattern(
-            r"\b(open(?:ed)?)(?: (?:for|since))? (?:ages|donkeys years|months|weeks|forever|yonks"
-            r"|(?:god|who) knows when)\b(?: ago| now)*",
-            needs=("open",),
-        ),
-        r"\1 30 days ago",
-    ),
     (LatePattern(r"\b(days?|weeks?|months?) back\b"), r"\1 ago"),
     (LatePattern(r"\b(?:about )?(?:a|one|1) month (ago|left|old)\b"), r"30 days \1"),
     (LatePattern(r"\b(?:a )?(?:couple(?: of)?|two|2) months (ago|left|old)\b"), r"60 days \1"),
@@ -224,10 +216,6 @@ _PLAINLY = (
         ),
         r"\1 opened ",
     ),
-    # Nobody knows when: long enough ago (three weeks, ours).
-    (LatePattern(r"\b(?:for )?(?:ages|a while|ages and ages|donkey'?s years|god knows how long|forever|long"
-                 r"|(?<!\d )(?<!\ba )(?<!few )(?<!two )(?<!three )(?<!four )(?<!couple )(?<! of )weeks)"
-                 r" (?:ago|back)\b"), "21 days ago"),
     (
         LatePattern(
             rf"\bopen(?:ed)? (?:a |the |an? )?(?:tins?|cans?|jars?|packs?|packets?|bags?|tubs?|cartons?|bottles?)"
