@@ -75,7 +75,11 @@ def _name_in(food: Food, line: str, tables: Tables) -> str | None:
     if not _is_group(food):
         # `spin` is no other name than spinach, and fillet is part of the fish that is there.
         names = [name for name in names if any(not _like(word, own) for word in _words(name))]
-        names = [name for name in names if not any(_short_for(word, own) for word in _words(name))]  # `lebanese cuc`
+        names = [
+            name
+            for name in names
+            if _joined(name) == _joined(food.name) or not any(_short_for(word, own) for word in _words(name))
+        ]
         # A slip that the tables know (`brocolli`) is read, and not told.
         others = tables.names_of(food.id)
         names = [name for name in names if food.id in _SORTED_FOODS or not _slip_of_another(name, others)]
@@ -95,6 +99,10 @@ def _slip_of_another(name: str, names: Sequence[str]) -> bool:
 def _like(word: str, own: set[str]) -> bool:
     """Whether a word is short for one of the food's own name, or the same with a slip: `broc`, `mackrel`."""
     return any(one.startswith(word) or fuzz.ratio(one, word) >= _SLIP for one in own)
+
+
+def _joined(name: str) -> str:
+    return name.replace(" ", "")
 
 
 def _short_for(word: str, own: set[str]) -> bool:

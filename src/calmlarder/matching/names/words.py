@@ -13,7 +13,7 @@ _NO_PLURALS = frozenset(
     {
         "maris", "this", "tennis", "cassis", "pastis", "basis",
         # Foods of their own in other tongues: `gatas` is milk, `gata` coconut milk.
-        "gatas", "rawas", "morus", "adas", "polos", "mais", "miris", "gulas", "nanas", "khas",
+        "gatas", "rawas", "morus", "adas", "polos", "mais", "miris", "gulas", "khas",
     }
 )  # fmt: skip
 # Written close to a whole number, `2½` must not become 21/2.

@@ -22,8 +22,8 @@ _A_MEASURE = (
 )
 _GALLON = r"(?:(?:half|1/2|an?|one|1) ?(?:an? )?)?(?:gal(?:lon)?|quart|qt|jug|carton)"
 _PLAINLY = (
-    # Rubbed with herbs and spices that nobody names: no other food, and raw still.
-    (LatePattern(r"\b(?:all )?season(?:ed)? up\b(?: (?:already|and ready|ready|for later))?"), "seasoned"),
+    # Rubbed with what nobody names: raw still, and garlic and onion are in most such seasonings, so that it is asked.
+    (LatePattern(r"\b(?:all )?season(?:ed)? up\b(?: (?:already|and ready|ready|for later))?"), "marinated"),
     (LatePattern(r"(?<=[a-z\d])[, ]+seasoned (?:already|and ready|ready to cook)\b"), " seasoned"),
     # What lies in water.
     (LatePattern(r"\b(?:in|at) (?:the |a )?(?:steep|soak)\b"), "soaking"),
