@@ -75,6 +75,11 @@ _CHILI_POWDER = LatePattern(r"(?:(?<=^)|(?<=[,;.&+] )|(?<=\band ))chili powder\b
 _BUNCH_OF_BANANAS = LatePattern(
     r"\bbunch\b(?=.*\bbananas?\b)|(?:(?<=banana )|(?<=bananas ))bunch\b(?! of (?:\d|three|four|five|six|seven))"
 )
+# So many of them, or how they look: a nana's things are told otherwise.
+_NANAS = LatePattern(
+    r"(?:(?<=^)|(?<=\d )|(?<=bunch of ))nanas\b(?=\s*(?:$|[,;(])"
+    r"| \d| (?:brown|ripe|green|spotty|black|going|bit|very|v)\b)"
+)
 # New potatoes are small ones.
 _NEW_POTATOES = LatePattern(
     r"(?<=\d )(?:baby |new )+(?=(?:pots|potato(?:es)?|spuds|tatt?ies)\b)"
@@ -130,6 +135,7 @@ FOODS = (
     Rewrite(_GARLIC_FLAKES, lambda found: f"{found[1] or found[2]} cloves"),
     Rewrite(_FINGERS, " ", where=_COMES_IN_FINGERS),
     Rewrite(_CHILI_POWDER, "chili powder blend"),
+    Rewrite(_NANAS, "bananas"),
     Rewrite(_BUNCH_OF_BANANAS, "hand"),
     Rewrite(_NEW_POTATOES, "small new "),
     Rewrite(_COCOA, "dark chocolate", unless=_DARK),
