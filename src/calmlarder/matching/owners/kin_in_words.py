@@ -42,5 +42,5 @@ def _by_whom(found: re.Match[str]) -> str:
 def _for_whom(found: re.Match[str]) -> str:
     who = found[1]
     if who in MEMBERS:
-        return found[0]  # kept for that meal
+        return " for lunch"  # one of the house, for whom it is kept
     return f" ({who}'s)" if who in GIVEN_NAMES or {who, f"{who}s"} & (PEOPLE | KIN) else found[0]
