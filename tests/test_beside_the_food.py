@@ -200,3 +200,35 @@ def test_what_the_kitchen_has_is_no_food(line: str, reader: LarderReader) -> Non
     reading = read(reader, line)
     assert not reading.lots
     assert reading.to_answer is None
+
+
+@pytest.mark.parametrize(
+    ("line", "food", "grams"),
+    [
+        ("rotisserie chicken plain, 3/4 of it", "chicken-cooked", 400),
+        ("kg whiting fillets 500g", "fish-white", 500),
+        ("soft drinks 1.5", "tonic-water", 1500),
+        ("butter 100g, little left", "butter", 25),
+        ("yoghurt 200g cup, 2", "yoghurt-plain", 400),
+        ("lact. free milk 2l", "milk-lactose-free", 2000),
+        ("gherkin jar mostly vinegar", "gherkins", 340),
+    ],
+)
+def test_amounts_as_they_are_texted(line: str, food: str, grams: float, reader: LarderReader) -> None:
+    """Within half and double of what a cook would take it for: common practice, no source."""
+    (lot,) = read(reader, line).lots
+    assert lot.food == food
+    assert grams / 2 <= lot.grams <= grams * 2
+
+
+@pytest.mark.parametrize(
+    "line", ["blended tatashe/rodo/onion, ice cream bowl (no ice cream)", "blended pepper and onion"]
+)
+def test_what_was_blended_with_onion_is_one_thing_that_holds_it(line: str, reader: LarderReader) -> None:
+    assert [lot.food for lot in read(reader, line).lots] == ["salsa"]
+
+
+def test_a_box_of_which_one_went_mouldy_is_picked_over(reader: LarderReader) -> None:
+    """Food Standards Agency (recalled): what is mouldy goes; firm fruit that does not touch it may stay."""
+    (lot,) = read(reader, "mandarin box, 1 moldy").lots
+    assert (lot.food, lot.days_left) == ("mandarin", 1)

@@ -199,3 +199,25 @@ def test_a_letter_is_for_whom_its_prose_says(tmp_path: Path) -> None:
         "First brown the pork in the oil. Then put in the carrots and the seeds, and leave it for an hour."
     )
     assert read_recipe(letter.read_text()).serves == 6
+
+
+def test_ways_to_other_pages_that_were_copied_along_are_no_title() -> None:
+    text = (
+        "Skip to main content\nThe Fig Ladder\nHome   Recipes   Search\n\nFreekeh and Beetroot Salad\n"
+        "Jump to recipe   Print   Pin\n\nServes 4\nIngredients\n300g freekeh\n1 shallot\nMethod\n1. Boil the freekeh.\n"
+    )
+    assert read_recipe(text).title == "Freekeh and Beetroot Salad"
+
+
+@pytest.mark.parametrize(
+    ("told", "serves"),
+    [
+        ("I never wrote it down. This is for four, or for you and your flatmate.", 4),
+        ("You asked for it. It does for 6 with bread.", 6),
+        ("It is old. That will do for three.", 3),
+    ],
+)
+def test_a_letter_says_in_passing_for_how_many_it_is(told: str, serves: int) -> None:
+    list_and_steps = "500 g mushrooms\n2 peppers\n1 tbsp oil\n\nFry the mushrooms. Add the peppers.\n"
+    text = f"Mushroom stew\n\nDear Ada,\n{told}\n\n{list_and_steps}"
+    assert read_recipe(text).serves == serves

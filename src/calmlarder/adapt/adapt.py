@@ -80,7 +80,10 @@ def adapt(
         status = "fits"  # what might have been left out stays, as nothing has to go
     if status in {"fits", "adapted", "adapted_best_found"}:
         done = {change.place for change in changes}
-        besides = [*only_changes(lines.counted, done, eaters, tables), *left_out_unread(lines.unread, reads)]
+        besides = [
+            *only_changes(lines.counted, done, eaters, tables),
+            *left_out_unread((one for one in lines.unread if one.place not in done), reads),
+        ]
         besides += so_much_of_it(lines.counted, done | {change.place for change in besides}, tables)
         changes = tuple(sorted((*changes, *besides), key=_in_order))
         status = "adapted" if besides and status == "fits" else status

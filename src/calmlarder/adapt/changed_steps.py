@@ -21,6 +21,7 @@ from calmlarder.adapt.names import spans_in
 from calmlarder.adapt.near_lines import lines_with_neighbours
 from calmlarder.adapt.oil_lowered import BESIDE_IT
 from calmlarder.adapt.step_ahead import boiled_ahead
+from calmlarder.adapt.step_all_named import all_named
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_bloomed import bloomed
 from calmlarder.adapt.step_canned_late import canned_late
@@ -157,6 +158,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked, notes = cooked_to_be_served(half_and_rest(steps, marked), notes)
     notes = notes_where_used(notes, marked)
     marked = [text if text == old else over for text, over, old in zip(marked, read_over(marked), steps, strict=False)]
+    marked = all_named(marked, adapted.changes, tables)
     marked = [in_its_words(text, one.words) for text, one in zip(marked, figures, strict=False)]
     if len(marked) < len(steps):
         notes.append(f"Steps from {len(marked) + 1} on were not looked at.")

@@ -15,7 +15,10 @@ _PEOPLE = (
 _APPETITE = (
     r"(?:hungry|greedy|generous|polite|hearty|starving|ravenous|modest|dainty|light|normal|big|small|large|good)"
 )
-_OF_IT_FOR = r"(?:make (?:it|this) for|(?:she|he|mum|nan|gran|i) (?:say|reckon)s? it (?:does|feeds|serves|is for))"
+_OF_IT_FOR = (
+    r"(?:make (?:it|this) for|(?<=[.!?] )(?:it|this|that|which)(?:'s| is| does| feeds| will do| makes enough)"
+    r"(?: \w+ly)? for|(?:she|he|mum|nan|gran|i) (?:say|reckon)s? it (?:does|feeds|serves|is for))"
+)
 _DISHES = r"(?:bowls?|plates?|platefuls?|bowlfuls?|glasses|mugs)"  # one a person, which is taken for granted and said
 _END = r"\s{0,3}[.!)\]*_]{0,3}\s{0,3}$"
 SERVES = re.compile(

@@ -46,6 +46,11 @@ _DISH_WORDS = (
     )
 )
 _MENU = re.compile(r"[^|›»]{1,60}(?:[|›»][^|›»]{1,60}){2,}$")  # ways to other pages of a site
+_COPIED_ALONG = re.compile(
+    r"(?:(?:skip|jump|go|back|scroll) (?:to|down|up)\b.*|advert(?:isement)?s?|menu|search|log ?in|sign (?:in|up)"
+    r"|subscribe|print|save|share|pin(?: it)?|cookies?\b.*|accept(?: all)?|close|home)\W*",
+    re.IGNORECASE,
+)
 _UNDER_A_NAME = re.compile(r"(?:by [a-z]|author\b|(?:serves|feeds) (?:\d|\w+$)|servings?\b|prep(?: time)?\b)")
 _WAY = re.compile(r"\s[>»›/]\s")  # the path that a page shows to itself
 _WITH_ITS_SITE = re.compile(r"\s[|–—·-]\s")
@@ -75,12 +80,16 @@ def dish_title(first: str, above: Sequence[str]) -> str:
 def _best_line(first: str, above: Sequence[str]) -> str:
     if not first:
         return first
-    lines = [line for line in above if line.strip() and not _MENU.match(line)][:_MOST_LINES]
-    if lines and _MENU.match(first):
+    lines = [line for line in above if line.strip() and not _is_a_way(line)][:_MOST_LINES]
+    on_top = not _is_a_way(first)
+    if lines and not on_top:
         first = lines[0]
     told = [plain(_SIGNS.sub("", line)) for line in above if line.strip()]
     bare = [
-        (" ".join(_SIGNS.sub("", name).split()), _score(name, number == 0) + _set_as_a_name(line, told) + for_whom)
+        (
+            " ".join(_SIGNS.sub("", name).split()),
+            _score(name, on_top and number == 0) + _set_as_a_name(line, told) + for_whom,
+        )
         for number, line in enumerate(lines)
         for name, for_whom in [_without_for_whom(line)]
     ]
@@ -91,6 +100,11 @@ def _best_line(first: str, above: Sequence[str]) -> str:
         return _NAMED_FROM.sub("", _PREFIX.sub("", best))
     a_sentence = _SENTENCE.search(first) is not None and len(first.split()) > _FEW
     return spoken_of(first) if own < 0 or a_sentence else _NAMED_FROM.sub("", _PREFIX.sub("", first))
+
+
+def _is_a_way(line: str) -> bool:
+    """Whether a line was copied along with the page, and leads elsewhere."""
+    return _MENU.match(line) is not None or _COPIED_ALONG.fullmatch(line.strip()) is not None
 
 
 def _without_for_whom(line: str) -> tuple[str, int]:

@@ -56,6 +56,8 @@ _GROWS_IN_PIECES = LatePattern(
     r"\b(?:tomatoes|toms|potatoes|spuds|tatties|carrots|peppers|onions|shallots|apples|pears|plums|peaches|nectarines"
     r"|apricots|lemons|limes|oranges|clementines|satsumas|mandarins|bananas|plantains|okro|okra|chillies|chilies"
     r"|courgettes|zucchinis?|aubergines|cucumbers|parsnips|beetroots|beets|turnips|radishes)\b"
+    r"|\b(?:tomato|potato|carrot|pepper|onion|apple|pear|plum|peach|apricot|lemon|lime|orange|clementine|satsuma"
+    r"|mandarin|tangerine|avocado|kiwi) (?:box|crate|net|bag|punnet|tray|pack)\b|\b(?:mandarin|tangerine)s\b"
 )
 _EATEN = LatePattern(r"\b(?:used|eaten|gone)$")
 _FEW = LatePattern(rf"\d{{1,2}}|{_NUMBERS}|a couple|(?:a )?few")
@@ -138,7 +140,8 @@ def without_the_bad(text: str) -> str:
     there = _COUNT.search(rest)
     bad = _value(found[1])
     before = re.search(r"[a-z]{3}", text[: found.start()])
-    if before and not there and _FEW.fullmatch(found[1]) and re.search(r"[a-z]{2}s\b", rest):
+    several = re.search(r"[a-z]{2}s\b", rest) or _GROWS_IN_PIECES.search(rest)
+    if before and not there and _FEW.fullmatch(found[1]) and several:
         return f"{rest} check it over"  # one of so many: the rest stays
     if before and found[1] in _SOME and _GROWS_IN_PIECES.search(rest) and not _EATEN.search(found[0].rstrip()):
         return f"{rest} check it over"  # what grows in pieces is picked over, however many there were

@@ -34,8 +34,9 @@ _MADE_DISH = LatePattern(
 _DISH_BY_NAME = LatePattern(rf"{_MADE_DISH.written}|{_OWN_NAME.written}")
 _CHICKEN_HALF = LatePattern(
     r"\b((?:left ?over )?(?:(?:cold|hot|whole|cooked) )*"
-    r"(?:roasted|roast|rotisserie|bbq|barbecued?|grilled|cooked) chicken)"
-    r"[ ,(-]+(?:the |about |roughly |nearly |maybe )?(?:other )?(half|1/2|whole|quarter)\b\)?"
+    r"(?:roasted|roast|rotisserie|bbq|barbecued?|grilled|cooked) chicken(?: (?:plain|cold|whole))?)"
+    r"[ ,(-]+(?:the |about |roughly |nearly |maybe )?(?:other )?(half|1/2|whole|quarter|[123]/4|2/3)"
+    r"(?: of (?:it|one|him|her))?\b\)?"
     r"(?! (?:a )?(?:breast|thigh|leg))"
 )
 # A bird that was roasted whole is another amount than some of its meat.
@@ -100,6 +101,13 @@ _RICE_CUP = LatePattern(
     r"rice (?:cup|bowl)(s?)\b(?: (?:microwav(?:e|able|eable)|instant))?"
 )
 _OF_THE_HOME = LatePattern(r"\b(?:cooked|boiled|left ?overs?|made|from|open(?:ed)?|fried)\b")
+# Instant coffee with its creamer and sugar holds milk.
+_THREE_IN_ONE = LatePattern(r"\b(?:3|three)[ -]?in[ -]?(?:1|one) coffee\b|\bcoffee (?:3|three)[ -]?in[ -]?(?:1|one)\b")
+# What was blended with onion is one thing, and no peppers beside it: `blended tatashe/rodo/onion`.
+_BLENDED = LatePattern(
+    r"\b(?:blended|blitzed|liquidi[sz]ed|puree?d|grinded|pounded) (?:[a-z]+(?: ?[/&+,] ?| and | n | with | )){1,5}?"
+    r"(?:onions?|alubosa|albasa|sibuyas|pyaz|garlic|ayu)\b(?:(?: ?[/&+,] ?| and | n )[a-z]+)*"
+)
 # A kilo of it is meal, a bowl of it porridge.
 _PAP = LatePattern(
     r"\bpap\b(?=[ ,:-]*(?:\d+(?:\.\d)? ?(?:kg|kilos?)|(?:big |full |half )*(?:bag|sack)))"
@@ -140,6 +148,8 @@ FOODS = (
     Rewrite(_NEW_POTATOES, "small new "),
     Rewrite(_COCOA, "dark chocolate", unless=_DARK),
     Rewrite(_LUMPS, _frozen_lumps, where=_FROZEN_LEAVES),
+    Rewrite(_THREE_IN_ONE, "latte"),
+    Rewrite(_BLENDED, "tomato salsa with onion and garlic"),
     Rewrite(_RICE_CUP, r"microwave \1rice cup\2", unless=_OF_THE_HOME),
     Rewrite(_PAP, "mealie meal"),
 )

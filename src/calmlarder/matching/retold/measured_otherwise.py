@@ -42,6 +42,23 @@ _A_MUGS_WORTH = LatePattern(
 )
 # An empty milk tin measures dry goods: `egusi, one milk tin`.
 _MILK_TIN = LatePattern(r"(?<=[a-z,)] )((?:one|two|three|four|half|\d+) )milk (tins?|cups?)\b")
+# Of a weight that is printed on it a little is there: `butter 100g, little left`.
+_LITTLE_OF_MEASURE = LatePattern(
+    r"(?<=[a-z]) \d+(?:\.\d+)? ?(?:k?g|ml|l|oz|lbs?)((?: (?:tub|jar|bottle|pot|carton|bag|pack|block|tin))?)[ ,(-]+"
+    r"(?:only |just )?(?:a )?(?:little|bit|tiny bit|little bit|touch)(?: left\b|(?=\s*$))\)?"
+)
+# `yoghurt 200g cup, 2`: two of them.
+_SO_MANY_BEHIND = LatePattern(
+    r"(?<![\d.x])(\d{2,4} ?(?:g|ml))( (?:cup|pot|tub|pack|packet|block|carton|tin|can|bag|bottle|jar)s?),? ?x? ?(\d)"
+    r"(?=\s*$)"
+)
+# A word of the name that is no kilogram: `KG whiting fillets 500g`.
+_NO_KILO = LatePattern(r"^kgs? (?=[a-z].*\d ?(?:k?g|lbs?|oz)\b)")
+# A bottle by its litres alone.
+_LITRES = LatePattern(
+    r"\b((?:soft ?drinks?|milk|juice|squash|cordial|lemonade|cola|water|soda|oat drink|oat milk|soya milk|soy milk|wine"
+    r"|beer|cider)s?) ([0-3]\.\d{1,2})(?=\s*(?:$|[,;(]))(?! ?%)"
+)
 _HALF_USED = LatePattern(r"\b(?:half|1/2) (?:used|eaten)\b(?! by)")
 _AND_ANOTHER_HALF = LatePattern(
     r"(\d{1,2})(?: ?,| ?\+| and| plus)? (?:another|extra) (?:half|1/2)(?: (?:one|of one))?\b"
@@ -91,6 +108,10 @@ AMOUNTS = (
     Rewrite(_DWARF, "small "),
     Rewrite(_IN_PIECES, "", unless=_HAS_A_NUMBER),
     Rewrite(_MILK_TIN, r"\1\2"),
+    Rewrite(_NO_KILO, ""),
+    Rewrite(_LITRES, r"\1 \2 l"),
+    Rewrite(_LITTLE_OF_MEASURE, r"\1, a little left"),
+    Rewrite(_SO_MANY_BEHIND, r"\3 x \1\2"),
     Rewrite(_HALF_USED, "half left opened"),
     Rewrite(_AND_ANOTHER_HALF, r"\1.5"),
     Rewrite(_HALF_OF_MEASURE, r"\1\2 half left"),

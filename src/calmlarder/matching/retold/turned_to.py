@@ -86,10 +86,11 @@ _ROUGH_EDGES = LatePattern(
     r" (?:round|around|at|on|along) (?:the |its |their )?(?:edges?|ends?|tips?|outside|corners?|top)\b"
 )
 
-# The oil that stands on what is left of a nut butter or a paste is no oil of its own.
+# The oil or the brine that stands on what is left in a jar is no food of its own.
 _MOSTLY_OIL = LatePattern(
     r"(?<=[a-z)])(?: -|[,;:(]| is| it'?s)*"
-    r" ?\b(?:mostly|mainly|largely|nearly all|all|just|basically|half) oil(?: now| by now| left| on top)?"
+    r" ?\b(?:mostly|mainly|largely|nearly all|all|just|basically|half) (?:oil|vinegar|brine|juice|liquid)"
+    r"(?: now| by now| left| on top)?"
     r"\)?(?=\s*(?:$|[,;]))"
 )
 
@@ -122,5 +123,5 @@ def freshness(text: str) -> str:
     text = _RUN_TO_SEED.sub("bolted", _ROUGH_EDGES.sub("gone rough", text))
     if found := _NOT_FRESH_FIRST.match(text):
         text = f"{text[found.end() :]}, past its best"
-    text = _MOSTLY_OIL.sub("", text) if "oil" in text else text
+    text = _MOSTLY_OIL.sub("", text)
     return _FRESH.sub("", _NOT_FRESH.sub(", past its best", text))

@@ -49,6 +49,7 @@ _MAY_BE_ALLIUM = LatePattern(
 _MARINATED = LatePattern(r"marinat")
 _MARINADE = LatePattern(r"\s*\((?:in |with )?([a-z][a-z ,&+]*)\)")
 _FREE_OF = LatePattern(r"\b([gld])/f\b")
+_LACTOSE = LatePattern(r"\blact(?:o|os|ose)?\.? ?-?(?:free|fr)\b")
 _LOW_FODMAP = LatePattern(r"\blo(?:w)?[- ]?fo(?:d ?map|d)?\b")
 # Free of onion, and no onion.
 _FREE_FROM = LatePattern(r"\b(onion|garlic)s?(?: (?:and|&|or|/) ?(onion|garlic)s?)?[ -]free\b ?([^,;&+()]*)")
@@ -80,6 +81,7 @@ HELD = (
     Rewrite(_HELD, r" with \1", where=_OF_A_DISH),
     Rewrite(_SAYS_SO, _held_plainly, unless=_ONLY_A_VESSEL),
     Rewrite(_FREE_OF, r"\1f"),
+    Rewrite(_LACTOSE, "lactose free"),
     Rewrite(_MARINADE, _marinade, where=_MARINATED),
     Rewrite(_LOW_FODMAP, "low fodmap"),
 )

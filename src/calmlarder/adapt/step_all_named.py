@@ -1,0 +1,40 @@
+"""Of two foods that take one place each is named in a step: `Add the sweet potatoes` is of the potatoes as well."""
+
+import re
+from collections.abc import Sequence
+
+from calmlarder.adapt.in_words import VERBS_NEXT
+from calmlarder.adapt.model import Change
+from calmlarder.adapt.names import names_of_all, spans_in
+from calmlarder.adapt.step_notes import bare
+from calmlarder.and_list import and_list
+from calmlarder.tables.book import Tables
+
+_IN_A_LIST = re.compile(rf",(?! then| and\b)| and (?!{VERBS_NEXT})")
+
+
+def all_named(steps: Sequence[str], changes: Sequence[Change], tables: Tables) -> list[str]:
+    """The changed steps with what no step names beside the first of the foods it came with."""
+    told = list(steps)
+    for change in changes:
+        if change.change != "swap" or len(change.to) < 2 or len(change.lines) != len(change.to):
+            continue
+        things = [(one.food, bare(line)) for one, line in zip(change.to, change.lines, strict=True)]
+        named = {food: place for food, _ in things if (place := _first(told, food, tables)) is not None}
+        missing = [name for food, name in things if food not in named]
+        if not named or not missing:
+            continue
+        step, end = min(named.values())
+        behind = told[step][end:]
+        joined = and_list(missing) if len(missing) > 1 else missing[0]
+        told[step] = f"{told[step][:end]}{', ' if _IN_A_LIST.match(behind) else ' and '}{joined}{behind}"
+    return told
+
+
+def _first(steps: Sequence[str], food: str, tables: Tables) -> tuple[int, int] | None:
+    """The step that names a food first, and where the name ends; the longest name at each place counts."""
+    for place, step in enumerate(steps):
+        for _, end, meant in spans_in(step, names_of_all(tables)):
+            if food in meant:
+                return place, end
+    return None
