@@ -212,6 +212,7 @@ def test_what_the_kitchen_has_is_no_food(line: str, reader: LarderReader) -> Non
         ("yoghurt 200g cup, 2", "yoghurt-plain", 400),
         ("lact. free milk 2l", "milk-lactose-free", 2000),
         ("gherkin jar mostly vinegar", "gherkins", 340),
+        ("baby leaf spinach", "spinach", 150),
     ],
 )
 def test_amounts_as_they_are_texted(line: str, food: str, grams: float, reader: LarderReader) -> None:

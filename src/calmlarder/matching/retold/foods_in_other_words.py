@@ -76,6 +76,8 @@ _CHILI_POWDER = LatePattern(r"(?:(?<=^)|(?<=[,;.&+] )|(?<=\band ))chili powder\b
 _BUNCH_OF_BANANAS = LatePattern(
     r"\bbunch\b(?=.*\bbananas?\b)|(?:(?<=banana )|(?<=bananas ))bunch\b(?! of (?:\d|three|four|five|six|seven))"
 )
+# Young leaves, and no one leaf.
+_BABY_LEAF = LatePattern(r"\bbaby lea(?:f|ves) (?=(?:spinach|kale|lettuce|greens|chard|rocket|salad|mix)\b)")
 # So many of them, or how they look: a nana's things are told otherwise.
 _NANAS = LatePattern(
     r"(?:(?<=^)|(?<=\d )|(?<=bunch of ))nanas\b(?=\s*(?:$|[,;(])"
@@ -144,6 +146,7 @@ FOODS = (
     Rewrite(_FINGERS, " ", where=_COMES_IN_FINGERS),
     Rewrite(_CHILI_POWDER, "chili powder blend"),
     Rewrite(_NANAS, "bananas"),
+    Rewrite(_BABY_LEAF, "baby "),
     Rewrite(_BUNCH_OF_BANANAS, "hand"),
     Rewrite(_NEW_POTATOES, "small new "),
     Rewrite(_COCOA, "dark chocolate", unless=_DARK),
