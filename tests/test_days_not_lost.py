@@ -254,3 +254,18 @@ def test_another_thing_that_is_frozen_is_no_part_of_the_first(reader: LarderRead
 )
 def test_a_feast_is_the_last_one_that_has_been(said: str, today: date, day: date) -> None:
     assert feasts_as_days(f"ham {said}", today).endswith(f" {day.isoformat()}")
+
+
+@pytest.mark.parametrize(
+    ("line", "to_bin"),
+    [
+        ("croaker fish 2 - no light all tuesday, it defrost and freeze back", True),
+        ("chicken thawed then refrozen", True),
+        ("chicken thighs frozen, thawed today", False),
+        ("bread refrozen", False),
+        ("salmon, back in the freezer", False),
+    ],
+)
+def test_raw_flesh_that_thawed_is_not_frozen_again(reader: LarderReader, line: str, to_bin: bool) -> None:
+    """Food Standards Agency, "How to chill, freeze and defrost": recalled."""
+    assert lot_of(reader, line).to_bin is to_bin

@@ -11,6 +11,7 @@ from calmlarder.larder.jarred_herbs import among_spices
 from calmlarder.larder.leeks import in_greens_and_whites
 from calmlarder.larder.lot import Lot, LotDate
 from calmlarder.larder.meaning import NOT_KNOWN, Reading, match_of
+from calmlarder.larder.refrozen import REFROZEN, is_refrozen
 from calmlarder.larder.said_to_hold import said_to_hold
 from calmlarder.larder.standing import (
     cut_when_bought,
@@ -315,13 +316,16 @@ class LarderReader:
 
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
         kept = Kept(food, place_of(food, line, part.amount), self._today, self._tables)
-        condition = ", ".join(part.conditions) or None
+        refrozen = (REFROZEN,) if is_refrozen(food, line.text) else ()
+        condition = ", ".join((*part.conditions, *refrozen)) or None
         dates = tuple(one.since(self._today) for one in line.dates)
         dates = (*dates, *thawed_by(dates, kept, line.text)) or noted(kept, line, part)
         dates = cut_when_bought(dates, food, line.text)
         span = eatable_grams(span, part.amount, food, line.text)
         urgency = urgency_of(dates, ", ".join(filter(presses, part.conditions)) or None, kept)
-        to_bin = is_cracked_egg(food, part.conditions) or is_brown_and_old(food, part.conditions, urgency)
+        to_bin = (
+            is_cracked_egg(food, part.conditions) or is_brown_and_old(food, part.conditions, urgency) or bool(refrozen)
+        )
         return Lot(
             id=lot_id,
             line=line.text,
