@@ -233,3 +233,15 @@ def test_a_box_of_which_one_went_mouldy_is_picked_over(reader: LarderReader) -> 
     """Food Standards Agency (recalled): what is mouldy goes; firm fruit that does not touch it may stay."""
     (lot,) = read(reader, "mandarin box, 1 moldy").lots
     assert (lot.food, lot.days_left) == ("mandarin", 1)
+
+
+@pytest.mark.parametrize(
+    ("line", "foods"),
+    [
+        ("a bowl of rice with 2 eggs and spinach", ["rice-white-cooked", "egg", "spinach"]),
+        ("toast with 2 eggs", ["bread-white", "egg"]),
+        ("rice and a bit of dal", ["dal-and-rice"]),
+    ],
+)
+def test_a_base_with_so_many_of_something_is_a_list(line: str, foods: list[str], reader: LarderReader) -> None:
+    assert [lot.food for lot in read(reader, line).lots] == foods

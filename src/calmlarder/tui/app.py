@@ -275,10 +275,10 @@ class LarderApp(LeftOpen):
                 screen.keep_draft()
 
     def action_adapt(self) -> None:
-        """A recipe that somebody else wrote."""
-        if isinstance(self.screen, LarderScreen):
-            from calmlarder.tui.adapt_screen import AdaptScreen
+        """A recipe that somebody else wrote, from any page but its own."""
+        from calmlarder.tui.adapt_screen import AdaptScreen
 
+        if not isinstance(self.screen, (ModalScreen, AdaptScreen)):
             self.push_screen(AdaptScreen(self._kitchen))
 
     def action_command_palette(self) -> None:

@@ -110,11 +110,23 @@ _BLENDED = LatePattern(
     r"\b(?:blended|blitzed|liquidi[sz]ed|puree?d|grinded|pounded) (?:[a-z]+(?: ?[/&+,] ?| and | n | with | )){1,5}?"
     r"(?:onions?|alubosa|albasa|sibuyas|pyaz|garlic|ayu)\b(?:(?: ?[/&+,] ?| and | n )[a-z]+)*"
 )
+# A plain base with so many of something: foods of their own, and no dish that is made with them.
+_BASE_WITH = LatePattern(
+    r"^((?:an? |the |my )?(?:(?:bowl|plate|cup|portion|helping|pot)s? of )?(?:(?:brown|white|boiled|cooked|plain) )*"
+    r"(?:rice|pasta|noodles|quinoa|potato(?:es)?|toast|couscous|polenta)),? (?:with|and|plus) "
+    r"(?=(?:\d{1,2}|an?|two|three|some) [a-z]{3,})"
+)
 # A kilo of it is meal, a bowl of it porridge.
 _PAP = LatePattern(
     r"\bpap\b(?=[ ,:-]*(?:\d+(?:\.\d)? ?(?:kg|kilos?)|(?:big |full |half )*(?:bag|sack)))"
     r"|(?<=kg )pap\b|(?<=bag )pap\b|(?<=bag of )pap\b|(?<=kg of )pap\b"
 )
+
+
+def _base_and_others(found: re.Match[str]) -> str:
+    """`bowl of rice, 2 eggs`; what is on a plate or in a bowl is cooked."""
+    on_a_plate = " of " in found[1] and "cooked" not in found[1] and "boiled" not in found[1]
+    return f"{found[1].replace(' of ', ' of cooked ') if on_a_plate else found[1]}, "
 
 
 def _tofu(found: re.Match[str]) -> str:
@@ -153,6 +165,7 @@ FOODS = (
     Rewrite(_LUMPS, _frozen_lumps, where=_FROZEN_LEAVES),
     Rewrite(_THREE_IN_ONE, "latte"),
     Rewrite(_BLENDED, "tomato salsa with onion and garlic"),
+    Rewrite(_BASE_WITH, _base_and_others),
     Rewrite(_RICE_CUP, r"microwave \1rice cup\2", unless=_OF_THE_HOME),
     Rewrite(_PAP, "mealie meal"),
 )
