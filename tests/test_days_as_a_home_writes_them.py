@@ -3,7 +3,7 @@
 North American labels put the month first; the day first elsewhere (ISO 8601 was made as the two cannot be told apart).
 """
 
-from datetime import date
+from datetime import date, timedelta
 
 import pytest
 
@@ -101,3 +101,12 @@ def test_mush_is_no_mushroom(tables: Tables, line: str, days: int) -> None:
 )
 def test_leaves_that_turned_to_soup_are_not_added(tables: Tables, line: str, bin_it: bool) -> None:
     assert is_gone_or_off(LarderReader(tables, TODAY), line) is bin_it
+
+
+def test_the_day_for_what_is_limp_runs_out(tmp_path, tables: Tables) -> None:  # type: ignore[no-untyped-def]
+    """It counts from when the line was typed, and does not begin anew each morning."""
+    with Household(tmp_path, tables, TODAY) as home:
+        keep_lines(home, home.read_all(["spinach 200g, going limp"], "line"))
+        assert [one.lot.days_left for one in home.lots()] == [1]
+    with Household(tmp_path, tables, TODAY + timedelta(days=2)) as home:
+        assert [one.lot.days_left for one in home.lots()] == [-1]

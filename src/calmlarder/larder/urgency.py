@@ -50,7 +50,8 @@ def urgency_of(dates: tuple[Dated, ...], condition: str | None, kept: Kept) -> U
     deadlines = [deadline for deadline in found if deadline is not None]
     if condition and kept.place != "freezer":  # there nothing gets any softer
         days, within = (2, "two days") if condition == RIPE_NOW else (1, "a day")
-        deadlines.append(Deadline(kept.today + timedelta(days=days), f"{condition}: use within {within}", False))
+        said = min((dated.on for dated in dates if dated.kind == "noted" and dated.on), default=kept.today)
+        deadlines.append(Deadline(said + timedelta(days=days), f"{condition}: use within {within}", False))
     nearest = _first(deadlines, kept.today)
     return Urgency(*nearest, *_first([deadline for deadline in deadlines if deadline.safety], kept.today))
 
