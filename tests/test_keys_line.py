@@ -198,3 +198,25 @@ def test_what_the_readme_calls_adapt_is_found_by_that_word(play: Callable[..., L
         await until(pilot, lambda: listed.option_count == 1)
 
     play(act, (80, 24))
+
+
+def test_what_it_may_be_called_elsewhere_in_a_kitchen_is_found_too(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+p")
+        await pilot.pause()
+        listed = app.screen.query_one(OptionList)
+        for word, said in {"tour": "Help", "settings": "limits", "symptoms": "gut"}.items():
+            app.screen.query_one(Input).value = word
+            await until(pilot, lambda said=said: any(said in one.hit.text for one in listed.options))  # type: ignore[attr-defined,misc]
+
+    play(act, (80, 24))
+
+
+def test_a_recipe_is_opened_from_tonight_as_well(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press("f3")
+        await settled(app, pilot)
+        await pilot.press("ctrl+r")
+        await until(pilot, lambda: type(app.screen).__name__ == "AdaptScreen")
+
+    play(act, (80, 24))

@@ -103,6 +103,16 @@ def _commands_here(screen: Screen[Any]) -> Iterator[SystemCommand]:
         yield SystemCommand(binding.tooltip or binding.description, _named(app.get_key_display(binding)), run)
 
 
+# What a cook may call it who does not find our word: what it is called here.
+_NOTHING = "\0"
+_ALSO_SAID = {
+    "tour": "help", "manual": "help", "label": "packet", "ingredients": "packet", "shop": "share", "shopping": "share",
+    "print": "share", "people": "who", "guests": "who", "friend": "who", "revert": "undo", "reset": "start over",
+    "timer": "time", "minutes": "time", "history": "days", "chart": "days", "symptoms": "gut", "eaten": "log",
+    "settings": "limits", "reintroduction": "challenges", "recipe": "fit",
+}  # fmt: skip
+
+
 class KeysByWords(Provider):
     """What the keys of a screen do, in their order; where words are typed, what has all of them.
 
@@ -121,7 +131,7 @@ class KeysByWords(Provider):
         for one in self.app.get_system_commands(self.screen):
             title = one.title.lower()
             everything = f"{title} {one.help.lower()}"
-            if not all(word in everything for word in sought):
+            if not all(word in everything or _ALSO_SAID.get(word, _NOTHING) in everything for word in sought):
                 continue
             words = everything.replace(":", " ").split()
             begins = all(any(there.startswith(word) for there in words) for word in sought)
