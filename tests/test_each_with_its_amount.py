@@ -106,7 +106,7 @@ def test_what_tastes_of_two_things_is_one_thing(reader: LarderReader, line: str,
     assert {food for food, _ in lots(reader, line)} == foods
 
 
-@pytest.mark.parametrize("line", ["carrot & turnip bake leftover", "leek and potato bake"])
+@pytest.mark.parametrize("line", ["carrot & turnip bake leftover", "leek and pumpkin bake"])
 def test_a_dish_of_two_that_no_table_knows_is_asked_and_neither_of_the_two_is_there(
     reader: LarderReader, line: str
 ) -> None:

@@ -189,15 +189,14 @@ def test_what_it_is_served_with_is_marked_where_it_passes(tmp_path: Path, capsys
 def test_juice_that_is_left_out_leaves_its_step(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     foods = "2 cups rolled oats\n1 cup apple juice\n1 tsp cinnamon"
     told = changed(tmp_path, capsys, foods, "Mix the oats, juice and cinnamon.", "Chill overnight.")
-    assert "Mix the oats and cinnamon" in told
-    assert "Without apple juice: make up the liquid with up to 240 ml water" in told
+    assert "Mix the oats and cinnamon, with up to 240 ml water in the place of the apple juice" in told
 
 
 def test_many_leeks_are_told(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     path = tmp_path / "recipe.txt"
-    path.write_text("Stew\nServes 6\n\nIngredients\n4 onions\n600 g chicken\n\nMethod\nFry the onions and chicken.")
+    path.write_text("Stew\nServes 9\n\nIngredients\n6 onions\n900 g chicken\n\nMethod\nFry the onions and chicken.")
     main(["adapt", str(path)])
-    assert "300 g of leek greens are those of about 5 leeks" in " ".join(capsys.readouterr().out.split())
+    assert "315 g of leek greens are those of about 5 leeks" in " ".join(capsys.readouterr().out.split())
 
 
 def test_everything_else_is_one_word_and_some_that_stays_is_no_stand_in(

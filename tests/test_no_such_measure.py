@@ -70,7 +70,7 @@ def test_smoked_haddock_goes_into_a_hash(
     warm = [one for one in patterns if one.id == "hash"]
     dinner = compose(lots_of(lines), wanting(people=2, seconds=60), warm, tables).dinners[0]
     assert "haddock-smoked" in {use.food for use in dinner.uses}
-    assert any("return the smoked haddock" in step for step in dinner.steps), dinner.steps
+    assert any("smoked haddock" in step and "on top, cover" in step for step in dinner.steps), dinner.steps
 
 
 def test_the_water_of_greens_is_gone_before_eggs_go_in(

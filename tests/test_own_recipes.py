@@ -66,7 +66,7 @@ def test_what_is_shared_has_figures_of_its_own(home: list[str], tmp_path: Path, 
     file.write_text(json.dumps(recipe))
     assert main([*home, "adapt", str(file), "--json"]) == 0
     changed = json.loads(json.loads(capsys.readouterr().out)["recipe"])
-    assert "100 g leek greens, sliced fine" in changed["recipeIngredient"]
+    assert "70 g leek greens, sliced fine" in changed["recipeIngredient"]
     # USDA SR28: 77 kcal in 100 g of raw potato (11352), 61 in leeks (11246); two servings.
     assert float(changed["nutrition"]["calories"].split()[0]) == pytest.approx((3 * 77 + 61) / 2, rel=0.1)
     assert "sources.csv" in changed["nutrition"]["description"]

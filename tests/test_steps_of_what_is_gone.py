@@ -204,7 +204,7 @@ def test_beans_of_several_tins_are_all_named_where_one_word_meant_them(adapt: Ad
         "minutes.",
     ))  # fmt: skip
     assert "green beans" in method.partition("2.")[0]
-    assert "Add the tomatoes and the black beans and chickpeas and cook" in method
+    assert "Add the tomatoes and the black beans and lentils and cook" in method
 
 
 def test_green_beans_in_a_batter_are_boiled_before(adapt: Adapt) -> None:

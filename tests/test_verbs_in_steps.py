@@ -74,7 +74,7 @@ def test_an_ingredient_may_begin_with_about() -> None:
 @pytest.mark.parametrize(
     ("first", "second", "title"),
     [
-        ("Hello love, here is the pie you were after!!", "DEE'S PIE (feeds 8)", "DEE'S PIE (feeds 8)"),
+        ("Hello love, here is the pie you were after!!", "DEE'S PIE (feeds 8)", "DEE'S PIE"),
         ("Hello, Sunday bars", "Serves 8", "Hello, Sunday bars"),
         ("Hey there, this is our best ever pie", "Serves 8", "Hey there, this is our best ever pie"),
     ],

@@ -67,7 +67,7 @@ def test_only_what_is_cooked_thaws(ask: Ask, lots_of: Callable[[Sequence[str]], 
     assert "30 minutes for a slab" in said
     assert "prawns" not in said
     (tempeh,) = lots_of(["tempeh 400g (freezer)"])
-    assert thaw_minutes(tempeh, tables.food_by_id["tempeh"]) == 30
+    assert thaw_minutes(tempeh, tables.food_by_id["tempeh"], 400, microwave=False) == 30
 
 
 def test_oil_of_the_steps_is_the_cooks_own(ask: Ask) -> None:

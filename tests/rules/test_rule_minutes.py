@@ -20,16 +20,18 @@ def test_it_must_be_done_in_time(pan: Callable[..., Tiny]) -> None:
 
 
 def test_what_is_frozen_thaws_before_it_is_heated(pan: Callable[..., Tiny]) -> None:
-    """An hour in cold water (US Department of Agriculture: an hour or less for a pound), then the pan.
+    """An hour in cold water (US Department of Agriculture: an hour or less for a pound) or sooner in a microwave.
+
+    The microwave's minutes for 280 g are common practice, no source.
 
     firm tofu 280g, in the freezer
     carrots 300g
     """
     thawed = {"tofu-firm": 80}
     tofu = next(option for option in pan().problem.options if option.offered.food.id == "tofu-firm")
-    assert tofu.before == 60
-    assert pan(minutes=60 + tofu.minutes + 2).holds(SlowestFood(), thawed)
-    assert not pan(minutes=60 + tofu.minutes + 1).holds(SlowestFood(), thawed)
+    assert 5 <= tofu.before <= 10
+    assert pan(minutes=tofu.before + tofu.minutes + 2).holds(SlowestFood(), thawed)
+    assert not pan(minutes=tofu.before + tofu.minutes + 1).holds(SlowestFood(), thawed)
 
 
 def test_what_is_fresh_waits_for_nothing(pan: Callable[..., Tiny]) -> None:

@@ -38,6 +38,7 @@ _MIXED = frozenset({
 })  # fmt: skip
 _FREE_SORTS = ("lactose-free ", "gluten-free ", "plain lactose-free", "dry gluten-free")
 _LEEK_GREENS, _MOST_LEEK_G = "leek-green", 35  # a serving: of two leeks for four; more is a bed of greens; ours
+_A_DISH_OF_IT_G = 150  # a serving: with more the onions are the dish, and nothing stands in for them; ours
 _GREEN_TOPS = frozenset({_LEEK_GREENS, "spring-onion-green"})
 _GARLIC = "garlic"  # whose oil stays in the pan when the clove goes
 _A_COATING = "as a coating"
@@ -181,7 +182,9 @@ def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
 def _no_bed_of_leeks(candidate: Candidate, dish: Dish) -> Candidate:
     """A stand-in of leek greens by the handful, where onions are many; where they are the dish it stands as it is."""
     most = Decimal(_MOST_LEEK_G * dish.serves)
-    if not any(part.food.id == _LEEK_GREENS and most < part.grams <= 3 * most for part in candidate.parts):
+    if not any(
+        part.food.id == _LEEK_GREENS and most < part.grams <= _A_DISH_OF_IT_G * dish.serves for part in candidate.parts
+    ):
         return candidate
     parts = tuple(
         part._replace(grams=min(part.grams, most)) if part.food.id == _LEEK_GREENS else part for part in candidate.parts

@@ -16,9 +16,13 @@ def minutes_offered(asked: int | None) -> dict[str, int | None]:
 
 
 def likeliest(asked: int | None, takes: int | None, *, is_none: bool) -> str:
-    """The words of what is likely meant: less than the dinner that is shown takes, or any time where there is none."""
+    """The words of what is likely meant: less than the dinner that is shown takes, or any time where there is none.
+
+    Where the shortest is asked for already nobody means it again.
+    """
     spans = [span for span in (asked, takes) if span is not None]
-    less = max((one for one in _USUAL if one < min(spans, default=one + 1)), default=_USUAL[0])
+    shortest = None if asked == _USUAL[0] else _USUAL[0]
+    less = max((one for one in _USUAL if one < min(spans, default=one + 1)), default=shortest)
     return _words(None if is_none else less, asked)
 
 
