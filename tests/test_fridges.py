@@ -29,7 +29,12 @@ FOLDER = Path(__file__).parent / "fridges"
 TODAY = date(2026, 3, 11)
 COLUMNS = ["fridge", "pattern", "mains"]
 FRIDGES = sorted(FOLDER.glob("*.txt"))
-LATER = ("unseen_later", "unseen_latest", "unseen_in_november")  # in the order in which they were typed
+LATER = (
+    "unseen_later",
+    "unseen_latest",
+    "unseen_in_november",
+    "unseen_late_november",
+)  # in the order in which they were typed
 # Of these the cooks' verdicts differ, or it is a cook's stretch: pulses to soak first, a bag of odds and ends, avocados
 # that are still rock hard.
 HARDLY_SAVABLE = {
