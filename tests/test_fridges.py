@@ -39,6 +39,7 @@ LATER = (
 # that are still rock hard.
 HARDLY_SAVABLE = {
     "20-hangzhou-canal", "15-denver-roommates", "16-moving-out-nz", "23-kochi-hostel", "13-vancouver-nosoy",
+    "24-pune-hostel",
 }  # fmt: skip
 MAIN_ROLES = {"base", "protein", "vegetable"}
 

@@ -5,7 +5,8 @@ from calmlarder.matching.rewriting import Rewrite
 
 # An onion that has sprouted is no food of its own.
 _SPROUTED = LatePattern(
-    r"\b((?:onions?|shallots?|potato(?:es)?|spuds?|tatties|garlic|ginger)\b[^,;&]*?[,;(]? ?)(?:has |have )?sprouted\b"
+    r"\b((?:onions?|shallots?|potato(?:es)?|spuds?|tatties|batatas?|aloo|alu|patatas?|papas?|garlic|ginger)\b"
+    r"[^,;&]*?[,;(]? ?)(?:has |have )?sprouted\b"
 )
 _UNRIPE = LatePattern(r"\b(?:not (?:yet |quite |really |very |that |so )?ripe(?: yet| enough)?|under ?ripe)\b")
 # What is sour by its nature is not bad for being so.
