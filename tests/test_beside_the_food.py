@@ -168,6 +168,8 @@ def test_one_word_behind_two_kinds_belongs_to_both(line: str, foods: list[str], 
         ("cauliflower cheese for one, ready meal", "cauliflower-cheese"),
         ("white rice cups x3 microwavable", "rice-white-cooked"),
         ("leftover stew, onion n barley in it", "stew-meat"),  # the one with onion
+        ("chana soaked (from morning)", "chickpeas-dry"),  # raw still
+        ("bap in the cooker, from this morning", "rice-white-cooked"),  # no bread rolls
     ],
 )
 def test_a_dish_told_by_its_parts_or_its_box_is_one_thing(line: str, food: str, reader: LarderReader) -> None:

@@ -116,6 +116,8 @@ _BASE_WITH = LatePattern(
     r"(?:rice|pasta|noodles|quinoa|potato(?:es)?|toast|couscous|polenta)),? (?:with|and|plus) "
     r"(?=(?:\d{1,2}|an?|two|three|some) [a-z]{3,})"
 )
+# Rice in Korean where it stands in its cooker, and no bread roll.
+_BAP = LatePattern(r"\bbap\b(?=.*\b(?:cooker|potful|rice)\b)")
 # A kilo of it is meal, a bowl of it porridge.
 _PAP = LatePattern(
     r"\bpap\b(?=[ ,:-]*(?:\d+(?:\.\d)? ?(?:kg|kilos?)|(?:big |full |half )*(?:bag|sack)))"
@@ -166,6 +168,7 @@ FOODS = (
     Rewrite(_THREE_IN_ONE, "latte"),
     Rewrite(_BLENDED, "tomato salsa with onion and garlic"),
     Rewrite(_BASE_WITH, _base_and_others),
+    Rewrite(_BAP, "cooked rice"),
     Rewrite(_RICE_CUP, r"microwave \1rice cup\2", unless=_OF_THE_HOME),
     Rewrite(_PAP, "mealie meal"),
 )

@@ -29,10 +29,10 @@ _PLAINLY = (
     (LatePattern(r"\b(?:in|at) (?:the |a )?(?:steep|soak)\b"), "soaking"),
     (
         LatePattern(
-            r"\b(soak(?:ed|ing)?|steep(?:ed|ing)?),? (?:in water )?(?:since|from),? (?:the )?"
+            r"\b(soak(?:ed|ing)?|steep(?:ed|ing)?)[, (]+(?:in water )?(?:since|from),? (?:the )?"
             r"(?:morning|noon|midday|lunch(?: ?time)?"
             r"|breakfast|dinner"
-            r"|this (?:morning|afternoon)|earlier|\d{1,2}(?::\d\d)? ?(?:am|pm))\b"
+            r"|this (?:morning|afternoon)|earlier|\d{1,2}(?::\d\d)? ?(?:am|pm))\b\)?"
         ),
         r"\1",
     ),
