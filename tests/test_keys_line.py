@@ -205,9 +205,9 @@ def test_what_it_may_be_called_elsewhere_in_a_kitchen_is_found_too(play: Callabl
         await pilot.press("ctrl+p")
         await pilot.pause()
         listed = app.screen.query_one(OptionList)
-        for word, said in {"tour": "Help", "settings": "limits", "symptoms": "gut"}.items():
+        for word, said in {"tour": "help", "settings": "limits", "symptoms": "gut"}.items():
             app.screen.query_one(Input).value = word
-            await until(pilot, lambda said=said: any(said in one.hit.text for one in listed.options))  # type: ignore[attr-defined,misc]
+            await until(pilot, lambda said=said: any(said in one.hit.text.lower() for one in listed.options))  # type: ignore[attr-defined,misc]
 
     play(act, (80, 24))
 

@@ -8,8 +8,10 @@ from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import names_of_all, spans_in
 from calmlarder.adapt.step_notes import bare
 from calmlarder.and_list import and_list
+from calmlarder.matching.names.words import words_of
 from calmlarder.tables.book import Tables
 
+_STATES = frozenset({"canned", "tinned", "cooked", "boiled", "dry", "dried", "frozen", "fresh", "raw"})
 _IN_A_LIST = re.compile(rf",(?! then| and\b)| and (?!{VERBS_NEXT})")
 
 
@@ -20,7 +22,7 @@ def all_named(steps: Sequence[str], changes: Sequence[Change], tables: Tables) -
         if change.change != "swap" or len(change.to) < 2 or len(change.lines) != len(change.to):
             continue
         things = [(one.food, bare(line)) for one, line in zip(change.to, change.lines, strict=True)]
-        named = {food: place for food, _ in things if (place := _first(told, food, tables)) is not None}
+        named = {food: place for food, name in things if (place := _first(told, (food, name), tables)) is not None}
         missing = [name for food, name in things if food not in named]
         if not named or not missing:
             continue
@@ -31,10 +33,18 @@ def all_named(steps: Sequence[str], changes: Sequence[Change], tables: Tables) -
     return told
 
 
-def _first(steps: Sequence[str], food: str, tables: Tables) -> tuple[int, int] | None:
-    """The step that names a food first, and where the name ends; the longest name at each place counts."""
+def _first(steps: Sequence[str], thing: tuple[str, str], tables: Tables) -> tuple[int, int] | None:
+    """The step that names a food first, and where the name ends; the longest name at each place counts.
+
+    `the black beans` are the canned ones as well.
+    """
+    food, name = thing
     for place, step in enumerate(steps):
-        for _, end, meant in spans_in(step, names_of_all(tables)):
-            if food in meant:
+        for start, end, meant in spans_in(step, names_of_all(tables)):
+            if food in meant or _bare_words(step[start:end]) == _bare_words(name):
                 return place, end
     return None
+
+
+def _bare_words(name: str) -> tuple[str, ...]:
+    return tuple(word for word in words_of(name) if word not in _STATES)
