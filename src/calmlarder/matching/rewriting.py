@@ -28,3 +28,10 @@ def rewritten(text: str, rules: Iterable[Rewrite]) -> str:
         if rule.fits.may_fit(text) and rule.holds_in(text):
             text = rule.fits.sub(rule.put, text)
     return text
+
+
+def put_in_turn(text: str, pairs: Iterable[tuple[LatePattern, Replacement]]) -> str:
+    """A plain text after each pair of an expression and what is put for it, in their order."""
+    for fits, put in pairs:
+        text = fits.sub(put, text)
+    return text

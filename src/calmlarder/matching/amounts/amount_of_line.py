@@ -23,6 +23,7 @@ from calmlarder.matching.amounts.numbers_and_fractions import (
     number,
 )
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 _TIMES = LatePattern(r"(?<!\w)x\s?(\d{1,3})(?!\w)|(?<![\w/.])(\d{1,3})\s?x(?:(?!\w)|(?=\d))")
 _NUMBER_LEFT = LatePattern(r"(?<![\w/.,])(\d{1,3}) (?:still )?(?:left|remaining)\b")
@@ -90,8 +91,7 @@ def take_amount(text: str, is_counted: bool = False) -> tuple[Amount, str]:
     """
     if is_counted:
         text = _OF_A_BOX.sub(r"\1", text)
-    for shape, plainly in (*PLAINLY, *BARE_GRAMS) if not is_counted and MAY_BE_GRAMS.search(text) else PLAINLY:
-        text = shape.sub(plainly, text)
+    text = put_in_turn(text, (*PLAINLY, *BARE_GRAMS) if not is_counted and MAY_BE_GRAMS.search(text) else PLAINLY)
     if _NEGATIVE.search(text):
         raise ValueError("an amount cannot be below nothing")
     nearly_gone = NEARLY_GONE.search(text) is not None

@@ -4,6 +4,7 @@ How much a word stands for is common practice, no source.
 """
 
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 _SHARE = r"(half|a third|third|a quarter|quarter|1/2|1/3|1/4|2/3|3/4)"
 _PLAINLY = (
@@ -57,6 +58,4 @@ _PLAINLY = (
 
 def amounts_in_short(text: str) -> str:
     """A plain line with such amounts put plainly; all others stay as they are."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
-    return text
+    return put_in_turn(text, _PLAINLY)

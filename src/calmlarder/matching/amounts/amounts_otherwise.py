@@ -3,6 +3,7 @@
 import re
 
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 _NUMBER = r"(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)"
 _SMALL_NUMBER = r"(?:half(?: an?)?|1/2|quarter|1/4|3/4|\d{1,2}|an?|one|two|three|four|five|six)"
@@ -124,8 +125,7 @@ _WRAPS = LatePattern(r"(?<=\d )wraps?\b")
 def amounts_otherwise(text: str) -> str:
     """A plain line with such amounts put plainly; all others stay as they are."""
     text = _POUNDS_AND_OUNCES.sub(_in_ounces, text)
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
+    text = put_in_turn(text, _PLAINLY)
     if _MILK.search(text) and _TOPS.search(text):
         text = _MILK.sub("", _TOPS.sub(lambda found: f"{found[1]} {_KINDS_OF_MILK[found[2]]}", text), count=1)
     return _WRAPS.sub("pieces", text) if _IN_LEAVES.search(text) else text

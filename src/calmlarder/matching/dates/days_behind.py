@@ -3,10 +3,9 @@
 What stands open, or was cooked, since nobody knows when is long enough ago that no cautious cook eats it (ours).
 """
 
-import re
-
 from calmlarder.matching.dates.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 _DAY = rf"(?:{DAY})"
 _END = r"(?=\s*[!.?]*\s*(?:$|[,;)]))"
@@ -135,6 +134,4 @@ _PLAINLY = (
 
 def days_behind(text: str) -> str:
     """A plain line with such days put plainly; all others stay as they are."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
-    return re.sub(r"\s+", " ", text).strip()
+    return " ".join(put_in_turn(text, _PLAINLY).split())

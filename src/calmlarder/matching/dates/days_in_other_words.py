@@ -5,6 +5,7 @@ import re
 from calmlarder.matching.dates.day_names import DAY, MONTH
 from calmlarder.matching.dates.days_rewritten import days_alone
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 _DAY = rf"(?:{DAY})"
 _TO_THAW = r"(?:thaw|defrost)(?:ing|ed)?(?: out)?(?: (?:in|on) (?:the )?(?:fridge|side|counter|sink))?"
@@ -297,6 +298,4 @@ _PLAINLY = (
 
 def days_plainly(text: str) -> str:
     """A plain line with its days written the way they are read: `thawing since mon` is defrosted on that day."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
-    return days_alone(text)
+    return days_alone(put_in_turn(text, _PLAINLY))

@@ -1,6 +1,7 @@
 """What is corrected, sized or told by the way in a line, put as it is read: `2 lemons.. no 1`, `(im veggie)`."""
 
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 _FREE = r"(?:lactose|dairy|gluten|wheat|egg|nut|fodmap)"
 _DIET = (
@@ -160,8 +161,7 @@ _CANADIAN_DAY_FIRST = LatePattern(
 
 def by_the_way(text: str) -> str:
     """A plain line with such words put plainly; all others stay as they are."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
+    text = put_in_turn(text, _PLAINLY)
     text = _WITHOUT_MEAT.sub(r"bean chilli\1", text) if "chil" in text else text
     text = _TUB_OF_CHILLI.sub(r"\1 chilli con carne", text)
     text = _POT_OF_CHILLI.sub(r"\1chilli con carne", text)

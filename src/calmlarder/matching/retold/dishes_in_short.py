@@ -3,6 +3,7 @@
 import re
 
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 _END = r"(?=\s*[!.?]*\s*(?:$|[,;)]))"
 _DIPS = r"(?:salsa|guac(?:amole)?|queso|pico(?: de gallo)?|bean dip|dip)"
@@ -151,6 +152,4 @@ _PLAINLY = (
 
 def dishes_in_short(text: str) -> str:
     """A plain line with such words put plainly; all others stay as they are."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
-    return text
+    return put_in_turn(text, _PLAINLY)

@@ -7,6 +7,7 @@ Which words those are is common practice, no source.
 import re
 
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 _END = r"(?=\s*[!.?]*\s*(?:$|[,;)]))"
 _MILD = (
@@ -166,6 +167,4 @@ _PLAINLY = (
 
 def with_parts(text: str) -> str:
     """A plain line with such dishes put plainly; all others stay as they are."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
-    return re.sub(r"\s+", " ", text).strip()
+    return " ".join(put_in_turn(text, _PLAINLY).split())

@@ -3,9 +3,8 @@
 Vessels, amounts, days, givers and remarks; how much a word stands for is common practice, no source.
 """
 
-import re
-
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 _END = r"(?=\s*[!.?]*\s*(?:$|[,;)]))"
 _PIECES = (
@@ -43,9 +42,7 @@ _GRAMS_FROM = 50  # fewer are pieces
 
 def in_short(text: str) -> str:
     """A plain line with such words put plainly; all others stay as they are."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
-    return re.sub(r"\s+", " ", text).strip()
+    return " ".join(put_in_turn(text, _PLAINLY).split())
 
 
 _PLAINLY = (

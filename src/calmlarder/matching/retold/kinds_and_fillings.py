@@ -3,6 +3,7 @@
 from calmlarder.matching.dates.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.owners.given_names import GIVEN_NAMES
+from calmlarder.matching.rewriting import put_in_turn
 
 _MASHED = (
     "neeps", "swede", "turnip", "turnips", "carrot", "carrots", "parsnip", "parsnips", "potato", "potatoes", "spuds",
@@ -154,6 +155,4 @@ _PLAINLY = (
 
 def as_named(text: str) -> str:
     """A plain line with such words put plainly; all others stay as they are."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
-    return text
+    return put_in_turn(text, _PLAINLY)

@@ -3,9 +3,8 @@
 `season up already`, `split peas in steep`, `(we put up)`, `shrimp 21/25`, `out of the root cellar`.
 """
 
-import re
-
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 _WHO = r"(?:we|i|mom|mum|mam|dad|gran|grandma|granny|nan|nana|auntie|aunt)"
 _STORES = (
@@ -146,6 +145,4 @@ _PLAINLY = (
 
 def made_ready(text: str) -> str:
     """A plain line with such words put plainly; all others stay as they are."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
-    return re.sub(r"\s+", " ", text).strip()
+    return " ".join(put_in_turn(text, _PLAINLY).split())

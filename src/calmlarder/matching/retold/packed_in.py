@@ -4,6 +4,7 @@ A coffee can of dripping holds no coffee, a gallon bag is a size of bag and no g
 """
 
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 # What a box held before: common practice, no source.
 _BEFORE = (
@@ -86,6 +87,4 @@ _PLAINLY = (
 
 def packed_in(text: str) -> str:
     """A plain line with such packing put plainly."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
-    return text
+    return put_in_turn(text, _PLAINLY)

@@ -4,6 +4,7 @@ import re
 
 from calmlarder.matching.dates.day_names import DAY
 from calmlarder.matching.late_patterns import LatePattern
+from calmlarder.matching.rewriting import put_in_turn
 
 # Lentils that are a dish: told in a bowl or a portion, made, left, or somebody's.
 _DAL = LatePattern(
@@ -172,8 +173,7 @@ _PARTS_OF_MIXES = LatePattern(
 
 def told_otherwise(text: str) -> str:
     """A plain line with such phrases put plainly; all others stay as they are."""
-    for shape, plainly in _PLAINLY:
-        text = shape.sub(plainly, text)
+    text = put_in_turn(text, _PLAINLY)
     text = _DAL.sub("dhal curry", text, count=1) if _DAL.search(text) and _A_DISH.search(text) else text
     at_once = _MADE_UP_AT_ONCE.search(text)
     if at_once and _PARTS_OF_MIXES.fullmatch(at_once[2]):
