@@ -47,6 +47,36 @@ def test_the_order_tells_how_much_at_most(capsys: pytest.CaptureFixture[str]) ->
     assert [one["at_most_percent"] for one in said["matters"]] == [5.0, 5.0]
 
 
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        # Annex VII, part C: an additive is named by its class with its name or its E number; both name one sweetener.
+        ("sweetener: sorbitol (E420)", ["sorbitol"]), ("sorbitol syrup [E 420(ii)], salt", ["sorbitol"]),
+        ("E420 (sorbitol)", ["e420"]), ("sweetener: sorbitol E420", ["sorbitol"]),
+        ("sweeteners (maltitol (E965), sorbitol)", ["maltitol", "sorbitol"]), ("E420, E421", ["e420", "e421"]),
+        ("erythritol (E968)", ["erythritol"]), ("whey powder (milk)", ["whey powder", "milk"]),
+    ],
+)  # fmt: skip
+def test_a_thing_with_its_number_is_one_thing(text: str, words: list[str], capsys: pytest.CaptureFixture[str]) -> None:
+    assert [one["words"] for one in told(capsys, text)["matters"]] == words
+
+
+@pytest.mark.parametrize(
+    ("text", "answer"),
+    [
+        (
+            "tofu, onion powder, spices",
+            "It holds fructans (onion powder); it may hold onion or garlic unnamed (spice).",
+        ),
+        ("rice, salt", "It names nothing that is known to matter."),
+    ],
+)
+def test_the_answer_stands_first(text: str, answer: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["label", text]) == 0
+    assert " ".join(capsys.readouterr().out.split()).startswith(answer)
+    assert told(capsys, text)["answer"] == answer
+
+
 def test_inside_another_it_is_at_most_a_part_of_that(capsys: pytest.CaptureFixture[str]) -> None:
     answer = told(capsys, "rice, sauce (water, soy sauce (water, soya beans, wheat), garlic), sesame oil")
     found = {one["words"]: (one["inside"], one["at_most_percent"]) for one in answer["matters"]}

@@ -2,18 +2,23 @@
 
 import asyncio
 import json
+from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 from typing import Any
 
 import pytest
-from textual.widgets import Input
+from textual.pilot import Pilot
+from textual.widgets import Input, OptionList
 
 from calmlarder.cli import main
 from calmlarder.tables.load import load_tables
 from calmlarder.tables.places import shipped
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.line_input import LineInput
+from calmlarder.tui.packet_screen import PacketScreen
 from calmlarder.tui.page import Page
+from programs import shown, type_line, until
 
 LIST = "Ingredients: tofu (soya beans, water), onion powder, spices, salt"
 
@@ -72,6 +77,48 @@ def test_from_the_larders_screen(home: list[str], tmp_path: Path) -> None:
 
     with Household(tmp_path, load_tables(folders), date(2026, 3, 11), folders) as household:
         assert [one.lot.label for one in household.lots()] == [LIST]
+
+
+def test_a_packet_in_the_hand_is_read_from_every_page(play: Callable[..., LarderApp]) -> None:
+    """Found by the words a cook has for it; its allergens are held against those of the home."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        app._kitchen.set("avoid", "soya")
+        for page in ("escape", "ctrl+l", "f2", "ctrl+r", "shift+f4"):
+            await pilot.press(page)
+            await pilot.pause()
+            await pilot.press("f12")
+            await pilot.pause()
+            assert isinstance(app.screen, PacketScreen), page
+            await pilot.press("f12", "escape", *(["escape"] if page != "escape" else []))
+            await pilot.pause()
+        for words in ("label", "packet", "ingredients", "scan list"):
+            await pilot.press("ctrl+p")
+            await pilot.pause()
+            app.screen.query_one(Input).value = words
+            listed = app.screen.query_one(OptionList)
+            await until(pilot, lambda: listed.option_count and listed.display)  # noqa: B023
+            found = [str(listed.get_option_at_index(place).prompt) for place in range(listed.option_count)]
+            assert any("F12" in one for one in found), words
+            await pilot.press("escape", "escape")
+            await pilot.pause()
+        await pilot.press("f12")
+        await pilot.pause()
+        app.screen.post_message(LineInput.Pasted(LIST.replace(", onion", ",\nonion")))
+        await pilot.pause()
+        assert shown(app, "#packet").startswith("It names soya, which somebody here avoids.\nIt holds GOS")
+        await pilot.press("ctrl+s", "enter")
+        await pilot.pause()
+        assert [one.lot.label for one in app._kitchen.lots()] == [LIST]
+        await pilot.press("escape", "ctrl+z")
+        await pilot.pause()
+        assert [one.lot.label for one in app._kitchen.lots()] == [""]
+
+    async def kept(app: LarderApp, pilot: Pilot[None]) -> None:
+        await type_line(pilot, "firm tofu 280g")
+        await act(app, pilot)
+
+    play(kept)
 
 
 def test_a_label_leaves_its_lot_out_of_a_dinner(home: list[str], capsys: Any) -> None:

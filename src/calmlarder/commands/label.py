@@ -5,7 +5,7 @@ from pathlib import Path
 
 from calmlarder.commands.given.foods import Label
 from calmlarder.commands.inputs import household_of
-from calmlarder.household.labelling import keep_label, label_read, lot_labelled
+from calmlarder.household.labelling import avoided_here, keep_label, label_read, lot_labelled
 from calmlarder.labels.packet import LONGEST
 from calmlarder.larder.files import read_text
 from calmlarder.problems import CannotGoOn, Problem
@@ -28,6 +28,7 @@ def label(options: Label) -> int:
             found = (
                 keep_label(household, one, given) if given else label_read(household, _given(one.lot.label, "--item"))
             )
+        avoided = avoided_here(household)
     if options.json:
         from calmlarder.render.label_text import label_object
 
@@ -36,7 +37,7 @@ def label(options: Label) -> int:
         from calmlarder.render.label_text import label_text
         from calmlarder.render.style import style_of_output
 
-        print(label_text(found, style_of_output()), end="")
+        print(label_text(found, style_of_output(), avoided), end="")
     return 0
 
 

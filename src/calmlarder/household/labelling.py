@@ -5,6 +5,7 @@ from decimal import Decimal
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, kept, still_as_seen
 from calmlarder.household.larder import numbered
+from calmlarder.household.settings import people_of
 from calmlarder.labels.packet import packet_of
 from calmlarder.labels.read import Label, label_of
 from calmlarder.labels.words import read_label_words
@@ -26,6 +27,12 @@ def label_read(household: Household, text: str) -> Label:
     if problems or faults:
         raise CannotGoOn([*problems, *faults])
     return label_of(packet_of(text), words, misleading)
+
+
+def avoided_here(household: Household) -> tuple[str, ...]:
+    """The allergens that somebody at home does without."""
+    avoided = {one for person in people_of(household.settled()) for one in person.avoid}
+    return tuple(one for one in ALLERGENS if one in avoided)
 
 
 def lot_labelled(household: Household, lot_id: int) -> KeptLot:

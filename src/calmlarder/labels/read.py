@@ -12,6 +12,7 @@ from calmlarder.tables.vocabulary import ALLERGENS
 
 _LONGEST = 5  # words of a row
 _E_NUMBER = re.compile(r"\be[\s-]?(\d{3,4})(?:\s?\([ivx]+\))?", re.IGNORECASE)
+_NUMBER_ALONE = re.compile(r"e\d{3,4}")
 _DENIED = re.compile(r"\b(\w+)[ -]free\b|\b(?:no|without) (?:added )?(\w+)")
 
 
@@ -48,8 +49,8 @@ class Label(NamedTuple):
 
 def label_of(packet: Packet, words: Words, misleading: Mapping[str, set[Held]]) -> Label:
     """What matters in a packet."""
-    told = tuple(
-        Told(one, word) for one in packet.listed for word in _words_in(one.text, words) if word.holds != "nothing"
+    told = _each_once(
+        [Told(one, word) for one in packet.listed for word in _words_in(one.text, words) if word.holds != "nothing"]
     )
     texts = (*(one.text for one in packet.listed), packet.contains)
     held = {allergen for text in texts for allergen in said(text, misleading)}
@@ -60,6 +61,22 @@ def label_of(packet: Packet, words: Words, misleading: Mapping[str, set[Held]]) 
         allergens=tuple(one for one in ALLERGENS if one in held),
         traces=tuple(one for one in ALLERGENS if one in traces),
     )
+
+
+def _each_once(told: list[Told]) -> tuple[Told, ...]:
+    """Without the second name of one thing: `sorbitol (E420)` is one sweetener, and so is `E420 (sorbitol)`."""
+    kept: list[Told] = []
+    for one in told:
+        if not any(_is_second_name(one, other) for other in kept):
+            kept.append(one)
+    return tuple(kept)
+
+
+def _is_second_name(one: Told, first: Told) -> bool:
+    """Whether it only gives the number of what is named before it, or the name of that number."""
+    together = one.listed == first.listed or one.listed.inside == first.listed.text
+    a_number = any(_NUMBER_ALONE.fullmatch(word.words) for word in (one.word, first.word))
+    return together and a_number and (one.word.holds, one.word.sure) == (first.word.holds, first.word.sure)
 
 
 def _words_in(text: str, words: Words) -> list[LabelWord]:

@@ -1,9 +1,10 @@
 """A packet read, as text and as plain JSON values."""
 
 import textwrap
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any
 
+from calmlarder.and_list import and_list
 from calmlarder.labels.read import Label, Told
 from calmlarder.render.caution import CAUTION
 from calmlarder.render.style import Style
@@ -14,12 +15,40 @@ _HOLDS = {
 }  # fmt: skip
 
 
-def label_text(label: Label, style: Style) -> str:
-    """What matters, in the order of the list, allergens, and what to do."""
-    parts = [list(_matters(label, style)), list(_allergens(label, style))]
-    parts.append([line for advice in label.advice for line in textwrap.wrap(advice, style.width)])
-    parts.append(textwrap.wrap(CAUTION, style.width))
+def label_text(label: Label, style: Style, avoided: Sequence[str] = ()) -> str:
+    """The answer and what to do, then why: what matters in the order of the list, and allergens.
+
+    `avoided` are allergens that somebody at home does without.
+    """
+    answer = [*_avoided(label, avoided), _answer(label), *label.advice]
+    parts = [[line for one in answer for line in textwrap.wrap(one, style.width)]]
+    parts += [list(_matters(label, style)), list(_allergens(label, style)), textwrap.wrap(CAUTION, style.width)]
     return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
+
+
+def _answer(label: Label) -> str:
+    """What the list holds and what it may hold, by group, each with its words: in one sentence."""
+    said = [
+        f"{verb} {named}" for verb, sure in (("holds", "yes"), ("may hold", "may")) if (named := _by_group(label, sure))
+    ]
+    return f"It {'; it '.join(said)}." if said else "It names nothing that is known to matter."
+
+
+def _by_group(label: Label, sure: str) -> str:
+    groups: dict[str, dict[str, None]] = {}
+    for one in label.told:
+        if one.word.sure == sure:
+            groups.setdefault(_HOLDS[one.word.holds], {})[one.word.words] = None
+    return and_list(
+        [group if [*words] == [group] else f"{group} ({', '.join(words)})" for group, words in groups.items()]
+    )
+
+
+def _avoided(label: Label, avoided: Sequence[str]) -> Iterator[str]:
+    for held, how in ((label.allergens, "names"), (label.traces, "may hold traces of")):
+        named = [one for one in held if one in avoided]
+        if named:
+            yield f"It {how} {and_list(named)}, which somebody here avoids."
 
 
 def _matters(label: Label, style: Style) -> Iterator[str]:
@@ -69,6 +98,7 @@ def label_object(label: Label) -> dict[str, Any]:
         ],
         "allergens": list(label.allergens),
         "traces": list(label.traces),
+        "answer": _answer(label),
         "verdict": "not_known",
         "advice": list(label.advice),
     }

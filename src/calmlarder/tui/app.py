@@ -18,7 +18,7 @@ from textual.dom import DOMNode
 from textual.filter import LineFilter
 from textual.geometry import Size
 from textual.notifications import SeverityLevel
-from textual.screen import ModalScreen, Screen
+from textual.screen import Screen
 
 from calmlarder.clean import clean
 from calmlarder.household import cooking_session
@@ -33,8 +33,9 @@ from calmlarder.tui.day_turns import LOOK_S, Clock
 from calmlarder.tui.errors import tell
 from calmlarder.tui.key_bar import KeysByWords, commands_of
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.left_running import SEEN_S, LeftOpen
+from calmlarder.tui.left_running import SEEN_S
 from calmlarder.tui.manner_asked import ReadsAnew, keep_manner, manner_command
+from calmlarder.tui.pages import Pages
 from calmlarder.tui.plain_terminal import AsciiSigns, NoColour
 from calmlarder.tui.runtime import (
     end_with_signals,
@@ -66,7 +67,7 @@ def _drawable(size: Size) -> Size:
     return Size(max(size.width, _LEAST_COLUMNS), max(size.height, _LEAST_ROWS))
 
 
-class LarderApp(LeftOpen):
+class LarderApp(Pages):
     """Opens on the larder."""
 
     TITLE = "calmlarder"
@@ -79,6 +80,7 @@ class LarderApp(LeftOpen):
         Binding("f3", "tonight", "Tonight's dinner", show=False),
         Binding("ctrl+n", "plan", "Plan the next meals", show=False),
         Binding("ctrl+r", "adapt", "Adapt a recipe that somebody else wrote", show=False),
+        Binding("f12", "packet", "A packet: what its list of ingredients says", show=False),
         Binding("ctrl+p", "command_palette", "Keys", priority=True),
         Binding("f9", "sources", "Where figures come from", show=False),
         Binding("f1", "help", "Help"),
@@ -228,33 +230,6 @@ class LarderApp(LeftOpen):
         """Close the store."""
         self._kitchen.close()
 
-    def action_tonight(self) -> None:
-        """Dinner, when there is something to cook."""
-        if isinstance(self.screen, LarderScreen):
-            if not self._kitchen.lots():
-                self.screen.notify("the larder is empty: type what is there first")
-                return
-            from calmlarder.tui.tonight_screen import TonightScreen
-
-            self.push_screen(TonightScreen(self._kitchen, self._tonight_only))
-
-    def action_plan(self) -> None:
-        """The next sittings, when there is something to cook."""
-        if isinstance(self.screen, LarderScreen):
-            if not self._kitchen.lots():
-                self.screen.notify("the larder is empty: type what is there first")
-                return
-            from calmlarder.tui.plan_screen import PlanScreen
-
-            self.push_screen(PlanScreen(self._kitchen))
-
-    def action_limits(self) -> None:
-        """Who eats, and what holds for them."""
-        if isinstance(self.screen, LarderScreen):
-            from calmlarder.tui.limits_screen import LimitsScreen
-
-            self.push_screen(LimitsScreen(self._kitchen))
-
     async def action_quit(self) -> None:
         """Leave; ask first where a line is typed and not kept, for nothing brings it back then. Twice leaves."""
         line = next((one.half_typed for one in self.screen_stack if isinstance(one, LarderScreen)), "")
@@ -274,32 +249,7 @@ class LarderApp(LeftOpen):
             if isinstance(screen, LarderScreen):
                 screen.keep_draft()
 
-    def action_adapt(self) -> None:
-        """A recipe that somebody else wrote, from any page but its own."""
-        from calmlarder.tui.adapt_screen import AdaptScreen
-
-        if not isinstance(self.screen, (ModalScreen, AdaptScreen)):
-            self.push_screen(AdaptScreen(self._kitchen))
-
     def action_command_palette(self) -> None:
         """Every key of the screen in one list."""
         if not isinstance(self.screen, CommandPalette):
             self.push_screen(CommandPalette(placeholder="a word of what to do; Enter does it, Esc leaves"))
-
-    def action_sources(self) -> None:
-        """Where the figures of a food on this screen come from; where there is none, those of the limits."""
-        from calmlarder.tui.page import Page
-        from calmlarder.tui.sources import show_limit_sources
-
-        asked = getattr(self.screen, "action_figures", None)
-        if asked is not None:
-            asked()
-        elif not isinstance(self.screen, (ModalScreen, Page)):
-            show_limit_sources(self.screen, self._kitchen)
-
-    def action_help(self) -> None:
-        """The help page, once."""
-        from calmlarder.tui.help_screen import HelpScreen
-
-        if not isinstance(self.screen, HelpScreen):
-            self.push_screen(HelpScreen(self.screen))

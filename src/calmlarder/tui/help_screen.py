@@ -76,6 +76,7 @@ _EVERYWHERE = Part(
     (
         ("Ctrl+P", "every key of a screen, to search by its words; light or dark"),
         ("F9", "where a figure comes from: of a food, of a limit"),
+        ("F12", "a packet in the hand: what its list of ingredients says"),
         ("F1", "this page"),
         ("Esc", "a step back; a click beside what opened does the same"),
         ("Ctrl+Q", "leave. Everything is kept on this machine, and nothing leaves it."),

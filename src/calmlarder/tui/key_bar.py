@@ -106,7 +106,8 @@ def _commands_here(screen: Screen[Any]) -> Iterator[SystemCommand]:
 # What a cook may call it who does not find our word: what it is called here.
 _NOTHING = "\0"
 _ALSO_SAID = {
-    "tour": "help", "manual": "help", "label": "packet", "ingredients": "packet", "shop": "share", "shopping": "share",
+    "tour": "help", "manual": "help", "label": "packet", "ingredients": "packet", "scan": "packet",
+    "shop": "share", "shopping": "share",
     "print": "share", "people": "who", "guests": "who", "friend": "who", "revert": "undo", "reset": "start over",
     "timer": "time", "minutes": "time", "history": "days", "chart": "days", "symptoms": "gut", "eaten": "log",
     "settings": "limits", "reintroduction": "challenges", "recipe": "fit",

@@ -191,7 +191,7 @@ class LarderKeys(LarderList):
 
     @told
     def _label(self, one: "KeptLot", text: str | None) -> None:
-        from calmlarder.household.labelling import keep_label, label_read
+        from calmlarder.household.labelling import avoided_here, keep_label, label_read
         from calmlarder.render.label_text import label_text
         from calmlarder.render.style import Style
 
@@ -199,7 +199,8 @@ class LarderKeys(LarderList):
             return
         label = keep_label(self._kitchen, one, text) if text else label_read(self._kitchen, one.lot.label)
         self.refill()
-        self.app.push_screen(Page(label_text(label, Style(bold=False, blocks=True, width=UNWRAPPED))))
+        style = Style(bold=False, blocks=True, width=UNWRAPPED)
+        self.app.push_screen(Page(label_text(label, style, avoided_here(self._kitchen))))
 
     def action_swap(self) -> None:
         """What can stand in for the chosen food."""
