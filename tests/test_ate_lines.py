@@ -9,6 +9,7 @@ from datetime import datetime
 import pytest
 
 from calmlarder.history.log_entry import Meal, eaten_of
+from calmlarder.history.when_said import when_said
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.tables.book import Tables
 from conftest import TODAY
@@ -93,3 +94,61 @@ def test_a_size_says_how_large_the_glass_was_and_nothing_of_what_was_weighed(rea
     assert grams("small glass of milk") < grams("glass of milk") < grams("large glass of milk")
     assert grams("large bowl of cooked white rice, 200 g") == 200
     assert grams("large carrot") != grams("carrot") or grams("small carrot") != grams("carrot")
+
+
+# Six in the evening of a Wednesday. What is meant is what people mean by it (common practice, no source).
+WHEN = """
+rice with 2 eggs and spinach, at one o'clock | rice with 2 eggs and spinach | 11 13:00
+rice at 1 pm | rice | 11 13:00
+rice, at 13:00 | rice | 11 13:00
+rice at noon | rice | 11 12:00
+this morning: 2 eggs | 2 eggs | 11 08:00
+2 eggs yesterday evening | 2 eggs | 10 18:00
+rice at half past six | rice | 11 18:30
+rice at half past seven | rice | 11 07:30
+rice around 8 | rice | 11 08:00
+at 8 rice and 2 eggs | rice and 2 eggs | 11 08:00
+coffee at 11 and a banana | coffee and a banana | 11 11:00
+2 eggs at 20:00 | 2 eggs | 10 20:00
+2 eggs at 7.30pm | 2 eggs | 10 19:30
+2 eggs at quarter to seven yesterday evening | 2 eggs | 10 18:45
+2 eggs last night at 1 | 2 eggs | 11 01:00
+2 eggs half an hour ago | 2 eggs | 11 17:30
+2 eggs for lunch | 2 eggs | 11 13:00
+2 eggs on monday at noon | 2 eggs | 09 12:00
+2 eggs (yesterday) | 2 eggs | 10 18:00
+2 eggs, 2026-03-09 at 13:10 | 2 eggs | 09 13:10
+"""
+OF_THE_FOOD = [
+    "rice cooked yesterday", "last night's curry", "rice, leftover from yesterday", "about 8 strawberries",
+    "5 to 6 strawberries", "around 200 g rice", "cordial 1:10", "150 g rice made this morning", "2 eggs, 2026-02-30",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("row", WHEN.strip().splitlines())
+def test_when_it_was_is_taken_out_of_the_line(row: str) -> None:
+    line, rest, at = row.split(" | ")
+    said = when_said(line, SIX)
+    assert said.at is not None
+    assert (said.text, f"{said.at:%d %H:%M}", said.problem) == (rest, at, "")
+
+
+@pytest.mark.parametrize("line", OF_THE_FOOD)
+def test_a_day_or_a_number_of_the_food_is_no_moment(line: str) -> None:
+    assert when_said(line, SIX)[:2] == (line, None)
+
+
+def test_what_cannot_be_is_said_and_nothing_is_dropped() -> None:
+    for line in ("2 eggs at 8, rice at 1 pm", "2 eggs for lunch and one for dinner", "2 eggs today at 20:00"):
+        said = when_said(line, SIX)
+        assert (said.text, said.at) == (line, None)
+        assert said.problem
+    noon = datetime(2026, 3, 11, 11)
+    assert when_said("2 eggs this evening", noon).problem == "today is still to come"
+    assert when_said("2 eggs at one", noon).at == datetime(2026, 3, 10, 13)  # nobody means the night
+    assert when_said("2 eggs for lunch", noon).at == noon
+
+
+def test_a_score_of_another_day_stands_apart_from_what_its_note_tells() -> None:
+    assert when_said("1 0 1 0 yesterday", SIX)[:3] == ("1 0 1 0", datetime(2026, 3, 10, 18), True)
+    assert when_said("3 ate too much yesterday", SIX).is_apart is False

@@ -491,3 +491,15 @@ def test_what_is_still_to_come_is_not_logged(
     told("feel", "4", "--today", f"{now:%Y-%m-%d}", status=0)
     with Store.at(home) as store:
         assert now.isoformat() in [row.content["at"] for row in store.logged("felt")]
+
+
+def test_the_line_says_when_unless_an_option_does(home: Path, ask: Ask) -> None:
+    """`--when` wins; a day of the food is none of the meal."""
+    for line, at in (("2 eggs, at half past one", "13:30"), ("2 eggs this morning", "08:00")):
+        assert ask(home, "ate", line)["eaten"][0]["at"] == f"{DAY}T{at}"
+    assert ask(home, "ate", "--when", "09:00", "2 eggs at noon")["eaten"][0]["at"] == f"{DAY}T09:00"
+    assert ask(home, "feel", "1", "0", "1", "0", "--note", "yesterday, a bit tight")["felt"][0] | {"id": 1} == {
+        **ask(home, "feel", "1", "0", "1", "0", "--note", "a bit tight", "--when", "2026-03-10T18:00")["felt"][0],
+        "id": 1,
+    }
+    assert main(["ate", "2 eggs at 8 and rice at 9", "--home", str(home), "--today", DAY]) == 2

@@ -8,7 +8,7 @@ from textual.pilot import Pilot
 from textual.widgets import Input
 
 from calmlarder.history.nourishment import week_of
-from calmlarder.household.diary import eaten_amount
+from calmlarder.household.diary import eaten_amount, log_of_days
 from calmlarder.intake.eaten import Eaten, Load
 from calmlarder.intake.nourished import nourished_of
 from calmlarder.store.logs import log
@@ -72,6 +72,49 @@ def test_corrected_taken_out_and_undone(play: Callable[..., None]) -> None:
             await pilot.press("ctrl+z")
             await pilot.pause()
         assert set(logged(app)) == {("orange juice", 200), ("stew", 400)}
+
+    play(act)
+
+
+def test_a_line_and_a_correction_say_when_it_was(play: Callable[..., None]) -> None:
+    """Six in the evening, as on any day that is not today. One entry is corrected to several foods and undone."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        def meals() -> list[tuple[str, str]]:
+            since = datetime(2026, 3, 1)
+            return [(one.title, f"{one.at:%d %H:%M}") for one in app._kitchen.eaten_since(since)]
+
+        await type_line(pilot, "ate 200 ml orange juice, at one o'clock")
+        assert "it stands at Wed 11 Mar, 13:00" in shown(app, "#meaning")
+        assert meals() == [("orange juice", "11 13:00")]
+        await type_line(pilot, "ate 2 squares of chocolate yesterday evening")
+        await pilot.pause()
+        await pilot.press("enter")  # which chocolate
+        await pilot.pause()
+        assert ("dark chocolate", "10 18:00") in meals()
+        await pilot.press("ctrl+z")
+        await type_line(pilot, "ate 2 eggs at 8, rice at 1 pm")
+        assert "two times are named" in shown(app, "#meaning")
+        await type_line(pilot, "feel 1 0 1 0 yesterday")
+        assert "it stands at Tue 10 Mar" in shown(app, "#meaning")
+        (felt,) = (one.felt for one in log_of_days(app._kitchen, 2) if one.felt is not None)
+        assert (felt.at, felt.note, felt.score) == (datetime(2026, 3, 10, 18), "", 1)
+        await type_line(pilot, "feel 3 ate too much yesterday")
+        assert "it stands under today" in shown(app, "#meaning")
+        await pilot.press("ctrl+z", "ctrl+l", "e")
+        await pilot.pause()
+        await answer(app, pilot, "100 ml orange juice, 2 eggs and 150 g cooked rice yesterday at noon")
+        assert sorted(meals()) == [
+            ("cooked white rice", "10 12:00"),
+            ("eggs", "10 12:00"),
+            ("orange juice", "10 12:00"),
+        ]
+        await pilot.press("ctrl+z")
+        await pilot.pause()
+        assert meals() == [("orange juice", "11 13:00")]
+        await pilot.press("escape", "escape")
+        await pilot.pause()
+        assert shown(app, "#meaning").startswith("undone: log ")
 
     play(act)
 

@@ -2,10 +2,12 @@
 
 import json
 from collections.abc import Sequence
+from datetime import datetime
 
 from calmlarder.commands.given.log import Ate, Eaten
 from calmlarder.commands.inputs import household_of, lines_typed, person
 from calmlarder.commands.moment import moment_of, past_moment_of
+from calmlarder.history.when_said import when_said
 from calmlarder.household.challenge_stopped_by_sign import stop_for_sign
 from calmlarder.household.diary import box_entry, entries_of, log, logged
 from calmlarder.household.household import Household
@@ -22,6 +24,8 @@ def ate(options: Ate) -> int:
     at, who, text = past_moment_of(options), person(options.who, "--who"), ", ".join(lines_typed(options.text))
     with household_of(options) as household:
         _answer_signs(household, text, who)
+        if options.when is None:
+            at, text = _at_and_line(text, at)
         with household.store.transaction():
             box, over = box_entry(household, text, at, who), ""
             if box is None:
@@ -56,6 +60,14 @@ def eaten(options: Eaten) -> int:
     for one in found:
         print(eaten_line(one.id, one.eaten))
     return 0
+
+
+def _at_and_line(text: str, now: datetime) -> tuple[datetime, str]:
+    """The moment that the line itself names, and the line without it. Raises CannotGoOn where that cannot be."""
+    said = when_said(text, now)
+    if said.problem:
+        raise CannotGoOn([Problem(where="LINE", what=said.problem, remedy="or say it with --when")])
+    return said.at or now, said.text
 
 
 def _answer_signs(household: Household, text: str, who: str) -> None:

@@ -9,6 +9,7 @@ from calmlarder.commands.inputs import household_of, person
 from calmlarder.commands.moment import past_moment_of
 from calmlarder.history.correlation import related
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
+from calmlarder.history.when_said import when_said
 from calmlarder.household.challenge_stopped_by_sign import felt_red_flag
 from calmlarder.household.diary import days as last_days
 from calmlarder.household.diary import feel as keep
@@ -65,6 +66,9 @@ def felt_of(options: Feel) -> Felt:
         pain, bloating, wind, urgency = options.score
         scores = Scores(pain=pain, bloating=bloating, wind=wind, urgency=urgency)
     at, who = past_moment_of(options, ahead_min=_CLOCKS_MIN), person(options.who, "--who")
+    said = when_said(note, at)
+    if options.when is None and said.at is not None and said.is_apart:
+        at, note = said.at, said.text
     return Felt(at=at, who=who, score=max(options.score), note=note, scores=scores)
 
 

@@ -97,14 +97,17 @@ def eaten_amount(entry: Eaten, grams: float) -> Eaten:
     return entry.model_copy(update={"grams": round(grams, 1), "loads": loads, "nourished": nourished})
 
 
-def correct(household: Household, kept: Entry, entry: Eaten) -> None:
-    """Another entry in the place of one that was logged wrongly, as one action. The larder is not changed by it."""
-    was = kept.eaten
-    if was is not None and was.text == entry.text and was.grams and entry.grams:  # only its amount was wrong
-        words = f"log {entry.grams:g} g {entry.text} in place of {was.grams:g} g"
-    else:
-        words = f"log {entry.text} in place of {was.text if was is not None else 'an entry'}"
-    household.store.change_logged("eaten", kept.id, content_of(entry), words)
+def correct(household: Household, kept: Entry, entries: Sequence[Eaten]) -> None:
+    """One entry or several in the place of one that was logged wrongly, as one action; the larder is not changed."""
+    was, first = kept.eaten, entries[0]
+    told = ", ".join(dict.fromkeys(entry.text for entry in entries))
+    words = f"log {told} in place of {was.text if was is not None else 'an entry'}"
+    if was is not None and len(entries) == 1 and was.text == first.text and was.grams and first.grams:
+        words = f"log {first.grams:g} g {first.text} in place of {was.grams:g} g"  # only its amount was wrong
+    with household.store.as_one(words):
+        household.store.change_logged("eaten", kept.id, content_of(first), words)
+        for entry in entries[1:]:
+            household.store.add_logged("eaten", content_of(entry), words)
 
 
 def correct_felt(household: Household, kept: Entry, felt: Felt) -> None:

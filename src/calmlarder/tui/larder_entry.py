@@ -201,7 +201,8 @@ class LarderEntry(LarderKeys):
                 self._refuse(typed, _NOT_LOGGED)
                 return
             line = self.query_one(Input)
-            line.value = f"{logged.word} " + self._kitchen.renamed(reading.text, name)
+            when = f", {found.at:%Y-%m-%d at %H:%M}" if found.at is not None else ""
+            line.value = f"{logged.word} {self._kitchen.renamed(reading.text, name)}{when}"
             line.focus()
             self.keep_line(line.value)  # it is clear now
 

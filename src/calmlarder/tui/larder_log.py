@@ -11,12 +11,14 @@ from functools import partial
 from typing import NamedTuple
 
 from calmlarder.history.felt import CALM, LONGEST_NOTE, WORST, Felt, Scores
+from calmlarder.history.when_said import Said, stands_at, when_said
 from calmlarder.household.challenge_stopped_by_sign import felt_red_flag
 from calmlarder.household.diary import box_entry, entries_of, feel, log
 from calmlarder.household.found_limits import reconsider
 from calmlarder.household.going_on import scores
 from calmlarder.household.household import Household
 from calmlarder.household.plate import Plate, PlateAsked, counts_before, over_after, over_of, plate, plate_eaten
+from calmlarder.household.signs_in_lines import signs_in
 from calmlarder.intake.eaten import ME, Eaten, Portion
 from calmlarder.larder.meaning import Reading
 from calmlarder.reintroduction.red_flags_in_notes import red_flags
@@ -125,6 +127,7 @@ class Meant(NamedTuple):
 
     `answer` is what a warning sign is answered once it is kept, empty where there is none.
     `over` is what the limits say of it, asked before it is kept: it takes too long for each letter.
+    `at` is the moment that the line names, which an answer to a question keeps.
     `keep` raises CannotGoOn for a box that is not safe to eat.
     """
 
@@ -133,38 +136,63 @@ class Meant(NamedTuple):
     reading: Reading | None = None
     answer: str = ""
     over: Callable[[], str] = str
+    at: datetime | None = None
 
 
 def meant(line: LogLine, kitchen: Household) -> Meant:
     """How the gut feels, a box of the larder that was eaten, or a food eaten outside a planned sitting."""
     if line.word == "plate":
         return Meant(plate_words(plate_of(line.rest, kitchen)), None)
+    said = when_said(line.rest, kitchen.now())
     if line.word == "feel":
         felt = felt_in(line.rest, kitchen.now(), ME)
         if felt is None:
             return Meant(gut_meaning(line.rest), None)
-        return Meant(gut_meaning(line.rest), partial(_feel, kitchen, felt), answer=felt_answer(felt))
-    box = box_entry(kitchen, line.rest, kitchen.now(), ME)
+        words = gut_meaning(said.text if said.is_apart else line.rest) + _day_told(felt.at, said, kitchen)
+        return Meant(words, partial(_feel, kitchen, felt), answer=felt_answer(felt))
+    if said.problem:
+        return Meant(said.problem, None)
+    at, when = said.at or kitchen.now(), f"; it stands at {stands_at(said.at)}" if said.at else ""
+    box = box_entry(kitchen, said.text, at, ME)
     if box is not None:
         portion = Portion(kitchen.tables.food_by_id[box.food], box.grams, box.grams, False)
         over = partial(over_of, kitchen, [portion], box.at, ME)
-        return Meant(f"{eaten_words(box)}; a box leaves the larder", partial(log, kitchen, [box]), over=over)
-    reading = kitchen.read(line.rest)
+        return Meant(f"{eaten_words(box)}; a box leaves the larder{when}", partial(log, kitchen, [box]), over=over)
+    reading = kitchen.read(said.text)
+    whole = kitchen.read(line.rest) if said.at else None
+    if whole is not None and signs_in(whole):  # answered in the words that were typed
+        reading = whole
     if reading is None:
         return Meant("", None)
     if reading.lot is None:
-        return Meant(meaning_of_typed(reading, kitchen), None, reading)
-    entries = entries_of(kitchen, reading.lots, kitchen.now(), ME)
-    over = partial(over_after, kitchen, reading.lots, kitchen.now(), ME)
-    return Meant("; ".join(map(eaten_words, entries)), partial(log, kitchen, entries), over=over)
+        return Meant(meaning_of_typed(reading, kitchen), None, reading, at=said.at)
+    entries = entries_of(kitchen, reading.lots, at, ME)
+    over = partial(over_after, kitchen, reading.lots, at, ME)
+    return Meant("; ".join(map(eaten_words, entries)) + when, partial(log, kitchen, entries), over=over)
 
 
 def felt_in(text: str, at: datetime, who: str) -> Felt | None:
-    """One number or four with a note, of a moment; None where there is none of the scale."""
+    """One number or four with a note, of the moment that the line names apart from its note, else of `at`.
+
+    None where there is none of the scale.
+    """
+    said = when_said(text, at)
+    if said.at is not None and said.is_apart:
+        text, at = said.text, said.at
     four, one = four_of(text), gut_of(text)
     if four is not None:
         return Felt(at=at, who=who, score=four[0].worst, note=four[1], scores=four[0])
     return Felt(at=at, who=who, score=one[0], note=one[1]) if one else None
+
+
+def _day_told(at: datetime, said: Said, kitchen: Household) -> str:
+    """Where a score stands that names another moment than now; what a note only mentions moves it nowhere."""
+    if said.at is None:
+        return f"; {said.problem}, so it stands under now" if said.problem else ""
+    if said.is_apart:
+        return f"; it stands at {stands_at(at)}"
+    other = said.at.date() != kitchen.today
+    return "; it stands under today: “feel yesterday 3” is of yesterday" if other else ""
 
 
 def _feel(kitchen: Household, felt: Felt) -> None:

@@ -1,5 +1,6 @@
 """The log, entry by entry: what was logged wrongly is corrected or taken out, and undone."""
 
+from collections.abc import Sequence
 from itertools import groupby
 from typing import Any, ClassVar
 
@@ -10,6 +11,7 @@ from textual.containers import Horizontal
 from textual.widgets import OptionList, Static
 
 from calmlarder.history.felt import CALM, WORST, Felt
+from calmlarder.history.when_said import stands_at, when_said
 from calmlarder.household.diary import Entry, correct, correct_felt, eaten_amount, entries_of, log_of_days, take_out
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
@@ -111,7 +113,7 @@ class LogScreen(TurnsWithDay[None]):
             half = self._kitchen.manner.told(f"{eaten.title}: how much of it was eaten? {eaten.grams / 2:.0f} g")
             question, held = f"{half}, or: half of it", f"{eaten.grams:.0f} g"
             if eaten.food:
-                question, held = "What was it? With its amount, as in the larder's line; or: half of it", eaten.text
+                question, held = "What was it, how much, and when if not then? Several foods may stand here", eaten.text
 
             def problem(text: str) -> str:
                 found = self._corrected(eaten, text)
@@ -141,35 +143,32 @@ class LogScreen(TurnsWithDay[None]):
         if answer:
             self.app.push_screen(Page(answer))
 
-    def _corrected(self, eaten: Eaten, text: str) -> "Eaten | str":
-        """The entry as it was meant, or why it cannot be."""
+    def _corrected(self, eaten: Eaten, text: str) -> "Sequence[Eaten] | str":
+        """The entry as it was meant, which may be several foods and another moment; or why it cannot be."""
         if not eaten.food or not text.strip().isdigit():  # of a food, two may be two of it
             try:
-                return eaten_amount(eaten, part_of(text, eaten.grams))
+                return [eaten_amount(eaten, part_of(text, eaten.grams))]
             except ValueError as error:
                 if not eaten.food:
                     return f"`{text}`: {error}"
-        reading = self._kitchen.read(text)
-        if reading is None:
-            return "say what it was, with its amount"
+        said = when_said(text, self._kitchen.now())
+        reading = self._kitchen.read(said.text)
+        if said.problem or reading is None:
+            return said.problem or "say what it was, with its amount"
         if reading.lot is None:
             return meaning(reading, self._kitchen)
-        entries = entries_of(self._kitchen, reading.lots, eaten.at, eaten.who)
-        if len(entries) != 1:
-            return "one food, please; another one is logged in the larder's line"
-        return entries[0].model_copy(update={"offsets_min": eaten.offsets_min, "sitting": eaten.sitting})
+        entries = entries_of(self._kitchen, reading.lots, said.at or eaten.at, eaten.who)
+        as_it_was = {"sitting": eaten.sitting} | ({} if said.at else {"offsets_min": eaten.offsets_min})
+        return [one.model_copy(update=as_it_was) for one in entries]
 
     @told
     def _put_right(self, kept: Entry, text: str | None) -> None:
-        if text is not None and kept.eaten is not None:
-            found = self._corrected(kept.eaten, text)
-            if isinstance(found, Eaten):
-                self._correct(kept, found)
-
-    def _correct(self, kept: Entry, entry: Eaten) -> None:
-        correct(self._kitchen, kept, entry)
-        self.notify(f"corrected: {entry.grams:g} g {entry.title} (Ctrl+Z undoes it)", markup=False)
-        self._refill()
+        found = "" if text is None or kept.eaten is None else self._corrected(kept.eaten, text)
+        if found and not isinstance(found, str):
+            correct(self._kitchen, kept, found)
+            named = ", ".join(f"{one.grams:g} g {one.title}" for one in found)
+            self.notify(f"corrected: {named}, at {stands_at(found[0].at)} (Ctrl+Z undoes it)", markup=False)
+            self._refill()
 
     def action_take_out(self) -> None:
         """The chosen entry was never true."""
@@ -182,14 +181,20 @@ class LogScreen(TurnsWithDay[None]):
     def action_undo(self) -> None:
         """Undo the last change."""
         words = self._kitchen.undo()
-        self.notify(f"undone: {words}" if words else "nothing to undo", markup=False)
-        self._refill()
+        self._say_everywhere(f"undone: {words}" if words else "nothing to undo")
 
     def action_redo(self) -> None:
         """Do it again."""
         words = self._kitchen.redo()
-        self.notify(f"redone: {words}" if words else "nothing to redo", markup=False)
+        self._say_everywhere(f"redone: {words}" if words else "nothing to redo")
+
+    def _say_everywhere(self, words: str) -> None:
+        """In the larder, too, whose line still told of what is no longer so."""
+        from calmlarder.tui.larder_screen import LarderScreen
+
+        self.notify(words, markup=False)
         self._refill()
+        LarderScreen.say(self.app.screen_stack, words)
 
 
 def _id(one: Entry) -> str:
