@@ -39,8 +39,8 @@ _TOUR = Part(
                "of mind back. All of it is for tonight only."),
         ("Enter", "At the stove: one step at a time, timers, the time line. c when it is cooked: larder, log and "
                   "boxes follow."),
-        ("log", "\"ate 200 ml orange juice, at one o'clock\" counts for three hours. \"plate 170 g tofu, 75 g broccoli\" says whether "
-                "a plate fits. \"feel 3 a bit tight\", from 0 calm to 10 the worst you know, or "
+        ("log", "\"ate 200 ml orange juice, at one o'clock\" counts for three hours. \"plate 170 g tofu, 75 g "
+                "broccoli\" says whether a plate fits. \"feel 3 a bit tight\", 0 calm to 10 the worst you know, or "
                 "\"feel 1 0 2 0\" for pain, bloating, wind and urgency apart."),
         ("Ctrl+N", "The next days together, so that least is left over; what to freeze and to buy."),
         ("Ctrl+R", "A recipe that somebody else wrote, brought under your limits by the smallest change. k keeps one "
