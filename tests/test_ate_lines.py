@@ -96,6 +96,16 @@ def test_a_size_says_how_large_the_glass_was_and_nothing_of_what_was_weighed(rea
     assert grams("large carrot") != grams("carrot") or grams("small carrot") != grams("carrot")
 
 
+def test_of_several_things_each_is_counted_as_it_was_told(reader: LarderReader, tables: Tables) -> None:
+    """Two eggs are no two portions of rice, nor of spinach."""
+    reading = reader.read("rice with 2 eggs and spinach", "test")
+    assert reading is not None
+    told = zip(reading.lots, reading.amounts, strict=True)
+    entries = [eaten_of(lot, Meal(SIX, "me"), TODAY, tables, amount) for lot, amount in told]
+    usual = [float(tables.food_by_id[one.food].portion_g) for one in entries]
+    assert [one.grams for one in entries] == [usual[0], 110, usual[2]]
+
+
 # Six in the evening of a Wednesday. What is meant is what people mean by it (common practice, no source).
 WHEN = """
 rice with 2 eggs and spinach, at one o'clock | rice with 2 eggs and spinach | 11 13:00

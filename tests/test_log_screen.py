@@ -109,7 +109,19 @@ def test_a_line_and_a_correction_say_when_it_was(play: Callable[..., None]) -> N
             ("eggs", "10 12:00"),
             ("orange juice", "10 12:00"),
         ]
-        await pilot.press("ctrl+z")
+        grams = {one.title: one.grams for one in app._kitchen.eaten_since(datetime(2026, 3, 1))}
+        assert (grams["orange juice"], grams["cooked white rice"]) == (100, 150)
+        assert 90 <= grams["eggs"] <= 130  # two of 55 g, and of the others not twice as much
+        await answer(app, pilot, "half of it")
+        assert len(meals()) == 3
+        await pilot.press("enter")
+        await pilot.pause()
+        assert app.screen.query_one("#answer", Input).value in {
+            "50 g orange juice",
+            "75 g cooked white rice",
+            "55 g eggs",
+        }
+        await pilot.press("escape", "ctrl+z", "ctrl+z")
         await pilot.pause()
         assert meals() == [("orange juice", "11 13:00")]
         await pilot.press("escape", "escape")

@@ -3,6 +3,7 @@
 import json
 from collections.abc import Sequence
 from datetime import datetime
+from typing import TYPE_CHECKING
 
 from calmlarder.commands.given.log import Ate, Eaten
 from calmlarder.commands.inputs import household_of, lines_typed, person
@@ -14,9 +15,11 @@ from calmlarder.household.household import Household
 from calmlarder.household.larder import clear
 from calmlarder.household.plate import over_after
 from calmlarder.household.signs_in_lines import signs_in
-from calmlarder.larder.lot import Lot
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.render.logged import eaten_line, eaten_object
+
+if TYPE_CHECKING:
+    from calmlarder.larder.meaning import Reading
 
 
 def ate(options: Ate) -> int:
@@ -29,8 +32,9 @@ def ate(options: Ate) -> int:
         with household.store.transaction():
             box, over = box_entry(household, text, at, who), ""
             if box is None:
-                lots = _read(household, text)
-                entries, over = entries_of(household, lots, at, who), over_after(household, lots, at, who)
+                read = _read(household, text)
+                entries = tuple(one for reading in read for one in entries_of(household, reading, at, who))
+                over = over_after(household, read, at, who)
             else:
                 entries = (box,)
             kept = log(household, entries)
@@ -78,8 +82,9 @@ def _answer_signs(household: Household, text: str, who: str) -> None:
         raise CannotGoOn(found)
 
 
-def _read(household: Household, text: str) -> Sequence[Lot]:
-    lots, problems = clear(household.read_all([text], "LINE"), "LINE")
+def _read(household: Household, text: str) -> "Sequence[Reading]":
+    readings = household.read_all([text], "LINE")
+    lots, problems = clear(readings, "LINE")
     if problems or not lots:
         raise CannotGoOn(problems or [Problem(where="LINE", what="says nothing", remedy="write what was eaten")])
-    return lots
+    return readings

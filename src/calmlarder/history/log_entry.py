@@ -26,9 +26,9 @@ class Meal(NamedTuple):
     sure: Tolerance = USUAL
 
 
-def eaten_of(lot: Lot, meal: Meal, today: date, tables: Tables) -> Eaten:
-    """The entry for one line that was read as a lot."""
-    return entry_of(portion_of(lot, today, tables), lot.line, meal, tables)
+def eaten_of(lot: Lot, meal: Meal, today: date, tables: Tables, amount: "Amount | None" = None) -> Eaten:
+    """The entry for one line that was read as a lot; of one thing among several of a line, with its own amount."""
+    return entry_of(portion_of(lot, today, tables, amount), lot.line, meal, tables)
 
 
 def box_eaten(food: Food, meal: Meal, tables: Tables) -> Eaten:
@@ -47,10 +47,10 @@ def entry_of(portion: Portion, text: str, meal: Meal, tables: Tables) -> Eaten:
     )  # fmt: skip
 
 
-def portion_of(lot: Lot, today: date, tables: Tables) -> Portion:
+def portion_of(lot: Lot, today: date, tables: Tables, told: "Amount | None" = None) -> Portion:
     """What was eaten of a food: where no amount was given one portion, not the whole pack."""
     food = tables.food_by_id[lot.food]
-    amount = _amount_in(lot.line, today)
+    amount = told or _amount_in(lot.line, today)
     how = amount.how if amount else "none"
     if how == "none":
         grams = float(food.portion_g)

@@ -2,8 +2,9 @@
 
 from collections.abc import Sequence
 from datetime import datetime, time, timedelta
+from itertools import zip_longest
 from math import ceil
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from calmlarder.history.days import Day, days_of
 from calmlarder.history.felt import Felt
@@ -16,10 +17,12 @@ from calmlarder.household.going_on import scores
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import Eaten
 from calmlarder.larder.box import box_named, is_box
-from calmlarder.larder.lot import Lot
 from calmlarder.reintroduction.red_flags_in_notes import red_flags
 from calmlarder.store.logs import KeptEaten, KeptFelt, content_of, eaten_before, felt_since
 from calmlarder.store.logs import feel as keep_felt
+
+if TYPE_CHECKING:
+    from calmlarder.larder.meaning import Reading
 
 MOST_EATEN_G = 3000.0  # of one entry; more is a slip of the finger: common practice, no source
 
@@ -33,10 +36,11 @@ def box_entry(household: Household, text: str, at: datetime, who: str) -> Eaten 
     return box_eaten(food, Meal(at, who), household.tables) if food is not None else None
 
 
-def entries_of(household: Household, lots: Sequence[Lot], at: datetime, who: str) -> tuple[Eaten, ...]:
+def entries_of(household: Household, reading: "Reading", at: datetime, who: str) -> tuple[Eaten, ...]:
     """What somebody says they ate, as entries of their log."""
-    meal = Meal(at, who, household.settled().tolerance)
-    return tuple(eaten_of(lot, meal, household.today, household.plain_tables) for lot in lots)
+    meal, today, tables = Meal(at, who, household.settled().tolerance), household.today, household.plain_tables
+    told = zip_longest(reading.lots, reading.amounts)
+    return tuple(eaten_of(lot, meal, today, tables, amount) for lot, amount in told)
 
 
 def log(household: Household, entries: Sequence[Eaten]) -> list[KeptEaten]:

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from decimal import Decimal
 from fractions import Fraction
+from itertools import zip_longest
 from typing import Any, NamedTuple
 
 from calmlarder.checks.plate import verify
@@ -26,7 +27,6 @@ from calmlarder.intake.stacking import Stacking, still_counted
 from calmlarder.intake.table import Eater, table_profile
 from calmlarder.intake.zone import offsets_at
 from calmlarder.larder.box import box_named, is_box
-from calmlarder.larder.lot import Lot
 from calmlarder.larder.meaning import Reading
 from calmlarder.matching.line import amount_in
 from calmlarder.problems import CannotGoOn, Problem
@@ -87,13 +87,14 @@ def plate_of(household: Household, asked: PlateAsked, portions: Sequence[Portion
     return _judged(household, asked, _Read(tuple(foods), tuple(portions), ()))
 
 
-def over_after(household: Household, lots: Sequence[Lot], at: datetime, who: str) -> str:
+def over_after(household: Household, readings: Sequence[Reading], at: datetime, who: str) -> str:
     """What somebody who eats these at a moment passes by it, with what still counts of before, in words.
 
     Asked before it is logged. Empty where nothing is passed, and where the answer does not pass its own check.
     """
     tables = household.plain_tables
-    known = [portion_of(lot, household.today, tables) for lot in lots if not tables.unknown_of(lot.food)]
+    told = [pair for reading in readings for pair in zip_longest(reading.lots, reading.amounts)]
+    known = [portion_of(lot, household.today, tables, how) for lot, how in told if not tables.unknown_of(lot.food)]
     return over_of(household, known, at, who)
 
 
@@ -248,8 +249,8 @@ def _read(household: Household, asked: PlateAsked) -> _Read:
         for reading in household.read_all([text], "plate"):
             if not reading.lots:
                 unread.append(Unread(reading.text, _why_unread(reading)))
-            for lot in reading.lots:
-                portion = portion_of(lot, household.today, household.plain_tables)
+            for lot, amount in zip_longest(reading.lots, reading.amounts):
+                portion = portion_of(lot, household.today, household.plain_tables, amount)
                 missing = household.plain_tables.unknown_of(lot.food)
                 if missing:
                     unread.append(Unread(reading.text, f"no figure is known for its {component_words(missing)}"))

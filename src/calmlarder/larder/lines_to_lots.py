@@ -141,7 +141,9 @@ class LarderReader:
         told = [lot.model_copy(update={"id": f"{number}.{at}", "line": line}) for at, lot in enumerate(lots, start=1)]
         assumed = dict.fromkeys(word for read in clear for word in read.assumed)
         names = tuple(name for read in clear for name in read.names)
+        amounts = tuple(amount for read in clear for amount in read.amounts)
         update = {"text": line, "lots": tuple(told), "names": names, "assumed": tuple(assumed)}
+        update |= {"amounts": amounts if len(amounts) == len(told) else ()}
         return clear[0].model_copy(update=update)
 
     def _apart_from_the_bad(self, line: LineRead) -> tuple[tuple[Part, ...], tuple[Part, ...]]:
@@ -266,6 +268,7 @@ class LarderReader:
         return Reading(
             text=line.text, where=where, match=match, lots=tuple(lots), problem=None, assumed=assumed,
             names=tuple(food.name for _, food in foods), how=line.parts[0].amount.how,
+            amounts=tuple(part.amount for part, _ in foods) if len(line.parts) > 1 else (),
         )  # fmt: skip
 
     def _no_longer(self, line: LineRead, where: str) -> Reading:

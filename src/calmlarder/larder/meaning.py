@@ -4,6 +4,7 @@ from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.to_answer import About, ToAnswer
+from calmlarder.matching.amounts.amount_of_line import Amount
 from calmlarder.matching.names.foods import Candidate, Match
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
@@ -34,6 +35,7 @@ class Reading(BaseModel):
     said: str = ""  # the words whose food is asked
     choices: tuple[str, ...] = ()  # what would answer, where it is no food
     gone: tuple[str, ...] = ()  # foods that are said to be no longer always there
+    amounts: tuple[Amount, ...] = ()  # of a line with several things, as each lot of it was told
     how: str = "none"  # how the amount was told: weighed, counted, guessed, none
     standing: tuple[Lot, ...] = ()  # of the foods that are clear, where another of the line is asked about
     only: tuple[str, ...] = ()  # the words that are asked about, where others stand

@@ -166,8 +166,8 @@ def meant(line: LogLine, kitchen: Household) -> Meant:
         return Meant("", None)
     if reading.lot is None:
         return Meant(meaning_of_typed(reading, kitchen), None, reading, at=said.at)
-    entries = entries_of(kitchen, reading.lots, at, ME)
-    over = partial(over_after, kitchen, reading.lots, at, ME)
+    entries = entries_of(kitchen, reading, at, ME)
+    over = partial(over_after, kitchen, [reading], at, ME)
     return Meant("; ".join(map(eaten_words, entries)) + when, partial(log, kitchen, entries), over=over)
 
 

@@ -113,13 +113,19 @@ class LogScreen(TurnsWithDay[None]):
             half = self._kitchen.manner.told(f"{eaten.title}: how much of it was eaten? {eaten.grams / 2:.0f} g")
             question, held = f"{half}, or: half of it", f"{eaten.grams:.0f} g"
             if eaten.food:
-                question, held = "What was it, how much, and when if not then? Several foods may stand here", eaten.text
+                question = "What was it, how much, and when if not then? Several foods may stand here"
+                held = eaten.text if self._is_alone(eaten) else f"{eaten.grams:g} g {eaten.title}"
 
             def problem(text: str) -> str:
                 found = self._corrected(eaten, text)
                 return found if isinstance(found, str) else ""
 
             self.app.push_screen(Ask(question, held, problem), lambda text: self._put_right(kept, text))
+
+    def _is_alone(self, eaten: Eaten) -> bool:
+        """Whether no other entry came of the same line."""
+        return sum(one.eaten is not None and (one.at, one.eaten.text) == (eaten.at, eaten.text)
+                   for one in self._kept.values()) == 1  # fmt: skip
 
     def _ask_of_gut(self, kept: Entry, felt: Felt) -> None:
         """Another number, or four, and another note; the moment stays."""
@@ -157,7 +163,7 @@ class LogScreen(TurnsWithDay[None]):
             return said.problem or "say what it was, with its amount"
         if reading.lot is None:
             return meaning(reading, self._kitchen)
-        entries = entries_of(self._kitchen, reading.lots, said.at or eaten.at, eaten.who)
+        entries = entries_of(self._kitchen, reading, said.at or eaten.at, eaten.who)
         as_it_was = {"sitting": eaten.sitting} | ({} if said.at else {"offsets_min": eaten.offsets_min})
         return [one.model_copy(update=as_it_was) for one in entries]
 
