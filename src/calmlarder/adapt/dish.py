@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterable, Mapping, Sequence
+from decimal import Decimal
 from typing import NamedTuple
 
 from calmlarder.adapt import prices
@@ -67,8 +68,13 @@ class Dish(NamedTuple):
 
 def is_sane(part: Serving, serves: int) -> bool:
     """Whether anybody would take so much of a stand-in."""
-    most = {"oil": _PORTIONS_OF_OIL, "sweetener": _PORTIONS_OF_SUGAR}.get(part.food.kind, _PORTIONS)
-    return part.grams <= most * part.food.portion_g * serves
+    return part.grams <= most_of(part.food, serves)
+
+
+def most_of(food: Food, serves: int) -> Decimal:
+    """The most grams of a stand-in that anybody would take."""
+    most = {"oil": _PORTIONS_OF_OIL, "sweetener": _PORTIONS_OF_SUGAR}.get(food.kind, _PORTIONS)
+    return Decimal(most * food.portion_g * serves)
 
 
 def may_stand(food: Food, dish: Dish) -> bool:

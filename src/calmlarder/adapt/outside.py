@@ -86,7 +86,8 @@ _BY_THE_WAY = re.compile(
     # `don't let anybody put ketchup on it`; what goes in later, or not all at once, does go in
     r"|(?:don[’']?t|do not|never) (?:let \w+ |be tempted to |you dare )?(?:put|add|use|serve)\b"
     r"(?![^.!?\n]*\b(?:until|till|yet|all|too|before|once|more|now|early|straight)\b)"
-    r"|(?:good|nice|lovely|even better) (?:hot|cold|the next day|with)\b)[^.!?\n]*",
+    r"|(?:good|nice|lovely|great|delicious|excellent|wonderful|perfect|brilliant|(?:even )?better)"
+    r" (?:hot|cold|the next day|with|on|over|in|alongside|next to)\b)[^.!?\n]*",
     re.IGNORECASE,
 )
 # `Serve with naan.`, and a sentence that says no more than what would do beside it: `Rice or chapatis.`
@@ -251,15 +252,17 @@ def _strange_in(
     """What a text names that could matter, by its words there; `known` are the words and foods of the list."""
     covered, ids = known
     found: dict[str, frozenset[str]] = {}
-    for start, end, meant in spans_in(told, names_of_all(tables)):
-        words = words_of(told[start:end])
+    # no name runs over a sign: `leeks, white fish`
+    parts = [(part, *span) for part in re.split(r"[,;:]", told) for span in spans_in(part, names_of_all(tables))]
+    for part, start, end, meant in parts:
+        words = words_of(part[start:end])
         bread = all(tables.food_by_id[one].kind == "bread" for one in meant)  # garlic bread is no garlic of the list
         told_of = words[-1:] if bread else _beside_colours(words)
         strange = covered.isdisjoint(told_of) and not meant & ids and not set(words) <= _NEVER
         strange = strange and not _is_a_dish(meant, tables)
-        strange = strange and not _is_something_else_now(told[end:], covered)
+        strange = strange and not _is_something_else_now(part[end:], covered)
         if strange and any(matters(one, eaters, tables) for one in meant):
-            found[" ".join(told[start:end].lower().split())] = meant
+            found[" ".join(part[start:end].lower().split())] = meant
     return found
 
 

@@ -10,11 +10,13 @@ from calmlarder.adapt.alliums import ELIMINATION, holds_allium
 from calmlarder.adapt.choice import Choice, tie
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.dish import (
+    STRANDS,
     Dish,
     belongs,
     is_sane,
     is_strange,
     may_stand,
+    most_of,
     suits_use,
 )
 from calmlarder.adapt.exchanged import mixed, pairs, smaller, swap
@@ -168,6 +170,8 @@ def _stand_ins(line: Counted, dish: Dish) -> list[Candidate]:
         food=line.food, grams=each, profile=eaters.profile, diet=eaters.diet, avoid=eaters.avoid, sure=eaters.sure
     )
     found = [_no_bed_of_leeks(one, dish) for one in fitting(asked, whole, dish.tables)]
+    if line.food.roles[0] == "sauce":
+        found = [_no_pool_of_oil(one, dish.serves) for one in found]
     return [
         one
         for one in found
@@ -192,6 +196,14 @@ def _no_bed_of_leeks(candidate: Candidate, dish: Dish) -> Candidate:
     return candidate.model_copy(update={"parts": parts})
 
 
+def _no_pool_of_oil(candidate: Candidate, serves: int) -> Candidate:
+    """A stand-in that is oil alone by as much as anybody pours: the crisp of a jar is spooned more freely."""
+    only = candidate.parts[0]
+    if len(candidate.parts) > 1 or only.food.kind != "oil":
+        return candidate
+    return candidate.model_copy(update={"parts": (only._replace(grams=min(only.grams, most_of(only.food, serves))),)})
+
+
 def _unmeasured(line: Counted, weight: int, dish: Dish) -> Iterator[Choice]:
     """The line's own "or", where it says no amount: only what brings nothing, however much of it is taken."""
     for candidate in _alternatives(line, _LEAST_GRAMS, dish.eaters, dish.tables):
@@ -210,7 +222,8 @@ def _free_sorts(line: Counted, grams: Decimal, dish: Dish) -> Iterator[Candidate
         food = dish.tables.food_by_id.get(name)
         if food is None or food.kind == line.food.kind:
             continue
-        much = measured.get(name, grams * Decimal(food.portion_g) / Decimal(line.food.portion_g))
+        alike = {food.kind, line.food.kind} <= STRANDS  # as much spaghetti as noodles
+        much = measured.get(name, grams if alike else grams * Decimal(food.portion_g) / Decimal(line.food.portion_g))
         for one in listed(food, much, dish.tables):
             free = one.parts[0].food
             if len(one.parts) == 1 and free.name.startswith(_FREE_SORTS) and may_stand(free, dish):

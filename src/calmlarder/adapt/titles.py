@@ -50,7 +50,18 @@ def retitled(title: str, reads: Sequence[IngredientRead], adapted: Adapted, told
             title = _with_the_larger(title, food, change, tables)
         else:
             title = _without(title, tables.food_by_id[food], change, tables)
+        title = _in_one_name(title, change, tables)
     return _without_a_sort(title, reads, adapted)
+
+
+def _in_one_name(title: str, change: Change, tables: Tables) -> str:
+    """The title without a comma through a name that came in: no `oyster, mushroom risotto` is of oyster mushrooms."""
+    for one in change.to:
+        words = tables.food_by_id[one.food].name.split()
+        if len(words) == 2:
+            first, last = re.escape(words[0]), re.escape(_singular(words[1]))
+            title = re.sub(rf"\b({first})(?:,| and| &) (?={last})", r"\1 ", title, flags=re.IGNORECASE)
+    return title
 
 
 def _without_a_sort(title: str, reads: Sequence[IngredientRead], adapted: Adapted) -> str:
@@ -138,7 +149,8 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
         head, comma, last = before.rpartition(", ")  # `lentil, quinoa and quinoa tray`
         return f"{head}{' and ' if comma else ''}{last}{title[end:]}"
     more = re.match(r"\s*(?:&|and\b)", title[end:])
-    if title[end:].strip():
+    listed = re.match(r"\s*(?:,|&|and\b)", title[end:]) and title.rstrip(" .!").endswith("s")
+    if title[end:].strip() and not listed:
         short = [_singular(one) for one in short]  # `carrot curry`
     new = ", ".join(short) if more else " and ".join(short)
     if food.kind != "mushroom" and set(words_of(word)) & set(words_of(new)):

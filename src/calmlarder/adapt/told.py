@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Mapping, Sequence
+from itertools import pairwise
 from typing import Literal, NamedTuple
 
 from calmlarder.adapt.names import Names, foods_in, names_as_cut, names_by_cut, names_of, names_of_all, with_last_words
@@ -34,7 +35,7 @@ _DRESSING = re.compile(
 )
 # Onion that is to lose its bite in water is eaten raw.
 _FOR_ITS_BITE = re.compile(
-    r"\bsoak\w*\b.*\b(?:cold|iced?) water\b|\bwater\b.*\b(?:bite|sharp\w*|harsh\w*|sting|edge|pungen\w+|mellow\w*)\b"
+    r"\bsoak\w*\b.*\b(?:cold|iced?) water\b|\b(?:bowl|basin) of (?:very )?(?:cold|iced?|icy) water\b|\bwater\b.*\b(?:bite|sharp\w*|harsh\w*|sting|edge|pungen\w+|mellow\w*)\b"
 )
 _ON_TOP = re.compile(
     r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat|mash)\w*\b"
@@ -161,6 +162,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     called = f"{recipe.title} . {whole}"
     sentences = _SENTENCES.split(whole)
     last_words = with_last_words(own, tables)
+    both = [f"{one} {behind}" for one, behind in zip(sentences, _going_on(sentences, last_words), strict=True)]
     lines = [(read.food, read.text) for read in reads if read.food in own and read.food]
     uses = _uses(recipe.title, sentences, {**last_words, **names_as_cut(lines, tables)})
     titled = _titled(recipe.title, own, tables)
@@ -182,7 +184,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         slaw=bool(_SLAW.search(called)) and not _SWEET.search(called),
         in_a_rub=_in_a_rub(whole, names, {food for food in own if tables.food_by_id[food].kind == "spice"}),
         coats=_named_where(_COATS, sentences, last_words),
-        roasted=_named_where(_ROASTS, sentences, last_words),
+        roasted=_named_where(_ROASTS, both, last_words),
         thrown_away=_named_where(_THROWS_AWAY, sentences, last_words),
         blended=frozenset(own)
         if any(_BLENDS.search(one) and _EVERYTHING.search(one) for one in sentences)
@@ -210,6 +212,19 @@ def _named_where(done: re.Pattern[str], sentences: Sequence[str], names: Names) 
     return frozenset(food for sentence in there for _, foods in foods_in(sentence, names) for food in foods)
 
 
+def _going_on(sentences: Sequence[str], names: Names) -> list[str]:
+    """For each sentence the next one, where that names no food and so goes on with the same; else nothing.
+
+    `Toss the parsnips with the oil. Spread over a tray and roast for half an hour.`
+    """
+    told = [place for place, one in enumerate(sentences) if one.strip()]
+    found = [""] * len(sentences)
+    for place, behind in pairwise(told):
+        if not any(True for _ in foods_in(sentences[behind], names)):
+            found[place] = sentences[behind]
+    return found
+
+
 def _stuffed_in(title: str, steps: str) -> list[str]:
     """The clauses that name what holds a filling."""
     opened = _OPENED.findall(steps) if _FILLS.search(steps) else []
@@ -224,6 +239,7 @@ def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:
     cooled = next((number for number, one in enumerate(sentences) if _COOLED.search(one)), len(sentences))
     baked = [number for number, sentence in enumerate(sentences) if _BAKES.search(sentence)]
     last_baked = max(baked, default=-1) if _BAKED_DISH.search(title) else -1
+    next_roasts = _going_on(sentences, names)
     uses: dict[str, Use] = {}
     for number, sentence in enumerate(sentences):
         cold = bool(_DRESSING.search(sentence)) and not hot[number]
@@ -234,7 +250,8 @@ def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:
         clauses = sentence.split(",")
         for place, clause in enumerate(clauses):
             # Without a verb of its own a clause shares the one before; what is tossed and then roasted is roasted.
-            roasted = _TOSSES.search(clause) is not None and bool(_ROASTED.search(",".join(clauses[place:])))
+            behind = ",".join([*clauses[place:], next_roasts[number]])
+            roasted = _TOSSES.search(clause) is not None and bool(_ROASTED.search(behind))
             use = "cooked" if on_a_tray or roasted else _use_in(clause, heated and not cold) or use
             for food in {food for _, foods in foods_in(clause, names) for food in foods}:
                 if uses.get(food) != "cooked":

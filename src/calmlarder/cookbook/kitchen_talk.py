@@ -5,6 +5,10 @@ from collections.abc import Callable
 
 _PLANT = r"(?:oat|soya?|almond|rice|coconut|hemp|pea)"
 _WATER = r"(?:(?:cold|warm|hot|boiling|lukewarm|tepid|iced?) )?water"
+_MEAT = r"(?:pork|beef|lamb|chicken|turkey|venison|duck|veal|mutton|goat|boar)"
+_FILLED = r"(?:ravioli|raviolini|tortellini|tortelloni|agnolotti|cappelletti|mezzelune)"
+_HOW_WELL = r"(?:well|lightly|generously|liberally|heavily|highly|all over)"
+_SOME = r"(?:plenty of|lots of|a (?:little|bit of|pinch of|good pinch of)|some)"
 _SPOON = r"(?:[\d½¼¾][\d/. -]*|an? |a little |some )(?:tbsps?|tsps?|tablespoons?|teaspoons?|ml|cups?|splash(?:es)? of)?"
 _TALK: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...] = (
     # `few turns of pepper`, `3 grinds of the mill`: the seasoning, whatever else is called pepper
@@ -87,6 +91,25 @@ _TALK: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...] 
         r"\g<much>\g<sort>lasagne sheets",
     ),
     (re.compile(r",? in (?:(?:thick|thin|fat|large|small) )?(?:wedges|chips)\b"), ""),
+    # `pork and fennel sausages`: what the meat is seasoned with is no food beside it; nor what a pasta is filled with
+    (re.compile(rf"\b({_MEAT}) (?:and|&) [a-z]+(?: [a-z]+)? (?=(?:sausages?|chipolatas?|bangers?)\b)"), r"\1 "),
+    (
+        re.compile(
+            rf"\b({_MEAT}) (?:and|&) (?!(?:[a-z]+ )?(?:onions?|shallots?|leeks?|garlic|chives?)\b)[a-z]+(?: [a-z]+)? "
+            r"(?=(?:burgers?|meatballs?|patties|koftas?|kebabs?)\b)"
+        ),
+        r"\1 ",
+    ),
+    (re.compile(rf"\b[a-z]+(?:, [a-z]+)?,? (?:and|&) [a-z]+ (?={_FILLED}\b)"), ""),
+    # `plain flour, seasoned well with salt and black pepper`: neither is limited, and the food is what is counted
+    (
+        re.compile(
+            rf",? (?:and )?(?:{_HOW_WELL} )?season(?:ed)?(?: {_HOW_WELL})? with "
+            rf"(?:{_SOME} )?(?:(?:sea|flaky|kosher|fine|coarse|table|rock) )?salt"
+            rf"(?: (?:and|&) (?:{_SOME} )?(?:(?:freshly|ground|black|white|cracked|milled) )*pepper)?(?=$|[,;)])"
+        ),
+        "",
+    ),
     # so much for each of them, however many they are
     (
         re.compile(

@@ -22,7 +22,7 @@ _METHOD = re.compile(
     r"(?:the )?(?:method|instructions?|directions?|preparation|steps?|how to (?:make|cook|do) .{0,40}|how to|"
     r"what (?:to|you) do|how to make it|do this|cooking|to (?:make|cook)|procedure|how it(?:'s| is) (?:done|made)"
     r"|what happens(?: next| then)?|(?:this is )?how|(?:how|what) (?:i|we) (?:do|make|cook)(?: it)?|make it"
-    r"|the doing"
+    r"|(?:the|to) (?:do|doing)|the (?:how|work|job|graft|cooking)|to do list|doing it|putting it together"
     r"|here'?s how(?: to .{0,40})?"
     r"|let'?s (?:cook|go|bake|make it|get (?:cooking|baking|started))|off we go|get (?:cooking|baking))[!.]?"
 )

@@ -22,6 +22,7 @@ _YIELD = (
     "servings", "serves", "yield", "yields", "recipeyield", "portions", "people", "makes", "feeds", "persons", "for",
     "numberofservings", "servingsize", "howmany", "quantity", "covers", "diners", "guests",
 )  # fmt: skip
+_ENDS = (("min", "low", "from", "least", "minimum"), ("max", "high", "to", "upto", "most", "maximum"))
 _ABOUT = ("description", "summary", "subtitle", "intro", "about", "headnote")
 _LIST = (
     "ingredients", "recipeingredient", "ingredientlist", "ingredientlines", "ingredientgroups", "extendedingredients",
@@ -136,12 +137,21 @@ def _yield(found: dict[str, Any]) -> str:
     cards = [value for value in found.values() if isinstance(value, dict)]
     for place in (found, *cards):
         for value in _named(place, _YIELD):
-            parts = [line_of(one) for one in value.values()] if isinstance(value, dict) else [line_of(value)]
-            told = " ".join(part for part in parts if part)
+            told = _told_yield(value)
             if told.isdigit() or SERVES.search(told) or pieces_in(told, alone=True) or volume_in(told, alone=True):
                 return told
     said = (line_of(value) for value in _named(found, _ABOUT) if isinstance(value, str))
     return next((told for told in said if SERVES.search(told)), "")
+
+
+def _told_yield(value: Any) -> str:
+    """A yield as one text; of an object its range (`min`, `max`), else what its fields say one behind the other."""
+    if not isinstance(value, dict):
+        return line_of(value)
+    ends = [line_of(one) for names in _ENDS if (one := next(_named(value, names), None)) is not None]
+    if ends and all(one.isdigit() for one in ends):
+        return f"serves {'-'.join(dict.fromkeys(ends))}"
+    return " ".join(part for one in value.values() if (part := line_of(one)))
 
 
 def _listed(found: dict[str, Any]) -> list[str] | None:

@@ -54,6 +54,7 @@ _ROUND_IT = re.compile(
     r"(?:use|swap|replace|add|try)\b.*"
     # whose it is, and a way back
     r"|recipe(?: and \w+)?\s?:\s?(?-i:[A-Z][\w'’-]+(?: [A-Z][\w'’-]+){1,3})\b.{0,120}"
+    r"|[~–—] ?(?-i:[A-Z][\w'’.-]*)(?: (?-i:[A-Z][\w'’.-]*)){0,3}"
     r"|back to (?:the|my|our) \w+\b.{0,80}"
     r"|recipe tips?:? (?:swap|replace|use .{1,40} instead)\b.*",
     re.IGNORECASE | re.DOTALL,

@@ -149,6 +149,13 @@ def tossed(line: str) -> tuple[str, ...]:
     return tuple(pieces) if len(pieces) == 2 else ()
 
 
+# `ground roasted Sichuan pepper`: by the spoon it is a spice, roasted or not.
+_ROASTED_SPICE = re.compile(
+    r"^(?P<much>[\d½¼¾⅓⅔⅛][\d./ ]*(?:tsp|teaspoons?|pinch(?:es)?|tbsp|tablespoons?)\b.*?)"
+    r"\b(?:(?:dry|freshly|lightly|well)[- ])?(?:roasted|toasted)(?:,? (?:and|then|&))? (?=[a-z])"
+)
+
+
 def retold(shown: str, line: str, known: Callable[[str], bool]) -> Iterator[str]:
     """Plain lines that say the same in words that may be known; `known` says whether a word stands in a food's name."""
     spelt = other_spelling(line)
@@ -157,6 +164,8 @@ def retold(shown: str, line: str, known: Callable[[str], bool]) -> Iterator[str]
         yield _TWICE.sub(r"\1", spelt)
     if _OR_THE_LIKE.search(line):
         yield _OR_THE_LIKE.sub("", line)
+    if _ROASTED_SPICE.search(line):
+        yield _ROASTED_SPICE.sub(r"\g<much>", line)
     if _OF_A_SORT.search(line):
         yield _OF_A_SORT.sub(" ", line)
     sort = _without_sorts(shown, known)

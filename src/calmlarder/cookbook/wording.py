@@ -25,8 +25,12 @@ HEADING = re.compile(
 )
 # A row of signs before and behind: `-- Topping --`, `== Sauce ==`.
 _RULED = re.compile(r"\s*([—–=~-])\1*\s*[^\d]{2,40}?\s*\1+\s*|\s*([*_#])\2{2,}\s*[^\d]{2,40}?\s*\2{2,}\s*")
+_TIME = r"\d{1,3}(?:[./]\d)?(?: ?(?:-|to) ?\d{1,3})? ?(?:min(?:ute)?s?|h(?:ou)?rs?|h|days?)\b\.?"
 NOTHING = re.compile(
-    r"(?:(?:\w+ly |just[- ]boiled |boiled |boiling |hot |cold |warm |iced? |lukewarm |tepid |tap |filtered "
+    # `25 mins, plus cooling`: how long it takes
+    rf"(?:about |approx(?:imately)?\.? |just |under |takes |ready in )?{_TIME}(?:,? (?:and )?{_TIME})?"
+    rf"(?:,? (?:plus|and|\+) (?:{_TIME} )?(?:(?:overnight|about|an?|some|for) )*[a-z]+ing(?: time| overnight)?)?"
+    r"|(?:(?:\w+ly |just[- ]boiled |boiled |boiling |hot |cold |warm |iced? |lukewarm |tepid |tap |filtered "
     r"|cool |fresh |reserved |starchy |salted |pasta |noodle |potato |cooking |soaking "
     r"|enough )*water(?: to cover(?: \w+){0,2})?"
     r"|ice(?: cubes?| water)?|(?:\w+ )?(?:skewers|toothpicks|string|twine|foil|parchment|baking paper|cocktail sticks))"
