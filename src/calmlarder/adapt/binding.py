@@ -17,6 +17,10 @@ _COUNTED = re.compile(
 )
 _FOR_A_GLAZE = re.compile(r"\b(?:to|for) (?:glaz|brush)\w*|\begg[ -]?wash\b", re.IGNORECASE)  # that binds nothing
 _COUNTS = ("one", "two", "three", "four", "five", "six")
+_NO_EGG = (  # common practice, no source
+    "no egg holds it here: mix 1 tsp ground psyllium husk for each 100 g into it first, and let the dough stand ten "
+    "minutes"
+)
 _WHY = "gluten-free flour binds less: an egg more holds it together (common practice, no source)"
 
 
@@ -44,7 +48,7 @@ def with_eggs_that_bind(
     if not binds:
         return settled
     if not flour or not eggs:
-        return changes
+        return tuple(map(_with_psyllium, changes)) if flour >= _LEAST_FLOUR else changes
     held = sum((line.amount.grams for line in eggs if line.amount is not None), Decimal(0))
     changed = {change.place for change in changes}
     if held >= _BINDS * flour or flour < _LEAST_TOLD:
@@ -78,6 +82,13 @@ def _one_more(line: Counted) -> Change | None:
         to=(amount,),
         lines=(f"{count + 1}{rest}",),
         why=_WHY,
+    )
+
+
+def _with_psyllium(change: Change) -> Change:
+    """The change with what binds a dough that no egg holds, in the place of its word on eggs."""
+    return change.model_copy(
+        update={"why": change.why.replace(_WANTS, _NO_EGG), "how": change.how.replace(_WANTS, _NO_EGG)}
     )
 
 

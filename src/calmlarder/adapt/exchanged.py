@@ -30,10 +30,11 @@ from calmlarder.adapt.line_words import (
     stand_in_words,
     what_holds,
 )
-from calmlarder.adapt.loads import LineLoad
+from calmlarder.adapt.loads import LineLoad, share_filled
 from calmlarder.adapt.model import Amount
 from calmlarder.adapt.near import too_much
-from calmlarder.adapt.written import Written, in_own_count, in_own_measure, written
+from calmlarder.adapt.usual_amounts import is_beside
+from calmlarder.adapt.written import BY_THE_PIECE, Written, amount_told, in_own_count, in_own_measure, written
 from calmlarder.intake.plate import Serving
 from calmlarder.swaps.model import Candidate
 from calmlarder.tables.rows import Food
@@ -121,7 +122,28 @@ def _line_of(part: Serving, line: Counted, halved: str, dish: Dish) -> Written:
     if counted is not None:
         words = _ONE_OF_THEM.sub(r"\1", words) if counted.line == "1" else _SEVERAL_OF_IT.sub(r"\1s", words)
         return Written(f"{counted.line} {words}", counted.amount.model_copy(update={"sure": dish.eaters.sure}))
-    return written(part.food, grams, dish.tables, words, dish.eaters.sure)
+    taken = line.read.assumed.startswith(_TAKEN_AS)
+    if taken and part.food.kind in BY_THE_PIECE:
+        grams = _so_many_each(part.food, grams, dish)
+    told = written(part.food, grams, dish.tables, words, dish.eaters.sure)
+    return told._replace(line=words) if taken and is_beside(line.read) and _brings_little(told.amount, dish) else told
+
+
+_TAKEN_AS = "taken as"  # how a usual amount is told
+_LITTLE = Decimal("0.5")  # of a limit: ours
+
+
+def _brings_little(amount: Amount, dish: Dish) -> bool:
+    """Whether twice as much of it fills little of a limit, so that nobody weighs what the page itself does not."""
+    food = dish.tables.food_by_id[amount.food]
+    double = amount.model_copy(update={"grams": 2 * amount.grams, "high": 2 * amount.high})
+    return share_filled(LineLoad(food, double, dish.profile_of(food)), dish.serves, dish.eaters.limits) <= _LITTLE
+
+
+def _so_many_each(food: Food, grams: Decimal, dish: Dish) -> Decimal:
+    """Grams of what comes whole and has no amount of its own: as many for everybody, and no 19 for 8."""
+    one = amount_told("1", food, dish.tables)
+    return grams if one is None else one.grams * max(1, round(grams / one.grams / dish.serves)) * dish.serves
 
 
 def _as_told(part: Serving, line: Counted) -> tuple[str, Amount] | None:

@@ -71,7 +71,9 @@ def _without_a_sort(title: str, reads: Sequence[IngredientRead], adapted: Adapte
     now = f"{stay} {' '.join(line for change in gone.values() for line in change.lines)}".casefold()
     for change in gone.values():
         for sort in _SORTS & set(words_of(change.ingredient)) - set(words_of(now)):
-            title = re.sub(rf"\b{sort}(?:[ -](?:flour|and)\b)?[ -]+(?=[a-z])", "", title, count=1, flags=re.IGNORECASE)
+            title = re.sub(
+                rf"\b{sort}(?:[ -](?:flour\b|and\b|&))?[ -]+(?=[a-z])", "", title, count=1, flags=re.IGNORECASE
+            )
     return f"{title[:1].upper()}{title[1:]}"
 
 

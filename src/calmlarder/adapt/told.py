@@ -35,7 +35,9 @@ _DRESSING = re.compile(
 )
 # Onion that is to lose its bite in water is eaten raw.
 _FOR_ITS_BITE = re.compile(
-    r"\bsoak\w*\b.*\b(?:cold|iced?) water\b|\b(?:bowl|basin) of (?:very )?(?:cold|iced?|icy) water\b|\bwater\b.*\b(?:bite|sharp\w*|harsh\w*|sting|edge|pungen\w+|mellow\w*)\b"
+    r"\bsoak\w*\b.*\b(?:cold|iced?) water\b"
+    r"|\b(?:bowl|basin) of (?:very )?(?:cold|iced?|icy) water\b"
+    r"|\bwater\b.*\b(?:bite|sharp\w*|harsh\w*|sting|edge|pungen\w+|mellow\w*)\b"
 )
 _ON_TOP = re.compile(
     r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat|mash)\w*\b"

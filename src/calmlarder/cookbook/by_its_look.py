@@ -9,11 +9,13 @@ from calmlarder.cookbook.blocks import Block
 from calmlarder.cookbook.line_kinds import like_ingredient
 from calmlarder.cookbook.page_lines import (
     LEAST_LISTED,
+    LEAST_STEPS,
     LONGEST_HEADING,
     LONGEST_IN_A_RUN,
     SENTENCE,
     SET_IN_BOLD,
     all_counted,
+    is_step,
     kind_of,
     together,
 )
@@ -40,10 +42,14 @@ def by_its_look(blocks: Sequence[Block]) -> tuple[list[Block], list[Block]] | No
 
 
 def _list_of_steps(rest: Sequence[Block]) -> list[Block]:
-    """The first list behind the ingredients that is of sentences; links to other recipes are none."""
+    """Numbered sentences, or the first list behind the ingredients that is of them; ways to other recipes are none."""
+    end = next((at for at, one in enumerate(rest) if is_over(one.text)), len(rest))
+    numbered = [one for one in rest[:end] if is_step(one)]
+    if len(numbered) >= LEAST_STEPS:
+        return numbered
     lists: dict[int, list[Block]] = {}
     for block in rest:
-        if is_over(block.text):
+        if is_over(block.text) or kind_of(block) == "off":
             break
         if block.listed and not block.level:
             lists.setdefault(block.listed, []).append(block)

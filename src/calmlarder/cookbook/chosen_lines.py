@@ -59,7 +59,7 @@ def lines_guessed(lines: list[Line], first: int) -> tuple[list[int], list[int]]:
     rest: list[int] = []
     block: list[int] = []
     for index in [*range(len(lines)), len(lines)]:
-        if index < len(lines) and lines[index].text.strip():
+        if index < len(lines) and re.search(r"\w", lines[index].text):
             block.append(index)
             continue
         titled = not like_ingredient(lines[first].text) or names_a_dish(lines[first].text)

@@ -4,7 +4,8 @@ import re
 
 _HEADER = re.compile(r"(?:from|to|cc|bcc|date|sent|subject|reply-to)\s?:\s?\S.*", re.IGNORECASE)
 _SUBJECT = re.compile(r"subject\s?:", re.IGNORECASE)
-_ANSWERS = re.compile(r"\s*subject\s?:\s*(?:(?:re|fwd?|aw|wg)\s?:\s*)*", re.IGNORECASE)
+# `Subject: [bakers] Re: ...`: a list of readers sets its name before what they write.
+_ANSWERS = re.compile(r"\s*subject\s?:\s*(?:(?:(?:re|fwd?|aw|wg)\s?:|\[[^\]\n]{1,30}\])\s*)*", re.IGNORECASE)
 _LEAST_HEADERS = 2  # of a mail; one alone may be a remark (`From: Gran`): ours
 # Headers that nobody reads, and what a mailing says of itself.
 _OF_MAILINGS = re.compile(

@@ -21,6 +21,66 @@ _TALK: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...] 
         ),
         lambda found: " and black pepper" if found[0].startswith((",", " ")) else "black pepper",
     ),
+    # `a little butter`, `a bit of parmesan`: no whole one of it
+    (
+        re.compile(
+            r"^an? (?:(?:very |tiny |wee )?little|(?:(?:little|tiny|wee|good) )?(?:bit|touch|scrap|smear|lick|film) of)"
+            r"(?: (?:more|extra|of))* (?=[a-z])(?!gems?\b|over\b|under\b|less\b)"
+        ),
+        "some ",
+    ),
+    # `a shake of hot sauce`, `sprinkle of paprika`: so little that nobody counts it
+    (
+        re.compile(
+            r"^(?:an? )?(?:(?:good|big|little|light|generous|small|fine) )?"
+            r"(?:shakes?|sprinkl(?:e|ing)|dusting|shower|scattering|slick|trickle|thread) of (?=[a-z])"
+        ),
+        "some ",
+    ),
+    # `3 gherkins, plus 1 tbsp of their vinegar`: what they lie in counts with them
+    (
+        re.compile(
+            r",? (?:plus|and|with|\+) (?:about )?(?:[\d½¼¾⅓⅔][\d/. ]*(?:tbsp|tsp|tablespoons?|teaspoons?|ml|cups?)|an?"
+            r" (?:splash|spoonful|little|bit)|some|a little) (?:of )?(?:their|its|the)(?: own)? "
+            r"(?:juices?|brine|vinegar|liquid|liquor|syrup|pickling (?:juice|liquid|vinegar))\b"
+        ),
+        "",
+    ),
+    # `200 g oats, half of them blitzed to flour`: what becomes of some of it names no food beside it
+    (
+        re.compile(
+            r",? (?:half|some|a (?:third|quarter|few|handful)|most|the rest) of (?:them|it) "
+            r"(?:\w+ly )?(?:blitzed|ground|crushed|chopped|mashed|blended|whizzed|grated|sliced|left|kept|torn|toasted)"
+            r"\b[^,;()]*"
+        ),
+        "",
+    ),
+    # `salmon fillet in 4 pieces`, `chickpeas in their liquid`
+    (
+        re.compile(
+            r",? (?:cut )?in(?:to)? \d{1,2} (?:(?:equal|even|large|small|thick|chunky) )?"
+            r"(?:pieces|portions|chunks|wedges|strips)\b"
+        ),
+        "",
+    ),
+    (re.compile(r"(?<=[a-z]),? in (?:their|its)(?: own)? (?:liquid|brine|water|liquor|tin|can|jar)\b"), ""),
+    # `cumin and coriander seeds, toasted and ground`
+    (
+        re.compile(
+            r"(?<=seeds),? (?:(?:dry|lightly|freshly|well)[- ])?(?:toasted|roasted),? (?:and|then|&) "
+            r"(?:(?:finely|coarsely|roughly) )?(?:ground|crushed)\b"
+        ),
+        "",
+    ),
+    # `honey + a drizzle to finish`
+    (
+        re.compile(
+            r",? (?:\+|plus|and) an? (?:(?:little|final|last|good) )?"
+            r"(?:drizzle|dusting|dash|pinch|splash|sprinkle|grating|knob|swirl|spoonful)(?: more| extra)? "
+            r"(?:to|for) (?:finish|serve|serving|top|garnish|dust|drizzle|the top)[^,;()]*"
+        ),
+        "",
+    ),
     # `150 ml red wine (optional, or more stock)`: it may stay out, or something else do in its place
     (re.compile(r"\(optional,? (?:or|and) (?=[a-z])"), "(optional) (or "),
     (re.compile(r"\bor (?:just |simply )?use (?:(?:more|extra|some) )?(?=[a-z])"), "or "),

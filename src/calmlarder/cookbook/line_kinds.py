@@ -15,7 +15,7 @@ _INGREDIENTS = re.compile(
     r"(?:the )?(?:ingredients?|ingredient list|(?:(?:what|stuff|things|bits) )?you(?:'ll| will)? (?:need|want)"
     r"|shopping list"
     r"|(?:the )?(?:stuff|shopping|bits)|to (?:buy|get)|gather"
-    r"|what goes in(?:to it)?|what's in it)"
+    r"|what goes in(?:to it)?|what's in it|the list)"
     r"(?: list)?(?: \(?(?:for|serves|serving|makes|feeds|enough for)\b.{0,40})?"
 )
 _METHOD = re.compile(
@@ -32,7 +32,7 @@ _OTHER = re.compile(
     r"(?:(?:(?:cook|chef|baker|author|recipe|kitchen|serving|make[- ]ahead)(?:'?s'?)? )?"
     r"(?:notes?|tips?|variations?)(?: (?:&|and) (?:tricks|tips|notes|variations|swaps))?"
     r"|nutrition.{0,30}|storage|stor(?:ing|age) .{0,30}|(?:how )?to (?:store|freeze)\b.{0,20}|video|equipment"
-    r"|substitutions?|faqs?|frequently asked questions|you(?:'ll)? also need|comments?"
+    r"|substitutions?|(?:easy |possible )?swaps|faqs?|frequently asked questions|you(?:'ll)? also need|comments?"
     # `about 12 sheets of lasagne` is an ingredient
     r"|about(?! (?:\d|[½¼¾⅓⅔⅛]|an? |half |one |two |three |four |five |six |ten |twelve |some )).{0,40})"
 )
@@ -49,11 +49,13 @@ def section_of(line: str) -> str | None:
         return None
     if _ONE_WORD.fullmatch(line[:LONGEST_HEADING]):
         return "on"
-    bare = plain(bare_line(line[:LONGEST_STEP])).rstrip(": ")
+    bare = plain(bare_line(line[:LONGEST_STEP].strip("= "))).rstrip(": ")
     head = bare.split(":")[0]
     for pattern, kind in ((_INGREDIENTS, "in"), (_METHOD, "on"), (_OTHER, "off")):
         if pattern.fullmatch(bare) or (kind != "off" and ":" in bare and pattern.fullmatch(head)):
             return kind
+        if kind == "in" and head != bare and pattern.fullmatch(bare.rpartition(":")[2].strip()):
+            return kind  # `Oat bars: the list`
     return None
 
 

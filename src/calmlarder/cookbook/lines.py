@@ -8,14 +8,17 @@ from calmlarder.cookbook.citrus import citrus_of
 from calmlarder.cookbook.covered import Coverage
 from calmlarder.cookbook.either import OR, either_of
 from calmlarder.cookbook.forms import in_one_form, powders
+from calmlarder.cookbook.free_from import freed
+from calmlarder.cookbook.green_and_white import both_parts
 from calmlarder.cookbook.kitchen_talk import said_plainly
 from calmlarder.cookbook.line_amount import Found, Quantity, added, take_quantity
 from calmlarder.cookbook.line_amounts import amounts_of, no_inches, without_likeness
 from calmlarder.cookbook.names import IngredientNames, Part
-from calmlarder.cookbook.notation import both_parts, freed, in_plain_words, metric_alone, spoons_told
+from calmlarder.cookbook.notation import in_plain_words, spoons_told
 from calmlarder.cookbook.recipe import IngredientRead, Outcome, shared_out, together
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
 from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed, with_more
+from calmlarder.cookbook.told_twice import metric_alone
 from calmlarder.cookbook.unlike_usual import as_it_weighs
 from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail

@@ -2,9 +2,9 @@
 
 import re
 
+from calmlarder.cookbook.green_and_white import told_by_part
 from calmlarder.cookbook.line_amount import take_quantity
 from calmlarder.cookbook.wording import names_nothing
-from calmlarder.matching.names.words import plain
 
 _NUMBER = r"[\d½¼¾⅓⅔⅛]"
 _BIG_SPOON = re.compile(rf"(?<={_NUMBER}) ?(?:T|EL|SS)\b\.? ?(?=[^\W\d])")  # `2 T`, `1 EL`: a capital tells the spoon
@@ -38,31 +38,6 @@ _INTO_A_SHAPE = re.compile(
 _IN_ITS_WATER = re.compile(
     r",?\s*\b(?:soaked|steeped|dissolved|infused|bloomed|softened|rehydrated|crushed|mixed|covered) (?:in|into|with)\b"
     r"[^,;()]{0,30}?\bwater\b[^,;()]{0,30}"
-)
-# `white and green parts`, `green and white parts separated`: the whole of it.
-_SHADE = r"(?:(?:pale |light |dark )?green|white)s?"
-_BOTH_PARTS = re.compile(
-    rf",?\s*\b{_SHADE}(?: parts?)?(?:,| and| &) {_SHADE}(?: parts?)?\b"
-    r"(?: (?:only|separated|divided|(?:kept )?(?:apart|separate)))?"
-)
-# `green parts reserved`, `keeping the green tops for garnish`: they come in later, so the whole of it is meant.
-_ONE_PART = rf"(?:the )?{_SHADE}(?: (?:parts?|tops?|ends?|bits?|leaves|stems?))?"
-_PART_FOR_LATER = re.compile(
-    rf",?\s*(?:(?:and|with|but) )?(?:{_ONE_PART} (?:are |is )?"
-    r"(?:reserved|kept|saved|set aside|separated|put aside|held back)"
-    rf"|(?:reserv|keep|sav|sett|separat|hold)(?:e|ing)?(?: aside| back)? {_ONE_PART}\b(?: aside| back| apart)?)"
-    r"(?: (?:separate(?:ly)?|apart))?(?: (?:for|to) [^,;()]+)?"
-)
-# `white part sliced`, where the green one is kept for later: said of one part, and no word of which is meant.
-_OTHER_PART = re.compile(
-    r",\s*(?:the )?whites?(?: (?:parts?|ends?|bits?|bulbs?))?(?= (?:\w+ly |very )?\w+ed\b|\s*[,;]|\s*$)"
-)
-# `dark green leaves cut off`, `discard the green tops`: the whites are left, which hold far more.
-_GREENS = r"(?:(?:dark|tough|outer|the|any) )*green (?:leaves|parts?|tops?|ends?)"
-_NO_GREENS = re.compile(
-    rf",?\s*(?:(?:roots?|root ends?) and )?{_GREENS} (?:are )?"
-    r"(?:cut off|cut away|removed|discarded|trimmed(?: off| away)?|thrown away)"
-    rf"|,?\s*(?:discard|remove|trim off|cut off|without)(?:ing)? {_GREENS}"
 )
 # `2 inch ginger` is so long a piece: a knob to the inch, common practice, no source.
 _INCH_OF_ROOT = re.compile(
@@ -99,17 +74,6 @@ _JUICE_WITHOUT_OF = re.compile(
     r"^(?P<what>(?:(?:finely|freshly|grated|squeezed) ){0,2}(?:zest|juice|rind)(?: (?:and|&|\+) (?:zest|juice|rind))?) "
     r"(?=(?:\d[\d/]*|half|an?|one|two) (?:(?:large|small|big|unwaxed|ripe|an?) )?(?:lemon|lime|orange)s?\b)"
 )
-# `1 pt / 570 ml`, `750 ml-1 litre / 1 1/4-1 3/4 pints`: the same twice, of which the one in grams or litres counts.
-_COUNT = rf"(?:\d+ \d/\d|\d+/\d|\d[\d.,]*(?: ?{_NUMBER})?|{_NUMBER})"
-_IN_METRIC = (
-    rf"{_COUNT} ?(?:ml|cl|dl|l|litres?|liters?|g|kg)(?: ?(?:-|to) ?{_COUNT} ?(?:ml|cl|dl|l|litres?|liters?|g|kg))?"
-)
-_UNIT_OLD = r"(?:(?:fl|fluid) ?\.? ?(?:oz|ounces?)|pints?|pt|oz|ounces?|lbs?|pounds?|quarts?|qt)\b\.?"
-_IN_IMPERIAL = rf"{_COUNT}(?: ?(?:-|to) ?{_COUNT})? ?{_UNIT_OLD}(?: {_COUNT} ?{_UNIT_OLD})?"
-_IN_CUPS = rf"{_COUNT}(?: ?(?:-|to) ?{_COUNT})? ?(?:cups?|tablespoons?|tbsp)\b\.?"
-_METRIC_FIRST = re.compile(rf"^({_IN_METRIC})\b ?(?:/ ?{_IN_CUPS}|(?:/|\() ?{_IN_IMPERIAL}\)?)")
-_METRIC_LAST = re.compile(rf"^(?:{_IN_CUPS} ?/|{_IN_IMPERIAL} ?(?:/|\()) ?({_IN_METRIC})\b\)?")
-_ML_TO_LITRES = re.compile(r"^(\d{3}) ?ml ?(?:-|to) ?(\d(?:\.\d)?) ?(?:l|litres?|liters?)\b")
 # A seasoning, whatever else is called pepper.
 SALT_AND_PEPPER = re.compile(r"\bsalt (?:and|&|n|\+) pepper\b", re.IGNORECASE)
 # `2% milk`: the share of fat is the name.
@@ -179,10 +143,10 @@ _A_FEW_OVER = re.compile(
 _HALVES = re.compile(r"^(\d{1,2}) (?:canned|tinned) (peach|pear|apricot) halves\b")
 _G_OF_A_HALF = {"peach": 78, "pear": 61, "apricot": 29}
 # `seeds and membranes removed`: no seeds go in.
-_INSIDES = r"(?:seeds?|pips|ribs?|membranes?|pith|core|pulp|strings?|veins?)"
+_INSIDES = r"(?:seeds?|pips|ribs?|membranes?|pith|core|pulp|strings?|veins?|stones?|giblets|neck|wishbone|guts?|gills)"
 _TAKEN_OUT = re.compile(
     rf",?\s*\b(?:and )?(?:(?:the|its|their) )?{_INSIDES}(?:(?:,|,? and|,? &) {_INSIDES})* (?:(?:are|is) )?"
-    r"(?:removed|discarded|scooped out|scraped(?: (?:out|away|off))?|taken out|thrown away)\b"
+    r"(?:removed|discarded|scooped out|scraped(?: (?:out|away|off))?|taken out|thrown away|out\b(?= *(?:$|[,;)])))"
 )
 # What is poured is the whiskey, not the biscuit.
 _BOURBON = re.compile(r"\b(ml|cl|cups?|tbsp|tsp|oz|ounces?|shots?|(?:table|tea)spoons?)(?: of)? bourbon\b(?! (?:b|c))")
@@ -231,26 +195,14 @@ _AMOUNT_BEHIND = re.compile(
     r"(?=,|$)"
 )
 _YOGHURT = re.compile(r"\byoghurt\b")
-_IN_OIL = re.compile(r",? \b(?:packed |stored )?in (?:\w+ )?oil\b(?:, drained)?")
+_IN_OIL = re.compile(r",? \b(?:packed |stored )?in (?:\w+ ){0,2}oil\b(?:, drained)?")
 _CHILE = re.compile(r"\bchil(?:es|e|ies|is)\b(?! powder)")
-# What is said in a bracket or behind a comma, and makes another food of what stands before it.
-_FREE_FROM = re.compile(
-    r"\b(?:(lactose|gluten|dairy)[ -]free|(?:free (?:from|of)|without|no) (lactose|gluten|dairy)|(vegan|plant-based))\b"
-    r"(?!,? (?:if|or|when|option|version))"
-)
-_FREE_OF_ALLIUMS = re.compile(
-    r"\b(?:(?:onion|garlic)[ -]free|(?:no|without|free (?:from|of)) (?:\w+ ){0,2}?(?:onions?|garlic)"
-    r"|(?:onion|garlic)s? (?:and|or|&) (?:onion|garlic)s?[ -]free|low[ -]fodmap)\b"
-)
 # `bone in` is no bone that goes in; a few strokes over a grater are a pinch of nutmeg.
 _ON_THE_BONE = re.compile(r"\b(bone|skin)s? (in|on|off)\b(?! (?:the|a)\b)")
 _GRATED_OVER = re.compile(
     r"\b(?:gratings?|grindings?|scrap(?:e|ing)s?|rasps?) (?:of )?((?:(?:fresh|freshly grated|whole) )*nutmeg)\b"
 )
 _THIN_SLICES = re.compile(r"\b((?:thin |thick )?)baguette slices\b")
-_CUBE = re.compile(r"\b(?:cubes?|powder|bouillon|granules)\b")
-_STOCK = re.compile(r"\b(?:stock|broth|bouillon)\b")
-_OF_MEAT = re.compile(r"\b(?:chicken|beef|lamb|veal|turkey|duck|pork|ham|meat|bones?|fish|seafood)\b")
 
 
 def spoons_told(line: str) -> str:
@@ -275,12 +227,7 @@ def in_plain_words(line: str) -> str:
     line = _COUPLE.sub("2 ", _SALT_AND_PEPPER.sub("salt and pepper", line))
     line = _MUCH_TOMATO_SAUCE.sub(r"\g<much>tomato pasta sauce", line)
     line = _OF_CHOICE.sub("", _BETWEEN.sub(r"\1 to ", _TART.sub("", line.replace(" d'", " d "))))
-    told = _NO_GREENS.sub(" ", line)
-    if told != line:
-        line = f"{_BOTH_PARTS.sub(' ', told)}, white part only"
-    elif " only" not in line and not _BOTH_PARTS.search(line):
-        whole = _PART_FOR_LATER.sub(" ", line)
-        line = _OTHER_PART.sub(",", whole) if whole != line else line
+    line = told_by_part(line)
     line = _AMOUNT_BEHIND.sub(lambda found: f"{found[2]} {found[1].strip()}", _NOT_SO.sub(" ", line).strip())
     line = _OF_NO_KIND.sub(r"\1stock", _STOCK_OF.sub(r"\2 \1", line))
     line = _MILK_OR_MILK.sub(r"\1 \3\2\3", _STOCK_OR_STOCK.sub(r"\1 \3\2\3", line))
@@ -321,49 +268,7 @@ def _unlabelled(line: str) -> str:
     return f"{amount} {label[0].rstrip(' :–—-')}{comma}{done}"
 
 
-def both_parts(line: str) -> str:
-    """A line without its word that whites and greens are both meant."""
-    return _BOTH_PARTS.sub(" ", line)
-
-
 def other_spelling(line: str) -> str | None:
     """The line with chillies and yoghurt by other names, without what it lies in; None where it names none."""
     told = _IN_OIL.sub("", _YOGHURT.sub("yogurt", _CHILE.sub("chilli", line)))
     return told if told != line else None
-
-
-def freed(head: str, beside: str) -> str:
-    """A name with what is said beside it and makes another food of it (`cream`, `lactose-free`).
-
-    Stock said to be without onion or garlic is the one without.
-    """
-    if _STOCK.search(head) and _FREE_OF_ALLIUMS.search(f"{head} {beside}"):
-        if _CUBE.search(head):
-            return "alliumless stock cube"
-        return "alliumless meat stock" if _OF_MEAT.search(head) else "alliumless stock"
-    found = _FREE_FROM.search(beside)
-    if found is None:
-        return head
-    word = f"{found[1] or found[2]}-free" if found[1] or found[2] else "vegan"
-    return head if plain(word) in plain(head) else f"{word} {head}"
-
-
-# `juice and all`, `skin and all`: none of it is taken away.
-_AND_ALL = re.compile(
-    r",?\s*\b(?:with )?(?:(?:its|their|the) )?(?:juices?|liquid|skins?|bones?|fat|rinds?|seeds|stalks?|leaves|tops)"
-    r" (?:and|&) all\b"
-)
-
-
-# `a dash or two of hot sauce`: two of them, not one or another thing.
-_ONE_OR_TWO = re.compile(r"\b(?:an? )?(dash|pinch|splash|handful|squeeze|drop|sprig|knob) or two\b")
-
-
-def metric_alone(line: str) -> str:
-    """A plain line whose amount is told twice, with the one in metric measures alone, in one unit.
-
-    Without the words that all of it goes in, which name no food.
-    """
-    line = _ONE_OR_TWO.sub(r"2 \1", _AND_ALL.sub("", line))
-    told = _METRIC_LAST.sub(r"\1", _METRIC_FIRST.sub(r"\1", line))
-    return _ML_TO_LITRES.sub(lambda one: f"{one[1]}-{float(one[2]) * 1000:.0f} ml", told)

@@ -19,7 +19,7 @@ from calmlarder.cookbook.page import address_of, ld_blocks, looks_like_html
 from calmlarder.cookbook.page_headings import with_page_headings
 from calmlarder.cookbook.plain_json import plain_objects, texts_in
 from calmlarder.cookbook.recipe import Recipe
-from calmlarder.cookbook.serves import serves_in_prose
+from calmlarder.cookbook.serves import pieces_named, serves_in_prose
 from calmlarder.cookbook.told_needs import told_as_lists
 from calmlarder.cookbook.words import is_a_recipe, recipe_in_words
 
@@ -84,7 +84,8 @@ def read_recipe(text: str) -> Recipe:
     found = _read(text)
     told = [_ELSEWHERE.sub("", step).strip() for step in found.steps]
     steps = _without_counts([_NUMBERED.sub("", step) for step in told if not _is_no_step(step)])
-    return found if steps == found.steps else found.model_copy(update={"steps": steps})
+    found = found if steps == found.steps else found.model_copy(update={"steps": steps})
+    return found.model_copy(update={"pieces": pieces_named(found.pieces, found.title)}) if found.pieces else found
 
 
 def _without_counts(steps: Sequence[str]) -> tuple[str, ...]:

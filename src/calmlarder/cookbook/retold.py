@@ -50,12 +50,23 @@ _KINDS_BEHIND = re.compile(
     r"(?P<before>.*?)\b(?:(?:fresh |wild )*(?:mixed |assorted |mix of )(?:fresh |wild |exotic )*)?(?P<thing>[a-z]{4,}) "
     r"\((?:a mix of |mix of |such as |like |e\.?g\.?,? )?(?P<kinds>[a-z][a-z ,&-]*)\)"
 )
+# `mixed seeds - pumpkin, sunflower, linseed`
+_DASHED_KINDS = re.compile(
+    r"\b(?P<mix>(?:mixed|assorted|mix of) (?:[a-z]+ ){0,2}?[a-z]{4,}) ?(?:-|–|:) ?"
+    r"(?P<kinds>[a-z]+(?:,? (?:and )?[a-z]+){1,4})$"
+)
+_NAMED_ALONE = frozenset(
+    {"nut", "berry", "herb", "leaf", "leave", "fruit", "spice", "green"}
+)  # nobody says walnut nuts
 _BETWEEN_KINDS = re.compile(r"\s*,\s*(?:and |or |& )?|\s+(?:and|or|&)\s+")
 _TOSSED = re.compile(
     r"(?:\s*,\s*|\s+)(?:and )?(?:(?:lightly|well) )?"
-    r"(?:tossed|rubbed|brushed|mixed|drizzled|beaten|whisked|warmed|infused|mashed|crushed|blended|simmered|stirred|soaked|steeped"
-    r"|dissolved|bloomed|stuck|studded|spiked|pierced)"
-    r"(?: to a paste| together| up)? (?:in|with) (?:the )?(?=\S)"
+    r"(?:tossed|rubbed|brushed|mixed|drizzled|beaten|whisked|warmed|infused|mashed|crushed|blended|simmered|stirred"
+    r"|soaked|steeped|dissolved|bloomed|stuck|studded|spiked|pierced"
+    # `almonds, fried in a little butter`
+    r"|(?:fried|browned|crisped|toasted|sauteed|softened|sizzled)"
+    r"(?= in (?:[a-z0-9/]+ ){0,4}(?:butter|oil|ghee|lard|fat)\b))"
+    r"(?: to a paste| together| up)? (?:in|with) (?:(?:the|a little|a bit of|a touch of|some) )?(?=\S)"
 )
 # `rice, cooked in stock`, `potatoes, boiled with salt`: it is weighed as it comes, and what it is cooked with counts.
 _COOKED_WITH = re.compile(
@@ -122,11 +133,13 @@ def kinds_behind(line: str) -> tuple[str, ...]:
 
     Each has the whole amount. Nothing where it is not such a line.
     """
-    found = _KINDS_BEHIND.match(line)
+    found = _KINDS_BEHIND.match(_DASHED_KINDS.sub(r"\g<mix> (\g<kinds>)", line))
     kinds = [one for one in _BETWEEN_KINDS.split(found["kinds"].strip()) if one] if found else []
     if found is None or not 1 < len(kinds) <= _MOST_APART:
         return ()
-    named = (kind if found["thing"] in kind else f"{kind} {found['thing']}" for kind in kinds)
+    thing = singular(found["thing"])
+    alone = thing in _NAMED_ALONE
+    named = (kind if alone or thing in kind else f"{kind} {found['thing']}" for kind in kinds)
     return tuple(f"{found['before']}{one}{line[found.end() :]}" for one in named)
 
 

@@ -89,6 +89,11 @@ _DASHED = re.compile(
     r"[ \t]+[–—-][ \t]+(?=\S)",
     re.IGNORECASE | re.MULTILINE,
 )
+# Marks of a forum: `[b]Stew[/b]`, `[*] 2 onions`.
+_BB_TAG = re.compile(
+    r"\[/?(?:b|i|u|s|size|colou?r|font|list|center|quote|img|url|h\d)(?:=[^\]\n]{0,40})?\]", re.IGNORECASE
+)
+_BB_ITEM = re.compile(r"^[ \t]*\[\*\][ \t]*", re.MULTILINE)
 _LEAST_STAMPED = 3  # messages that hold an amount each: then the recipe was sent line by line
 _STAMPED_AMOUNT = re.compile(rf"^{STAMP.pattern}(?=[\d½¼¾])", re.MULTILINE)
 _STAMPED = re.compile(rf"^{STAMP.pattern}", re.MULTILINE)
@@ -96,7 +101,7 @@ _STAMPED = re.compile(rf"^{STAMP.pattern}", re.MULTILINE)
 
 def told_plainly(text: str) -> str:
     """A text with a colon behind its headings, and without the times of messages that hold a line of it each."""
-    text = _DASHED.sub(r"\1: ", text)
+    text = _DASHED.sub(r"\1: ", _BB_TAG.sub("", _BB_ITEM.sub("- ", text)))
     return _STAMPED.sub("", text) if len(_STAMPED_AMOUNT.findall(text)) >= _LEAST_STAMPED else text
 
 

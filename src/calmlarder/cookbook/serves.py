@@ -131,6 +131,18 @@ def pieces_among_facts(line: str) -> str:
     return next((one.strip() for one in facts if len(facts) > 1 and EATEN_ONE_EACH.fullmatch(one.strip())), "")
 
 
+_BY_TITLE = re.compile(
+    r"\b(muffins?|cupcakes?|scones?|buns?|bars?|squares?|brownies|blondies|flapjacks?|wraps?|burgers?|tartlets|pasties)\b",
+    re.IGNORECASE,
+)
+
+
+def pieces_named(pieces: str, title: str) -> str:
+    """A bare number of pieces with what its title says they are: `Makes 16`, of oat bars, are 16 bars."""
+    names = _BY_TITLE.findall(title)
+    return f"{pieces} {names[-1].lower()}" if names and re.fullmatch(r"(?:about )?\d{1,2}", pieces) else pieces
+
+
 def is_yield(line: str) -> bool:
     """Whether a line of a list, without its bullet, says for how many it is, and nothing else."""
     return len(line) <= _LONGEST_YIELD and SERVES.match(line) is not None

@@ -45,17 +45,26 @@ _DISH_WORDS = (
         )
     )
 )
+_SET_OFF = re.compile(r"^\s*([=~*_])\1+\s*(\S.*?)\s*\1\1+\s*$")  # `== Stroganoff ==`
+_QUOTED = re.compile(r"^([\"“'‘])([^\"“”]+)[\"”'’]$")
 _MENU = re.compile(r"[^|›»]{1,60}(?:[|›»][^|›»]{1,60}){2,}$")  # ways to other pages of a site
 _COPIED_ALONG = re.compile(
     r"(?:(?:skip|jump|go|back|scroll) (?:to|down|up)\b.*|advert(?:isement)?s?|menu|search|log ?in|sign (?:in|up)"
     r"|subscribe|print|save|share|pin(?: it)?|cookies?\b.*|accept(?: all)?|close|home)\W*",
     re.IGNORECASE,
 )
-_UNDER_A_NAME = re.compile(r"(?:by [a-z]|author\b|(?:serves|feeds) (?:\d|\w+$)|servings?\b|prep(?: time)?\b)")
+_UNDER_A_NAME = re.compile(
+    r"(?:by [a-z]|author\b|(?:serves|feeds) (?:\d|\w+$)|servings?\b|prep(?: time)?\b"
+    r"|(?:makes|yields?) (?:\d|about|an? |one))"
+)
 _WAY = re.compile(r"\s[>»›/]\s")  # the path that a page shows to itself
 _WITH_ITS_SITE = re.compile(r"\s[|–—·-]\s")
 _CALLED = re.compile(r"(?:title|recipe(?: name)?)\s*:\s*\S", re.IGNORECASE)
-_PREFIX = re.compile(r"^(?:(?:re|fwd?|title|recipe(?: name)?)\s*:\s*)+", re.IGNORECASE)
+_PREFIX = re.compile(
+    r"^(?:(?:re|fwd?|title|recipe(?: name)?|(?:this|last) (?:week|month)['’]s [a-z]+|[a-z]+ of the (?:week|month))"
+    r"\s*:\s*)+",
+    re.IGNORECASE,
+)
 _CARD = re.compile(r"[\s,(–-]*\b(?:card|page|p|no|nr|recipe|number)\b\.?\s?#?\d{1,4}\)?$", re.IGNORECASE)
 _NAMED_FROM = re.compile(
     r"\s+(?:[-–—]+\s*(?:from|by|via)\b.*|\([^()]*\b(?:from|typed|retyped|card|book|via|courtesy)\b[^()]*\))$",
@@ -72,6 +81,7 @@ def dish_title(first: str, above: Sequence[str]) -> str:
     if title.endswith("?") and (found := _IT_IS.search(" . ".join(above))):
         title = found[1][:1].upper() + found[1][1:]  # a question is no title
     title = _CARD.sub("", title) or title
+    title = _QUOTED.sub(r"\2", _SET_OFF.sub(r"\2", title))
     name = _WITH_ITS_SITE.split(title)[0]
     alone = any(plain(_SIGNS.sub("", line)) == plain(name) for line in above)
     return name if alone else title

@@ -21,6 +21,7 @@ HEADING = re.compile(
     r"(?:,? \(?(?:pick (?:some|any|a few|your own)|choose (?:some|any|a few)|your choice|(?:all )?optional"
     r"|(?:as|if|any|whatever) you (?:like|fancy)|any or all(?: of (?:these|them))?)\)?)?"
     r"|(?:the )?(?:wet|dry)(?: (?:ingredients|stuff|things|bits|mix))?|step \d|(?:and )?everything else|the rest"
+    r"|also|as well|on the side|alongside|you(?:'ll| will)? also (?:need|want)"
     r"|(?:the )?(?:night|day|evening) before|(?:in the |next )?morning|(?:on )?day \w+(?: \w+)?"
 )
 # A row of signs before and behind: `-- Topping --`, `== Sauce ==`.

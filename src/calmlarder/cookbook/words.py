@@ -35,12 +35,13 @@ from calmlarder.cookbook.serves import (
     serves_up_to,
 )
 from calmlarder.cookbook.text_lines import BULLET, Line, bare_line, lines_of, unmarked
-from calmlarder.cookbook.title_line import dish_title, names_a_dish
+from calmlarder.cookbook.title_line import dish_title, names_a_dish, spoken_of
 from calmlarder.cookbook.told_needs import told_as_lists
 from calmlarder.cookbook.told_tables import tables_as_lists
 from calmlarder.cookbook.unwrapped import unwrapped
 from calmlarder.matching.names.words import plain
 
+_FEW_WORDS = 3  # `4 generous bowls`: ours
 _LEAST_LISTED = 3  # ingredients of a text that is taken for a recipe: ours
 _MARKDOWN = re.compile(r"^\s{0,3}#{1,6} \S|^\s{0,3}[-*+] \S.*\*\*|^\*\*\S.*\*\*\s*:?\s*$", re.MULTILINE)
 
@@ -58,7 +59,7 @@ _MAILED = re.compile(
     re.IGNORECASE,
 )
 _SENTENCES = re.compile(r"[a-z]\. |[.!]$")
-_SUBJECT = re.compile(r"subject\s?:\s?(?:(?:re|fwd?)\s?:\s?)*(?=\S)", re.IGNORECASE)
+_SUBJECT = re.compile(r"subject\s?:\s?(?:(?:(?:re|fwd?)\s?:|\[[^\]\n]{1,30}\])\s?)*(?=\S)", re.IGNORECASE)
 
 
 # `- **Pesto**` in a list whose other lines are not set so: it parts the list.
@@ -102,12 +103,13 @@ def recipe_in_words(text: str) -> Recipe:
     pieces = volume_in(found.about) or pieces_in(found.about)
     fed = serves_in_prose(found.head.split("\n")) or (None, None)
     return Recipe(
-        title=found.title[:LONGEST_TITLE] or "A recipe",
+        title=found.title[:LONGEST_TITLE] or _spoken_title(found.head) or "A recipe",
         serves=serves_above(found.head)
         or serves_in(found.about)
         or fed[0]
         or served_in_dishes(pieces)
         or _listed_for(text)
+        or next((each for line in found.head.split("\n") if (each := served_in_dishes(_in_dishes(line)))), None)
         or served_by_the_spoon(found.title, pieces),
         ingredients=tuple(item.text for item in found.items),
         steps=found.steps[:MOST_STEPS],
@@ -124,6 +126,17 @@ def is_a_recipe(text: str) -> bool:
         return False
     found = layout(text)
     return len(found.items) >= _LEAST_LISTED and bool(found.steps)
+
+
+def _spoken_title(head: str) -> str:
+    """The dish that a letter speaks of above its recipe: `You asked about the parsnip soup.`"""
+    lines = (line for line in head.split("\n") if line.strip())
+    return next((one for line in lines if (one := spoken_of(line)) != line), "")
+
+
+def _in_dishes(line: str) -> str:
+    """A line above the list that says no more than how many bowls or plates it fills."""
+    return line if len(line.split()) <= _FEW_WORDS else ""
 
 
 def _listed_for(text: str) -> int | None:
