@@ -7,6 +7,7 @@ from calmlarder.adapt.collective import words_for_several
 from calmlarder.adapt.instead import stand_ins_beside
 from calmlarder.adapt.model import Eaters
 from calmlarder.adapt.names import foods_in, names_of_all, spans_in
+from calmlarder.adapt.no_foods import without_verbs, without_work
 from calmlarder.adapt.said_above import below_the_steps
 from calmlarder.adapt.step_numbers import within
 from calmlarder.adapt.triggers import passes_alone
@@ -29,44 +30,6 @@ _ELSE = frozenset(
         "meatball burger kofta dumpling gravy "
         "casserole gratin grit bubbly crouton slaw"
     )
-)
-# What is done to a food, where it stands at the head of a sentence or before an article: no food of that name.
-_VERBS = (
-    "roast|fry|stir-fry|bake|grill|steam|boil|braise|mash|toast|poach|stew|mince|whip|cream|dice|slice|chop|smoke|"
-    "caramelise|caramelize|blanch|crush|grate|dress|season|stuff|sauté|saute"
-)
-# Foods by name and verbs by their place: at the head of a clause, before what it is done to.
-_FOOD_OR_VERB = (
-    "squash|pepper|flour|salt|butter|oil|milk|juice|ice|ham|peel|zest|stock|date|spice|sugar|top|cream|crumb|beat|"
-    "bread|water|honey|sauce|paste|pickle|brine|leaf|seed|shell|core|pulse|fillet|rice|cube|pod|batter|curry"
-)
-_DONE_TO = (
-    r"(?:an?|the|some|any|all|each|every|both|half|most|them|it|these|those|your|one|two|three|over|down"
-    r"|lightly|gently|well|generously|thoroughly|roughly|liberally"
-    r"|with (?:the|an?) (?:back|fork|spoon|masher|potato masher|hand))"
-)
-_LIKE = re.compile(
-    r"\b[a-z]+-sized?\b|\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}"
-    r"|(?<!you )(?<!would )(?<!they )(?<!people )\blike\b[^,.;:)]{0,40}"
-    r"|\bas (?:thick|thin|smooth|soft|loose) as\b[^,.;:)]{0,40}"
-    r"|\b(?:shape|roll|form|mould)\w*\b[^.;:]{0,40}\binto\b[^.;:]{0,40}"
-    r"|\b(?:colou?r|shade) of\b[^,.;:)]{0,40}"
-    r"|\b(?:resembl\w+|(?:texture|consistency|thickness) of)\b[^,.;:)]{0,40}",
-    re.IGNORECASE,
-)
-# What dishes are cooked in and eaten from: a muffin tin is no muffin.
-_OWNERS = re.compile(r"[’']s\b(?= (?:cheese|milk|curd|yog))", re.IGNORECASE)  # goat's cheese is of no meat
-_VESSEL = re.compile(
-    r"\b(?:muffin|cupcake|bun|pie|cake|loaf|flan|tart|quiche|pizza|rice|egg|bread|cheese|salad|soup|pasta|potato|butter"
-    r"|sauce|casserole|lasagne|gratin|pudding|curry|fish|garlic|lemon|tea|kitchen|jam|honey|pickle|preserving)[- ]"
-    r"(?:tins?|jars?|trays?|cases?|dish(?:es)?|pans?|pots?|bowls?|cups?|plates?|knife|press|cooker|stone|steel|slice|masher|squeezer|ring|mould|cloths?|towels?)\b"
-    r"|\bcookies? (?:policy|policies|settings?|notice|preferences|banner)\b"
-    r"|\b(?:deep|shallow|large|small|wide|ovenproof|heatproof|gratin|oven) dish(?:es)?\b"
-    r"|\b(?:baking|pie|ceramic) (?:beans|weights)\b|(?<=remove the )beans\b|(?<=lift out the )beans\b"
-    # what weighs down a case that is baked blind, and comes out again
-    r"|\b(?:paper|parchment|foil)\b(?:,? (?:and|then|with|filled|fill|it|the|tip|in|some|of|a|layer|over|weigh|down)\b)"
-    r"{1,6} (?:dried |dry |uncooked |raw )?(?:beans|rice|lentils|pulses|chickpeas|peas)\b",
-    re.IGNORECASE,
 )
 # What becomes of the rest another day, what else could be done, and what would be nice beside it are no part of the
 # dish: `Leftovers? Roll in breadcrumbs and fry.`, `A dollop of yoghurt is nice.`
@@ -109,15 +72,6 @@ _BRACKETS = re.compile(r"\[[^\[\]]{1,400}\]")
 _FOR_WHAT = re.compile(r" for [^,\]]+")
 _NOW = re.compile(r"\s*\[([^\[\]]{1,200})")
 _NEVER = frozenset(words_of("salt pepper water ice dressing sauce juice season leaf"))
-_DONE_TO_IT = re.compile(rf"\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them|it)\b)", re.IGNORECASE)
-_AS_VERB = re.compile(
-    rf"(?:^|[.;:!?\n]|,?\b(?:then|and)\b)[\s\d.)]*\b(?:{_VERBS})\b|\b(?:{_VERBS})\b(?=\s+(?:the|all|both|your|them|it)\b)"
-    r"|(?:^|[.;:!?,(\n]|\b(?:then|and|or|now|to|until you|(?:you|they) can|could)\b)"
-    rf"[\s\d.)]*\b(?:{_FOOD_OR_VERB})\b(?=\s+{_DONE_TO}\b)"
-    r"|\bsquashes (?:against|under|when|easily|between|with|to|if)\b"
-    r"|\b(?:enough|easy|easily|able|ready|tender|soft) to (?:squash|crumb|peel|pulse|top|pickle)\b",
-    re.IGNORECASE,
-)
 
 
 def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters, tables: Tables) -> tuple[str, ...]:
@@ -160,7 +114,7 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     beside: dict[str, frozenset[str]] = {}
     for step in within(recipe.steps):
         for told in _WITH.finditer(step):
-            beside |= _strange_in(_without_work(told[1] or told[2]), known, eaters, tables)
+            beside |= _strange_in(without_work(told[1] or told[2]), known, eaters, tables)
     if beside:
         said = f"The steps serve it with {', '.join(beside)}, which is not in the list: that is not counted."
         remarks.append(said + _which_pass(beside, eaters, tables))
@@ -168,7 +122,7 @@ def served_with(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters,
     for step in within(recipe.steps):
         for way in (_ANOTHER_DAY, _BY_THE_WAY):
             for told in way.finditer(_WITH.sub(" . ", step)):
-                passing |= _strange_in(_without_verbs(told[0]), known, eaters, tables)
+                passing |= _strange_in(without_verbs(told[0]), known, eaters, tables)
     passing = {one: meant for one, meant in passing.items() if one not in beside and not set(words_of(one)) <= _ELSE}
     if passing:
         said = f"Named in passing, or as you like, and not counted: {', '.join(passing)}."
@@ -204,7 +158,7 @@ def marked_beside(
     for step in steps:
         for told in reversed(list(_WITH.finditer(step))):
             start, end = told.span(1 if told[1] else 2)
-            step = _marked(step, (start, end), _passing_in(_without_work(step[start:end]), known, eaters, tables))
+            step = _marked(step, (start, end), _passing_in(without_work(step[start:end]), known, eaters, tables))
         for way in (_ANOTHER_DAY, _BY_THE_WAY):
             for told in reversed(list(way.finditer(step))):
                 step = _marked(step, told.span(), _passing_by(told[0], known, eaters, tables))
@@ -233,7 +187,7 @@ def _passing_in(told: str, known: tuple[set[str], set[str]], eaters: Eaters, tab
 
 def _passing_by(told: str, known: tuple[set[str], set[str]], eaters: Eaters, tables: Tables) -> list[str]:
     """The same of what is only named in passing, where `leftovers` and `toast` are no food."""
-    found = _passing_in(_without_verbs(told), known, eaters, tables)
+    found = _passing_in(without_verbs(told), known, eaters, tables)
     return [words for words in found if not set(words_of(words)) <= _ELSE]
 
 
@@ -307,18 +261,7 @@ def _plain_step(step: str) -> str:
     step = _BRACKETS.sub(lambda found: _FOR_WHAT.sub("", found[0]), step)  # `[maple syrup for honey]`
     for told in (_ANOTHER_DAY, _BY_THE_WAY, _WITH):
         step = told.sub(" . ", step)
-    return _without_verbs(step)
-
-
-def _without_work(served: str) -> str:
-    """What it is served with, without what is done to the dish then: `with butter, after that toast it`."""
-    return _DONE_TO_IT.sub(" . ", served)
-
-
-def _without_verbs(step: str) -> str:
-    for told in (_LIKE, _VESSEL, _AS_VERB):
-        step = told.sub(" . ", step)
-    return _OWNERS.sub("", step)
+    return without_verbs(step)
 
 
 def _made_of(ids: set[str], recipe: Recipe, tables: Tables) -> set[str]:

@@ -31,7 +31,9 @@ def without_what_is_gone(recipe: Recipe, parts: Sequence[Part], adapted: Adapted
         return recipe
     names = with_last_words(gone, tables)
     lines = recipe.source[begin:first].split("\n")
-    kept = [line if serves_in(line) else _without(line, names) for line in lines]
+    first_title = recipe.first_title or recipe.title
+    lines = [line.replace(first_title, recipe.title) for line in lines]  # a title that stands there twice
+    kept = [line if serves_in(line) or recipe.title in line else _without(line, names) for line in lines]
     source = "\n".join(kept)
     source = f"{recipe.source[:begin]}{source}{recipe.source[first:]}"
     return recipe.model_copy(update={"source": source})

@@ -1,47 +1,21 @@
-"""What a recipe's title and steps tell of its lines: which food it is named for, and what goes in raw or is cooked."""
+"""What a recipe's title and steps tell of its lines: which food it is named for, what holds a filling, what binds."""
 
 import re
 from collections.abc import Mapping, Sequence
-from itertools import pairwise
-from typing import Literal, NamedTuple
+from typing import NamedTuple
 
 from calmlarder.adapt.names import Names, foods_in, names_as_cut, names_by_cut, names_of, names_of_all, with_last_words
+from calmlarder.adapt.uses import HEAT, JOINS, ON_TOP, Use, going_on, uses_in
 from calmlarder.cookbook.bounds import MOST_SIGNS_OF_STEPS
 from calmlarder.cookbook.recipe import IngredientRead, Recipe
 from calmlarder.matching.names.words import plain, words_of
 from calmlarder.swaps.candidates import same_thing
 from calmlarder.tables.book import Tables
 
-Use = Literal["raw", "cooked"]
 # Last words of names that title a dish for something else: an oil, a sauce.
 _EVERYWHERE = frozenset(words_of("oil sauce seed leaf powder juice stock paste mix water cake sheet stick"))
 _SENTENCES = re.compile(r"[.;!?]|,? (?:then|while|until)\b")
-_HEAT = re.compile(
-    r"\b(?:fry|fried|frying|saute\w*|(?<!go )(?<!goes )(?<!going )brown|boil\w*|simmer\w*|bak(?:e|ed|ing)"
-    r"|roast(?:s|ing)?|roasted (?=for|in|at|until|on)|grill\w*|soften|sweat|cook\w*|heat"
-    r"|(?<!eat )(?<!serve )(?<!served )(?<!still )(?<!slightly )warm|melt\w*|steam\w*|poach\w*|stew\w*|braise\w*"
-    r"|toast\w*|blanch\w*|sear|char|microwave|oven|wilt|scramble|reduce|caramelise|caramelize|stir-fr\w+)\b"
-)
-_HOT_VESSEL = re.compile(r"\b(?:wok|skillet|frying pan|hot pan)\b")
-_JOINS = re.compile(r"\b(?:add|stir|fold|pour|whisk|beat|mix|tip|return|layer|combine|crack|rub|cover|fill|blend)\w*\b")
-# What is tossed on a tray or in a tin goes into the oven with it, whatever sentence says so.
-_ON_A_TRAY = re.compile(r"\b(?:trays?|roasting (?:tins?|pans?|dish)|baking (?:sheets?|tins?|dish)|sheet pans?)\b")
 _ROASTS = re.compile(r"\b(?:roast\w*|bak(?:e|ed|ing)|oven|trays?|roasting)\b")
-_TOSSES = re.compile(r"\b(?:toss|mix|rub|coat|drizzle)\b")
-_ROASTED = re.compile(r"\b(?:and|then) (?:roast|bake|grill|fry|saute)\b|^\W*(?:roast|bake|grill)\b")
-# A dressing that is stirred together by itself stays raw, in a dish that is cooked too.
-_DRESSING = re.compile(
-    r"\b(?:dressing|vinaigrette|vinegar|salsa|raita|tzatziki|jar|pico|guacamole|relish|gremolata|chimichurri|mayo(?:nnaise)?)\b"
-)
-# Onion that is to lose its bite in water is eaten raw.
-_FOR_ITS_BITE = re.compile(
-    r"\bsoak\w*\b.*\b(?:cold|iced?) water\b"
-    r"|\b(?:bowl|basin) of (?:very )?(?:cold|iced?|icy) water\b"
-    r"|\bwater\b.*\b(?:bite|sharp\w*|harsh\w*|sting|edge|pungen\w+|mellow\w*)\b"
-)
-_ON_TOP = re.compile(
-    r"\b(?:serve|top|scatter|sprinkle|garnish|dollop|drizzle|dress|finish|toss|spread|strew|swirl|dip|eat|mash)\w*\b"
-)
 _STUFFED = re.compile(r"\b(?:stuff|fill|hollow out|spoon(?: [a-z ]{1,30})? into) (?:the |each |all )?((?:\w+ ?){1,3})")
 # Where something is filled somewhere, what is slit or scooped out, or rolled up round it, and what is stuffed by title.
 _FILLS = re.compile(r"\b(?:stuff|fill|wrap|roll)\w*\b")
@@ -65,17 +39,6 @@ _SALAD = re.compile(r"\bsalad\b")
 # Where everything is put together in the end, with no heat behind it.
 _ALLIUM = "allium"
 _SAVOURY = frozenset({"allium", "stock"})
-# What is cold by then makes nothing hot that comes to it.
-_COOLED = re.compile(
-    r"\b(?:rinse|run|refresh|plunge|cool)\b[^.]*\b(?:cold|iced)\b"
-    r"|\buntil (?:completely |quite |properly )?(?:cold|cool)\b"
-    r"|\b(?:leave|allow|let|set)\b[^.]*\bto cool\b",
-    re.IGNORECASE,
-)
-_COLD_DISH = re.compile(
-    r"\b(?:salad|slaw|bowls?|tacos?|wraps?|sandwich\w*|salsa|poke|platter|burgers?|sliders?|hot dogs?|gyros)\b",
-    re.IGNORECASE,
-)
 _COATS = re.compile(r"\b(?:coat\w*|dip\w*|dredg\w*|press\w*|roll\w* in|breaded|crumbed)\b")
 _BROTHY = re.compile(
     r"\b(?:stews?|soups?|chowder|broth|brothy|casserole|minestrone|ribollita|cassoulet|hot ?pot|da+h?ls?|dhals?"
@@ -83,12 +46,6 @@ _BROTHY = re.compile(
     re.IGNORECASE,
 )
 _SOUP = re.compile(r"\bsoups?\b|\bpotage\b", re.IGNORECASE)
-# All that is put together before such a dish goes into the oven is baked in it.
-_BAKED_DISH = re.compile(
-    r"\b(?:cakes?|crumble|cobbler|pie|tarts?|muffins?|loaf|bake|pudding|clafoutis|gratin|strudel|scones?)\b",
-    re.IGNORECASE,
-)
-_BAKES = re.compile(r"\bbak(?:e|ed)\b")
 _BY_THE_PIECE = re.compile(
     r"\b\d+[- ](?:hole|cup|bun|muffin)\b[^.;]{0,20}\b(?:tins?|trays?|pans?)\b"
     r"|\b(?:muffin|cupcake|bun) (?:tins?|trays?|pans?)\b|\b(?:paper|muffin|cake|the) (?:cases|liners)\b|\bramekins\b"
@@ -164,9 +121,9 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
     called = f"{recipe.title} . {whole}"
     sentences = _SENTENCES.split(whole)
     last_words = with_last_words(own, tables)
-    both = [f"{one} {behind}" for one, behind in zip(sentences, _going_on(sentences, last_words), strict=True)]
+    both = [f"{one} {behind}" for one, behind in zip(sentences, going_on(sentences, last_words), strict=True)]
     lines = [(read.food, read.text) for read in reads if read.food in own and read.food]
-    uses = _uses(recipe.title, sentences, {**last_words, **names_as_cut(lines, tables)})
+    uses = uses_in(recipe.title, sentences, {**last_words, **names_as_cut(lines, tables)})
     titled = _titled(recipe.title, own, tables)
     return Told(
         titled=titled,
@@ -177,7 +134,7 @@ def told_of(recipe: Recipe, reads: Sequence[IngredientRead], tables: Tables) -> 
         binds=bool(_BINDS.search(plain(called))) or not whole.strip(),
         by_the_piece=bool(_BY_THE_PIECE.search(whole)),
         uses={**{food: "raw" for food in _in_raw_parts(reads, sentences) if food not in uses}, **uses},
-        otherwise="cooked" if _HEAT.search(whole) or not whole.strip() else "raw",
+        otherwise="cooked" if HEAT.search(whole) or not whole.strip() else "raw",
         to_serve=frozenset(read.text for read in reads if _TO_SERVE.search(plain(read.text)))
         | _on_top(reads, tables)
         | _raw_lines(recipe.title, sentences, reads, tables),
@@ -204,7 +161,7 @@ def _raw_lines(title: str, sentences: Sequence[str], reads: Sequence[IngredientR
     for food, lines in texts.items():
         if len(lines) > 1:
             names = names_by_cut(food, sorted(lines), tables)
-            raw |= {text for text, use in _uses(title, sentences, names).items() if use == "raw"}
+            raw |= {text for text, use in uses_in(title, sentences, names).items() if use == "raw"}
     return frozenset(raw)
 
 
@@ -214,51 +171,10 @@ def _named_where(done: re.Pattern[str], sentences: Sequence[str], names: Names) 
     return frozenset(food for sentence in there for _, foods in foods_in(sentence, names) for food in foods)
 
 
-def _going_on(sentences: Sequence[str], names: Names) -> list[str]:
-    """For each sentence the next one, where that names no food and so goes on with the same; else nothing.
-
-    `Toss the parsnips with the oil. Spread over a tray and roast for half an hour.`
-    """
-    told = [place for place, one in enumerate(sentences) if one.strip()]
-    found = [""] * len(sentences)
-    for place, behind in pairwise(told):
-        if not any(True for _ in foods_in(sentences[behind], names)):
-            found[place] = sentences[behind]
-    return found
-
-
 def _stuffed_in(title: str, steps: str) -> list[str]:
     """The clauses that name what holds a filling."""
     opened = _OPENED.findall(steps) if _FILLS.search(steps) else []
     return [*_STUFFED.findall(steps), *opened, *_STUFFED_TITLE.findall(title)]
-
-
-def _uses(title: str, sentences: Sequence[str], names: Names) -> dict[str, Use]:
-    """How each food is used that the steps name; of a food used both ways, cooked."""
-    heated = any(map(_HEAT.search, sentences))
-    hot = [bool(_HEAT.search(sentence)) for sentence in sentences]
-    dish_is_cold = bool(_COLD_DISH.search(title))
-    cooled = next((number for number, one in enumerate(sentences) if _COOLED.search(one)), len(sentences))
-    baked = [number for number, sentence in enumerate(sentences) if _BAKES.search(sentence)]
-    last_baked = max(baked, default=-1) if _BAKED_DISH.search(title) else -1
-    next_roasts = _going_on(sentences, names)
-    uses: dict[str, Use] = {}
-    for number, sentence in enumerate(sentences):
-        cold = bool(_DRESSING.search(sentence)) and not hot[number]
-        cold |= bool(_FOR_ITS_BITE.search(sentence)) and not hot[number]
-        cold |= (dish_is_cold or number > cooled) and not any(hot[number:])
-        use: Use = "cooked" if heated and not cold else "raw"
-        on_a_tray = number < last_baked or (heated and bool(_ON_A_TRAY.search(sentence)) and any(hot[number:]))
-        clauses = sentence.split(",")
-        for place, clause in enumerate(clauses):
-            # Without a verb of its own a clause shares the one before; what is tossed and then roasted is roasted.
-            behind = ",".join([*clauses[place:], next_roasts[number]])
-            roasted = _TOSSES.search(clause) is not None and bool(_ROASTED.search(behind))
-            use = "cooked" if on_a_tray or roasted else _use_in(clause, heated and not cold) or use
-            for food in {food for _, foods in foods_in(clause, names) for food in foods}:
-                if uses.get(food) != "cooked":
-                    uses[food] = use
-    return uses
 
 
 def _is_stirred_cold(heading: str, sentences: Sequence[str]) -> bool:
@@ -269,9 +185,9 @@ def _is_stirred_cold(heading: str, sentences: Sequence[str]) -> bool:
     name = next(iter(words_of(heading)[-1:]), "")
     said = re.compile(rf"\b(?:the|with|of) {re.escape(name)}\b|\b{re.escape(name)} ingredients\b")  # no soy sauce
     named = [one for one in sentences if name and said.search(one)]
-    mixed = [one for one in named if "ingredients" in one and _JOINS.search(one)]
+    mixed = [one for one in named if "ingredients" in one and JOINS.search(one)]
     again = [one for one in named if one not in mixed]
-    return bool(mixed and again) and not any(map(_HEAT.search, mixed)) and all(map(_ON_TOP.search, again))
+    return bool(mixed and again) and not any(map(HEAT.search, mixed)) and all(map(ON_TOP.search, again))
 
 
 def _in_raw_parts(reads: Sequence[IngredientRead], sentences: Sequence[str]) -> frozenset[str]:
@@ -348,12 +264,3 @@ def _is_made_of(food: str, words: set[str], tables: Tables) -> bool:
         and row.roles[0] in {"liquid", "sauce", "fat"}
         and (row.kind not in {"stock", "oil", "acid", "spice"})
     )
-
-
-def _use_in(clause: str, heated: bool) -> Use | None:
-    """How a clause uses what it names; None where it has no verb that tells."""
-    if _HEAT.search(clause) or _HOT_VESSEL.search(clause):
-        return "cooked"
-    if _JOINS.search(clause):
-        return "cooked" if heated else "raw"
-    return "raw" if _ON_TOP.search(clause) else None
