@@ -126,10 +126,15 @@ def _line_of(part: Serving, line: Counted, halved: str, dish: Dish) -> Written:
     if taken and part.food.kind in BY_THE_PIECE:
         grams = _so_many_each(part.food, grams, dish)
     told = written(part.food, grams, dish.tables, words, dish.eaters.sure)
+    if halved and dish.serves % 2 == 0 and told.line == f"{told.amount.grams:g} g {called}{halved}":
+        each = round(2 * told.amount.grams / dish.serves)  # so many to buy, rather than grams of halves
+        several = called if called.endswith("s") or dish.serves == _TWO_HALVES else f"{called}s"
+        return told._replace(line=f"{dish.serves // 2} {several}, about {each} g each{halved}")
     return told._replace(line=words) if taken and is_beside(line.read) and _brings_little(told.amount, dish) else told
 
 
 _TAKEN_AS = "taken as"  # how a usual amount is told
+_TWO_HALVES = 2  # of one
 _LITTLE = Decimal("0.5")  # of a limit: ours
 
 

@@ -4,8 +4,8 @@ import re
 from collections.abc import Sequence
 
 _IN_HALVES = re.compile(
-    r"\bpeppers \[(?P<now>[a-z]+ pepper), in halves(?:, one a serving)?\]"
-    r"|(?P<name>\b[a-z]+ pepper), in halves(?:, one a serving)?(?:(?=,| |\.)|$)",
+    r"\bpeppers \[(?P<now>[a-z]+ pepper)s?, in halves(?:, one a serving)?\]"
+    r"|(?P<name>\b[a-z]+ pepper)s?, in halves(?:, one a serving)?(?:(?=,| |\.)|$)",
     re.IGNORECASE,
 )
 # Peppers that come in halves now are halved as before.
