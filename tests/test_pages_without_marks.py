@@ -47,6 +47,10 @@ _LIST = "".join(f"<li>{food}</li>" for food in _FOODS)
         f"<tr><td>2</td><td>{_STEPS[1]}</td></tr></table>",
         f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p>Also try our bean dip and onion tart.</p>"
         "<p>Recipe: Ada Wren-Moss. Per serving: 172 kcal.</p><p>back to the notebook next: parkin</p>",
+        f"<p><b>You will need:</b><br>{'<br>'.join(_FOODS)}</p><p><b>To do:</b></p>{_PARAGRAPHS}<p>~ Ada Wren-Moss</p>",
+        f"<h2>Tomato stew: the list</h2><ul>{_LIST}</ul><h2>Right then</h2>"
+        f"{''.join(f'<p><b>Step {number}.</b> {step}</p>' for number, step in enumerate(_STEPS, 1))}"
+        "<h2>Swaps</h2><ul><li>Passata for the tomatoes, if that is what is in the cupboard.</li></ul>",
         f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p>P.S. No need to soak the beans for it.</p>",
         f"<ul>{_LIST}</ul><h3>How it's done</h3>{_DIVS}<p><a>&lt;&lt; bean soup</a> | <a>onion pie &gt;&gt;</a></p>",
     ],

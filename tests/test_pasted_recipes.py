@@ -140,6 +140,43 @@ def test_what_looks_like_it_is_still_a_food(line: str, lines: LineReader) -> Non
     assert recipe.ingredients == (line, "2 eggs")
 
 
+def test_marks_of_a_forum_are_no_words() -> None:
+    text = (
+        "[b]Bean stew[/b]\n[i]serves 4, takes an hour[/i]\n\n[u]Stuff:[/u]\n[*]2 carrots\n[*]1 onion\n"
+        "[*]400 g tinned beans\n\n[u]How:[/u]\nFry the onion and carrots, add the beans and stew for an hour.\n"
+    )
+    recipe = read_recipe(text)
+    assert (recipe.title, recipe.serves) == ("Bean stew", 4)
+    assert recipe.ingredients == ("2 carrots", "1 onion", "400 g tinned beans")
+
+
+@pytest.mark.parametrize(
+    ("head", "title", "serves"),
+    [
+        ("Bean stew\n*4 bowls*", "Bean stew", 4),
+        ("== Bean stew ==\nFor 4 people.", "Bean stew", 4),
+        ('---\ntitle: "Bean stew"\nservings: 4\n---', "Bean stew", 4),
+    ],
+)
+def test_what_a_head_says_in_marks_of_its_own(head: str, title: str, serves: int) -> None:
+    recipe = read_recipe(f"{head}\n\nIngredients\n- 2 carrots\n- 1 onion\n\nMethod\nStew it all for an hour.\n")
+    assert (recipe.title, recipe.serves) == (title, serves)
+
+
+def test_a_letter_is_called_by_the_dish_that_it_speaks_of() -> None:
+    recipe = read_recipe(
+        "Dear Wyn,\n\nYou asked about the parsnip soup. It does six of us.\n\nYou need 600g parsnips, an onion, 40g "
+        "butter and 1 litre of vegetable stock.\n\nCook the onion in the butter for ten minutes. Add the parsnips and "
+        "the stock, and simmer for twenty minutes until soft.\n"
+    )
+    assert (recipe.title, recipe.serves) == ("Parsnip soup", 6)
+
+
+def test_bars_are_counted_by_their_title() -> None:
+    text = "Oat bars\nMakes 16\n\nIngredients\n- 250 g oats\n- 100 g butter\n\nMethod\nBake it all for an hour.\n"
+    assert read_recipe(text).pieces == "16 bars"
+
+
 def test_how_many_of_us() -> None:
     assert (
         read_recipe("Nan's stew (makes a lot, we are 4)\n\n600 g beef\n1 onion\n2 carrots\n\nStew it all.").serves == 4

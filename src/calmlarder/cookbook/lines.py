@@ -6,8 +6,7 @@ from calmlarder.clean import clean_line
 from calmlarder.cookbook.allowed import is_so_much_of_it, what_is_allowed, with_amount_of
 from calmlarder.cookbook.citrus import citrus_of
 from calmlarder.cookbook.covered import Coverage
-from calmlarder.cookbook.either import OR, either_of
-from calmlarder.cookbook.forms import in_one_form, powders
+from calmlarder.cookbook.either import either_of
 from calmlarder.cookbook.free_from import freed
 from calmlarder.cookbook.green_and_white import both_parts
 from calmlarder.cookbook.kitchen_talk import said_plainly
@@ -18,27 +17,21 @@ from calmlarder.cookbook.notation import in_plain_words, spoons_told
 from calmlarder.cookbook.recipe import IngredientRead, Outcome, shared_out, together
 from calmlarder.cookbook.remarks import cooked_later, crushed_cloves, taken_dry, without_verbs
 from calmlarder.cookbook.retold import apart, kinds_behind, retold, tossed, with_more
+from calmlarder.cookbook.several_foods import SeveralFoods
 from calmlarder.cookbook.told_twice import metric_alone
 from calmlarder.cookbook.unlike_usual import as_it_weighs
 from calmlarder.cookbook.weight import weight_of, with_weight
 from calmlarder.cookbook.wording import NOTHING, OPTIONAL, is_heading, names_nothing, without_prep, without_tail
-from calmlarder.matching.names.foods import UNKNOWN
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.words import plain, words_of
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Food
 
 _LONGEST = 400
 _WHOLE = 100.0  # the score of a name in full
 _START = re.compile(r"^[^\w(\[½⅓¼¾⅔⅛]+")
-_AND = re.compile(r"\s*,?\s+(?:and|&|\+)\s+|\s*,\s*and\s+")
 _ONLY_CUT = re.compile(r"(?:cut|sliced|torn|split|halved|broken) (?:in|into|on|across|horizontally|lengthways)\b")
 _WITH_SO_MUCH = re.compile(r"\b(?:with|in) [\d½¼¾⅓⅔⅛][\d./]* ?(?:tsp|tbsp|teaspoons?|tablespoons?|g|pinch(?:es)?)\b")
 _CLOVES = "cloves"
-_SPOONS = frozenset({"tsp", "tbsp", "pinch", "dash", "splash", "drizzle", "squeeze", "knob", "ml"})
-_NEVER_SPOONED = frozenset({"bread", "wrap", "pasta", "noodle", "rice", "potato", "meat", "poultry", "fish"})
-_BY_PIECES = frozenset({"bread", "wrap"})
-_NO_AMOUNT = {"grams_low": None, "grams": None, "grams_high": None, "weighed": False}
 _SCALES = re.compile(r"\W*(?:\d{1,2}(?:/\d)?x\W*){2,}", re.IGNORECASE)  # buttons of a page: `1x 2x 3x`
 # `(about 67 g each)`: what one of them weighs, and no list of several.
 _EACH_WEIGHS = re.compile(r"\([^()]*\d[^()]*\)")
@@ -52,6 +45,7 @@ class LineReader:
         self._tables = tables
         self._names = IngredientNames(tables, lexicon)
         self._coverage = Coverage(tables)
+        self._several = SeveralFoods(self._names, tables, self._told)
 
     def read(self, text: str) -> IngredientRead:
         """One line. Never raises: what cannot be read is `unknown`, what may be several foods is `ask`."""
@@ -184,7 +178,7 @@ class LineReader:
             told |= {found.main.unit}
         each = {"each"} if re.search(r"\beach\b", _EACH_WEIGHS.sub(" ", line)) else set()
         told = (told - {"each"}) | each
-        several = self._several(shown, found, rest, told, optional)
+        several = self._several.read(shown, found, rest, told, optional)
         if several is not None:
             return several
         names = either_of(rest, told, self._names, self._tables)
@@ -269,80 +263,6 @@ class LineReader:
         if len(reads) > 1 and any(read.weighed for read in reads):
             reads = [shared_out(read, len(reads)) for read in reads]
         return reads[0].model_copy(update={"also": tuple(reads[1:])}) if len(reads) > 1 else reads[0]
-
-    def _several(
-        self, shown: str, found: Found, rest: str, told: frozenset[str], optional: bool
-    ) -> IngredientRead | None:
-        """A line that names several foods, all meant (`salt and pepper`)."""
-        head = without_tail(rest)
-        pieces = [piece for piece in re.split(r"\s*,\s*(?:and\s+)?|" + _AND.pattern, head) if piece]
-        first = _AND.split(head)
-        listed = None if OR.search(head) else self._listed(shown, found, pieces, told, optional)
-        if listed is not None:
-            return listed
-        if len(first) < 2 or OR.search(head) or self._names.match(head, told).outcome == "matched":
-            return None
-        whole = [self._names.part(piece, told) for piece in pieces]
-        if any(part.match is UNKNOWN or not part.match.candidates for part in whole):
-            pieces = first
-            whole = [self._names.part(piece, told) for piece in pieces]
-        if not all(part.match.candidates for part in whole):
-            # `chopped and seeded tomatoes` is one food; two foods of which one is not known are not read.
-            named = [part for part in whole if part.match.candidates]
-            if "," in head.split(first[0])[0] + first[0] and named == [self._names.part(head.split(",")[0], told)]:
-                return None  # what stands behind the comma is what is done to it
-            doing = all(not without_prep(piece) for piece, part in zip(pieces, whole, strict=True) if part not in named)
-            if named and not doing:
-                return IngredientRead(text=shown, outcome="unknown", optional=optional)
-            return None
-        whole = in_one_form(pieces, whole, told, self._names)
-        whole = powders(pieces, whole, found, told, self._names)
-        reads = [self._told(shown, found, part, (), optional) for part in whole]
-        if "each" not in told and found.main is not None:
-            reads = self._of_one_amount(found, reads)
-        worst = next((read for read in reads if read.outcome != "read"), None)
-        return worst or together(reads)
-
-    def _of_one_amount(self, found: Found, reads: list[IngredientRead]) -> list[IngredientRead]:
-        """One amount over several foods; a spoon is of what is spooned (`4 tbsp cream and crusty bread`)."""
-        whole = [food is not None and food.kind in _NEVER_SPOONED for food in map(self._food_of, reads)]
-        kinds = [food.kind if food is not None else "" for food in map(self._food_of, reads)]
-        if found.main is not None and found.main.unit is None and kinds[0] in _BY_PIECES and kinds.count(kinds[0]) == 1:
-            bare_ones = [read.model_copy(update=_NO_AMOUNT) for read in reads[1:]]
-            return [reads[0], *bare_ones]  # `4 pittas and raita`: nobody counts raita
-        spoon = found.main is not None and found.main.unit in _SPOONS and not all(whole)
-        shared = len(reads) - sum(whole) if spoon else len(reads)
-        return [
-            read.model_copy(update=_NO_AMOUNT)
-            if spoon and is_whole
-            else shared_out(read, shared)
-            if shared > 1
-            else read
-            for read, is_whole in zip(reads, whole, strict=True)
-        ]
-
-    def _food_of(self, read: IngredientRead) -> Food | None:
-        return self._tables.food_by_id.get(read.food or "")
-
-    def _listed(
-        self, shown: str, found: Found, pieces: list[str], told: frozenset[str], optional: bool
-    ) -> IngredientRead | None:
-        """A list with commas (`1 tsp each salt, cumin`, `salt, pepper, oil`): each piece is a food, all are meant.
-
-        One amount without `each` is not shared out: then the line is not of this kind.
-        """
-        pieces = [piece for piece in pieces if without_prep(piece) and not names_nothing(piece)]
-        if len(pieces) < 2 or (found.main is not None and "each" not in told):
-            return None
-        parts = in_one_form(pieces, [self._names.part(piece, told) for piece in pieces], told, self._names)
-        if not all(part.match.score >= 100 for part in parts):
-            return None
-        foods = [part.match.food.id for part in parts if part.match.food is not None]
-        if len(set(foods)) < len(foods):
-            return None
-        reads = [self._told(shown, found, part, (), optional) for part in parts]
-        worst = next((read for read in reads if read.outcome != "read"), None)
-        return worst or together(reads)
 
 
 def _is_one(read: IngredientRead) -> bool:
