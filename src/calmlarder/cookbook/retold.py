@@ -55,9 +55,7 @@ _DASHED_KINDS = re.compile(
     r"\b(?P<mix>(?:mixed|assorted|mix of) (?:[a-z]+ ){0,2}?[a-z]{4,}) ?(?:-|–|:) ?"
     r"(?P<kinds>[a-z]+(?:,? (?:and )?[a-z]+){1,4})$"
 )
-_NAMED_ALONE = frozenset(
-    {"nut", "berry", "herb", "leaf", "leave", "fruit", "spice", "green"}
-)  # nobody says walnut nuts
+_NAMED_ALONE = frozenset({"nut", "berry", "leaf", "leave", "fruit"})  # nobody says walnut nuts
 _BETWEEN_KINDS = re.compile(r"\s*,\s*(?:and |or |& )?|\s+(?:and|or|&)\s+")
 _TOSSED = re.compile(
     r"(?:\s*,\s*|\s+)(?:and )?(?:(?:lightly|well) )?"
