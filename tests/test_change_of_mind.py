@@ -106,6 +106,50 @@ def test_nobody_at_the_table_is_said_and_asked_again(play: Callable[..., LarderA
     play(act)
 
 
+def test_a_dish_that_is_not_wanted_is_told_listed_and_taken_back(play: Callable[..., LarderApp]) -> None:
+    """What was passed over with n before it does not come again for it; never is never, and both are undone."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await open_tonight(app, pilot)
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        first = screen._dinner
+        await pilot.press("n")
+        await settled(app, pilot)
+        second = screen._dinner
+        assert first is not None
+        assert second is not None
+        await pilot.press("x", "end", "up", "enter")
+        await settled(app, pilot)
+        said = " ".join(str(one.content) for one in screen.query(Said))
+        kind = second.pattern.replace("-", " ")
+        assert said.startswith(f"until Wed 25 Mar no {kind} ({second.title}): Ctrl+Z takes it back")
+        third = screen._dinner
+        assert third is None or (third.pattern != second.pattern and third.title != first.title)
+        await pilot.press("escape", "f2")
+        await pilot.pause()
+        assert app.screen.query_one("#declined", Pick).chosen == (f"{second.title} ({kind}), until Wed 25 Mar",)
+        await pilot.press("escape", "ctrl+z")
+        await pilot.pause()
+        assert shown(app, "#meaning").startswith(f"undone: for 14 days no {kind}")
+        await pilot.press("f3")
+        await settled(app, pilot)
+        await pilot.press("x", "end", "enter")
+        await settled(app, pilot)
+        assert isinstance(app.screen, TonightScreen)
+        assert app._kitchen.settled().declined_on(app._kitchen.today)[0].for_good
+        composed = app.screen._composed
+        assert composed is not None
+        assert first.pattern not in {one.pattern for one in composed.dinners}
+        await pilot.press("ctrl+z")
+        await settled(app, pilot)
+        assert app._kitchen.settled().declined_on(app._kitchen.today) == ()
+        assert app.screen._dinner is not None
+        assert app.screen._dinner.title == first.title
+
+    play(act)
+
+
 def test_a_food_left_out_comes_back(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await open_tonight(app, pilot)

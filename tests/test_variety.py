@@ -60,6 +60,9 @@ def test_what_was_kept_and_says_nothing_that_counts_today_is_let_go(kept: str) -
 def test_what_is_kept_is_read_again_and_the_last_day_of_a_dish_holds() -> None:
     one, other = Declined(pattern="dal", on=date(2026, 3, 1)), Declined(pattern="shepherd", on=TODAY)
     assert declined_of(kept_declined([one, other]), TODAY) == (one, other)
+    told = Declined(pattern="stir-fry", on=TODAY - timedelta(days=99), title="Tofu, rice @ 5%, kept", for_good=True)
+    assert declined_of(kept_declined([one, told]), TODAY) == (one, told)  # never is not forgotten
+    assert told.name == "Tofu, rice @ 5%, kept (stir fry)"
     assert declined_of("dal@2026-03-01,dal@2026-03-09", TODAY) == (Declined(pattern="dal", on=date(2026, 3, 9)),)
 
 
@@ -79,6 +82,16 @@ def test_no_further_dinner_has_the_main_protein_the_base_and_the_vegetables_of_a
             other_protein = before.protein not in things and before.protein not in kinds
             other_base = before.base not in kinds
             assert other_protein or other_base or 2 * new >= sum(grams.values()) > 0
+
+
+def test_a_kind_of_dish_that_is_never_wanted_is_not_had_at_all(
+    lots_of: Any, wanting: Any, patterns: Any, tables: Any
+) -> None:
+    lots, wanted = lots_of(FRIDGE), wanting(seconds=60)
+    (first,) = compose(lots, wanted, patterns, tables).dinners
+    only = [one for one in patterns if one.id == first.pattern]
+    never = (Declined(pattern=first.pattern, on=TODAY - timedelta(days=99), for_good=True),)
+    assert compose(lots, wanted.model_copy(update={"declined": never}), only, tables).dinners == ()
 
 
 def test_a_dish_had_and_declined_costs_both(wanting: Any, patterns: Any, lots_of: Any, tables: Any) -> None:

@@ -47,8 +47,10 @@ def of_sitting(patterns: Sequence[Pattern], wanted: DinnerRequest) -> list[Patte
 
 
 def cookable(patterns: Sequence[Pattern], wanted: DinnerRequest) -> list[Pattern]:
-    """Those of them that the kitchen has the things for."""
-    return [one for one in of_sitting(patterns, wanted) if not wanted.equipment.lacks(one.equipment)]
+    """Those of them that the kitchen has the things for, and that are not never wanted."""
+    never = {one.pattern for one in wanted.declined if one.for_good}
+    dishes = of_sitting(patterns, wanted)
+    return [one for one in dishes if one.id not in never and not wanted.equipment.lacks(one.equipment)]
 
 
 def not_cookable(patterns: Sequence[Pattern], wanted: DinnerRequest) -> tuple[str, ...]:

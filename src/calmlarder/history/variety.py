@@ -1,11 +1,13 @@
 """What was eaten of late, and dishes that were not wanted: neither is proposed again soon.
 
 Both fade: a dish and its main foods over a week, `not this dish` over a fortnight. Ours; common practice, no source.
+A kind of dish that is never wanted stays away until it is forgotten.
 """
 
 from collections.abc import Iterable, Sequence
 from datetime import date, datetime, time, timedelta
 from typing import Annotated
+from urllib.parse import quote, unquote
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -13,7 +15,8 @@ from calmlarder.intake.eaten import Eaten
 
 EATEN_DAYS = 7
 DECLINED_DAYS = 14
-_MARK = "@"  # between a dish and the day in the setting
+_MARK = "@"  # between a dish, the day and the dinner's title in the setting
+_NEVER = "never"  # behind all that
 
 
 class _Kept(BaseModel):
@@ -29,10 +32,22 @@ class Had(_Kept):
 
 
 class Declined(_Kept):
-    """A dish that was not wanted on a day."""
+    """A kind of dish that was not wanted on a day, or `for_good`; `title` is the dinner that it was said of."""
 
     pattern: Annotated[str, Field(min_length=1)]
     on: date
+    title: str = ""
+    for_good: bool = False
+
+    @property
+    def kind(self) -> str:
+        """The kind of dish in words."""
+        return self.pattern.replace("-", " ")
+
+    @property
+    def name(self) -> str:
+        """The dinner as the menu called it, and its kind."""
+        return f"{self.title} ({self.kind})" if self.title else self.kind
 
     @property
     def until(self) -> date:
@@ -64,16 +79,23 @@ def declined_of(kept: str, today: date) -> tuple[Declined, ...]:
     """What was kept and still counts, by dish; of one dish the last day holds. What says nothing is let go."""
     found: dict[str, Declined] = {}
     for text in kept.split(","):
-        pattern, _, day = text.strip().partition(_MARK)
+        pattern, day, title, never = [*text.strip().split(_MARK), "", "", ""][:4]
         try:
-            one = Declined(pattern=pattern, on=date.fromisoformat(day))
+            on = date.fromisoformat(day)
+            one = Declined(pattern=pattern, on=on, title=unquote(title), for_good=never == _NEVER)
         except ValueError:
             continue
-        if one.on <= today < one.until:
+        if one.for_good or one.on <= today < one.until:
             found[pattern] = one
     return tuple(found[pattern] for pattern in sorted(found))
 
 
 def kept_declined(declined: Sequence[Declined]) -> str:
     """All of them as one setting."""
-    return ",".join(f"{one.pattern}{_MARK}{one.on.isoformat()}" for one in declined)
+    return ",".join(map(_kept, declined))
+
+
+def _kept(one: Declined) -> str:
+    """A title may hold commas and marks of any kind."""
+    parts = [one.pattern, one.on.isoformat(), quote(one.title, safe=" "), _NEVER if one.for_good else ""]
+    return _MARK.join(parts).rstrip(_MARK)

@@ -133,7 +133,7 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
     words += [f"a kitchen with no {', '.join(home.equipment.missing)}"] if home.equipment.missing else []
     for foods, said in ((added["without"], "never"), (added["disliked"], "rather no")):
         words += [f"{said} {', '.join(tables.food_by_id[food].name for food in foods)}"] if foods else []
-    words += [f"not soon {one.pattern.replace('-', ' ')}" for one in request.declined]
+    words += [f"{'never' if one.for_good else 'not soon'} {one.name}" for one in request.declined]
     return Evening(request, lots, tables, household.folders, tuple(words))
 
 

@@ -57,7 +57,7 @@ _QUESTIONS: Mapping[str, tuple[_Question, ...]] = MappingProxyType({
         _Question("dislike-food", "Disliked", "a food, Enter; cooked only where nothing else is as good"),
         _Question("dislike", "", _UNTICK),
         _Question("never", "Never", _UNTICK),
-        _Question("declined", "Not this dish", f"each comes back after two weeks; {_UNTICK}"),
+        _Question("declined", "Not this dish", f"without a never each comes back after two weeks; {_UNTICK}"),
     ),
     "The kitchen": (
         _Question("always", "Always in the house", "such as oil, rice, soy sauce, salt; Enter keeps them"),
@@ -167,7 +167,8 @@ class LimitsScreen(Screen[None]):
             yield from ((own.words, own.line) for own in held.own)
         elif name == "declined":
             for one in held.declined_on(kitchen.today):
-                yield f"{one.pattern.replace('-', ' ')}, until {one.until:%a %d %b}", kept_declined([one])
+                until = "never" if one.for_good else f"until {one.until:%a %d %b}"
+                yield f"{one.name}, {until}", kept_declined([one])
         else:
             foods = held.disliked if name == "dislike" else held.never
             yield from ((kitchen.name_of(food), food) for food in foods)

@@ -5,7 +5,6 @@ from typing import TYPE_CHECKING, TypeVar
 
 from textual import events
 
-from calmlarder.history.variety import Declined, kept_declined
 from calmlarder.household.household import Household
 from calmlarder.household.people import MOST_PEOPLE
 from calmlarder.household.request import Evening, evening
@@ -30,9 +29,7 @@ _NO_DINNER = {  # keys that then have nothing to ask about: what they do else, a
     "c": ("change", "No dinner was found, so there is no food in it to swap."),
 }
 _ON_THE_PAGE = "The page says what would change that."
-_THIS_DISH = "the whole dish, for two weeks"
-_NOT_IN_IT = "no food of that name in this dish"
-_NOT_HERE = "no food of that name here"
+NOT_HERE = "no food of that name here"
 _One = TypeVar("_One")
 ALSO = 3  # dinners that are named together
 MOST_DINNERS = 9  # of one evening, one after the other
@@ -149,23 +146,6 @@ class AsksOfDinner(TurnsWithDay[None]):
 
         self.app.push_screen(Choice("What must be in it?", list(foods)), picked)
 
-    def action_without(self) -> None:
-        """Choose a food of this dinner to leave out tonight, or the dish, which then comes not again soon."""
-
-        def picked(food: str) -> None:
-            self.ask(self._asked.but(food))
-
-        self._ask_of_dinner("Leave out which food tonight?", picked, self._decline)
-
-    def _decline(self) -> None:
-        """Not this dish: kept, and faded in a fortnight; people and limits show it and forget it."""
-        if self._dinner is not None:
-            today = self._kitchen.today
-            one = Declined(pattern=self._dinner.pattern, on=today)
-            others = [other for other in self._kitchen.settled().declined_on(today) if other.pattern != one.pattern]
-            self._kitchen.set("declined", kept_declined([*others, one]))
-            self._again()
-
     def action_never(self) -> None:
         """Choose a food of this dinner to leave out from now on."""
 
@@ -213,22 +193,15 @@ class AsksOfDinner(TurnsWithDay[None]):
 
         self.app.push_screen(Choice("Why, or why not?", list(foods)), picked)
 
-    def _ask_of_dinner(
-        self, question: str, then: Callable[[str], object], dish: Callable[[], None] | None = None
-    ) -> None:
+    def _ask_of_dinner(self, question: str, then: Callable[[str], object]) -> None:
         """Asked at once, whatever is still looked for: the letters that come next belong to the answer."""
         foods = self._to_choose_from()
 
         def picked(name: str | None) -> None:
-            if name == _THIS_DISH and dish is not None:
-                dish()
-            elif name is not None:
+            if name is not None:
                 then(foods[name])
 
-        may_be_dish = dish is not None and self._is_found and self._dinner is not None
-        names = [*foods, *([_THIS_DISH] if may_be_dish else [])]
-        none_such = _NOT_IN_IT if may_be_dish else _NOT_HERE
-        self.app.push_screen(Choice(question, names, none_such=none_such), picked)
+        self.app.push_screen(Choice(question, list(foods), none_such=NOT_HERE), picked)
 
     def _to_choose_from(self) -> dict[str, str]:
         """Ids by the name that stands on the screen: foods of the dinner, while there is none yet of all the larder."""

@@ -129,6 +129,23 @@ class TonightScreen(SearchesDinner):
             self._place = found
             self.solve()
 
+    def _go_on_without(self, pattern: str) -> None:
+        """From the first dinner all is looked for again; from a later one those passed over before it stay behind."""
+        dinners = self._composed.dinners if self._composed is not None else ()
+        if self._composed is None or not self._place:
+            self._start_again()
+            return
+        kept = tuple(one for one in dinners if one.pattern != pattern)
+        self._place = sum(one.pattern != pattern for one in dinners[: self._place])
+        self._composed = self._composed.model_copy(update={"dinners": kept})
+        if self._place < len(kept):
+            self._again_words = ""
+            self._write()
+        elif kept:
+            self.solve()
+        else:
+            self._start_again()
+
     def action_back(self) -> None:
         """The dinner shown before."""
         if self._place:

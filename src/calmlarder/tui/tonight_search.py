@@ -13,8 +13,9 @@ from calmlarder.household.household import Household
 from calmlarder.household.tonight import Tonight, tonight
 from calmlarder.tui.asked_for_tonight import Asked, TonightOnly, as_settled
 from calmlarder.tui.dinner_view import DinnerView
+from calmlarder.tui.dish_not_wanted import PassesOverDishes
 from calmlarder.tui.drawn_first import let_it_draw
-from calmlarder.tui.tonight_asking import ALSO, AsksOfDinner
+from calmlarder.tui.tonight_asking import ALSO
 from calmlarder.tui.under_way import Former, UnderWay
 from calmlarder.tui.widgets.dish import AlsoStrip
 from calmlarder.tui.widgets.top_line import TopLine
@@ -32,7 +33,7 @@ _STILL = "Still the dinner from before the change: the new one comes in its plac
 _TOLD_EACH_S = 1.0
 
 
-class SearchesDinner(AsksOfDinner):
+class SearchesDinner(PassesOverDishes):
     """Shows the best so far while it looks; how what was found is written is the screen's own."""
 
     def __init__(self, kitchen: Household, only: TonightOnly) -> None:
