@@ -1,6 +1,6 @@
 """Faults that people met on the screens, each tried again as they met it (Textual's pilot)."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import timedelta
 from pathlib import Path
 
@@ -9,10 +9,12 @@ from textual import events
 from textual.pilot import Pilot
 from textual.widgets import Input, Static, TextArea
 
+from calmlarder.compose.dinner_cautions import look_first
 from calmlarder.compose.portions import Apart
 from calmlarder.household.household import Household
 from calmlarder.household.larder import remove_mistakes
 from calmlarder.kitchen.timeline import Moment
+from calmlarder.larder.lot import Lot
 from calmlarder.render.manner import PLAIN
 from calmlarder.render.style import Style
 from calmlarder.render.tonight_text import tonight_text
@@ -217,6 +219,35 @@ def test_no_days_are_told_below_none(text: str, words: str, play: Callable[..., 
         assert f", {words} (" in shown(app, "#meaning")
 
     play(act)
+
+
+def test_what_is_past_its_day_stands_on_top_below_what_is_to_be_answered(play: Callable[..., LarderApp]) -> None:
+    """UK Food Standards Agency: past a use-by day nothing is eaten; a best-before day is none (recalled)."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for text in ("noodles", "rice 1kg", "kale 150g, use by tomorrow", "carrots 300g, best before yesterday",
+                     "spinach 200g, use by today"):  # fmt: skip
+            await type_line(pilot, text)
+        listed = app.screen.query_one(ItemList)
+        assert [one.name for one in listed.items][1:] == ["carrots", "spinach", "kale", "dry white rice"]
+        assert listed.items[0].question
+
+    play(act)
+
+
+@pytest.mark.parametrize(
+    ("condition", "words"),
+    [
+        ("to be used", "look it over first"), ("bendy", ""), ("mouldy corner", "mouldy corner: trim it first"),
+        ("brown bits", "look it over first"), (None, ""),
+    ],
+)  # fmt: skip
+def test_what_is_to_be_looked_at_says_so_in_a_few_words(
+    condition: str | None, words: str, tables: Tables, lots_of: Callable[[Sequence[str]], list[Lot]]
+) -> None:
+    """Limp does no harm, what is bad is cut away, hard cheese is trimmed (UK Food Standards Agency, recalled)."""
+    (lot,) = lots_of(["carrots 300g"])
+    assert look_first(lot.model_copy(update={"condition": condition}), tables.food_by_id["carrot"]) == words
 
 
 def test_berries_are_not_peeled_for_the_freezer(tables: Tables) -> None:
@@ -543,9 +574,13 @@ def test_what_is_past_its_best_is_said_in_words_and_not_praised(play: Callable[.
         await settled(app, pilot)
         assert screen._composed is not None
         dinner = next(one for one in screen._composed.dinners if any(use.days_left == -1 for use in one.uses))
-        notes = " ".join(note for one in amounts_of(dinner, PLAIN) for note in one.notes)
-        assert "a day past its best" in notes
-        assert "-1" not in notes
+        amounts = amounts_of(dinner, PLAIN)
+        assert [one.look for one in amounts if one.food == "carrots"] == ["past its day: look and smell first"]
+        assert not any("-1" in note for one in amounts for note in one.notes)
+        for width in (24, 31, 60, 90):  # beside the amount, or below it, and never cut
+            drawn = screen.query_one(DinnerView).query_one(AmountList)
+            drawn.show("On the plates", amounts)
+            assert "past its day: look and smell first" in " ".join(drawn.draw(width).plain.split())
         in_time = sum(use.grams for use in dinner.uses if use.days_left is not None and 0 <= use.days_left <= 7)
         assert dinner.rescued.grams == in_time
 

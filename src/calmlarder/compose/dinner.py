@@ -24,7 +24,8 @@ class _Told(BaseModel):
 class PlateUse(_Told):
     """One lot in the dish, by its id and its words; `grams` is of the whole dish.
 
-    `whole` says that a pack of known weight is used up, so that nobody need weigh it.
+    `whole` says that a pack of known weight is used up, so that nobody need weigh it; `look` what is to be looked at
+    before it goes in.
     """
 
     lot: str
@@ -37,6 +38,7 @@ class PlateUse(_Told):
     days_left: int | None
     household: str | None
     whole: bool = False
+    look: str = ""
 
 
 class FoodNear(_Told):

@@ -68,6 +68,19 @@ def cautions_of(plan: Plan, foods: Mapping[str, Food], tables: Tables) -> tuple[
     return tuple(dict.fromkeys(cautions))
 
 
+def look_first(lot: Lot, food: Food) -> str:
+    """What is asked of a cook before it goes in, in the few words that stand beside its amount; the caution says more.
+
+    Soft, limp and stale do no harm.
+    """
+    if lot.days_left is not None and lot.days_left < 0:
+        return f"past its day: {'cook it firm' if food.kind == 'egg' else 'look and smell first'}"
+    if lot.condition == MOULDY_CORNER:
+        return f"{MOULDY_CORNER}: trim it first"
+    harmless = any(sort.search(one) for one in _tired(lot, food) for sort in (_SOFT, _LIMP, _STALE))
+    return "look it over first" if _tired(lot, food) and not harmless else ""
+
+
 def _said_of_tired(tired: Sequence[str]) -> Iterator[str]:
     """A sentence for what is limp, for stale bread, for what is to be used, and for what is worse."""
     worse = list(tired)

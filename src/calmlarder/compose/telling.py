@@ -13,7 +13,7 @@ from calmlarder.compose.dinner import (
     Rescued,
     weigh_list,
 )
-from calmlarder.compose.dinner_cautions import cautions_of
+from calmlarder.compose.dinner_cautions import cautions_of, look_first
 from calmlarder.compose.per_person import per_person
 from calmlarder.compose.portions import plates_of
 from calmlarder.compose.problem import Option
@@ -176,6 +176,7 @@ def _use(use: Use, foods: Mapping[str, Food], tables: Tables) -> PlateUse:
         grams=use.grams,
         how=how,
         days_left=lot.days_left,
+        look=look_first(lot, food),
         whole=use.grams + use.option.unit > lot.grams and lot.grams_low == lot.grams_high,
         household=_with_bones(food, lot, use.grams, tables) if how != "weigh" else None,
     )

@@ -1,10 +1,10 @@
-"""The larder in the order in which it is looked at: what goes first, what keeps, what is past its day, the freezer."""
+"""The larder in the order in which it is looked at: what is past its day, what goes first, what keeps, the freezer."""
 
 from typing import Literal, get_args
 
 from calmlarder.larder.lot import Lot
 
-Group = Literal["today", "in the next days", "keeps", "past its day", "freezer", "always there"]
+Group = Literal["past its day", "today", "in the next days", "keeps", "freezer", "always there"]
 GROUPS: tuple[Group, ...] = get_args(Group)
 
 

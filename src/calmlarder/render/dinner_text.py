@@ -125,10 +125,11 @@ def _how(use: PlateUse, style: Style) -> str:
     weighed = use.how == "weigh"
     how = f"{how}, without its bones" if weighed and use.food in WITH_BONES else how
     how = ", ".join(filter(None, (how, style.manner.beside(use.grams))))
-    if use.days_left is None:
+    how = f"{how}, {use.look}" if use.look else how
+    if use.days_left is None or use.days_left < 0:
         return how
-    if use.days_left <= 0:
-        return f"{how}, {'last day' if use.days_left == 0 else 'past its best'}"
+    if use.days_left == 0:
+        return f"{how}, last day"
     return f"{how}, {use.days_left} day{'s' * (use.days_left != 1)} left"
 
 

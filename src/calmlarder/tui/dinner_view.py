@@ -224,11 +224,12 @@ def _amount(use: "PlateUse", manner: Manner) -> Amount:
     notes = [*grams, "weigh"] if weighed else [*grams, "all of it"] if use.how == "weigh" else []
     notes += ["from its box"] if use.how == "box" else []
     measure += [] if use.how == "weigh" else grams
-    words = days_in_words(use.days_left)
+    is_past = use.days_left is not None and use.days_left < 0
+    words = "" if is_past and use.look else days_in_words(use.days_left)
     left = [f"{words} left" if words.endswith(("day", "days")) and words != "last day" else words] if words else []
     is_urgent = use.days_left is not None and use.days_left <= _URGENT_DAYS
     if ounces and is_urgent:  # days left give no way to a second measure
         notes = [*left, *notes, *measure]
     else:
         notes += left + measure if is_urgent else measure + left
-    return Amount(use.grams, use.name, weighed, tuple(notes), measure=ounces)
+    return Amount(use.grams, use.name, weighed, tuple(notes), measure=ounces, look=use.look)

@@ -14,7 +14,7 @@ _GRAMS = 6
 class Amount(NamedTuple):
     """G of the whole dish; `notes` are short, the first matters most; `only` says who alone gets it.
 
-    `measure` stands in place of grams, in a home that reads ounces.
+    `look` is what a cook looks at before it goes in. `measure` stands in place of grams, in a home that reads ounces.
     """
 
     grams: int
@@ -23,11 +23,17 @@ class Amount(NamedTuple):
     notes: tuple[str, ...]
     only: str = ""
     measure: str = ""
+    look: str = ""
 
     @property
     def figure(self) -> str:
         """With its unit."""
         return self.measure or f"{self.grams} g"
+
+    @property
+    def never_left_out(self) -> str:
+        """Said whole at every width."""
+        return ", ".join(filter(None, [self.only, self.look]))
 
 
 class AmountList(Drawn):
@@ -43,7 +49,7 @@ class AmountList(Drawn):
         self.redraw()
 
     def draw(self, width: int) -> Text:
-        """Foods are cut only where the column is narrower than their name; who alone gets it is never left out."""
+        """Foods are cut only where the column is narrower than their name; what may not be left out stays."""
         names = max((len(one.food) for one in self._amounts), default=0)
         figures = max([_GRAMS + 2, *(len(one.figure) for one in self._amounts)])
         names = min(names, max(8, width - figures - 2))
@@ -55,12 +61,14 @@ class AmountList(Drawn):
             text.append(f"{one.figure:>{figures}}  ", style=strong + self.tone("foreground"))
             text.append(f"{cut(one.food, names):<{names}}", style=strong + self.tone("foreground"))
             room = width - figures - 2 - names - 2
-            beside = len(one.only) <= room
-            note = fitting([*filter(None, [one.only if beside else ""]), *one.notes], room)
+            kept = one.never_left_out
+            beside = len(kept) <= room
+            note = fitting([*filter(None, [kept if beside else ""]), *one.notes], room)
             text.append(f"  {note}" if note else "", style=self.tone("accent" if one.weighed else "faint"))
             if not beside:
                 indent = figures + 2
-                text.append(f"\n{'':{indent}}{cut(one.only, width - indent)}", style=self.tone("faint"))
+                for line in wrapped(kept, max(8, width - indent)):
+                    text.append(f"\n{'':{indent}}{line}", style=self.tone("accent" if one.look else "faint"))
         return text
 
 
