@@ -13,6 +13,7 @@ from textual.widgets import Input, OptionList, Static, TextArea
 from calmlarder.history.felt import Felt
 from calmlarder.household.challenge_start import Start, begin
 from calmlarder.household.diary import feel
+from calmlarder.household.figures import figures_of
 from calmlarder.household.household import Household
 from calmlarder.intake.eaten import ME
 from calmlarder.render.manner import Manner
@@ -190,7 +191,7 @@ def test_what_makes_a_plate_fit_is_told_in_ounces_and_limits_in_grams(play: Call
 def test_the_page_of_a_food_names_it_and_its_portion_as_this_home_reads_them(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         keep_manner(app._kitchen, "american")
-        told = app._kitchen.figures_of("courgette")
+        told = figures_of(app._kitchen, "courgette")
         assert told.startswith("zucchini (raw)")
         assert re.search(r"a portion in a main dish: \d+ g \([\d.]+ oz\)", told)
         assert "\nper 100 g\n" in told  # figures stand beside grams alone, as their tables have them

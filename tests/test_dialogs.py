@@ -7,6 +7,7 @@ from textual import events
 from textual.pilot import Pilot
 from textual.widgets import OptionList, Static
 
+from calmlarder.intake.profile import profile_named
 from calmlarder.render.limit_text import limit_sources
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
@@ -80,7 +81,7 @@ def test_letters_find_a_name_in_a_list(play: Callable[..., None]) -> None:
 
 def test_sources_of_limits_have_authors_and_no_keys(tables: Tables) -> None:
     """Author and year as the works themselves are cited (sources.csv); a key is for the tables alone."""
-    words = limit_sources("elimination", tables)
+    words = limit_sources(profile_named("elimination", tables), tables)
     assert "Varney J et al 2017; cut-off for one food" in words
     assert "EFSA Panel on Dietetic Products 2012" in words
     assert "defining cutoff values" in words

@@ -11,11 +11,13 @@ from textual.events import Paste
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
 
+from calmlarder.household import people
+from calmlarder.intake.own_limit import OwnLimit
 from calmlarder.kitchen.timeline import Moment, Timeline
 from calmlarder.store.store import Store
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
-from calmlarder.tui.choice import Choice
+from calmlarder.tui.choice import Choice, Told
 from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.first_start import FirstStart
@@ -116,6 +118,46 @@ def test_figures_can_be_asked_for_their_source(play: Callable[..., LarderApp]) -
         await pilot.press("escape")
         await pilot.pause()
         assert isinstance(app.screen, LarderScreen)
+
+    play(act)
+
+
+def test_figures_are_of_the_food_that_is_named_and_of_no_other(play: Callable[..., LarderApp]) -> None:
+    """Own limits on what it holds stand with them: 12 g of lactose is what most take at one time (EFSA Panel 2010)."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for text in ("firm tofu 280g", "cow milk 500 ml", "carrots x4"):
+            await type_line(pilot, text)
+        mine = OwnLimit(component="lactose", grams=12, on=TODAY, said_by="dietitian")
+        people.change(app._kitchen, "me", {"own_limits": (mine,)})
+
+        async def page_of(*keys: str) -> str:
+            await pilot.press(*keys)
+            await pilot.pause()
+            assert isinstance(app.screen, Page), keys
+            text = app.screen.query_one(Hanging).content
+            await pilot.press("escape")
+            await pilot.pause()
+            return text
+
+        await pilot.press("f9")
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)  # three are there
+        assert (await page_of(*"garlic", "enter")).startswith("garlic")
+        app.screen.query_one("#line", Input).value = "ate parsnips"
+        assert (await page_of("f9")).startswith("parsnip")
+        app.screen.query_one("#line", Input).value = "zorbulous"
+        await pilot.press("f9")
+        await pilot.pause()
+        assert isinstance(app.screen, Told)
+        await pilot.press("escape", "escape", "f9")
+        await pilot.pause()
+        told = await page_of(*"milk", "enter")
+        assert "lactose: 12 g at one meal, set by dietitian" in " ".join(told.split())
+        assert "now the limits of elimination hold" in " ".join(told.split())
+        await pilot.press("down", "f9")
+        await pilot.pause()
+        assert isinstance(app.screen, Page)  # the marked row
 
     play(act)
 

@@ -10,6 +10,7 @@ from textual.widgets import Input, OptionList
 
 from calmlarder.compose.compose import compose
 from calmlarder.household.booking import Ending, end
+from calmlarder.household.figures import figures_of
 from calmlarder.household.household import Household
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.plan.planned import SittingPlanned
@@ -200,7 +201,7 @@ def test_help_opens_over_a_form(play: Callable[..., LarderApp]) -> None:
 def test_figures_of_a_food_name_no_row_of_a_table(play: Callable[..., LarderApp]) -> None:
     async def act(app: LarderApp, pilot: Pilot[None]) -> None:
         await type_line(pilot, "tin of chickpeas")
-        told = app._kitchen.figures_of(app._kitchen.lots()[0].lot.food)
+        told = figures_of(app._kitchen, app._kitchen.lots()[0].lot.food)
         assert [part for part in ("id chickpeas", "cut-off class", "raw 0 min") if part in told] == []
         assert "from " in told
 

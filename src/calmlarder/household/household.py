@@ -212,13 +212,6 @@ class Household:
         text = f"{one.lot.line} {self.name_of(one.lot.food)} {one.lot.place} {one.lot.owner or ''}".casefold()
         return all(word in text for word in words.casefold().split())
 
-    def figures_of(self, food: str) -> str:
-        """One food whole, with the sources of its figures in words; its portion and name as this home reads them."""
-        from calmlarder.render.food_text import PER, food_text
-
-        of_it, per, figures = food_text(self.tables.food_by_id[food], self.tables, on_screen=True).partition(f"\n{PER}")
-        return self.manner.told(of_it) + per + figures
-
     def line_of(self, lot: Lot) -> str:
         """The lot as a line to write anew: its own words while they still say what is there, else what is left of it.
 

@@ -10,6 +10,7 @@ from calmlarder.intake.limit import MOST_GRAMS, Limit
 from calmlarder.intake.limit_at_table import OnesLimit, TableLimit
 from calmlarder.intake.profile import Profile
 from calmlarder.render.basis_words import BASIS_WORDS
+from calmlarder.render.challenge_names import limit_line
 from calmlarder.tables.book import Tables
 from calmlarder.tables.cap_rows import Cap
 from calmlarder.tables.rows import Food
@@ -112,8 +113,8 @@ _OURS = re.compile(r": ours\b")
 _SCOPES = {"food": "One food", "sitting": "A meal", "day": "A day"}
 
 
-def limit_sources(profile: str, tables: Tables) -> str:
-    """Every limit of the profile, then the works that are cited."""
+def limit_sources(profile: Profile, tables: Tables) -> str:
+    """Every limit of the profile, somebody's own among them, then the works that are cited."""
     return "\n".join(_source_lines(profile, tables)) + "\n"
 
 
@@ -154,10 +155,12 @@ def _limits(caps: Sequence[Cap], once: Sequence[str], tables: Tables) -> Iterato
         yield f"  all of these: {sources[0]}"
 
 
-def _source_lines(profile: str, tables: Tables) -> Iterator[str]:
-    yield f"Where the limits of {profile} come from"
-    yield "  for one person; caps.csv holds them"
-    of_profile = [cap for cap in tables.caps if cap.profile == profile]
+def _source_lines(profile: Profile, tables: Tables) -> Iterator[str]:
+    yield f"Where the limits of {profile.name} come from"
+    yield "  for one person; caps.csv holds them" + (", but for your own" if profile.own_limits else "")
+    if profile.own_limits:
+        yield from ("", "Your own", *(f"  {limit_line(own)}" for own in profile.own_limits))
+    of_profile = [*profile.food_caps, *profile.sitting_caps, *profile.day_caps]
     cited = [word.strip(" ;,") for cap in of_profile for word in cap.source.split()]
     once = _said_of_all(of_profile, tables)
     yield from (f"  {part}" for part in once)

@@ -5,13 +5,15 @@ from typing import TYPE_CHECKING, cast
 from textual.widgets import Input
 
 from calmlarder.household.booking import Ending, end, spoils_whole
+from calmlarder.household.figures import figures_of
 from calmlarder.household.larder import Place, move_to, remove_mistakes, remove_unread
 from calmlarder.problems import CannotGoOn
 from calmlarder.tables.vocabulary import How, Why
 from calmlarder.tui.errors import told
 from calmlarder.tui.larder_list import FILTER, LarderList
+from calmlarder.tui.larder_log import log_line
 from calmlarder.tui.page import UNWRAPPED, Page
-from calmlarder.tui.sources import show_limit_sources
+from calmlarder.tui.sources import ask_sources, show_typed_sources
 from calmlarder.tui.widgets.item_list import ItemList
 
 if TYPE_CHECKING:
@@ -172,12 +174,18 @@ class LarderKeys(LarderList):
         self.refill()
 
     def action_figures(self) -> None:
-        """Where the figures of the chosen food come from, or those of the limits."""
-        one = self._chosen()
-        if one is None:
-            show_limit_sources(self, self._kitchen)
+        """Where the figures of the food come from that is typed or marked; where neither, it is asked of which."""
+        line, one = self.query_one(Input), self._chosen()
+        typed = "" if line.value.startswith(FILTER) else line.value.strip()
+        if line.has_focus and typed:
+            logged = log_line(typed)
+            show_typed_sources(self, self._kitchen, logged.rest if logged is not None else typed)
+        elif one is not None and (not line.has_focus or len(self._shown) == 1):
+            self.app.push_screen(Page(figures_of(self._kitchen, one.lot.food)))
         else:
-            self.app.push_screen(Page(self._kitchen.figures_of(one.lot.food)))
+            first = [one] if one is not None else []
+            shown = dict.fromkeys(kept.lot.food for kept in [*first, *self._shown])
+            ask_sources(self, self._kitchen, {self._kitchen.name_of(food): food for food in shown})
 
     def action_label(self) -> None:
         """Keep what the chosen lot's packet says is in it, and say what of it matters."""
