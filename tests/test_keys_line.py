@@ -131,6 +131,51 @@ def test_all_keys_are_found_by_their_words_and_not_by_letters_that_stand_apart(
     play(act, (80, 24))
 
 
+@pytest.mark.parametrize(
+    ("page", "words", "first"),
+    [
+        ((), "shop", "Plan the next meals"), ((), "shopping", "Plan the next meals"), ((), "undo", "Undo"),
+        ((), "tour", "Help"), ((), "cooked", "Tonight's dinner"), ((), "label", "A packet"),
+        (("ctrl+l",), "gutt", "How"),
+        (("ctrl+l",), "undo", "Help"), (("f2",), "zorbulous", "Help"),
+    ],
+)  # fmt: skip
+def test_what_a_cook_may_call_it_finds_it_or_the_nearest(
+    page: tuple[str, ...], words: str, first: str, play: Callable[..., LarderApp]
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await pilot.press(*page, "ctrl+p")
+        await pilot.pause()
+        app.screen.query_one(Input).value = words
+        listed = app.screen.query_one(OptionList)
+        await until(pilot, lambda: listed.option_count and listed.display)
+        assert listed.options[0].hit.text.startswith(first)  # type: ignore[attr-defined]
+
+    play(act, (80, 24))
+
+
+def test_each_page_that_is_listed_opens_from_there(play: Callable[..., LarderApp]) -> None:
+    """Ctrl+R on another page once did nothing, and Tonight was listed where it could not be opened."""
+
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        pages = ("Tonight's dinner", "Plan the next meals", "People and limits", "Adapt a recipe", "A packet")
+        for keys in ((), ("ctrl+l",), ("f2",), ("shift+f4",), ("ctrl+r",), ("f12",)):
+            await pilot.press("escape", *keys)
+            await pilot.pause()
+            there = app.screen
+            for title in pages:
+                found = [one for one in app.get_system_commands(there) if one.title.startswith(title)]
+                for one in found:
+                    await one.callback()
+                    await settled(app, pilot)
+                    assert app.screen is not there, (keys, title)
+                    while app.screen is not there:
+                        await pilot.press("escape")
+                        await settled(app, pilot)
+
+    play(act, (80, 24))
+
+
 def test_what_opens_over_a_screen_is_put_away_by_a_click_beside_it_or_on_its_key(
     play: Callable[..., LarderApp],
 ) -> None:

@@ -66,8 +66,11 @@ class AdaptScreen(Screen[None]):
 
     @on(Input.Submitted, "#file")
     def read_file(self, event: Input.Submitted) -> None:
-        """Put the file's text into the place for it."""
-        self._read_file(event.value)
+        """Put the file's text into the place for it; no name is no file, and what stands below is made fit."""
+        if event.value.strip():
+            self._read_file(event.value)
+        else:
+            self.action_adapt()
 
     @on(LineInput.Pasted)
     def read_paste(self, event: LineInput.Pasted) -> None:

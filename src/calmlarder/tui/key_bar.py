@@ -103,15 +103,20 @@ def _commands_here(screen: Screen[Any]) -> Iterator[SystemCommand]:
         yield SystemCommand(binding.tooltip or binding.description, _named(app.get_key_display(binding)), run)
 
 
-# What a cook may call it who does not find our word: what it is called here.
-_NOTHING = "\0"
+# What a cook may call it who does not find our word: what it is called here, or what is nearest to it.
+_NOTHING, _OR = "\0", "|"
+_MOST_NEAREST, _NEAR = 3, 75.0  # commands, and how alike from 0 to 100, where none has the words: ours
 _ALSO_SAID = {
     "tour": "help", "manual": "help", "label": "packet", "ingredients": "packet", "scan": "packet",
-    "shop": "share", "shopping": "share",
+    "shop": "share|plan the next", "shopping": "share|plan the next", "buy": "share|plan the next",
+    "cooked": "cooked|tonight|cook", "ate": "eaten", "bin": "thrown", "waste": "thrown",
     "print": "share", "people": "who", "guests": "who", "friend": "who", "revert": "undo", "reset": "start over",
     "timer": "time", "minutes": "time", "history": "days", "chart": "days", "symptoms": "gut", "eaten": "log",
     "settings": "limits", "reintroduction": "challenges", "recipe": "fit",
 }  # fmt: skip
+
+
+_NEAREST = "nothing here has these words: the nearest"
 
 
 class KeysByWords(Provider):
@@ -128,16 +133,36 @@ class KeysByWords(Provider):
     async def search(self, query: str) -> Hits:
         """What begins with the words first, then what has words that begin so, then what has them anywhere."""
         sought = query.lower().split()
-        matcher = self.matcher(query)
+        matcher, found = self.matcher(query), False
         for one in self.app.get_system_commands(self.screen):
             title = one.title.lower()
             everything = f"{title} {one.help.lower()}"
-            if not all(word in everything or _ALSO_SAID.get(word, _NOTHING) in everything for word in sought):
+            if not all(_is_said(word, everything) for word in sought):
                 continue
+            found = True
             words = everything.replace(":", " ").split()
             begins = all(any(there.startswith(word) for there in words) for word in sought)
             score = 3 if title.startswith(query.lower().strip()) else 2 if begins else 1
             yield Hit(score, _row(one.help, matcher.highlight(one.title)), one.callback, text=one.title)
+        if not found:
+            for one in _nearest(query, list(self.app.get_system_commands(self.screen))):
+                yield Hit(1, _row(one.help, Content(f"{one.title} ({_NEAREST})")), one.callback, text=one.title)
+
+
+def _is_said(word: str, everything: str) -> bool:
+    """Whether a command has the word, or what it is called here."""
+    return word in everything or any(one in everything for one in _ALSO_SAID.get(word, _NOTHING).split(_OR))
+
+
+def _nearest(query: str, commands: list[SystemCommand]) -> list[SystemCommand]:
+    """The commands that are spelt most like it, and the help last of all."""
+    from rapidfuzz import fuzz
+
+    def like(one: SystemCommand) -> float:
+        return max(fuzz.ratio(query.lower(), word) for word in f"{one.title} {one.help}".lower().split())
+
+    near = sorted((one for one in commands if like(one) >= _NEAR), key=like, reverse=True)[:_MOST_NEAREST]
+    return [*near, *(one for one in commands if one.title == "Help" and one not in near)]
 
 
 def _row(key: str, words: Content) -> Content:

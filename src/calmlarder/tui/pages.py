@@ -1,11 +1,16 @@
 """The pages that the program's own keys open, and from where."""
 
-from textual.screen import ModalScreen
+from typing import Any
+
+from textual.screen import ModalScreen, Screen
 
 from calmlarder.household.household import Household
 from calmlarder.tui.asked_for_tonight import TonightOnly
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.left_running import LeftOpen
+
+_FROM_THE_LARDER = frozenset({"tonight", "plan", "limits"})
+_OWN_PAGES = {"adapt": "AdaptScreen", "packet": "PacketScreen"}
 
 
 class Pages(LeftOpen):
@@ -13,6 +18,19 @@ class Pages(LeftOpen):
 
     _kitchen: Household
     _tonight_only: TonightOnly
+
+    @property
+    def _page(self) -> Screen[Any]:
+        """The page below whatever question or list stands over it."""
+        return next(one for one in reversed(self.screen_stack) if not isinstance(one, ModalScreen))
+
+    def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
+        """A page that cannot be opened from here is not offered here."""
+        if action in _FROM_THE_LARDER:
+            return isinstance(self._page, LarderScreen)
+        if action in _OWN_PAGES:
+            return type(self._page).__name__ != _OWN_PAGES[action]
+        return super().check_action(action, parameters)
 
     def action_tonight(self) -> None:
         """Dinner, when there is something to cook."""
