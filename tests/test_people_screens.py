@@ -1,5 +1,6 @@
 """People and challenges on the screens, driven by keys (Textual's pilot)."""
 
+import re
 from collections.abc import Callable
 from datetime import date, timedelta
 from pathlib import Path
@@ -12,6 +13,7 @@ from textual.pilot import Pilot
 from textual.widgets import Input, OptionList, Static
 
 from calmlarder.history.felt import Scores
+from calmlarder.household.challenge_start import Start, begin
 from calmlarder.household.challenge_status import status
 from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
@@ -35,6 +37,7 @@ from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.hanging import Hanging
 from calmlarder.tui.widgets.keys_line import KeysLine
 from calmlarder.tui.widgets.pick import Pick
+from calmlarder.tui.widgets.said import Said
 from calmlarder.tui.widgets.tick_rows import TickRows
 from calmlarder.tui.widgets.top_line import TopLine
 from how_much import some
@@ -80,7 +83,17 @@ def test_somebody_comes_changes_and_leaves(
         await pilot.pause()
         assert isinstance(app.screen, PersonForm)
         app.screen.query_one("#said-by", Input).value = "a dietitian"
+        app.screen.query_one("#limit", Input).value = "lactose 40"
         app.screen.keep()
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)  # 1 g is the cut-off of Varney et al. 2017
+        await pilot.press("enter")  # written again
+        await pilot.pause()
+        assert isinstance(app.screen, PersonForm)
+        app.screen.query_one("#limit", Input).value = "gos 1"
+        app.screen.keep()
+        await pilot.pause()
+        await pilot.press("down", "enter")  # more than three times the 0.3 g, and meant
         await pilot.pause()
         assert isinstance(app.screen, PeopleScreen)
         assert app.screen.query_one(OptionList).option_count == 2
@@ -214,6 +227,13 @@ def test_a_challenge_is_started_scored_and_stopped_by_a_red_flag(
         await pilot.pause()
         assert isinstance(app.screen, ChallengeScreen)
         assert "A dose comes after 3 days" in " ".join(shown(app, "#challenge").split())
+        # Three days of wash-out, then the lowest dose of the ladder (Tuck & Barrett 2017, recalled).
+        ahead = " ".join(shown(app, "#challenge").split())
+        assert "Doses to come, if each day is calm" in ahead
+        assert re.search(r"Sat 14 Mar: \d+(\.\d)? g of [a-z ]+ \(0\.5 g of sorbitol\)", ahead)
+        await pilot.press("c")
+        await pilot.pause()
+        assert "A day to compare comes before the first dose" in str(app.screen.query_one(Said).content)
         await pilot.press("s")
         await pilot.pause()
         assert isinstance(app.screen, ScoreForm)
@@ -266,6 +286,19 @@ def test_a_challenge_of_another_person_is_chosen_by_a_key(
     with Household(home, tables, TODAY) as kitchen:
         assert [one.is_open for one in courses(kitchen, "kit")] == [True]
         assert not courses(kitchen, ME)
+
+
+def test_tonight_says_a_word_of_the_challenge_that_goes_on(play: Callable[..., None]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        for line in ("firm tofu 280g", "cooked rice 400g, made today", "spinach 200g", "carrots x4", "rapeseed oil"):
+            await type_line(pilot, line)
+        begin(app._kitchen, ME, "sorbitol", (), Start(app._kitchen.now()))
+        await pilot.press("f3")
+        await settled(app, pilot)
+        told = " ".join(shown(app, "#dinner").split())
+        assert "Challenge of sorbitol: no dose today, so eat as in elimination and score the day tonight." in told
+
+    play(act)
 
 
 def test_alone_nobody_is_chosen(play: Callable[..., None]) -> None:

@@ -9,10 +9,13 @@ from pathlib import Path
 
 import pytest
 
+from calmlarder.intake.own_limit import own_limit_of
+from calmlarder.intake.own_profile import asked_before_kept
 from calmlarder.reintroduction.course import standing
 from calmlarder.reintroduction.events import Course, Eaten
 from calmlarder.reintroduction.foods import foods_for
 from calmlarder.tables.book import Tables
+from conftest import TODAY
 from test_reintroduction_safety import DAY, Home
 
 
@@ -148,6 +151,22 @@ def test_a_limit_far_beyond_what_is_tried_is_a_slip(home: Home) -> None:
     told = home.told(DAY, "people", "set", "me", "--limit", "gos 50", "--said-by", "my dietitian", status=2)
     assert "Check the number with your dietitian" in told
     home.json(DAY, "people", "set", "me", "--limit", "gos 5", "--said-by", "my dietitian")
+
+
+@pytest.mark.parametrize(
+    ("said", "found_g", "words"),
+    [
+        ("lactose 40", None, "40 times the published 1 g"), ("lactose 3", None, ""), ("lactose 3.1", None, "3 times"),
+        ("gos 0.9", None, ""), ("gos 0.8", 0.5, "more than the 0.5 g that your challenge found"), ("gos 0.5", 0.5, ""),
+    ],
+)  # fmt: skip
+def test_a_limit_far_from_what_is_known_is_asked_about(said: str, found_g: float | None, words: str) -> None:
+    """The cut-offs of Varney et al. 2017; three times of them is ours."""
+    own = own_limit_of(said, "my dietitian", TODAY)
+    assert own is not None
+    asked = asked_before_kept(own, found_g)
+    assert words in asked
+    assert bool(words) == bool(asked)
 
 
 def test_so_light_an_adult_is_asked(home: Home) -> None:

@@ -8,6 +8,7 @@ from typing import Any
 from calmlarder.commands.given import people as given
 from calmlarder.commands.given.common import Shown
 from calmlarder.commands.inputs import allergens_of, day_of, food_named, household_of, person
+from calmlarder.commands.sure import is_meant
 from calmlarder.household import people
 from calmlarder.household.challenge_stopped_by_sign import stop_for_weight
 from calmlarder.household.household import Household
@@ -120,6 +121,10 @@ def _limits(options: given.Person, one: Person, today: date) -> tuple[OwnLimit, 
                 f'write a group and grams at one meal, such as "gos 1.0": {", ".join(OWN_COMPONENTS)}'
             )
             raise CannotGoOn([Problem(where="--limit", what=f"`{text[:40]}` is no limit", remedy=remedy)])
+        odd = people.asked_of_limit(one, own)
+        if odd and not is_meant(f"{odd}.", f"Keep it, as {own.said_by} says? [y/N] "):
+            remedy = "write it again as it was said"
+            raise CannotGoOn([Problem(where="--limit", what="not kept, and nothing else of it", remedy=remedy)])
         one = one.model_copy(update={"own_limits": people.with_limit(one, own)})
     return one.own_limits
 

@@ -3,7 +3,7 @@
 from datetime import date
 from typing import NamedTuple
 
-from calmlarder.household.challenges import Today, today
+from calmlarder.household.challenges import DoseAhead, Today, doses_ahead, today
 from calmlarder.household.going_on import courses, scores
 from calmlarder.household.household import Household
 from calmlarder.household.person import Person
@@ -14,6 +14,8 @@ from calmlarder.reintroduction.events import Course
 from calmlarder.reintroduction.ladders import Challenge, order
 from calmlarder.reintroduction.retest import retest_from, to_retest
 from calmlarder.store.logs import first_entry
+
+_DAYS_AHEAD = 14  # well beyond the longest plan: ours
 
 
 class Status(NamedTuple):
@@ -27,6 +29,7 @@ class Status(NamedTuple):
     retest: tuple[Challenge, ...]
     weight_due: bool = False  # a month after it was said last
     told: tuple[Told, ...] = ()  # warning signs noted since the last challenge began
+    ahead: tuple[DoseAhead, ...] = ()
     waits: tuple[tuple[Challenge, date], ...] = ()  # groups that failed, and from when another try is worth it
 
 
@@ -46,7 +49,8 @@ def status(household: Household, who: str) -> Status:
     found = {own.source for own in person.own_limits}
     days = ((one, retest_from(household.today, done, one)) for one in tried if one not in found)
     waits = tuple((one, day) for one, day in days if day is not None)
-    return Status(person, now, tick, done, left, retest, due, told, waits)
+    ahead = doses_ahead(household, now, _DAYS_AHEAD)
+    return Status(person, now, tick, done, left, retest, due, told, ahead, waits)
 
 
 def clock_of(household: Household, person: Person) -> Clock | None:

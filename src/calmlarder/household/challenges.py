@@ -190,6 +190,25 @@ def protocol_ahead(household: Household, who: str, count: int) -> tuple[tuple[da
     return tuple((one.on, one.dose_g) for one in days if one.dose_g)
 
 
+class DoseAhead(NamedTuple):
+    """A day to come with a dose, if all goes calmly: g of the group, and of the food that holds them."""
+
+    on: date
+    dose_g: float
+    food: Food
+    grams: float
+
+
+def doses_ahead(household: Household, due: Today, count: int) -> tuple[DoseAhead, ...]:
+    """Those after today, within so many days."""
+    if due.course is None or due.food is None:
+        return ()
+    food, tables = due.food, household.plain_tables
+    days = protocol_ahead(household, due.who.name, count)
+    told = ((on, dose, grams_for(food, due.course.challenge, dose, tables)) for on, dose in days if on > due.on)
+    return tuple(DoseAhead(on, dose, food, grams) for on, dose, grams in told if grams)
+
+
 def _going(household: Household, who: str) -> Course:
     going = [one for one in courses(household, who) if one.is_open]
     if not going:

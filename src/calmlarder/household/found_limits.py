@@ -9,7 +9,7 @@ from calmlarder.household.going_on import courses
 from calmlarder.household.household import Household
 from calmlarder.household.people import change, person_of
 from calmlarder.household.person import Person
-from calmlarder.intake.own_limit import OwnLimit
+from calmlarder.intake.own_limit import FOUND, OwnLimit
 from calmlarder.intake.own_profile import BASE
 from calmlarder.intake.profile import OWN
 from calmlarder.reintroduction.course import Standing, standing
@@ -18,7 +18,6 @@ from calmlarder.reintroduction.ladders import Challenge, group_of
 from calmlarder.store.logs import keep_events
 from calmlarder.tables.vocabulary import CutoffClass
 
-FOUND = "challenge"  # says who found a limit
 _CLASSES: Mapping[Challenge, tuple[CutoffClass, ...]] = MappingProxyType({
     "wheat": ("core",),
     "onion": ("fresh", "other"),

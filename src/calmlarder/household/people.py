@@ -10,8 +10,8 @@ from calmlarder.household.person import NO_LIMITS, Person
 from calmlarder.household.settings import NUMBERS, PERSONS, people_of
 from calmlarder.household.warning_signs import with_weight
 from calmlarder.intake.eaten import EVERYONE, ME
-from calmlarder.intake.own_limit import OwnLimit
-from calmlarder.intake.own_profile import BASE
+from calmlarder.intake.own_limit import FOUND, OwnLimit
+from calmlarder.intake.own_profile import BASE, asked_before_kept
 from calmlarder.intake.profile import OWN
 from calmlarder.problems import CannotGoOn, Problem
 
@@ -110,6 +110,14 @@ def changed(household: Household, person: Person, values: Mapping[str, Any]) -> 
         raise CannotGoOn([Problem(where="profile", what="no limits of their own are kept yet", remedy=remedy)])
     new.limits(household.tables)  # raises where there is no such profile
     return new
+
+
+def asked_of_limit(person: Person, limit: OwnLimit) -> str:
+    """Why a limit is asked about before it is kept; empty where nothing is odd about it, or it is kept already."""
+    mine = [one for one in person.own_limits if one.component == limit.component]
+    found = max((one.grams for one in mine if one.said_by == FOUND), default=None)
+    is_kept = any(one.grams == limit.grams for one in mine)
+    return "" if is_kept else asked_before_kept(limit, found)
 
 
 def with_limit(person: Person, limit: OwnLimit) -> tuple[OwnLimit, ...]:

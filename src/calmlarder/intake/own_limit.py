@@ -12,6 +12,7 @@ from calmlarder.tables.vocabulary import CutoffClass
 
 OwnComponent = Literal["fructans", "gos", "lactose", "excess_fructose", "sorbitol", "mannitol"]
 OWN_COMPONENTS: tuple[OwnComponent, ...] = get_args(OwnComponent)
+FOUND = "challenge"  # says who found a limit
 MOST_OWN_G = 50.0  # beyond it nothing is read: ours
 # Five times the highest dose that is tried (reintroduction/ladders.py), lactose four times: beyond it is a slip; ours.
 MOST_SAID_G: Mapping[OwnComponent, float] = MappingProxyType({

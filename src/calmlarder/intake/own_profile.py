@@ -29,6 +29,24 @@ _SUM_OF: dict[Group, tuple[OwnComponent, ...]] = {
 }
 
 
+_ASKED_FROM = 3  # times the published cut-off, from which a limit is asked about before it is kept: ours
+
+
+def asked_before_kept(own: OwnLimit, found_g: float | None) -> str:
+    """Why a limit that somebody sets is asked about first; empty where it is near what is published and was found.
+
+    `found_g` is what a challenge found of that component, None where none did.
+    """
+    cutoff, name = float(CUTOFFS_G[own.component]), own.component.replace("_", " ")
+    reasons = []
+    if own.grams > _ASKED_FROM * cutoff:
+        times = f"{own.grams / cutoff:.0f} times the published {cutoff:g} g of one food in elimination (Varney 2017)"
+        reasons.append(times)
+    if found_g is not None and own.grams > found_g:
+        reasons.append(f"more than the {found_g:g} g that your challenge found")
+    return f"{own.grams:g} g of {name} at one meal is {', and '.join(reasons)}" if reasons else ""
+
+
 def own_profile(base: Profile, owns: Sequence[OwnLimit], they_add: bool = False, name: str = OWN) -> Profile:
     """The limits of elimination (`base`) with somebody's own in their place."""
     limits = {

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from datetime import date
 from typing import TYPE_CHECKING
 
+from calmlarder.intake.eaten import ME
 from calmlarder.reintroduction.course import Standing, is_unsettled
 from calmlarder.reintroduction.entry_questions import SAID_LATER
 from calmlarder.reintroduction.events import Course
@@ -23,6 +24,13 @@ _ENDED = {
     "all doses eaten": "all doses were eaten",
 }
 REACTED = ("strong reaction", "two reactions")
+_IN_SHORT = {
+    "wash-out": "no dose today, so eat as in elimination and score the day tonight",
+    "wait": "today's dose is eaten, nothing more of it; score the day tonight",
+    "paused": "it pauses, so no dose today; Shift+F4 in the larder says why",
+    "control": "a day to compare, this dinner without the dose; score the day tonight",
+    "skipped": "not today, nothing is lost",
+}
 _WHOLE_FROM_G = 10
 _TOLD_IN_DAYS = 21  # what is longer is told in weeks; ours
 
@@ -67,6 +75,15 @@ def why_today(today: "Today", on_screen: bool = False) -> str:
     if stands.what == "stopped":
         return f"{stopped_words(course)}."
     return over_words(course, stands, "" if today.food is None else today.food.name)
+
+
+def word_of_day(today: "Today") -> str:
+    """What the day of a challenge asks of a dinner that holds no dose, in a few words; empty without a challenge."""
+    stands = today.standing
+    if today.course is None or stands is None or stands.what not in _IN_SHORT:
+        return ""
+    whose = "" if today.who.name == ME else f" of {today.who.name}"
+    return f"Challenge of {name_of(today.course.challenge)}{whose}: {_IN_SHORT[stands.what]}."
 
 
 def over_words(course: Course, stands: Standing, food: str = "") -> str:

@@ -132,6 +132,17 @@ def _next_words(status: "Status", on_screen: bool) -> Iterator[str]:
         yield f"{upper(name_of(challenge))}: the limit of elimination stays; worth another try from {day:%B} on."
 
 
+def _ahead(status: "Status") -> Iterator[str]:
+    """The doses to come with their food and its grams, so that it can be bought before."""
+    if status.ahead:
+        course = status.today.course
+        group = "" if course is None else f" of {name_of(course.challenge)}"
+        yield "Doses to come, if each day is calm, weighed, with dinner"
+        for one in status.ahead:
+            day, holds = f"{one.on:%a} {one.on.day} {one.on:%b}", f"({one.dose_g:g} g{group})"
+            yield f"  {day}: {one.grams:g} g of {one.food.name} {holds}"
+
+
 def status_text(status: "Status", on_screen: bool = False) -> str:
     """Where somebody is, what was found, what comes next; on a screen in its keys, not in commands."""
     who = status.who
@@ -148,7 +159,9 @@ def status_text(status: "Status", on_screen: bool = False) -> str:
         how = _IN_PEOPLE if on_screen else f"`calmlarder people set {who.name} --weight KG`"
         lines.append(f"A month has gone by since your weight was noted. If you want to: {how}")
     today = why_today(status.today, on_screen)
-    lines += ["Today", f"  {today}", CARE] if on_screen else [today]
+    lines += ["Today", f"  {today}"] if on_screen else [today]
+    lines += _ahead(status)
+    lines += [CARE] if on_screen else []
     last = status.courses[-1] if status.courses else None
     if last is not None and last.stopped is not None:
         lines.append(f"{stopped_words(last)}.")

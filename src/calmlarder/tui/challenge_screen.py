@@ -41,6 +41,7 @@ _PAGE_RESTS_S = 0.3  # a page that flies past is not read: ours
 _STOP, _GO_ON = "Stop it; nothing is concluded from it, and I may begin again", "Go on with it"
 _COMPARE = "A day to compare, with the dish and without the dose? About one person in four has symptoms then, too."
 _NO_CONTROL, _CONTROL = "No, the doses come at once", "Yes, first a day to compare"
+_COMPARES = "A day to compare comes before the first dose: a dinner as on a day with it, without it. Score that day."
 _NOT_BEGUN = "Nothing has begun yet."
 _LATER = "Not yet: nothing begins, and I eat as before"
 _HOW = f"{IF_UNSURE} Space ticks what you say yes to; Ctrl+S goes on."
@@ -295,6 +296,7 @@ class ChallengeScreen(TurnsWithDay[None]):
         """First a day with the dish and without the dose."""
         compare_first(self._kitchen, self._who, self._kitchen.now())
         self._show()
+        self.notify(_COMPARES, markup=False)
 
     def action_skip(self) -> None:
         """Not today, for whatever reason."""

@@ -9,12 +9,13 @@ from textual.app import ComposeResult
 from textual.widgets import Button, Input, Static
 
 from calmlarder.household.household import Household
-from calmlarder.household.people import with_limit
+from calmlarder.household.people import asked_of_limit, with_limit
 from calmlarder.household.person import APPETITE, NO_LIMITS, WEIGHT_KG, Person
 from calmlarder.intake.eaten import ME
-from calmlarder.intake.own_limit import OWN_COMPONENTS, far_over, own_limit_of
+from calmlarder.intake.own_limit import OWN_COMPONENTS, OwnLimit, far_over, own_limit_of
 from calmlarder.intake.profile import OWN
 from calmlarder.tables.vocabulary import DIETS
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.widgets.allergen_pick import TAKES, AllergenPick
 from calmlarder.tui.widgets.field import Field, a_day, first_day, number_input, number_problem
 from calmlarder.tui.widgets.form_scroll import FormScroll
@@ -33,6 +34,8 @@ _PHASE = (
 )
 _CARE = "Ctrl+S keeps what is said here. Limits of {whose} own are set with a dietitian."
 
+_ANEW = "Write it again"
+
 
 class PersonForm(Form[dict[str, Any]]):
     """Gives the values that were said, or None."""
@@ -40,6 +43,7 @@ class PersonForm(Form[dict[str, Any]]):
     def __init__(self, kitchen: Household, one: Person) -> None:
         super().__init__()
         self._kitchen, self._one = kitchen, one
+        self._own: OwnLimit | None = None  # that was said here
 
     def compose(self) -> ComposeResult:
         """A line a question."""
@@ -87,8 +91,21 @@ class PersonForm(Form[dict[str, Any]]):
     def keep(self) -> None:
         """Give the values, once all of them can be."""
         values = self._values()
-        if values is not None:
+        odd = "" if values is None or self._own is None else asked_of_limit(self._one, self._own)
+        if values is None:
+            return
+        if not odd or self._own is None:
             self.dismiss(values)
+            return
+        keep = f"Keep it, as {self._own.said_by} says"
+
+        def picked(answer: str | None) -> None:
+            if answer == keep:
+                self.dismiss(values)
+            else:
+                self.query_one("#limit").focus()
+
+        self.app.push_screen(Choice(f"{odd}. Is that what was said?", [_ANEW, keep]), picked)
 
     def _values(self) -> dict[str, Any] | None:
         one, phase = self._one, self._picked("phase")[0]
@@ -107,6 +124,7 @@ class PersonForm(Form[dict[str, Any]]):
         if since is None or weight is None:
             return None
         values |= since | weight
+        self._own = None
         line = self.query_one("#limit", Input).value
         if line.strip():
             own = own_limit_of(line, self.query_one("#said-by", Input).value, self._kitchen.today)
@@ -114,6 +132,7 @@ class PersonForm(Form[dict[str, Any]]):
                 wrong = far_over(line) or "a component and grams, such as gos 1.0, and below who set it"
                 self._field("limit").wrong(wrong)
                 return None
+            self._own = own
             values["own_limits"] = [limit.model_dump() for limit in with_limit(one, own)]
         return values
 

@@ -115,7 +115,8 @@ class AsksOfDinner(TurnsWithDay[None]):
         # Where nobody was named so many of the home eat, and whoever is more than those is a guest.
         named = asked.names if asked.is_seated else at_home[: asked.people]
         guests = asked.guests if asked.is_seated else asked.people - len(named)
-        seated = Seated(named, guests, asked.avoid, asked.shared)
+        unnamed = max(0, self._kitchen.settled().people - len(at_home))
+        seated = Seated(named, guests, asked.avoid, asked.shared, unnamed)
 
         def said(who: Seated | None) -> None:
             if who is not None:

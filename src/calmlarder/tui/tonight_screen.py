@@ -1,5 +1,6 @@
 """Tonight: the dinner found so far, its amounts and loads; every change of mind solves again at once."""
 
+from collections.abc import Iterator
 from textwrap import fill
 from typing import TYPE_CHECKING, ClassVar
 
@@ -7,6 +8,7 @@ from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.widgets import Static
 
+from calmlarder.intake.eaten import ME
 from calmlarder.tui.asked_for_tonight import ways_out
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.tonight_asking import MOST_DINNERS
@@ -85,7 +87,7 @@ class TonightScreen(SearchesDinner):
         self.refresh_bindings()
         if composed.dinners:
             dinner = composed.dinners[self._place]
-            note = "\n".join(filter(None, [fault, before_words(dinner, self._wanted)]))
+            note = "\n".join(filter(None, [fault, *self._words_of_challenges(), before_words(dinner, self._wanted)]))
             own = own_text(self._own, style, on_screen=True)
             words = notes_text(dinner, composed, self._wanted, style)
             view.manner = style.manner
@@ -96,6 +98,15 @@ class TonightScreen(SearchesDinner):
             said, _, more = told.partition("\n\n")
             ways = fill(ways_out(self._asked, self._kitchen, bool(self._before)), style.width)
             view.say(fault or "\n\n".join(part for part in (first, said, ways, more) if part))
+
+    def _words_of_challenges(self) -> Iterator[str]:
+        """Of those at the table whose challenge asks something of the day that is no dose: a dose stands there."""
+        from calmlarder.household.challenges import today
+        from calmlarder.household.going_on import is_challenged
+        from calmlarder.render.challenge_day import word_of_day
+
+        names = self._asked.names if self._asked.is_seated else (ME,)
+        return (word_of_day(today(self._kitchen, name)) for name in names if is_challenged(self._kitchen, name))
 
     def draw_anew(self) -> None:
         """The dinner in other measures."""
