@@ -13,13 +13,17 @@ from textual.widgets import Input, OptionList, Static
 from calmlarder.cookbook.scale import grams_shown
 from calmlarder.tables.book import Tables
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.cook_screen import CookScreen
+from calmlarder.tui.help_screen import Parts
 from calmlarder.tui.key_bar import keys_of
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.moments import BEGINS
-from calmlarder.tui.stove import HERE, Weights
+from calmlarder.tui.stove import HERE, Timers, Weights
 from calmlarder.tui.widgets.amounts import AmountList
 from calmlarder.tui.widgets.hanging import Hanging
+from calmlarder.tui.widgets.lanes import Lanes
+from calmlarder.tui.widgets.said import Said
 from calmlarder.tui.widgets.top_line import TopLine
 from programs import until
 from test_screens import foods, solved, type_line
@@ -283,3 +287,36 @@ def test_a_wide_stove_shows_the_amounts_as_the_scale_showed_them(play: Callable[
         assert not cook.query_one("#amounts-scroll").display
 
     play(act, size=(120, 40))
+
+
+@pytest.mark.parametrize("size", [(60, 20), (120, 30)])
+def test_a_timer_set_by_mistake_is_stopped_by_a_key_and_a_low_screen_keeps_its_lanes(
+    play: Callable[..., LarderApp], size: tuple[int, int]
+) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await _cook_the_demo(app, pilot)
+        cook = app.screen
+        lanes = cook.query_one(Lanes)
+        assert lanes.size.height == (1 if size[1] < 22 else len(lanes.draw(60).plain.splitlines()))
+        assert "▲" in lanes.draw(60).plain
+        assert "Stop timer" not in [words for _, words in keys_of(cook)]
+        await pilot.press("t", "enter")
+        await pilot.pause()
+        (name,) = cook.query_one(Timers).ends_s
+        assert any(words.startswith("Stop a timer") for _, words in keys_of(cook))
+        await pilot.press("s")
+        await pilot.pause()
+        assert not cook.query_one(Timers).ends_s
+        assert str(cook.query_one(Said).content) == f"stopped: the timer of {name} (t sets it anew)"
+        await pilot.press("t", "enter", "t", "enter", "s")
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)  # which of the two
+        await pilot.press("down", "enter")
+        await pilot.pause()
+        assert len(cook.query_one(Timers).ends_s) == 1
+        await pilot.press("f1")
+        await pilot.pause()
+        help_words = app.screen.query_one("#keys-here", Parts).draw(50).plain
+        assert all(one in help_words for one in ("Stop a timer", "A timer", "What the scale"))
+
+    play(act, size=size)

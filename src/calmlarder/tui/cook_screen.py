@@ -7,13 +7,13 @@ from typing import TYPE_CHECKING, ClassVar
 from textual.app import ComposeResult
 from textual.binding import Binding, BindingType
 from textual.containers import Horizontal, VerticalScroll
-from textual.screen import Screen
 from textual.widgets import Static
 
 from calmlarder.household.cooking_session import AtStove, forget, remember
 from calmlarder.household.household import Household
 from calmlarder.render.portions_text import placed_steps, steps_of
 from calmlarder.tui.boxes_asked import MINE, ways_to_box
+from calmlarder.tui.cook_timers import SetsTimers
 from calmlarder.tui.errors import told
 from calmlarder.tui.food_names import names_in
 from calmlarder.tui.larder_screen import LarderScreen
@@ -37,7 +37,7 @@ _AMOUNTS_FROM = 110  # columns
 _TICK_S = 5  # the timeline is in whole minutes
 
 
-class CookScreen(Screen[bool]):
+class CookScreen(SetsTimers):
     """The method large; space goes on. Gives True when it was cooked."""
 
     BINDINGS: ClassVar[list[BindingType]] = [
@@ -45,6 +45,7 @@ class CookScreen(Screen[bool]):
         Binding("c", "cooked", "Cooked", tooltip="Cooked: larder, log and boxes follow"),
         Binding("b", "begin", "Clock", tooltip="Clock: the time line runs from now"),
         Binding("t", "timer", "Timer", tooltip="A timer for what cooks by itself"),
+        Binding("s", "stop_timer", "Stop timer", tooltip="Stop a timer: set by mistake, or done"),
         Binding("w", "weighed", "Weighed", tooltip="What the scale really showed"),
         Binding("left,backspace", "step(-1)", "Back a step"),
         Binding("escape", "leave", "Leave"),
@@ -87,8 +88,8 @@ class CookScreen(Screen[bool]):
         self.set_interval(_TICK_S, self._show_timeline)
 
     def on_resize(self) -> None:
-        """On a low screen the list of moments alone, which has the mark, too."""
-        self.query_one(Lanes).display = self.size.height >= _LANES_FROM
+        """On a low screen all lanes are one line over the list of moments."""
+        self.query_one(Lanes).be_low(self.size.height < _LANES_FROM)
         self.query_one("#amounts-scroll").display = self.size.width >= _AMOUNTS_FROM
 
     def _show(self) -> None:
@@ -106,7 +107,7 @@ class CookScreen(Screen[bool]):
         """After the last step comes none, and before the first."""
         if action == "step":
             return 0 <= self._step + (-1 if parameters == (-1,) else 1) < len(steps_of(self._read))
-        return True
+        return super().check_action(action, parameters)
 
     def _show_amounts(self) -> None:
         """All of it, as the scale showed it where that was said."""
@@ -150,30 +151,6 @@ class CookScreen(Screen[bool]):
         """On or back."""
         self._step = max(0, min(len(steps_of(self._read)) - 1, self._step + by))
         self._show()
-
-    def action_timer(self) -> None:
-        """Count down what cooks by itself: under the bar what this step tells of, of what does not run yet."""
-        timers = self.query_one(Timers)
-        alone = {
-            f"{moment.what}, {moment.minutes} min{timers.left_of(moment.what)}": moment
-            for moment in self._read.timeline.moments
-            if moment.minutes and not moment.hands_on
-        }
-        if not alone:
-            self.notify("nothing here cooks by itself")
-            return
-
-        def picked(name: str | None) -> None:
-            if name is not None:
-                timers.begin(alone[name].what, alone[name].minutes)
-                self._remember()
-
-        from calmlarder.tui.choice import Choice
-
-        _, place = placed_steps(self._read)[self._step]
-        waiting = [name for name, moment in alone.items() if not timers.left_of(moment.what)]
-        marked = next((name for name in waiting if alone[name].step == place), next(iter(waiting), ""))
-        self.app.push_screen(Choice("Set a timer for what?", list(alone), marked=marked), picked)
 
     def action_weighed(self) -> None:
         """Say what the scale really showed; the loads are computed again."""

@@ -64,6 +64,12 @@ class Timers(Static):
         self._rung.discard(name)
         self._count()
 
+    def stop(self, name: str) -> None:
+        """A timer is no more."""
+        self._ends.pop(name, None)
+        self._rung.discard(name)
+        self._count()
+
     def left_of(self, name: str) -> str:
         """In words how long a timer that runs still takes; nothing of one that does not."""
         left = self._ends.get(name, 0.0) - monotonic()

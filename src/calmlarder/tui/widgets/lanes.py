@@ -46,6 +46,13 @@ class Lanes(Drawn):
         self._stretches = tuple(stretches)
         self._mark_min: float | None = None
         self._mark = ""
+        self._is_low = False
+
+    def be_low(self, is_low: bool) -> None:
+        """One line for all lanes, where the screen has no room for more."""
+        self._is_low = is_low
+        self.set_class(is_low, "-low")
+        self.redraw()
 
     def show_mark(self, minutes: float | None, words: str) -> None:
         """Move the mark, which stands for these words; None takes it away."""
@@ -56,14 +63,14 @@ class Lanes(Drawn):
         """The scale, a line a lane, and the mark."""
         length = max((one.start_min + one.minutes for one in self._stretches), default=1)
         room = max(10, width - _NAMES - 1)
+        if self._is_low:
+            return self._one_line(length, room)
         text = Text(style=self.tone("foreground"), no_wrap=True)
         text.append(" " * _NAMES + self._scale(length, room), style=self.tone("faint"))
         for name, lane in lanes_of(self._stretches).items():
             cells = [_FREE] * room
             for one in lane:
-                begin, end = (round(room * at / length) for at in (one.start_min, one.start_min + one.minutes))
-                mark = _BUSY if one.hands_on or name != "you" else _BESIDE
-                cells[begin : max(end, begin + 1)] = [mark] * (max(end, begin + 1) - begin)
+                _fill(cells, one, length, _BUSY if one.hands_on or name != "you" else _BESIDE)
             text.append(f"\n{name:<{_NAMES}}")
             text.append("".join(cells[:room]), style=self.tone("accent" if name == "you" else "bar-pale"))
         if self._mark_min is not None:
@@ -71,6 +78,17 @@ class Lanes(Drawn):
             words = f"{_NOW} {self._mark}" if at + len(self._mark) + 2 <= room else f"{self._mark} {_NOW}"
             text.append("\n" + " " * (_NAMES + at - (len(words) - 1) * (words[0] != _NOW)) + words)
         return text
+
+    def _one_line(self, length: int, room: int) -> Text:
+        """High where the cook is at work, low where something cooks by itself, and the mark between."""
+        cells = [_FREE] * room
+        for one in sorted(self._stretches, key=lambda one: one.hands_on):  # the cook over what cooks by itself
+            _fill(cells, one, length, _BUSY if one.hands_on else _BESIDE)
+        if self._mark_min is not None:
+            cells[min(room - 1, round(room * self._mark_min / length))] = _NOW
+        text = Text(style=self.tone("foreground"), no_wrap=True)
+        text.append(f"{f'{length} minutes':<{_NAMES}}", style=self.tone("faint"))
+        return text.append("".join(cells), style=self.tone("accent"))
 
     def _scale(self, length: int, room: int) -> str:
         step = next((s for s in _STEPS_MIN if room * s / length >= _SCALE_COLUMNS), _STEPS_MIN[-1])
@@ -81,3 +99,9 @@ class Lanes(Drawn):
             if at + len(number) <= room:
                 scale[at : at + len(number)] = number
         return "".join(scale)[: room + 1].rstrip()
+
+
+def _fill(cells: list[str], one: Stretch, length: int, mark: str) -> None:
+    """A piece of work in the cells of a lane; one column at least."""
+    begin, end = (round(len(cells) * at / length) for at in (one.start_min, one.start_min + one.minutes))
+    cells[begin : max(end, begin + 1)] = [mark] * (max(end, begin + 1) - begin)
