@@ -143,6 +143,7 @@ def test_figures_are_of_the_food_that_is_named_and_of_no_other(play: Callable[..
         await pilot.press("f9")
         await pilot.pause()
         assert isinstance(app.screen, Choice)  # three are there
+        assert app.screen.query_one("#choice").region.contains_region(app.screen.query_one("#other").region)
         assert (await page_of(*"garlic", "enter")).startswith("garlic")
         app.screen.query_one("#line", Input).value = "ate parsnips"
         assert (await page_of("f9")).startswith("parsnip")

@@ -81,8 +81,9 @@ class _Entered(Message):
 class _Names(MarkedList):
     """Hands each key on at once: where it bubbled to the screen, letters of the line beside could overtake it."""
 
-    def __init__(self, names: Sequence[str], typed: Callable[[events.Key], None]) -> None:
+    def __init__(self, names: Sequence[str], typed: Callable[[events.Key], None], *, over_a_line: bool) -> None:
         super().__init__(*map(Text, names))
+        self.set_class(over_a_line, "-over-a-line")
         self._typed = typed
 
     def on_key(self, event: events.Key) -> None:
@@ -129,7 +130,7 @@ class Choice(Modal[str]):
             yield Static(self._question, markup=False)
             # Above: a long list fills all below. What is found or not is said here, too.
             yield Static(_FIND if not self._other and len(self._names) > _LONG else "", id="ask-empty", markup=False)
-            yield _Names(self._names, self._typed)
+            yield _Names(self._names, self._typed, over_a_line=bool(self._other))
             if self._other:
                 yield Input(placeholder=self._other, select_on_focus=False, id="other")
         yield KeysLine()
