@@ -3,14 +3,14 @@
 from collections.abc import Callable
 
 import pytest
-from textual.command import CommandPalette
+from textual.command import CommandPalette, Hit
 from textual.pilot import Pilot
 from textual.widgets import Input, OptionList
 
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_questions import WhyThrown
 from calmlarder.tui.larder_screen import LarderScreen
-from calmlarder.tui.page import Page
 from calmlarder.tui.widgets.keys_line import KeysLine
 from how_much import WHOLE
 from programs import SIZES, settled, until
@@ -110,7 +110,7 @@ def test_what_has_no_room_below_is_in_the_list_of_all_keys(play: Callable[..., L
         await pilot.press("enter")
         await pilot.pause()
         await pilot.pause()
-        assert isinstance(app.screen, Page)
+        assert isinstance(app.screen, Choice)  # several foods are there
 
     play(act, (80, 24))
 
@@ -148,7 +148,7 @@ def test_what_a_cook_may_call_it_finds_it_or_the_nearest(
         await pilot.pause()
         app.screen.query_one(Input).value = words
         listed = app.screen.query_one(OptionList)
-        await until(pilot, lambda: listed.option_count and listed.display)
+        await until(pilot, lambda: listed.option_count and isinstance(listed.options[0].hit, Hit))  # type: ignore[attr-defined]
         assert listed.options[0].hit.text.startswith(first)  # type: ignore[attr-defined]
 
     play(act, (80, 24))

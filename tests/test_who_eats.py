@@ -15,6 +15,7 @@ from calmlarder.tui.cook_screen import CookScreen
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.who_eats import WhoEats
+from calmlarder.tui.widgets.field import Field
 from calmlarder.tui.widgets.pick import Pick
 from programs import settled, shown, type_line
 
@@ -124,7 +125,15 @@ def test_one_who_eats_alone_may_box_it(play: Callable[..., LarderApp]) -> None:
         app._kitchen.set("people", 2)
         await open_tonight(app, pilot)
         assert "dinner for 2" in asked(app)
-        await pilot.press("f", "tab", "0", "ctrl+s")
+        await pilot.press("f")
+        await pilot.pause()
+        assert app.screen.query_one("#names", Pick).chosen == ("you", "1 more of the home")
+        besides = app.screen.query_one("#guests").query_ancestor(Field)
+        assert "you and 1 more of the home eat; guests besides: 0 to 11" in besides._takes
+        await pilot.press("right", "space")
+        await pilot.pause()
+        assert besides._takes == "you eat; guests besides: 0 to 11"
+        await pilot.press("ctrl+s")
         await settled(app, pilot)
         assert "dinner for 1" in asked(app)
         await pilot.press("enter", "c")

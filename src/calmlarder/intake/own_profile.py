@@ -39,7 +39,7 @@ def asked_before_kept(own: OwnLimit, found_g: float | None) -> str:
     """
     cutoff, name = float(CUTOFFS_G[own.component]), own.component.replace("_", " ")
     reasons = []
-    if own.grams > _ASKED_FROM * cutoff:
+    if own.grams > round(_ASKED_FROM * cutoff, 6):
         times = f"{own.grams / cutoff:.0f} times the published {cutoff:g} g of one food in elimination (Varney 2017)"
         reasons.append(times)
     if found_g is not None and own.grams > found_g:
