@@ -135,7 +135,7 @@ def test_all_keys_are_found_by_their_words_and_not_by_letters_that_stand_apart(
     ("page", "words", "first"),
     [
         ((), "shop", "Plan the next meals"), ((), "shopping", "Plan the next meals"), ((), "undo", "Undo"),
-        ((), "tour", "Help"), ((), "cooked", "Tonight's dinner"), ((), "label", "A packet"),
+        ((), "tour", "Help"), ((), "cooked", "Tonight's dinner"), ((), "label", "What its packet"),
         (("ctrl+l",), "gutt", "How"),
         (("ctrl+l",), "undo", "Help"), (("f2",), "zorbulous", "Help"),
     ],

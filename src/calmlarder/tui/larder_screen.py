@@ -62,8 +62,8 @@ class LarderScreen(LarderEntry):
 
     # In the order in which they matter: what does not fit below the screen is in the help and the list of all keys.
     BINDINGS: ClassVar[list[BindingType]] = [
-        Binding("f3", "app.tonight", "Tonight"),
-        Binding("ctrl+n", "app.plan", "Plan"),
+        Binding("f3", "app.tonight", "Tonight", tooltip="Tonight's dinner"),
+        Binding("ctrl+n", "app.plan", "Plan", tooltip="Plan the next meals, and what to buy"),
         *(Binding(key, action, word, key_display=shown, tooltip=told) for key, shown, action, word, told in _OF_ROW),
         Binding("f10", "part", "Part", tooltip="Part of it used, thrown or frozen"),
         Binding("f8", "demo", "Demo larder"),
