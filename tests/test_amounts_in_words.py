@@ -129,6 +129,8 @@ def test_what_is_left_or_packed(reader: LarderReader, line: str, food: str, low:
         ("eggs tray minus 5", "egg", 25 * 50, 25 * 60),
         ("1 doz eggs minus 2", "egg", 10 * 50, 10 * 60),
         ("half a dozen eggs minus 1", "egg", 5 * 50, 5 * 60),
+        ("half dozen eggs (1 cracked)", "egg", 5 * 50, 5 * 60),
+        ("two dozen eggs, 3 smashed", "egg", 21 * 50, 21 * 60),
         ("12 free range eggs minus 3", "egg", 9 * 50, 9 * 60),
         ("bulb garlic minus 2 cloves", "garlic", 25, 38),
         ("block cheddar minus a slice", "cheddar", 280, 345),

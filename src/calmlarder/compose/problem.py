@@ -247,7 +247,7 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
     days = pressing(lot, food)
     perishable = lot.place == "fridge" and keeps is not None and keeps <= PERISHABLE_KEEPS_DAYS
     points = weights.rescue_points(days, perishable and not food.is_staple)
-    points = main_points(thing, days, points) if main else points
+    points = main_points(thing, days, points) if main else round(points * _share_of_rescue(slot, food))
     off_tomorrow = is_last_pack(slot, thing, wanted) and (lot.days_left or 0) <= 1
     return Option(
         offered=thing,
@@ -271,6 +271,11 @@ def _option(name: str, slot: Slot, thing: Offered, wanted: DinnerRequest, keeps:
         thaws=thaws(lot, food),
         tie=zlib.crc32(f"{lot.line}\0{thing.rank}\0{name}".encode()) % 997,
     )
+
+
+def _share_of_rescue(slot: Slot, food: Food) -> float:
+    """What a portion is worth to save as a share: a few leaves of a herb are no plateful."""
+    return weights.HERB_RESCUE if food.kind == "herb" and slot.role not in MAIN_ROLES else 1
 
 
 def _least_share(slot: Slot, food: Food) -> float:

@@ -16,6 +16,12 @@ NIBBLED = frozenset({"crackers", "crackers-gluten-free", "rice-cakes", "yorkshir
 _SUET = frozenset({"suet-beef", "suet-vegetable"})
 _MASHED = re.compile(r"\b(?:mash(?:ed)?|pur[eé]e?d?)\b", re.IGNORECASE)
 _SWELLING_SEEDS = frozenset({"linseed", "chia-seeds"})
+# A yoghurt of fruit or vanilla is for breakfast. Common practice, no source.
+_SWEET_FLAVOUR = re.compile(
+    r"\b(?:(?:straw|rasp|blue|black)?berr(?:y|ies)|fruits?|cherr(?:y|ies)|peach(?:es)?|apricots?|mango|banana|pears?|rhubarb"
+    r"|passion ?fruit|vanilla|toffee|caramel|honey|chocolate|choc|(?<!no )(?<!without )sweetened)\b",
+    re.IGNORECASE,
+)
 
 
 def is_unfit(pattern: Pattern, name: str, thing: Offered, sitting: Sitting) -> bool:
@@ -53,10 +59,12 @@ def _burns(slot: Slot, thing: Offered) -> bool:
 def _out_of_place(slot: Slot, thing: Offered, sitting: Sitting) -> bool:
     """Seeds that swell are no topping of a warm plate, rice cakes no base but where a place names them.
 
-    Suet is rendered or in a crust, salt and pepper are in the words.
+    Suet is rendered or in a crust, salt and pepper are in the words; sweet yoghurt is in no dinner.
     """
     if sitting not in SALTED_SITTINGS:
         return False
+    if thing.food.kind == "yoghurt" and _SWEET_FLAVOUR.search(thing.lot.line):
+        return True
     nibbled = sitting == "dinner" and slot.role == "base" and thing.food.id in NIBBLED - {*slot.foods}
     raw_suet = slot.role == "fat" and slot.method == "raw" and thing.food.id in _SUET
     return (

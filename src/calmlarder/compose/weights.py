@@ -8,6 +8,7 @@ POINT = 10_000
 # Points for one portion of a food with so many days left.
 _RESCUE = MappingProxyType({0: 100, 1: 70, 2: 50, 3: 35, 4: 20, 5: 20, 6: 10, 7: 10})
 PERISHABLE_UNDATED = 5
+HERB_RESCUE = 0.3  # of that, for a portion of a herb: a few grams
 OVERDUE_QUALITY = 100
 URGENT_DAYS = 7
 

@@ -15,6 +15,7 @@ from calmlarder.tables.vocabulary import CANNED_STATES
 MOST_PROTEINS = 2  # on one plate: common practice, no source
 _NOT_WITH_FISH = frozenset({"meat", "poultry", "tofu", "tempeh", "seitan", "soya"})
 _WITHOUT_CHEESE = frozenset({"fish", "shellfish"})  # what is hot takes none that is cold
+_OFFAL = frozenset({"liver"})  # of which kidneys are: the same of cheese
 _SALTS_FISH = CURED - {"ham", "salami"}  # a slice of cold ham is a second main thing
 _GRATED = frozenset({"parmesan", "grana-padano", "pecorino", "vegan-parmesan"})  # over mozzarella or ricotta, too
 # What was salted or smoked, and what would salt it once more: common practice, no source.
@@ -131,8 +132,8 @@ class NoSaltOnSalt:
 
 
 class NotBeside:
-    """What a slot does not go with, none over cheese; and in no dish does cheese lie on hot fish, or is one main thing
-    with it. Nor is cheese strewn over another, but for what is grated hard.
+    """What a slot does not go with, none over cheese; and in no dish does cheese lie on hot fish or offal, or is one
+    main thing with it. Nor is cheese strewn over another, but for what is grated hard.
     """
 
     def post(self, draft: DishVariables) -> None:
@@ -167,7 +168,8 @@ class NotBeside:
         return [
             number
             for number, option in enumerate(problem.options)
-            if slots[option.slot].role == "protein" and option.offered.food.kind in kinds
+            if slots[option.slot].role == "protein"
+            if option.offered.food.kind in kinds or (kinds is _WITHOUT_CHEESE and option.offered.food.id in _OFFAL)
             if kinds is not _WITHOUT_CHEESE or self._is_fresh(option, slots[option.slot])
         ]
 

@@ -147,6 +147,8 @@ def without_the_bad(text: str) -> str:
         return f"{rest} check it over"  # what grows in pieces is picked over, however many there were
     if not bad and there:
         return f"{rest} check it over"  # nobody knows of how many
+    if dozens := _DOZENS.search(rest):
+        return _dozens_less(rest, dozens, bad) or text
     if bad and there and _value(there[1]) > bad and "ok" not in rest and "good" not in rest:
         rest = f"{rest[: there.start()]}{_value(there[1]) - bad}{rest[there.end() :]}"
     return rest if there or re.search(r"\b(?:rest|others|but)\b", text) else text
@@ -163,8 +165,7 @@ def _without_what_was_used(text: str) -> str:
         held = _EGGS_IN[eggs[1] or eggs[2]]
         return f"{held - off} eggs{rest[eggs.end() :]}" if off < held else text
     if dozens := _DOZENS.search(rest):
-        held = 6 if dozens["half"] else 12 * _value(dozens["many"] or "1")
-        return f"{rest[: dozens.start()]}{held - off}{rest[dozens.end() :]}" if off < held else text
+        return _dozens_less(rest, dozens, off) or text
     if there := _COUNT.search(rest):
         left = _value(there[1]) - off
         return f"{rest[: there.start()]}{left}{rest[there.end() :]}" if left > 0 else rest
@@ -173,6 +174,12 @@ def _without_what_was_used(text: str) -> str:
     if _PACK.search(text[: found.start()]) or _PIECE.search(found[0]):
         return f"{rest} {'nearly full' if off <= _ONE_OR_TWO else '3/4 left'}"
     return rest if re.search(r"[a-z]{3}", text[: found.start()]) else text
+
+
+def _dozens_less(text: str, dozens: re.Match[str], off: int) -> str:
+    """The text with what is left of its dozens, or of half of one; nothing where more would be off than there were."""
+    held = 6 if dozens["half"] else 12 * _value(dozens["many"] or "1")
+    return f"{text[: dozens.start()]}{held - off}{text[dozens.end() :]}" if off < held else ""
 
 
 def pieces_gone(text: str) -> str:
