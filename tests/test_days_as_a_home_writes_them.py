@@ -110,3 +110,9 @@ def test_the_day_for_what_is_limp_runs_out(tmp_path, tables: Tables) -> None:  #
         assert [one.lot.days_left for one in home.lots()] == [1]
     with Household(tmp_path, tables, TODAY + timedelta(days=2)) as home:
         assert [one.lot.days_left for one in home.lots()] == [-1]
+
+
+@pytest.mark.parametrize("line", ["cold jasmine rice, tuesdays", "cold rice from tuesdays", "boiled rice (tuesdays)"])
+def test_a_day_of_what_was_cooked_needs_no_apostrophe(tables: Tables, line: str) -> None:
+    """Two days ago, of which cooked rice keeps one (UK Food Standards Agency, recalled)."""
+    assert days_of(tables, line) == [-1]

@@ -9,6 +9,7 @@ from calmlarder.matching.rewriting import put_in_turn
 
 _DAY = rf"(?:{DAY})"
 _END = r"(?=\s*[!.?]*\s*(?:$|[,;)]))"
+_LONG_DAY = r"(?:mon|tues|wednes|thurs|fri|satur|sun)day"
 _NOBODY_KNOWS = (
     r"(?:idk|dunno|(?:i )?(?:do not|don'?t|dont|can'?t|cant|cannot) (?:really )?(?:know|remember|recall)"
     r"|no (?:idea|clue)|not sure|unsure|who knows|god knows|forget|forgot|couldn'?t say)"
@@ -33,6 +34,8 @@ _LONG_AGO = (
     r"|before (?:i|we) (?:went|left|moved)[a-z ]*)"
 )
 _PLAINLY = (
+    # A day's with no apostrophe: `cold rice, tuesdays`, `from tuesdays`.
+    (LatePattern(rf"(?:(?<=[,(-])|\bfrom\b) ?({_LONG_DAY})s{_END}"), r" from \1"),
     # Of two numbers of days, or a number more or less, the longer time counts.
     (
         LatePattern(r"(?<![\w./])(\d{1,2}) ?(?:-|–|/|to|or) ?(\d{1,2}) (days?|weeks?) (?=ago|old)\b"),
