@@ -13,7 +13,7 @@ _BESIDE = frozenset({"bread", "crisp"})  # places of recipes/shared/slots.toml
 
 
 class Eats(NamedTuple):
-    """The protein thing that brings most protein, the base thing of most portions, and the vegetables by food id.
+    """The protein thing that brings most protein, the base thing of most portions, the vegetables by food id, the dish.
 
     A slice beside a dish is its base only where it has no other. None stands for a dinner that has none of the kind.
     """
@@ -21,6 +21,7 @@ class Eats(NamedTuple):
     protein: str | None
     base: str | None
     vegetables: frozenset[str]
+    pattern: str
 
 
 def eats_of(plan: Plan) -> Eats:
@@ -36,6 +37,7 @@ def eats_of(plan: Plan) -> Eats:
         protein=_most(proteins, protein_thing),
         base=_most(bases, base_thing),
         vegetables=frozenset(use.option.offered.food.id for use in by_role.get("vegetable", ())),
+        pattern=plan.problem.pattern.id,
     )
 
 

@@ -97,6 +97,9 @@ LIKE_MAIN = 30
 # A further dinner of the same protein and base with other vegetables alone: above what a main thing on its last day is
 # worth, so that it comes where there is nothing else.
 SAME_PLATE = 250
+# The same protein and vegetables with another base alone; and the same dish of the same protein: dear beside
+# most that a dish lacks.
+SAME_TOP, SAME_DISH = 120, 120
 # What has to give where no dinner meets the limits. Dear beside any wish, so that a dinner gives little.
 # Common practice, no source.
 PROTEIN_SHORT = 60  # for each gram under the floor, of everybody's together

@@ -7,15 +7,15 @@ from calmlarder.compose.at_hand import fills
 from calmlarder.compose.eats import Eats, base_thing, is_beside, protein_thing, role_of
 from calmlarder.compose.problem import Option, PatternProblem
 from calmlarder.compose.variables import DishVariables
-from calmlarder.compose.weights import POINT, SAME_PLATE
+from calmlarder.compose.weights import POINT, SAME_DISH, SAME_PLATE, SAME_TOP
 
 
 class Differs:
     """From each earlier dinner: another main protein, or another base, or half of its vegetables by weight are new.
 
     Another means that there is one, and the main one of the earlier dinner is not in this one: the same salmon without
-    its potatoes is no other dinner, nor is it with toast beside it. New vegetables alone cost: who did not want the
-    first dinner wants another plate.
+    its potatoes is no other dinner, nor is it with toast beside it. New vegetables alone cost, and so does another base
+    alone, or the same dish of the same protein: who did not want the first dinner wants another plate.
     """
 
     def __init__(self, earlier: Sequence[Eats]) -> None:
@@ -29,6 +29,13 @@ class Differs:
             same_plate = draft.model.new_bool_var("")
             draft.model.add(same_plate + ways[0] + ways[1] >= draft.active)
             draft.given.append((-SAME_PLATE * POINT, same_plate))
+            same_top = draft.model.new_bool_var("")
+            draft.model.add(same_top + ways[0] + ways[2] >= draft.active)
+            draft.given.append((-SAME_TOP * POINT, same_top))
+            if eats.pattern == draft.problem.pattern.id:
+                same_dish = draft.model.new_bool_var("")
+                draft.model.add(same_dish + ways[0] >= draft.active)
+                draft.given.append((-SAME_DISH * POINT, same_dish))
             same = [n for n in _of(draft, "protein") if _protein(draft, n) == eats.protein]
             self._without(draft, same, "protein", ways[0])
             self._without(draft, [n for n in _of(draft, "base") if _base(draft, n) == eats.base], "base", ways[1])
