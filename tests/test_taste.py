@@ -109,6 +109,18 @@ def test_two_sorts_of_fish_on_one_row_are_told_as_fish(cook: Cook) -> None:
         # Fish with potatoes is no soup; cream goes into the juices of the pan. Recalled cookery.
         (["cod 300g, use by today", "potatoes 1kg", "carrots x3", "spinach 200g", "parsley", "butter"],
          None, {"cod", "potato"}, {"vegetable-soup"}),
+        # Salted herring lies beside buckwheat and roots as beside potatoes; recalled cookery.
+        (["herring in oil 200g", "buckwheat 500g", "carrots x4", "parsley root x3", "gherkins x5", "dill"],
+         "kasha", {"herring-pickled", "carrot"}, set()),
+        # Squash goes into a hash as roots do; recalled cookery.
+        (["potatoes 1kg", "eggs x6", "butternut squash half, use by tomorrow", "chives", "butter"],
+         None, {"egg", "butternut-squash"}, set()),
+        # Walnuts are strewn over aubergines and fried cheese; recalled cookery.
+        (["halloumi 250g", "pitta bread", "aubergines x2", "cucumber", "parsley", "walnuts 100g", "dried mint"],
+         None, {"halloumi", "walnuts"}, set()),
+        # Kidneys take mustard and no cheese; yellow cress and strawberry yoghurt no dinner. Recalled cookery.
+        (["lamb kidneys x4, use by tomorrow", "potatoes 1kg", "carrots x4", "stilton 200g, use by tomorrow", "mustard",
+          "watercress, yellow", "strawberry lactose-free yoghurt"], None, {"liver"}, set()),
     ],
 )  # fmt: skip
 def test_what_a_cook_makes_of_a_fridge(
@@ -119,6 +131,22 @@ def test_what_a_cook_makes_of_a_fridge(
     assert dish in (None, dinner.pattern)
     assert with_it <= foods(dinner)
     assert dinner.pattern not in without
+    assert "liver" not in with_it or not foods(dinner) & {"stilton", "watercress", "yoghurt-lactose-free"}
+
+
+def test_potatoes_in_small_dice_where_minutes_are_few(
+    tables: Tables,
+    patterns: tuple[Pattern, ...],
+    lots_of: Callable[[Sequence[str]], list[Lot]],
+    wanting: Callable[..., DinnerRequest],
+) -> None:
+    """A centimetre and a half is boiled in ten minutes; common practice, no source."""
+    mince = ["turkey mince 500g, use by tomorrow", "spinach 300g", "carrots x4", "paprika"]
+    _, dinners = best_dinners(
+        lots_of(["potatoes 2kg", "white bread", *mince]), wanting(people=3, minutes=20), patterns, tables
+    )
+    assert "potato" in foods(dinners[0])
+    assert dinners[0].minutes <= 20
 
 
 CHOWDER = ["potatoes 1kg", "smoked tofu 400g", "carrots x4", "soya drink (from soya protein) 1 litre"]

@@ -8,13 +8,13 @@ from calmlarder.compose.compose import pattern_problems
 from calmlarder.compose.eats import Eats
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.rules.differs import Differs
-from calmlarder.compose.weights import SAME_PLATE
+from calmlarder.compose.weights import SAME_DISH, SAME_PLATE, SAME_TOP
 from calmlarder.larder.lot import Lot
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.tables.book import Tables
 from tiny import PAN, Tiny, slot
 
-EARLIER = Differs([Eats("tofu", "rice", frozenset({"carrot"}))])
+EARLIER = Differs([Eats("tofu", "rice", frozenset({"carrot"}), "pasta")])
 
 
 @pytest.mark.parametrize(
@@ -72,3 +72,19 @@ def test_other_vegetables_alone_cost(pan: Callable[..., Tiny]) -> None:
     """
     assert pan().gives(EARLIER, {"tofu-firm": 80, "rice-white-cooked": 160, "kale": 80}) == -SAME_PLATE
     assert pan().gives(EARLIER, {"tempeh": 80, "rice-white-cooked": 160, "kale": 80}) == 0
+
+
+def test_another_base_alone_costs_and_so_does_the_same_dish(pan: Callable[..., Tiny]) -> None:
+    """The same tofu and carrots over noodles, or fried once more; common practice, no source.
+
+    firm tofu 280g
+    cooked rice 400g, made today
+    dry rice noodles 250g
+    carrots 300g
+    kale 200g
+    """
+    again = Differs([Eats("tofu", "rice", frozenset({"carrot"}), PAN.id)])
+    same = {"tofu-firm": 80, "rice-noodles-dry": 60, "carrot": 80}
+    assert pan().gives(EARLIER, same) == -SAME_TOP
+    assert pan().gives(again, same) == -SAME_TOP - SAME_DISH
+    assert pan().gives(EARLIER, {"tofu-firm": 80, "rice-noodles-dry": 60, "kale": 80}) == 0

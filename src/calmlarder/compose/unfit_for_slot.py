@@ -76,8 +76,13 @@ def _out_of_place(slot: Slot, thing: Offered, sitting: Sitting) -> bool:
 
 
 def _to_be_cooked(slot: Slot, thing: Offered) -> bool:
-    """A soft, bendy or wilting vegetable is not eaten raw, where it can be cooked; nor what is open for too long."""
+    """A soft, bendy or wilting vegetable is not eaten raw, where it can be cooked; nor what is open for too long.
+
+    Yellow leaves of a salad are eaten by nobody.
+    """
     if thing.only_cooked and slot.method == "raw":
+        return True
+    if thing.food.kind == "salad-leaf" and thing.lot.condition == "yellow":
         return True
     raw = slot.role == "vegetable" and slot.method == "raw"
     return raw and thing.lot.condition is not None and len(thing.food.minutes) > 1
