@@ -16,6 +16,7 @@ from calmlarder.checks.allergens import held_by
 from calmlarder.checks.at_table import Read as Table
 from calmlarder.checks.at_table import table_faults
 from calmlarder.checks.dinner_read import Read
+from calmlarder.checks.dish import dish_faults
 from calmlarder.checks.dose import dose_faults, exempted
 from calmlarder.checks.hidden import hidden_faults
 from calmlarder.checks.limits import Limit
@@ -72,6 +73,7 @@ def verify(
     return (
         *wrong,
         *_people(dinner, request),
+        *dish_faults(dinner, request, pattern, recipes),
         *amount_faults(taken, lots),
         *lot_faults(taken, lots, request, foods, keeping),
         *opened_faults(dinner, lots, day, keeping, (foods, pattern)),

@@ -15,6 +15,11 @@ def pattern_of(recipes: Path, name: str) -> dict[str, Any]:
     return {**pattern, "slots": {**pattern["slots"], **{place: shared[place] for place in named}}}
 
 
+def kinds_known(recipes: Path) -> Mapping[str, Any]:
+    """The kinds of dish that may be asked for, by their names."""
+    return _read(recipes / "shared" / "kinds.toml")
+
+
 def _read(path: Path) -> Mapping[str, Any]:
     return _taken_apart(path.read_text(encoding="utf-8"))
 

@@ -23,6 +23,7 @@ from calmlarder.tables.vocabulary import ALLERGENS, Allergen, allergens_named
 
 if TYPE_CHECKING:
     from calmlarder.household.choices import Choices
+    from calmlarder.patterns.asked_dish import Dish
 
 _OPTIONS = {"protein_floor_g": "--protein-floor"}
 FAULT = 70  # the program found itself at fault: sysexits.h, EX_SOFTWARE
@@ -198,6 +199,7 @@ def choices_of(options: Evening, tables: Tables) -> "Choices":
         "without": tuple(food_named(text, "--without", tables).id for text in options.without),
         "disliked": tuple(food_named(text, "--dislike", tables).id for text in options.dislike),
         "use": tuple(food_named(text, "--use", tables).id for text in options.use),
+        "dish": _dish_of(options),
         "lysine_mg": options.lysine,
         "eye_percent": options.eye,
         "scale_grams": options.scale,
@@ -222,6 +224,17 @@ def choices_of(options: Evening, tables: Tables) -> "Choices":
                     remedy=_that_can_be(str(fault["loc"][0])))
             for fault in error.errors(include_url=False)
         ) from None  # fmt: skip
+
+
+def _dish_of(options: Evening) -> "Dish | None":
+    """The dish that `--dish` names. Raises CannotGoOn where there is no such dish."""
+    if options.dish is None:
+        return None
+    from calmlarder.patterns.asked_dish import dish_named
+    from calmlarder.patterns.kinds import shipped_kinds
+    from calmlarder.patterns.load import shipped_patterns
+
+    return dish_named(options.dish, shipped_patterns(), shipped_kinds())
 
 
 def _of_a_home(options: Evening) -> dict[str, Any]:

@@ -114,7 +114,7 @@ def demo(options: Evening) -> int:
 def _all_the_same(household: Household, answer: "Tonight") -> "tuple[Portion, ...]":
     """Where there is no dinner, nor one near of what is there: what of the larder fits by itself."""
     near = answer.composed.nearest
-    if answer.composed.dinners or (near is not None and near.is_there) or answer.faults:
+    if answer.composed.dinners or answer.composed.instead or (near is not None and near.is_there) or answer.faults:
         return ()
     from calmlarder.household.all_the_same import all_the_same
 

@@ -11,6 +11,7 @@ from pydantic import BaseModel, ConfigDict
 from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.left_open import left_open
 from calmlarder.compose.more_protein import more_protein
+from calmlarder.compose.no_such_dish import other_sittings
 from calmlarder.compose.not_in_it import not_in_it
 from calmlarder.compose.offer import BEYOND, Excluded, Offered, keeping_days, offer
 from calmlarder.compose.over_by_itself import over_by_itself
@@ -31,6 +32,7 @@ from calmlarder.tables.book import Tables
 
 _MOST_TOO_LONG = 30
 _LATE_SHARE = 0.1  # of the minutes asked for, and no more: a dinner so late goes before none. Ours
+_INSTEAD, _INSTEAD_SECONDS = 3, 3.0  # dinners that are named where a dish was asked for and is not possible: ours
 _ENDED = "the search was ended before anything was found"
 _LATE = Found((), (), "late")
 _NEAREST_SECONDS = 5.0  # for the nearest dinner, or as long as the search before it took: ours
@@ -51,7 +53,8 @@ class Composed(BaseModel):
     """Dinners best first, what was left out and why; without dinners, what stands in the way and what is nearest.
 
     `more_after` is when a dinner would fit, where only what was eaten before stands in the way. `nothing_near` says
-    that the search for the nearest came to its end and found none.
+    that the search for the nearest came to its end and found none. Where a dish was asked for and is not possible,
+    `instead` is what else there is.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -64,6 +67,7 @@ class Composed(BaseModel):
     seconds: float
     nearest: Nearest | None = None
     nothing_near: bool = False
+    instead: tuple[Dinner, ...] = ()
 
 
 def compose(
@@ -97,8 +101,11 @@ def compose_at_table(
         return tuple(dinner for dinner in fed if is_enough(dinner, wanted, tables))
 
     composed = _composed(Asked(lots, wanted, patterns, tables, watch), protein_apart)
-    dinners = tuple(one if one.apart else with_apart(one, lots, wanted, tables) for one in composed.dinners)
-    return composed.model_copy(update={"dinners": dinners})
+
+    def served(dinners: Sequence[Dinner]) -> tuple[Dinner, ...]:
+        return tuple(one if one.apart else with_apart(one, lots, wanted, tables) for one in dinners)
+
+    return composed.model_copy(update={"dinners": served(composed.dinners), "instead": served(composed.instead)})
 
 
 def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Composed:
@@ -140,7 +147,8 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
             left = max(1.0, wanted.seconds - (time.monotonic() - start))
             more_after = fits_after(wanted, problems, left)
             if more_after is None:
-                why = unfit_wishes(lots, wanted, tables) or obstacles(offered, wanted, problems, left)
+                why = unfit_wishes(lots, wanted, tables) or other_sittings(patterns, wanted)
+                why = why or obstacles(offered, wanted, problems, left)
                 why = (*why, *not_cookable(patterns, wanted))
             else:
                 before = ", ".join(dict.fromkeys(_eaten_words(one.eaten) for one in wanted.counted))
@@ -158,7 +166,17 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
         seconds=round(time.monotonic() - start, 3),
         nearest=near,
         nothing_near=nothing_near,
+        instead=() if dinners or others else _instead(asked),
     )
+
+
+def _instead(asked: Asked) -> tuple[Dinner, ...]:
+    """What else there is where the dish that was asked for is not possible."""
+    lots, wanted, patterns, tables, watch = asked
+    if wanted.dish is None:
+        return ()
+    free = wanted.model_copy(update={"dish": None, "count": _INSTEAD, "seconds": min(wanted.seconds, _INSTEAD_SECONDS)})
+    return best_dinners(lots, free, patterns, tables, Watch(stop=watch.stop))[1]
 
 
 def _time_for_nearest(start: float, asked: Asked) -> Stop:

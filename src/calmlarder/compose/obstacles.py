@@ -5,6 +5,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime
 
+from calmlarder.compose.no_such_dish import lacks_for_dish
 from calmlarder.compose.offer import Offered
 from calmlarder.compose.problem import PatternProblem
 from calmlarder.compose.request import DinnerRequest
@@ -37,11 +38,13 @@ def obstacles(
 
     The wish to use a food of `kept` is never let go.
     """
+    whole = wanted.model_copy(update={"minutes": None, "equipment": USUAL})
+    if lacking := lacks_for_dish(rebuild(whole), wanted):
+        return lacking
     missing = [words for role, words in _MAIN if not any(role in thing.food.roles for thing in offered)]
     if missing and not any(problem.fillable for problem in rebuild(wanted.model_copy(update={"minutes": None}))):
         return tuple(f"the larder offers no {words.removeprefix('a ')} that may be used" for words in missing)
     end = time.monotonic() + seconds
-    whole = wanted.model_copy(update={"minutes": None, "equipment": USUAL})
     if not any(problem.fillable for problem in rebuild(whole)):
         protein = _MENDS_PROTEIN[wanted.diet]
         return (f"what is there goes together in no dish known here: {protein}, with rice or potatoes, would help",)

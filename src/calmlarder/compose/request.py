@@ -17,6 +17,7 @@ from calmlarder.intake.stacking import Counted, Stacking, still_counted
 from calmlarder.intake.table import Eater
 from calmlarder.kitchen.equipment import USUAL as USUAL_KITCHEN
 from calmlarder.kitchen.equipment import Equipment
+from calmlarder.patterns.asked_dish import Dish
 from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
 
 # Protein of one person at a sitting, g: what is aimed at (0.3 g a kg of 67 kg: Moore et al. 2015, recalled), and the
@@ -83,10 +84,10 @@ class Liked(BaseModel):
 class DinnerRequest(BaseModel):
     """One request. Protein is grams for one person: `protein_g` is aimed at, `protein_floor_g` is the least.
 
-    `without`, `use` and `disliked` hold food ids. Lysine is mg for one person, 0 where none is asked for. `like` asks
-    for dinners near one, but not for it again. `eaten` is the log of the hours before; it counts only where
-    `stacking` says how. `had` and `declined` are what was eaten and not wanted of late. `table`
-    names those who eat, where they are named: the profile then holds for all of them.
+    `without`, `use` and `disliked` hold food ids. Lysine is mg for one person, 0 where none is asked for. `like`
+    asks for dinners near one, but not for it again; of a `dish` all dinners are. `eaten` is the log of the hours
+    before; it counts only where `stacking` says how. `had` and `declined` are what was eaten and not wanted of
+    late. `table` names those who eat, where they are named: the profile then holds for all of them.
     """
 
     model_config = ConfigDict(frozen=True)
@@ -105,6 +106,7 @@ class DinnerRequest(BaseModel):
     disliked: tuple[str, ...] = ()
     lysine_mg: LysineMg = 0
     like: Liked | None = None
+    dish: Dish | None = None
     use_shared: bool = False
     count: Count = 1
     seconds: Seconds = 10.0

@@ -42,8 +42,13 @@ def _urgent(lot: Lot) -> tuple[bool, int]:
 
 
 def of_sitting(patterns: Sequence[Pattern], wanted: DinnerRequest) -> list[Pattern]:
-    """Patterns of the sitting that was asked for."""
-    return [pattern for pattern in patterns if wanted.sitting in pattern.sittings]
+    """Patterns of the sitting that was asked for, and of the dish where one was."""
+    dish = wanted.dish
+    return [
+        pattern
+        for pattern in patterns
+        if wanted.sitting in pattern.sittings and (dish is None or pattern.id in dish.patterns)
+    ]
 
 
 def cookable(patterns: Sequence[Pattern], wanted: DinnerRequest) -> list[Pattern]:

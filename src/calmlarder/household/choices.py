@@ -16,6 +16,7 @@ from calmlarder.compose.request import (
 )
 from calmlarder.intake.own import Own
 from calmlarder.kitchen.equipment import Thing
+from calmlarder.patterns.asked_dish import Dish
 from calmlarder.tables.vocabulary import Allergen, Diet, Sitting
 
 
@@ -47,6 +48,7 @@ class Choices(BaseModel):
     disliked: tuple[str, ...] = ()
     lysine_mg: LysineMg = 0
     like: Liked | None = None
+    dish: Dish | None = None
     use_shared: bool = False
     eye_percent: int | None = None
     scale_grams: int | None = None

@@ -108,6 +108,7 @@ def evening(household: Household, choices: "Choices", lots: Sequence[Lot] | None
         disliked=(*choices.disliked, *added["disliked"]),
         lysine_mg=choices.lysine_mg,
         like=choices.like,
+        dish=choices.dish,
         use_shared=choices.use_shared,
         count=choices.count,
         seconds=choices.seconds,

@@ -93,7 +93,9 @@ def _checked(composed: "Composed", evening: Evening) -> Tonight:
         faults += wrong
         nearest = None
     failed = len(composed.dinners) - len(dinners)
-    held = composed.model_copy(update={"dinners": tuple(dinners), "nearest": nearest})
+    free = evening._replace(request=evening.request.model_copy(update={"dish": None}))
+    instead = tuple(dinner for dinner in composed.instead if not faults_of(dinner, (), free))
+    held = composed.model_copy(update={"dinners": tuple(dinners), "nearest": nearest, "instead": instead})
     return Tonight(held, evening, failed, tuple(faults))
 
 

@@ -8,6 +8,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
+from calmlarder.patterns.kinds import kind_faults, read_kinds
 from calmlarder.patterns.pattern import FOUND_SOUND, Pattern, Slot
 from calmlarder.problems import CannotGoOn, Problem
 from calmlarder.tables import derived
@@ -101,6 +102,8 @@ def shipped_patterns() -> tuple[Pattern, ...]:
 def check_patterns(folder: Path, tables: Tables) -> list[Problem]:
     """Problems of the patterns by themselves and against the tables."""
     patterns, problems = read_patterns(folder)
+    kinds, faults = read_kinds(folder)
+    problems += [*faults, *kind_faults(patterns, kinds)]
     fitted: dict[tuple[object, ...], bool] = {}  # many dishes ask for the same
 
     def is_fitted(slot: Slot) -> bool:

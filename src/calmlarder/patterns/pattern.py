@@ -161,7 +161,8 @@ class Pattern(BaseModel):
     foods) at least one makes it taste; a dish without it is worse than one with more weighings. `holds` says what is
     too much for what binds it. `titles` has another
     title for the dish where a food is in it: of beef mince it is a cottage pie. A `second_choice` is cooked
-    where nothing better fits, or where minutes are asked for.
+    where nothing better fits, or where minutes are asked for. `kind` is what a cook may ask for it by: names of
+    shared/kinds.toml.
 
     A step names slots in braces, and what fills them comes in there: `{a,b|words}` lists it, or says the words where
     nothing does; a step whose braces stay empty without such words is dropped. Words in square brackets are left out
@@ -189,6 +190,7 @@ class Pattern(BaseModel):
     holds: tuple[Held, ...] = ()
     titles: dict[FoodId, str] = {}
     second_choice: bool = False
+    kind: tuple[str, ...] = ()  # of each at least one: `tables check` says where it is missing
     shared: tuple[str, ...] = ()  # places of shared/slots.toml; the loader puts them among the slots
     slots: Annotated[dict[str, Slot], Field(min_length=1)]
 

@@ -44,7 +44,14 @@ def tonight_object(composed: "Composed", wanted: DinnerRequest, readings: "tuple
         "stacked": stacked_object(composed, wanted),
         "day": day_object(composed, wanted),
         "nearest": nearest_object(composed.nearest) if composed.nearest else None,
-    }
+    } | _of_dish(composed, wanted)
+
+
+def _of_dish(composed: "Composed", wanted: DinnerRequest) -> dict[str, Any]:
+    """What dish was asked for, and what else there is where none of it is possible."""
+    if wanted.dish is None:
+        return {}
+    return {"dish": wanted.dish.name, "instead": [dinner_object(dinner) for dinner in composed.instead]}
 
 
 def nearest_object(nearest: Nearest) -> dict[str, Any]:

@@ -55,7 +55,7 @@ def tonight_text(
         if with_figures:
             parts.append(figures_text(dinner, wanted, style))
     if not composed.dinners:
-        parts.append("\n".join(_nothing(composed, style)))
+        parts.append("\n".join(_nothing(composed, wanted, style)))
         if composed.nearest:
             parts.append("\n".join(_nearest(composed.nearest, wanted, style)))
     parts.append("\n".join(_stacked(composed, wanted, style)))
@@ -125,17 +125,29 @@ def _nearest(nearest: Nearest, wanted: DinnerRequest, style: Style) -> Iterator[
     yield from load_lines(dinner, wanted, style)
 
 
-def _nothing(composed: "Composed", style: Style) -> Iterator[str]:
+def _nothing(composed: "Composed", wanted: DinnerRequest, style: Style) -> Iterator[str]:
     if composed.nearest and all(give.what == "amount" for give in composed.nearest.gives):
         yield style.strong("A dinner within the limits, with a little less in it than its recipe asks for")
         return
-    yield style.strong("No dinner meets the limits")
+    if wanted.dish is None:
+        yield style.strong("No dinner meets the limits")
+    else:
+        yield style.strong(f"{wanted.dish.none_of_it.capitalize()} is possible within the limits")
     for obstacle in composed.obstacles:
         yield from style.hanging(f"Problem: {in_words(obstacle)}.")
+    if composed.instead:
+        yield from style.wrapped(_instead(composed.instead, style))
+        return
     if composed.nothing_near:
         yield from style.hanging(_NOTHING_NEAR)
     if composed.nearest is None or not composed.nearest.is_there:
         yield from style.wrapped(EAT_ALL_THE_SAME)
+
+
+def _instead(dinners: Sequence[Dinner], style: Style) -> str:
+    """What else there is, where the dish that was asked for is not possible."""
+    told = "; ".join(f"{style.manner.title(dinner)} ({dinner.minutes} minutes)" for dinner in dinners)
+    return f"What else there is, without that wish: {told}."
 
 
 def _stacked(composed: "Composed", wanted: DinnerRequest, style: Style) -> Iterator[str]:

@@ -13,8 +13,9 @@ from calmlarder.tables.vocabulary import ALLERGENS, DIETS, SITTINGS, Allergen, D
 if TYPE_CHECKING:
     from calmlarder.compose.request import Liked
     from calmlarder.household.choices import Choices
+    from calmlarder.patterns.asked_dish import Dish
 
-_WISHES = ("people", "minutes", "sitting", "use", "without", "like")  # none says what somebody may eat
+_WISHES = ("people", "minutes", "sitting", "use", "without", "like", "dish")  # none says what somebody may eat
 MEALS: dict[Sitting, str] = {"packed": "packed lunch"}
 
 
@@ -37,6 +38,7 @@ class Asked(NamedTuple):
     guests: int = 0
     avoid: tuple[Allergen, ...] = ()
     shared: Diet | None = None
+    dish: "Dish | None" = None
 
     @property
     def _diet(self) -> Diet:
@@ -81,7 +83,8 @@ class Asked(NamedTuple):
         diet = self.shared if self.is_seated else self._diet
         return Choices(
             **own, diet=diet, sitting=self.sitting, minutes=self.minutes, any_time=self.minutes is None, use=self.use,
-            without=self.without, like=self.like, eaters=self.names, guests=self.guests, avoid=self.avoid, count=count,
+            without=self.without, like=self.like, dish=self.dish, eaters=self.names, guests=self.guests,
+            avoid=self.avoid, count=count,
         )  # fmt: skip
 
     def words(self, kitchen: Household) -> list[str]:
@@ -99,7 +102,8 @@ class Asked(NamedTuple):
         parts += [f"with {', '.join(map(kitchen.name_of, self.use))}"] if self.use else []
         parts += [f"without {', '.join(map(kitchen.name_of, self.without))}"] if self.without else []
         parts += [f"more like {self.like.pattern.replace('-', ' ')}, m goes back"] if self.like else []
-        return [*parts, "tonight only"] if self.differs(kitchen) else parts
+        parts += ["tonight only" + (f": {self.dish.said}" if self.dish else "")] if self.differs(kitchen) else []
+        return parts
 
     def _holds_at(self, kitchen: Household) -> list[str]:
         """What holds for the dish of those who are named: diet, allergens left out, each set of limits once."""
@@ -113,12 +117,12 @@ class Asked(NamedTuple):
         return [diet, *avoid, f"limits: {', '.join(limits)}" if limits else "no limits"]
 
     def differs(self, kitchen: Household) -> bool:
-        """Whether people, allergens, minutes, diet or limits are not those that are settled."""
+        """Whether people, allergens, minutes, diet or limits are not those that are settled, or a dish is asked for."""
         home = kitchen.settled()
         settled = (home.people, home.minutes, home.diet, home.profile)
         return (
             self.is_seated
-            or bool(self.avoid or self.shared)
+            or bool(self.avoid or self.shared or self.dish)
             or (self.people, self.minutes, self.diet, self.profile) != settled
         )
 
@@ -132,6 +136,7 @@ def as_settled(kitchen: Household) -> Asked:
 def ways_out(asked: Asked, kitchen: Household, has_before: bool) -> str:
     """The keys that change what is in the way, where no dinner meets what is asked."""
     keys = [f"t more time than {asked.minutes} minutes"] if asked.minutes is not None else []
+    keys += [f"k another dish than {asked.dish.said}, or any"] if asked.dish is not None else []
     keys += ["f who eats, and the diet of all"]
     keys += ["Ctrl+Z the last change back"] if has_before else []
     keys += ["r forget what was asked for tonight"] if asked != as_settled(kitchen) else []
@@ -208,7 +213,8 @@ def words_of_tonight(kitchen: Household) -> str:
 def _plain(asked: Asked) -> dict[str, object]:
     """As a note keeps it."""
     plain = {name: list(value) if isinstance(value, tuple) else value for name, value in asked._asdict().items()}
-    return {**plain, "like": None if asked.like is None else asked.like.model_dump(mode="json")}
+    chosen = {"like": asked.like, "dish": asked.dish}
+    return {**plain, **{name: None if one is None else one.model_dump(mode="json") for name, one in chosen.items()}}
 
 
 def _read(note: dict[str, Any]) -> tuple[Asked, Asked] | None:
@@ -221,11 +227,15 @@ def _read(note: dict[str, Any]) -> tuple[Asked, Asked] | None:
 
 def _asked_of(plain: dict[str, Any]) -> Asked:
     """Raises KeyError, TypeError or ValueError for what no note of ours says."""
-    like = None
+    like = dish = None
     if plain["like"] is not None:
         from calmlarder.compose.request import Liked
 
         like = Liked.model_validate(plain["like"])
+    if plain["dish"] is not None:
+        from calmlarder.patterns.asked_dish import Dish
+
+        dish = Dish.model_validate(plain["dish"])
     minutes, shared = plain["minutes"], plain["shared"]
     return Asked(
         people=int(plain["people"]), minutes=None if minutes is None else int(minutes), profile=str(plain["profile"]),
@@ -233,7 +243,7 @@ def _asked_of(plain: dict[str, Any]) -> Asked:
         use=tuple(map(str, plain["use"])), without=tuple(map(str, plain["without"])), like=like,
         names=tuple(map(str, plain["names"])), guests=int(plain["guests"]),
         avoid=tuple(ALLERGENS[ALLERGENS.index(one)] for one in plain["avoid"]),
-        shared=None if shared is None else DIETS[DIETS.index(shared)],
+        shared=None if shared is None else DIETS[DIETS.index(shared)], dish=dish,
     )  # fmt: skip
 
 

@@ -112,6 +112,8 @@ _ALSO_SAID = {
     "cooked": "cooked|tonight|cook", "ate": "eaten", "bin": "thrown", "waste": "thrown",
     "print": "share", "people": "who", "guests": "who", "friend": "who", "revert": "undo", "reset": "start over",
     "timer": "time", "minutes": "time", "history": "days", "chart": "days", "symptoms": "gut", "eaten": "log",
+    "pasta": "kind of dish", "noodles": "kind of dish", "stew": "kind of dish", "pie": "kind of dish",
+    "omelette": "kind of dish", "stir-fry": "kind of dish", "sandwich": "kind of dish", "craving": "kind of dish",
     "settings": "limits", "reintroduction": "challenges", "recipe": "fit",
 }  # fmt: skip
 

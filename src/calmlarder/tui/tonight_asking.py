@@ -85,7 +85,7 @@ class AsksOfDinner(TurnsWithDay[None]):
         self._again()
 
     def action_forget(self) -> None:
-        """Forget all that was asked for tonight: foods, people, minutes, diet, limits, kind of meal."""
+        """Forget all that was asked for tonight: foods, people, minutes, diet, limits, kind of meal, dish."""
         self.ask(as_settled(self._kitchen))
 
     def check_action(self, action: str, parameters: tuple[object, ...]) -> bool | None:
@@ -250,6 +250,12 @@ class AsksOfDinner(TurnsWithDay[None]):
                 self.ask(self._asked._replace(minutes=minutes))
 
         self.app.push_screen(Choice(question, list(named), "or type a number, such as 25", marked=first), picked)
+
+    def action_dish(self) -> None:
+        """A kind of dish, or any again."""
+        from calmlarder.tui.dish_asked import ask_dish
+
+        ask_dish(self, self._asked.sitting, self._asked.dish, lambda dish: self.ask(self._asked._replace(dish=dish)))
 
     def action_sitting(self) -> None:
         """Another kind of meal."""

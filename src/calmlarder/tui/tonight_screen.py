@@ -9,7 +9,7 @@ from textual.binding import Binding, BindingType
 from textual.widgets import Static
 
 from calmlarder.intake.eaten import ME
-from calmlarder.tui.asked_for_tonight import ways_out
+from calmlarder.tui.asked_for_tonight import Asked, ways_out
 from calmlarder.tui.dinner_view import DinnerView
 from calmlarder.tui.tonight_asking import MOST_DINNERS
 from calmlarder.tui.tonight_search import SearchesDinner
@@ -42,6 +42,7 @@ class TonightScreen(SearchesDinner):
         Binding("r", "forget", "Start over", tooltip="Forget what was asked for tonight"),
         Binding("u", "use", "Use", tooltip="A food that must be in it"),
         Binding("c", "change", "Swap", tooltip="Another food for one in it"),
+        Binding("k", "dish", "Dish", tooltip="A kind of dish: a soup, a salad, a curry …"),
         Binding("plus,equals_sign", "people(1)", "More people", tooltip="Cook for one more: the rest can be boxed"),
         Binding("minus", "people(-1)", "Fewer", tooltip="Fewer people"),
         Binding("m", "more_like", "More like it", show=False),
@@ -81,7 +82,7 @@ class TonightScreen(SearchesDinner):
         composed, view = self._composed, self.query_one(DinnerView)
         style = Style(False, True, view.notes_width, self._kitchen.manner)
         fault = fill(f"{at_fault('a dinner')}: {'; '.join(self._faults)}", style.width) if self._faults else ""
-        self.query_one(TopLine).say(self._again_words + _found_words(composed, self._place))
+        self.query_one(TopLine).say(self._again_words + _found_words(composed, self._place, self._asked))
         titles = [style.manner.title(dinner) for dinner in composed.dinners]
         self.query_one(AlsoStrip).show(titles, self._place, "" if self._shows_all else _MORE)
         self.refresh_bindings()
@@ -204,10 +205,10 @@ class TonightScreen(SearchesDinner):
             self.app.push_screen(CookScreen(self._kitchen, at), done)
 
 
-def _found_words(composed: "Composed", place: int) -> str:
+def _found_words(composed: "Composed", place: int, asked: Asked) -> str:
     """Which dinner of how many, and how good the first is known to be."""
     if not composed.dinners:
-        return "no dinner"
+        return "no dinner" if asked.dish is None else asked.dish.none_of_it
     many = len(composed.dinners)
     which = f"{place + 1} of {many}" if many > 1 else ""
     best = "best possible" if composed.status == "proven" and not place else ""

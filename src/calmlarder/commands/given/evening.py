@@ -22,6 +22,7 @@ class Evening(Shown, Sure, Eating, AtTable):
     without: tuple[str, ...] = ()
     dislike: tuple[str, ...] = ()
     use: tuple[str, ...] = ()
+    dish: str | None = None
     lysine: int = 0
     rings: int | None = None
     no_equipment: str | None = None

@@ -7,8 +7,8 @@ from calmlarder.commands.options import common
 
 FROM_HOME = ("people", "profile", "diet", "eye", "scale", "rings", "window", "fade")
 _USAGE = (
-    "%(prog)s [--people N] [--minutes M] [--use FOOD] [--without FOOD]\n"
-    "       [--diet DIET] [--avoid A,B] [more options]"
+    "%(prog)s [--people N] [--minutes M] [--dish KIND] [--use FOOD]\n"
+    "       [--without FOOD] [--diet DIET] [--avoid A,B] [more options]"
 )
 
 
@@ -39,6 +39,7 @@ def add(commands: common.Commands) -> None:
     for parser in (demo, tonight, why):
         groups = groups_of(parser)
         request(groups)
+        dish(groups)
         if parser is not why:
             parser.usage = _USAGE
             count(groups)
@@ -78,6 +79,12 @@ def request(groups: Groups) -> None:
     groups.run.add_argument(
         "--seconds", type=float, default=10.0, metavar="S", help="longest time to think (default 10)"
     )
+
+
+def dish(groups: Groups) -> None:
+    """What dish is wanted."""
+    words = "a kind of dish, such as soup, curry or salad, or a word of its title; a wrong one lists the kinds"
+    groups.first.add_argument("--dish", metavar="KIND", help=words)
 
 
 def count(groups: Groups) -> None:
