@@ -5,17 +5,21 @@ from collections.abc import Callable
 import pytest
 from textual import events
 from textual.pilot import Pilot
-from textual.widgets import Input, Static
+from textual.widgets import Input, OptionList, Static
 
 from calmlarder.household import people
+from calmlarder.patterns.asked_dish import dish_named
+from calmlarder.patterns.kinds import shipped_kinds
+from calmlarder.patterns.load import shipped_patterns
 from calmlarder.tui.app import LarderApp
+from calmlarder.tui.choice import Choice
 from calmlarder.tui.larder_screen import LarderScreen
 from calmlarder.tui.tonight_screen import TonightScreen
 from calmlarder.tui.who_eats import WhoEats
 from calmlarder.tui.widgets.item_list import ItemList
 from calmlarder.tui.widgets.pick import Pick
 from calmlarder.tui.widgets.said import Said
-from programs import settled, shown, type_line
+from programs import settled, shown, type_line, until
 
 LINES = ("firm tofu 280g, use by today", "eggs x6", "cooked rice 600g, made today", "spinach 200g", "carrots 400g",
          "rapeseed oil", "soy sauce")  # fmt: skip
@@ -27,6 +31,11 @@ def asked(app: LarderApp) -> str:
 
 def amounts(app: LarderApp) -> str:
     return "\n".join(line for line in shown(app, "#dinner").splitlines() if " g  " in line)
+
+
+def listed(app: LarderApp) -> list[str]:
+    """What the list of all keys finds."""
+    return [one.hit.text or "" for one in app.screen.query_one(OptionList).options]  # type: ignore[attr-defined]
 
 
 async def open_tonight(app: LarderApp, pilot: Pilot[None]) -> None:
@@ -65,6 +74,49 @@ def test_who_eats_is_asked_and_taken_back(play: Callable[..., LarderApp]) -> Non
         await settled(app, pilot)
         assert "dinner for 1" in asked(app)
         assert "tonight only" not in asked(app)
+
+    play(act)
+
+
+def test_a_soup_is_asked_for_found_by_its_words_and_forgotten(play: Callable[..., LarderApp]) -> None:
+    async def act(app: LarderApp, pilot: Pilot[None]) -> None:
+        await open_tonight(app, pilot)
+        for word in ("soup", "dish", "salad", "omelette"):
+            await pilot.press("ctrl+p")
+            await pilot.pause()
+            app.screen.query_one(Input).value = word
+            await until(pilot, lambda: any("A kind of dish" in words for words in listed(app)))
+            await pilot.press("escape")
+            await pilot.pause()
+        await pilot.press("k")
+        await pilot.pause()
+        assert isinstance(app.screen, Choice)
+        await pilot.press(*"something soupy", "enter")
+        await pilot.pause()
+        assert "`something soupy` is no kind of dish here" in str(app.screen.query("Static").first(Static).content)
+        await pilot.press(*"sou", "enter")  # the first letters are enough where they begin one name
+        await pilot.pause()
+        await settled(app, pilot)
+        screen = app.screen
+        assert isinstance(screen, TonightScreen)
+        assert "tonight only: a soup" in asked(app)
+        assert screen._composed is not None
+        assert screen._composed.dinners
+        dish = dish_named("soup", shipped_patterns(), shipped_kinds())
+        assert {dinner.pattern for dinner in screen._composed.dinners} <= set(dish.patterns)
+        await pilot.press("k")
+        await pilot.pause()
+        await pilot.press(*"pie", "enter")  # no mince, no fish: none is possible, and what else there is stands there
+        await pilot.pause()
+        await settled(app, pilot)
+        words = shown(app, "#dinner")
+        assert "No pie is possible within the limits" in words
+        assert "What else there is, without that wish" in words
+        assert "k another dish than a pie, or any" in words
+        await pilot.press("r")
+        await settled(app, pilot)
+        assert "tonight only" not in asked(app)
+        assert "On the plates" in shown(app, "#dinner")
 
     play(act)
 

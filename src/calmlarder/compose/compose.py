@@ -32,7 +32,7 @@ from calmlarder.tables.book import Tables
 
 _MOST_TOO_LONG = 30
 _LATE_SHARE = 0.1  # of the minutes asked for, and no more: a dinner so late goes before none. Ours
-_INSTEAD, _INSTEAD_SECONDS = 3, 3.0  # dinners that are named where a dish was asked for and is not possible: ours
+_INSTEAD, _INSTEAD_SECONDS = 3, 5.0  # dinners that are named where a dish was asked for and is not possible: ours
 _ENDED = "the search was ended before anything was found"
 _LATE = Found((), (), "late")
 _NEAREST_SECONDS = 5.0  # for the nearest dinner, or as long as the search before it took: ours

@@ -58,6 +58,9 @@ def lacks_for_dish(problems: Sequence[PatternProblem], wanted: DinnerRequest) ->
         (_Lacks(problem.pattern, tuple(_lacking(problem))) for problem in problems),
         key=lambda one: (len(one.what), one.pattern.id),
     )
+    each = [what for what in lacking[0].what if all(what in one.what for one in lacking)]
+    if each:
+        return (f"{wanted.dish.none_of_it} without {and_list(each)}",)
     told = "; ".join(one.words for one in lacking[:_MOST_NAMED])
     return (f"{wanted.dish.none_of_it}: {told}",)
 

@@ -136,6 +136,8 @@ def _nothing(composed: "Composed", wanted: DinnerRequest, style: Style) -> Itera
     for obstacle in composed.obstacles:
         yield from style.hanging(f"Problem: {in_words(obstacle)}.")
     if composed.instead:
+        if composed.nothing_near:
+            yield from style.hanging("None of it is near, not even with up to three things bought.")
         yield from style.wrapped(_instead(composed.instead, style))
         return
     if composed.nothing_near:

@@ -140,7 +140,6 @@ class Choice(Modal[str]):
         self.query_one(OptionList if self._names else Input).focus()
         listed = self.query_one(OptionList)
         listed.display = bool(self._names)
-        self.set_class(bool(self._other), "-typed")
         listed.highlighted = self._first if self._names else None
         self._say(str(self.query_one("#ask-empty", Static).content) if self._is_meant else _MARK_FIRST)
 
