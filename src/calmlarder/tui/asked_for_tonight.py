@@ -232,7 +232,7 @@ def _asked_of(plain: dict[str, Any]) -> Asked:
         from calmlarder.compose.request import Liked
 
         like = Liked.model_validate(plain["like"])
-    if plain["dish"] is not None:
+    if plain.get("dish") is not None:  # a note of an earlier program has none
         from calmlarder.patterns.asked_dish import Dish
 
         dish = Dish.model_validate(plain["dish"])
