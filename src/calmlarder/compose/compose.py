@@ -140,15 +140,16 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
 
         if watch.reached is not None:
             watch.reached(Reached(0, 0, is_in_the_way=True))
-        if found.status == "late" and wanted.minutes is not None:
+        if elsewhere := other_sittings(patterns, wanted):
+            why = elsewhere
+        elif found.status == "late" and wanted.minutes is not None:
             why = (f"the time of {wanted.minutes} minutes", *not_cookable(patterns, wanted))
             near, nothing_near = nearest(lots, wanted, patterns, tables, _time_for_nearest(start, asked))
         elif found.status in {"none", "late"}:
             left = max(1.0, wanted.seconds - (time.monotonic() - start))
             more_after = fits_after(wanted, problems, left)
             if more_after is None:
-                why = unfit_wishes(lots, wanted, tables) or other_sittings(patterns, wanted)
-                why = why or obstacles(offered, wanted, problems, left)
+                why = unfit_wishes(lots, wanted, tables) or obstacles(offered, wanted, problems, left)
                 why = (*why, *not_cookable(patterns, wanted))
             else:
                 before = ", ".join(dict.fromkeys(_eaten_words(one.eaten) for one in wanted.counted))

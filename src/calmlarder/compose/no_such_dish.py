@@ -17,7 +17,9 @@ _NO_PLURAL = frozenset({
     "poultry", "meat", "milk", "stock", "cream", "oil", "butter",
 })  # fmt: skip
 _MAIN: frozenset[Role] = frozenset({"base", "protein", "vegetable", "liquid"})  # told by kinds of food
-_FOR: Mapping[Role, str] = MappingProxyType({"protein": "a protein food", "acid": "something sour"})
+_FOR: Mapping[Role, str] = MappingProxyType(
+    {"protein": "a protein food", "vegetable": "a vegetable that fits", "acid": "something sour"}
+)
 _FLESH: frozenset[Kind] = frozenset({"meat", "poultry"})
 _FISH: frozenset[Kind] = frozenset({"fish", "shellfish"})
 _NOT_NAMED: Mapping[Diet, frozenset[Kind]] = MappingProxyType(
@@ -91,6 +93,8 @@ def _either(words: Sequence[str]) -> str:
 def _several(kind: str) -> str:
     if kind.split()[-1] in _NO_PLURAL:
         return kind
+    if kind == "boxed":
+        return "a box of a cooked dish"
     if kind.endswith("leaf"):
         return f"{kind[:-1]}ves"
     return f"{kind}es" if kind.endswith(("o", "ch", "sh")) else f"{kind}s"

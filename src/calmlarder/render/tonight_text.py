@@ -132,7 +132,7 @@ def _nothing(composed: "Composed", wanted: DinnerRequest, style: Style) -> Itera
     if wanted.dish is None:
         yield style.strong("No dinner meets the limits")
     else:
-        yield style.strong(f"{wanted.dish.none_of_it.capitalize()} is possible within the limits")
+        yield style.strong(f"{wanted.dish.none_of_it.capitalize()} within the limits")
     for obstacle in composed.obstacles:
         yield from style.hanging(f"Problem: {in_words(obstacle)}.")
     if composed.instead:
