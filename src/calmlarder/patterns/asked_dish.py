@@ -65,8 +65,8 @@ def kinds_of(patterns: Sequence[Pattern], kinds: Sequence[DishKind]) -> tuple[Di
 def _terms(patterns: Sequence[Pattern], kinds: Sequence[DishKind]) -> dict[_Key, _Term]:
     """All that can be asked for by its words; what stands first in a kind is not looked for in titles."""
     terms: dict[_Key, _Term] = {}
-    names = [(kind, kind.name) for kind in kinds]
-    for kind, word in (*names, *((kind, word) for kind in kinds for word in kind.words)):
+    named = [*((one, one.name) for one in kinds), *((one, word) for one in kinds for word in one.words)]
+    for kind, word in named:
         ids = tuple(pattern.id for pattern in patterns if kind.name in pattern.kind)
         terms.setdefault(words_of(word), _Term(kind.name, kind.said, ids))
     titles: dict[_Key, _Term] = {}
