@@ -1,6 +1,7 @@
 """A kitchen with fewer rings, no oven, no blender: dishes that want them stay away, and the timeline keeps to it."""
 
 from collections.abc import Callable, Sequence
+from pathlib import Path
 
 import pytest
 
@@ -11,6 +12,7 @@ from calmlarder.compose.dinner import Dinner
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.kitchen.equipment import THINGS, Equipment
 from calmlarder.larder.lot import Lot
+from calmlarder.matching.kitchen_told import kitchen_lacks
 from calmlarder.patterns.pattern import Pattern
 from calmlarder.render.dinner_json import dinner_object
 from calmlarder.tables.book import Tables
@@ -86,3 +88,31 @@ def test_on_the_command_line(capsys: pytest.CaptureFixture[str]) -> None:
     assert "--rings" in told
     assert "sauna" in told
     assert main(["demo", "--today", "2026-03-11", "--rings", "1", "--no-equipment", "oven,wide pan"]) == 0
+
+
+@pytest.mark.parametrize(
+    ("line", "lacks"),
+    [
+        ("(microwave only btw)", ("oven", "pan", "pot")), ("no oven, oven's broken", ("oven",)),
+        ("hob broken", ("pan", "pot")), ("only got a microwave", ("oven", "pan", "pot")),
+        ("just a hob and a microwave", ("oven",)), ("stove dead", ("oven", "pan", "pot")),
+        ("we only have one pan", ()), ("oven chips", ()), ("microwave rice pouch x2", ()), ("microwave", ()),
+        ("oven bottom muffins, no butter", ()), ("broken noodles", ()),
+    ],
+)  # fmt: skip
+def test_a_list_tells_what_the_kitchen_lacks(line: str, lacks: tuple[str, ...]) -> None:
+    assert kitchen_lacks(line) == lacks
+
+
+def test_where_a_list_says_microwave_only_nothing_is_cooked_on_a_hob(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    larder = tmp_path / "room.txt"
+    foods = "(microwave only btw)\ncooked rice cups 2\n3 hard boiled eggs\nspinach 100g\nsoy sauce\n"
+    larder.write_text(foods, encoding="utf-8")
+    assert main(["tonight", "--larder", str(larder), "--today", "2026-03-11", "--home", str(tmp_path / "home")]) == 0
+    told = capsys.readouterr().out
+    assert "Microwave" in told
+    assert " pan " not in told
+    assert " pot " not in told
+    assert "it tells what the kitchen lacks" in " ".join(told.split())

@@ -107,6 +107,9 @@ def test_raw_peanuts_are_toasted_and_frozen_cassava_is_not_cut(tables: Tables) -
     assert told == "toasted in a dry pan until golden, roughly chopped"
     assert made_ready("roughly chopped", peanuts, Told("salted peanuts"), mashed=False) == "roughly chopped"
     assert made_ready("cut in 2 cm cubes", cassava, Told("frozen yuca", from_freezer=True), mashed=False) == ""
+    carrot = tables.food_by_id["carrot"]
+    jarred = made_ready("peeled, sliced thin", carrot, Told("carrots in a jar"), mashed=False)
+    assert jarred == "drained and rinsed, sliced thin"
     assert made_ready("cut in 2 cm cubes", cassava, Told("yuca 1kg"), mashed=False) == "cut in 2 cm cubes"
 
 

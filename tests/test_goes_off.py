@@ -103,15 +103,16 @@ def test_nothing_odd_and_no_wheat_is_named_to_buy(tables: Tables, wanting: Calla
     assert "tempeh" in without_soya  # left to what the reader may eat
 
 
-def test_toasted_sesame_oil_is_no_fat_to_fry_in(
-    tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
+@pytest.mark.parametrize(("line", "food"), [("toasted sesame oil", "oil-sesame"), ("chilli oil", "chilli-oil")])
+def test_what_burns_is_no_fat_to_fry_in(
+    line: str, food: str, tables: Tables, patterns: tuple[Pattern, ...], lots_of: Callable[[Sequence[str]], list[Lot]],
     wanting: Callable[..., DinnerRequest],
 ) -> None:  # fmt: skip
     """It goes over at the end; common practice, no source."""
     lines = ["firm tofu 280g", "dry white rice", "carrots x3", "pak choi 200g", "soy sauce", "ginger"]
     wok = [one for one in patterns if one.id == "stir-fry"]
-    dinner = compose(lots_of([*lines, "toasted sesame oil"]), wanting(seconds=60), wok, tables).dinners[0]
-    assert [use.slot for use in dinner.uses if use.food == "oil-sesame"] == ["sesame"]
+    dinner = compose(lots_of([*lines, line]), wanting(seconds=60), wok, tables).dinners[0]
+    assert [use.slot for use in dinner.uses if use.food == food] == ["sesame"]
     assert dinner.taken_for_granted
 
 

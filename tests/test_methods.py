@@ -113,6 +113,9 @@ def test_bacon_and_mince_fry_in_their_own_fat(cook: Cook) -> None:
     mince = cook(["corn tortillas 12", "beef mince 400g", "red peppers 2", "ground cumin", "lettuce"], "tacos")
     assert mince.taken_for_granted == ("1 tsp oil",)
     assert "half of 1 tsp" not in said(mince)
+    # Lamb chops are a fifth fat (USDA SR 28, lamb loin chops, raw, untrimmed: recalled).
+    chops = cook(["lamb chops 600g", "potatoes 1kg", "courgettes 2", "red pepper", "mint", "lemon"], "pan-supper")
+    assert chops.taken_for_granted == ("1 tsp oil",)
     # Sausages that wait for vegetables give their fat too late for these.
     last = cook(
         ["sausages without wheat, onion or garlic 300 g", "aubergine 300g", "rice 500g", "tomatoes 2"], "supper-plate"

@@ -142,7 +142,13 @@ def test_the_words_of_a_seasoning_still_ask(tables: Tables) -> None:
 
 
 @pytest.mark.parametrize(
-    ("line", "bin_it"), [("lettuce bag, brown and wet", True), ("spinach wet & brown", True), ("salad bag, wet", False)]
+    ("line", "bin_it"),
+    [
+        ("lettuce bag, brown and wet", True),
+        ("spinach wet & brown", True),
+        ("salad bag, wet", False),
+        ("cilantro 1/2 bunch dark and wet", True),
+    ],
 )
 def test_leaves_that_are_brown_and_wet_are_not_added(tables: Tables, line: str, bin_it: bool) -> None:
     assert is_gone_or_off(LarderReader(tables, TODAY), line) is bin_it

@@ -12,8 +12,11 @@ from calmlarder.commands.inputs import at_fault, choices_of, household_of
 from calmlarder.household.household import Household
 from calmlarder.household.larder import clear, lots_to_cook
 from calmlarder.intake.eaten import ME
+from calmlarder.kitchen.equipment import THINGS
 from calmlarder.larder.files import read_lines
 from calmlarder.larder.lot import Lot
+from calmlarder.matching.kitchen_told import kitchen_lacks
+from calmlarder.matching.names.words import plain
 from calmlarder.problems import CannotGoOn
 from calmlarder.render.manner import PLAIN, Manner
 
@@ -44,6 +47,7 @@ def tonight(options: Evening) -> int:
     with household_of(options) as household:
         choices = choices_of(options, household.tables)
         lots, readings = larder_of(options, household)
+        choices = _in_the_kitchen_told(choices, readings)
 
         from calmlarder.household.own_recipes import ready_recipes
         from calmlarder.household.request import evening
@@ -72,6 +76,13 @@ def tonight(options: Evening) -> int:
 
         print("\n".join(wrap(reminder, style_of_output().width)))
     return status
+
+
+def _in_the_kitchen_told(choices: "Choices", readings: "tuple[Reading, ...]") -> "Choices":
+    """With what the list says that the kitchen lacks."""
+    told = {thing for one in readings if not one.lots for thing in kitchen_lacks(plain(one.text))}
+    missing = tuple(thing for thing in THINGS if thing in {*choices.missing, *told})
+    return choices.model_copy(update={"missing": missing})
 
 
 def _reminder(household: Household, options: Evening) -> str:

@@ -48,7 +48,9 @@ _SAVOURY_FOODS = _RIPE | frozenset({
 })  # fmt: skip
 # What idles in a fridge while the dish would have been better for it.
 _AT_HAND_KINDS = frozenset({"herb", "citrus", "olive"})
-_AT_HAND_FOODS = frozenset({"capers", "oil-sesame", "nori", "parmesan", "grana-padano", "pecorino", "vegan-parmesan"})
+_AT_HAND_FOODS = frozenset(
+    {"capers", "chilli-oil", "oil-sesame", "nori", "parmesan", "grana-padano", "pecorino", "vegan-parmesan"}
+)
 _DRESSING_KINDS = frozenset({"acid", "citrus", "sauce", "soy-sauce", "condiment", "pickle", "yoghurt", "paste"})
 # What nobody eats raw with a pinch of salt alone.
 _BARE_KINDS = frozenset({"leaf", "salad-leaf", "brassica", "root", "fruit-vegetable"})

@@ -9,7 +9,7 @@ from calmlarder.tables.vocabulary import COOKED_STATES, Sitting
 
 SALTED_SITTINGS = frozenset({"dinner", "packed"})
 IN_THE_WORDS = frozenset({"salt", "pepper-black"})
-OILS_FOR_THE_END = frozenset({"oil-sesame", "oil-walnut"})
+OILS_FOR_THE_END = frozenset({"chilli-oil", "oil-sesame", "oil-walnut"})
 _WATER_POURED_AWAY = frozenset({"cassava"})
 # What is nibbled, or comes beside a roast and its potatoes, fills no plate by itself.
 NIBBLED = frozenset({"crackers", "crackers-gluten-free", "rice-cakes", "yorkshire-pudding"})
@@ -52,7 +52,7 @@ def _stays_in_its_water(pattern: Pattern, name: str, thing: Offered) -> bool:
 
 
 def _burns(slot: Slot, thing: Offered) -> bool:
-    """Toasted sesame oil and walnut oil are no fat to fry in: they go over at the end."""
+    """Toasted sesame oil, chilli oil and walnut oil are no fat to fry in: they go over at the end."""
     return slot.role == "fat" and slot.method != "raw" and thing.food.id in OILS_FOR_THE_END
 
 

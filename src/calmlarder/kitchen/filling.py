@@ -34,8 +34,8 @@ CURED_SIGN = "it is steaming hot in the middle, which stays pink, and the juices
 _NO_SALT = re.compile(r"\b(?:unsalted|(?:no|low|less|without)(?: added)?[ -]salt\w*|not salted)\b", re.IGNORECASE)
 # What fries in its own fat once a teaspoon of oil has started it: common practice, no source.
 OWN_FAT = frozenset({
-    "bacon", "beef-mince", "black-pudding", "chorizo", "duck", "fish-herring", "lamb-mince", "lap-cheong",
-    "mackerel-smoked", "pork-belly", "pork-mince", "sausages", "sausages-gluten-free", "sausages-plain",
+    "bacon", "beef-mince", "black-pudding", "chorizo", "duck", "fish-herring", "goose", "lamb-chops", "lamb-mince",
+    "lap-cheong", "mackerel-smoked", "pork-belly", "pork-mince", "sausages", "sausages-gluten-free", "sausages-plain",
 })  # fmt: skip
 # What a label says is said once, with the amount: `the gochujang`, and no order to add garlic.
 _SOLD_WITH = re.compile(

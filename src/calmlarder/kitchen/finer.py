@@ -20,7 +20,10 @@ _SALTY_SAUCES = frozenset({"fish-sauce", "fish-sauce-vegan", "shrimp-paste"})  #
 _SLOW_GRAIN = 25  # minutes: what takes longer drinks more. Common practice, no source
 _LESS_WATER = ("four times its volume", "twice its volume")  # ugali and the like: common practice, no source
 _STEWS, _LONG_SIMMERED, _STEP_ML = frozenset({"meat", "poultry"}), 45, 50  # minutes, ml: common practice, no source
+_BRAISED, _BRAISE_ML = 90, 300  # minutes; ml that are gone by then, lid or not: common practice, no source
+_ML_OF_WATER = re.compile(r"\b(\d+) ml of water\b")
 _STIFF_PASTES, _LUMPS_G = frozenset({"miso", "gochujang"}), 15  # g: ours
+_HARD_PASTE = "shrimp-paste"  # a block of it, raw: crumbled, and never stirred in as it comes
 _LET_DOWN = "stirred smooth in a cup with a few spoons of hot water"
 _SEASONED_WITH = re.compile(r"(\bseason with [^;,.]+)(?=\.$|$)")
 _WATER_TO_NUT_BUTTER = 1.5  # ml for a gram, until it pours: common practice, no source
@@ -120,6 +123,8 @@ def finer(said: str, place: Place, things: Sequence[Filling]) -> str:
         said = _long_simmered(said, things)
     if place in {"pan", "pot"} and any(one.food.id in _SOFTENED for one in things):
         said = said.replace(" for half a minute", " until soft")
+        if not any(one.food.kind in _SEASONS for one in things):  # ground spices burn for as long
+            said = said.replace(" until it smells good", " until soft")
     if place == "bowl":
         said = _boiled_up(said, things)
     if place in {"pan", "pot"} and any(one.food.id in _POP for one in things):
@@ -211,10 +216,12 @@ def _loosened(said: str, things: Sequence[Filling]) -> str:
     water = max(1, round(butter * _WATER_TO_NUT_BUTTER / _STEP_ML)) * _STEP_ML
     if butter:
         return said.replace(" with a splash of water", f", loosened with {water} ml of hot water")
-    if not any(one.food.id in _STIFF_PASTES and one.grams >= _LUMPS_G for one in things):
+    hard = any(one.food.id == _HARD_PASTE for one in things)
+    if not hard and not any(one.food.id in _STIFF_PASTES and one.grams >= _LUMPS_G for one in things):
         return said
-    let_down = said.replace(" with a splash of water", f" ({_LET_DOWN})")
-    return _SEASONED_WITH.sub(rf"\1 ({_LET_DOWN})", said) if let_down == said else let_down
+    how = f"crumbled, and {_LET_DOWN}" if hard else _LET_DOWN
+    let_down = said.replace(" with a splash of water", f" ({how})")
+    return _SEASONED_WITH.sub(rf"\1 ({how})", said) if let_down == said else let_down
 
 
 def _until_wilted(said: str, things: Sequence[Filling]) -> str:
@@ -233,8 +240,11 @@ def _long_simmered(said: str, things: Sequence[Filling]) -> str:
     meat = sum(one.grams for one in things if one.food.kind in _STEWS and one.minutes >= _LONG_SIMMERED)
     if not meat:
         return said
-    water = f"{max(1, round(meat / 2 / _STEP_ML)) * _STEP_ML} ml of water"
-    return re.sub(r"; simmer\b", "; cover, and simmer", said.replace("a splash of water", water))
+    least = _BRAISE_ML if any(one.minutes >= _BRAISED for one in things) else _STEP_ML
+    wanted = max(least, round(meat / 2 / _STEP_ML) * _STEP_ML)
+    said = said.replace("a splash of water", "0 ml of water")
+    said = _ML_OF_WATER.sub(lambda found: f"{max(int(found[1]), wanted)} ml of water", said, count=1)
+    return re.sub(r"; simmer\b", "; cover, and simmer", said)
 
 
 def _fried_dry(said: str) -> str:

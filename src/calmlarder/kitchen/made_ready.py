@@ -48,6 +48,8 @@ _FILLETS = frozenset({"pork-fillet", "pork-belly"})  # as thick as an arm: fried
 _LEAN = frozenset({"venison", "beef-steak"})
 # In one thick piece.
 _LOIN = re.compile(r"\b(?:back ?straps?|tenderloin|loin|haunch|roast|joint)\b(?!.*steak)", re.IGNORECASE)
+_INSTANT = re.compile(r"\binstant\b", re.IGNORECASE)
+_SQUEEZED_DRY = " and squeezed dry"  # raw potatoes for a rösti: boiled ones hold their water
 _TWO_CHANGES = "two changes of water"
 _SOAKED = re.compile(r"\b(?:pre-?)?soak(?:ed|ing)?\b", re.IGNORECASE)
 _STILL_SALT = re.compile(r"\b(?:this|since) morning\b|\btoday\b|\bsince (?:noon|lunch)\b", re.IGNORECASE)  # hours only
@@ -60,6 +62,7 @@ _IN_BAGS = re.compile(
     re.IGNORECASE,
 )
 _OUT_OF_A_JAR = frozenset({"fruit-vegetable", "leaf", "root", "pod", "stem", "pepper", "brassica", "shoot"})
+_PEELED = re.compile(r"^(?:rinsed|(?:peeled|scrubbed|trimmed)(?:, )?)")  # done by whoever filled the jar
 _JARRED = re.compile(r"\b(?:jars?|jarred|tins?|tinned|cans?|canned|in brine)\b", re.IGNORECASE)
 _RAW = re.compile(r"\b(?:raw|uncooked|unroasted)\b", re.IGNORECASE)
 SHELLED = "cracked and shelled"
@@ -78,6 +81,11 @@ class Told(NamedTuple):
     thawed: str = ""
     each_g: float | None = None
     from_freezer: bool = False
+
+
+def is_instant(line: str) -> bool:
+    """Whether rice was cooked and dried again: it only swells, and is never rinsed."""
+    return _INSTANT.search(line) is not None
 
 
 def is_small(food: Food, line: str) -> bool:
@@ -112,6 +120,8 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = "washed" if "washed" in prep else ""
     if food.id == "tofu-firm" and prep.startswith("crumbled"):
         prep = f"pressed dry in a cloth, {prep}"  # wet it boils
+    if food.state in ALREADY_COOKED:
+        prep = prep.removesuffix(_SQUEEZED_DRY)
     if food.state in ALREADY_COOKED and prep.startswith("patted dry"):
         prep = "sliced"
     if food.kind == "fish" and food.state in CANNED_STATES and prep.startswith("patted dry"):
@@ -133,10 +143,12 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
         prep = "drained, simmered 8 minutes in fresh water, flaked"
     if food.state == "dry" and prep == "rinsed" and _IN_BAGS.search(told.line):
         prep = "taken out of the bags"
+    if food.kind == "rice" and is_instant(told.line):
+        prep = ""
     if food.state == "frozen" and prep.startswith("patted dry"):
         prep = ""  # fish fingers and the like go from the freezer into the pan
     if food.kind in _OUT_OF_A_JAR and _JARRED.search(told.line) and "drained" not in prep:
-        prep = ", ".join(part for part in ("drained and rinsed", prep.removeprefix("rinsed")) if part)
+        prep = ", ".join(part for part in ("drained and rinsed", _PEELED.sub("", prep)) if part)
     if food.id in _JOINTS and _DICED.search(told.line):
         prep = IN_DICE
     if food.id in _JOINTS and _SHANKS.search(told.line):

@@ -5,6 +5,7 @@ import re
 
 from calmlarder.kitchen.cut_already import SHRED_MINUTES, is_in_shreds, is_minced
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling, is_said_cooked, on_the_bone
+from calmlarder.kitchen.made_ready import is_instant
 from calmlarder.larder.with_bones import is_whole_fish
 from calmlarder.patterns.pattern import Slot
 from calmlarder.tables.rows import Food
@@ -32,6 +33,7 @@ _CURED_JOINT = re.compile(r"\b(?:gammon|bacon joint|boiling bacon)\b", re.IGNORE
 _JOINT_START, _JOINT_PER_500_G = 20, 20
 _PARBOILED_MINUTES = 20  # easy-cook or parboiled rice: packets, recalled
 _QUICK_RICE_MINUTES = 10  # quick rice and rice in a bag: packets, recalled
+_INSTANT_RICE_MINUTES = 5  # cooked and dried again, it only swells: packets, recalled
 _PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORECASE)
 _WHITE_RICE = frozenset({"rice-white-dry", "rice-basmati-dry"})
 # Fried whole: a steak of 2 cm three minutes a side, a breast of duck mostly on its skin, a sausage turned all round. In
@@ -88,6 +90,8 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
             return _PARBOILED_MINUTES
         if _PAELLA_RICE.search(line):
             return max(_PAELLA_MINUTES, food.minutes[slot.method])
+        if is_instant(line):
+            return _INSTANT_RICE_MINUTES
         if _QUICK.search(line):
             return min(_QUICK_RICE_MINUTES, food.minutes[slot.method])
     if food.id == "pork-shoulder" and slot.method == "boil" and _CURED_JOINT.search(line):

@@ -17,6 +17,9 @@ _SALTY = frozenset({"soy-sauce", "paste", "pickle", "olive"})
 _SALTY_FOODS = frozenset(
     {"fish-sauce", "fish-sauce-vegan", "oyster-sauce", "feta", "halloumi", "bacon", "anchovies", "capers"}
 )
+# Where none of these is in the dish, pepper is what it has.
+_GIVE_TASTE = frozenset({"acid", "citrus", "condiment", "herb", "sauce", "spice", "stock"})
+_PLAIN = "taste for salt, and grind pepper over"
 _SALTS_ALL = frozenset({"soy-sauce", "paste", "stock"})  # what salts all that cooks with it
 _WANTS_SALT = frozenset({"tofu", "tempeh", "seitan", "soya", "poultry", "meat", "fish", "shellfish"})
 _SOLD_SEASONED = re.compile(
@@ -56,7 +59,8 @@ def taste(dish: Dish, progress: Progress, behind: str) -> Iterator[Work]:
     baked = any(step.place == "dish" for step in dish.pattern.steps)  # lifted out before it went into its dish
     out = [] if baked else lifted_out(dish.fillings)
     lifts = f"lift out the {and_list(out)}; " if out else ""
-    said = f"{lifts}{'taste before you salt' if salty else 'taste for salt'}{behind}"
+    seasoned = salty or any(one.food.kind in _GIVE_TASTE for one in dish.fillings)
+    said = f"{lifts}{'taste before you salt' if salty else 'taste for salt' if seasoned else _PLAIN}{behind}"
     after = tuple(work.task.name for work in progress.done)
     yield Work(Task("taste", _TASTING, {COOK: 1}, after=after), "taste", f"{sentence(said)}.", said)
 

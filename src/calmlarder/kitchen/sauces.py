@@ -16,6 +16,7 @@ _NEAT = frozenset({"tahini"})
 _A_SAUCE_G = 8  # of tahini for one, a good teaspoon; with more water than that it tastes of nothing. Ours
 _SOUR = frozenset({"acid", "citrus"})
 _UNDRESSED = re.compile(r"^Serve \{(salad)\} beside (it|them), with a few drops of oil and a pinch of salt\.$")
+_SOURED = re.compile(r"^Dress \{(salad)\} with a few drops of oil, a pinch of salt( and a little of \{\w+\}\.)$")
 _GIVE_TASTE = frozenset({"aromatic", "spice"})
 _OIL_OVER_ALL = re.compile(r", (?:what is in the pan over all(?=[.\[;])|spoon what is in the pan over(?=,))")
 _SERVED_WHOLE = re.compile(r"^(Serve|Lay) \{protein\} (?=with|beside|on)")
@@ -27,7 +28,7 @@ _COUNTED_PIECES = re.compile(r"about (\d+)?(½)?")
 def mixed(pattern: Pattern, fillings: Sequence[Filling], people: int) -> Pattern:
     """The pattern with its dressing and its tahini as these fillings want them."""
     pattern = _tahini_stirred(_oil_where_wanted(without_juices(pattern, fillings), fillings), fillings, people)
-    pattern = _oil_left_behind(_salad_soured(pattern, fillings), fillings)
+    pattern = _oil_left_behind(_cabbage_rubbed(_salad_soured(pattern, fillings), fillings), fillings)
     return _shared_out(_greens_glossed(pattern, fillings), fillings, people)
 
 
@@ -46,6 +47,21 @@ def _salad_soured(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
     beside = pattern.steps[at].with_words(f"Serve {{{found[1]}}} beside {found[2]}.")
     between = pattern.steps[first:at]
     return pattern.with_steps([*pattern.steps[:first], dressed, *between, beside, *pattern.steps[at + 1 :]])
+
+
+def _cabbage_rubbed(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:
+    """Raw cabbage beside the dish is rubbed with its salt, which makes it give: plain shreds are for no plate."""
+    raw = {one.slot for one in fillings if one.food.kind == "brassica" and pattern.slots[one.slot].method == "raw"}
+    steps = list(pattern.steps)
+    for number, step in enumerate(steps):
+        beside, soured = _UNDRESSED.search(step.words), _SOURED.search(step.words)
+        if beside and beside[1] in raw:
+            words = f"Rub {{{beside[1]}}} with a pinch of salt and a few drops of oil until soft, and serve it beside."
+            steps[number] = step.with_words(words)
+        elif soured and soured[1] in raw:
+            words = f"Rub {{{soured[1]}}} with a pinch of salt until soft, and dress with a few drops of oil{soured[2]}"
+            steps[number] = step.with_words(words)
+    return pattern.with_steps(steps)
 
 
 def _oil_left_behind(pattern: Pattern, fillings: Sequence[Filling]) -> Pattern:

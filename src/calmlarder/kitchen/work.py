@@ -36,7 +36,7 @@ from calmlarder.kitchen.piece import (
 from calmlarder.kitchen.preparing import made_ready_before, preparing, weighing
 from calmlarder.kitchen.salting import is_folded, salted, taste, tasted_before
 from calmlarder.kitchen.shortest_schedule import Task
-from calmlarder.kitchen.step_minutes import minutes_of_step
+from calmlarder.kitchen.step_minutes import as_long_as_it_takes, minutes_of_step
 from calmlarder.kitchen.two_pans import in_a_large_pot, in_batches, in_pans, on_trays, tossed_in_a_pot
 from calmlarder.kitchen.wording import (
     filled,
@@ -248,6 +248,7 @@ class _Kitchen:
 
     def _ended(self, told: Told, minutes: int, step: Step, groups: Sequence[Sequence[Filling]]) -> Told:
         """With its minutes behind it, and how a cook sees that what goes in at once is done."""
+        told = Told(*(as_long_as_it_takes(words, minutes) for words in told))
         said, cooked = told.said, self.progress.cooked_at(self.dish, step)
         if (cooked or step.place == "dish") and minutes > 1 and "minute" not in said:
             said = f"{said} About {minutes} minutes."

@@ -2,6 +2,7 @@
 
 import re
 
+from calmlarder.matching.kitchen_told import kitchen_lacks
 from calmlarder.matching.lacks import NotThere
 from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
@@ -198,6 +199,11 @@ def refuse_remarks(text: str, lexicon: Lexicon) -> None:
         raise NotThere("it is made ready for somebody, and what is in it is not told", "nothing was added")
     if _NOTHING_WITH.match(bare):
         raise NotThere("it says what is not wanted and names no food that is there", "nothing was added")
+    if kitchen_lacks(bare):
+        raise NotThere(
+            "it tells what the kitchen lacks and names no food",
+            "a dinner from this list does without; for every day it is set with the limits",
+        )
     if _NO_POWER.match(bare):
         raise NotThere("it tells of no power and names no food", _AFTER_NO_POWER)
     said = _REMARK.match(bare)

@@ -123,10 +123,10 @@ _GOING = LatePattern(
 )
 # A wet bag of leaves; wet garlic and wet walnuts are fresh ones, and a wet cloth is none of the food's.
 _WET = LatePattern(r"(?<!not )\bwet\b(?! (?:garlic|walnuts?|paper|kitchen|tea|towel|cloth|wipes?|markets?)\b)")
-# Leaves that are brown and wet are rotting: wet alone is not.
+# Leaves that are brown or dark and wet are rotting: wet alone is not.
 _BROWN_AND_WET = LatePattern(
-    r"\b(?:brown|black|smelly)(?:ish)? ?(?:and|&|n|\+|,) ?(?:a bit |all )?wet\b"
-    r"|\bwet ?(?:and|&|n|\+|,) ?(?:brown|black|smelly)\b",
+    r"\b(?:brown|black|dark|smelly)(?:ish)? ?(?:and|&|n|\+|,) ?(?:a bit |all )?wet\b"
+    r"|\bwet ?(?:and|&|n|\+|,) ?(?:brown|black|dark|smelly)\b",
     needs=("wet",),
 )
 # What looks like such a word and is none: `goes off friday` is a day, `cut off`, `half off` are not the food's state.
