@@ -62,6 +62,7 @@ _IN_BAGS = re.compile(
     re.IGNORECASE,
 )
 _OUT_OF_A_JAR = frozenset({"fruit-vegetable", "leaf", "root", "pod", "stem", "pepper", "brassica", "shoot"})
+_TRIMMED = re.compile(r"^trimmed(?:, )?")
 _PEELED = re.compile(r"^(?:rinsed|(?:peeled|scrubbed|trimmed)(?:, )?)")  # done by whoever filled the jar
 _JARRED = re.compile(r"\b(?:jars?|jarred|tins?|tinned|cans?|canned|in brine)\b", re.IGNORECASE)
 _RAW = re.compile(r"\b(?:raw|uncooked|unroasted)\b", re.IGNORECASE)
@@ -178,7 +179,10 @@ def made_ready(prep: str, food: Food, told: Told, mashed: bool) -> str:
     if sprouts(food, told.condition) or (food.id == "potato" and _SPROUTING.search(told.line)):
         rest = re.sub(r"^(?:scrubbed(?: and pricked)?|peeled)(?:, )?", "", prep)
         return ", ".join(part for part in ("peeled", "eyes and sprouts cut out", rest) if part)
-    return ", ".join(part for part in (told.thawed, trimmed_first(food, told.condition), prep) if part)
+    first = trimmed_first(food, told.condition)
+    if first.startswith("trimmed"):
+        prep = _TRIMMED.sub("", prep)
+    return ", ".join(part for part in (told.thawed, first, prep) if part)
 
 
 def mashes(pattern: Pattern, slot: str) -> bool:

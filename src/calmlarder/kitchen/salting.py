@@ -19,6 +19,7 @@ _SALTY_FOODS = frozenset(
 )
 # Where none of these is in the dish, pepper is what it has.
 _GIVE_TASTE = frozenset({"acid", "citrus", "condiment", "herb", "sauce", "spice", "stock"})
+_PEPPERED = re.compile(r"\b(?:and|with|of) pepper\b")
 _PLAIN = "taste for salt, and grind pepper over"
 _SALTS_ALL = frozenset({"soy-sauce", "paste", "stock"})  # what salts all that cooks with it
 _WANTS_SALT = frozenset({"tofu", "tempeh", "seitan", "soya", "poultry", "meat", "fish", "shellfish"})
@@ -59,7 +60,8 @@ def taste(dish: Dish, progress: Progress, behind: str) -> Iterator[Work]:
     baked = any(step.place == "dish" for step in dish.pattern.steps)  # lifted out before it went into its dish
     out = [] if baked else lifted_out(dish.fillings)
     lifts = f"lift out the {and_list(out)}; " if out else ""
-    seasoned = salty or any(one.food.kind in _GIVE_TASTE for one in dish.fillings)
+    seasoned = any(one.food.kind in _GIVE_TASTE for one in dish.fillings)
+    seasoned = seasoned or any(_PEPPERED.search(work.said) for work in progress.done)
     said = f"{lifts}{'taste before you salt' if salty else 'taste for salt' if seasoned else _PLAIN}{behind}"
     after = tuple(work.task.name for work in progress.done)
     yield Work(Task("taste", _TASTING, {COOK: 1}, after=after), "taste", f"{sentence(said)}.", said)
