@@ -112,6 +112,7 @@ def out_all_the_same(adapted: Adapted, tables: Tables) -> tuple[str, ...]:
     return ("As written it keeps every limit; elimination does without onion and garlic all the same.",)
 
 
+_WITH_ALLIUMS = re.compile(r" with (?:onions?|garlic)\b.*")  # no title says `kimchi with garlic`
 _GRAINS = frozenset({"grain", "rice"})
 _A_WORD = 4  # a word of the title in the pattern's counts as so many foods that it has a place for: ours
 
@@ -132,7 +133,7 @@ def another_dish(
         }
         replaced = food is not None and change.change in {"swap", "out"} and told.is_titled(food)
         if food is not None and replaced and not _stays(food, stays | left, told, tables):
-            gone.append(tables.food_by_id[food].name)
+            gone.append(_WITH_ALLIUMS.sub("", tables.food_by_id[food].name))
     if not gone and adapted.status not in {"cannot", "open"}:
         return ()
     gone = list(dict.fromkeys(gone))
