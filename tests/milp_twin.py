@@ -530,7 +530,7 @@ def _seasoning(p: _Programme, problem: PatternProblem, z: int, used: list[int], 
             if over and another and (slot.role == "topping" or main.method != "raw"):
                 p.at_most({u: 1, v: 1}, 1)
             hot = main.role == "protein" and main.method != "raw" and not food.state.startswith("canned")
-            if strewn and hot and food.kind in {"fish", "shellfish"}:  # no cheese on hot fish, nor with it
+            if strewn and hot and (food.kind in {"fish", "shellfish"} or food.id == "liver"):  # nor with it
                 p.at_most({u: 1, v: 1}, 1)
             if pattern.slots[other.slot].role == "protein" and other.offered.food.kind in slot.not_with:
                 p.at_most({u: 1, v: 1}, 1)
@@ -640,6 +640,11 @@ def _another(
     p.at_most({z: 1, **dict.fromkeys(ways, -1.0)}, 0)
     same_plate = p.variable(1, -weights.SAME_PLATE * _POINT)  # other vegetables alone are no other plate
     p.at_most({z: 1, same_plate: -1, ways[0]: -1, ways[1]: -1}, 0)
+    same_top = p.variable(1, -weights.SAME_TOP * _POINT)  # nor is another base alone, nor the same dish once more
+    p.at_most({z: 1, same_top: -1, ways[0]: -1, ways[2]: -1}, 0)
+    if before.problem.pattern.id == problem.pattern.id:
+        same_dish = p.variable(1, -weights.SAME_DISH * _POINT)
+        p.at_most({z: 1, same_dish: -1, ways[0]: -1}, 0)
 
 
 def _turns(p: _Programme, problem: PatternProblem, time: int, used: list[int]) -> None:
