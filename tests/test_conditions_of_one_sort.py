@@ -23,6 +23,9 @@ def the_lot(reader: LarderReader, line: str) -> Lot:
 @pytest.mark.parametrize(
     "line",
     [
+        "beansprouts, brown and liquidy", "mushrooms gloopy", "parsley, frost got it",
+        "spring mix best by 3 march, wet",
+        "chicken thighs, not looking great", "cooked rice, not so good",
         "lettuce, brown mush", "spinach gone to black mush", "mushrooms black", "milk, lumpy", "milk - solid",
         "double cream (a bit lumpy)", "lettuce all brown", "lettuce (all brown)", "strawberries (all mouldy)",
         "spinach, brown all over", "rocket, out it goes", "eggs, out they went",

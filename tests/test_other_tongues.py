@@ -179,3 +179,24 @@ def test_open_in_another_tongue_is_open(line: str, tables: Tables) -> None:
     reading = LarderReader(tables, date(2026, 3, 11)).read(line, "line 1")
     assert reading is not None
     assert [lot.opened for lot in reading.lots] == [True]
+
+
+@pytest.mark.parametrize(
+    ("lines", "line", "food"),
+    [
+        (
+            ("gotukola 1 bunch", "umbalakada", "parippu half kg", "pol kiri 1 tin"),
+            "pol half, in the fridge",
+            "coconut-fresh",
+        ),
+        (("key shinkurt 2 kilo", "kik ater 1 kg", "gomen 2 bunch", "berbere jar"), "key sir 2", "beetroot"),
+    ],
+)
+def test_what_one_line_leaves_in_doubt_the_others_of_the_home_tell(
+    lines: tuple[str, ...], line: str, food: str, reader: LarderReader
+) -> None:
+    """Sinhala and Amharic names of foods: recalled. By itself, or in an English list, such a line stays a question."""
+    assert reader.read_all([*lines, line], "list")[-1].lots[0].food == food
+    assert not reader.read_all([line], "list")[0].lots
+    english = ["2 carrots", "milk 1 l", "oats 500 g", "salt", "half a cabbage", "eggs 6", "rice 1 kg"] * 3
+    assert not reader.read_all([*english, *lines[:2], line], "list")[-1].lots

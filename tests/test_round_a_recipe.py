@@ -178,6 +178,7 @@ _FORTY = """<html><body><p>Search recipes</p><h1>Beef buns</h1><p>{told}</p><h2>
     [
         ("We make two dozen. That feeds four or five of us.", (4, 5)), ("It is enough for 6 people.", (6, None)),
         ("It does for 4 with rice, or 6 if there are other dishes.", (4, None)),
+        ("It feeds 4 with rice, 6 if there are other things.", (4, None)),
         ("Does for two greedy people.", (2, None)),
         ("This serves three.", (3, None)), ("It feeds four. With rice it serves six.", (None, None)),
         ("If doubled, it feeds eight.", (None, None)), ("One bun feeds two.", (None, None)),

@@ -19,6 +19,9 @@ _DONE_TO = (
 )
 _LIKE = re.compile(
     r"\b[a-z]+-sized?\b|\b(?:like|as (?:big|large|small|thick|thin) as|the size of)\s+(?:an?|the)\b[^,.;:)]{0,60}"
+    # what the steps before have made of vegetables
+    r"|\b(?:the|this|your) (?:soffritto|sofrito|mirepoix|battuto)\b"
+    r"|\bthe size of (?:(?:small|large|big|tiny|fat) )?[a-z]+\b"
     r"|(?<!you )(?<!would )(?<!they )(?<!people )\blike\b[^,.;:)]{0,40}"
     r"|\bas (?:thick|thin|smooth|soft|loose) as\b[^,.;:)]{0,40}"
     r"|\b(?:shape|roll|form|mould)\w*\b[^.;:]{0,40}\binto\b[^.;:]{0,40}"

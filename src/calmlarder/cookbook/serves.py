@@ -99,7 +99,9 @@ _FEEDS = re.compile(
     re.IGNORECASE,
 )
 _NOT_OF_IT = re.compile(r"\b(?:if|doubled?|halve[ds]?|half|twice|batch(?:es)?|each|one|per)\b", re.IGNORECASE)
-_OR_MORE = re.compile(r",? or \d+ if\b.*")  # `for 4, or 6 if there are other dishes` is for four by itself
+_OR_MORE = re.compile(
+    r",? (?:or )?(?:\d+|more|fewer) if\b.*"
+)  # `for 4, or 6 if there are other dishes` is for four by itself
 _MOST_FOR = 50  # beyond it a title counts something else
 
 

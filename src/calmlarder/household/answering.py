@@ -6,7 +6,7 @@ from typing import NamedTuple
 from calmlarder.household.household import Household
 from calmlarder.household.kept_lots import KeptLot, Parked, parked_lines
 from calmlarder.household.larder import contents_of
-from calmlarder.larder.lines_to_lots import RIGHT
+from calmlarder.larder.grams_or_question import RIGHT
 from calmlarder.larder.lot import Lot
 from calmlarder.larder.meaning import Reading
 from calmlarder.larder.to_answer import Answers, ToAnswer

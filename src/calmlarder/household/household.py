@@ -124,14 +124,18 @@ class Household:
         self._reader.leave_out(self._is_not_eaten)
         kept = self.store.lots() if self.is_kept else []
         lines = (str(row.content.get("line", "")) for row in kept)
-        self._reader.as_days_are_written(self.settled().measures == "american", lines)
+        self._reader.as_written_at_home(self.settled().measures == "american", lines)
         return self._reader.on_day(day)
 
     def read(self, text: str) -> "Reading | None":
         """What a typed line means; a warning sign in it is answered, and is no food."""
         from calmlarder.household.signs_in_lines import heard
+        from calmlarder.larder.meaning import clearer
 
-        reading = self.reader_of(self.today).read(text, "this line")
+        reader = self.reader_of(self.today)
+        reading = reader.read(text, "this line")
+        if reading is not None and reading.to_answer is not None and (other := reader.in_its_tongue([text])):
+            reading = clearer(reading, other.read(text, "this line"))
         return None if reading is None else heard(reading)
 
     def read_all(self, lines: Iterable[str], source: str) -> "tuple[Reading, ...]":

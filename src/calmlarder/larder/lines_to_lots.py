@@ -6,11 +6,12 @@ from datetime import date
 
 from rapidfuzz import fuzz, process
 
-from calmlarder.larder.grams import as_a_serving, fits_measure, grams_of, out_of_proportion, share_of
+from calmlarder.larder.grams_or_question import grams_or_question
 from calmlarder.larder.jarred_herbs import among_spices
 from calmlarder.larder.leeks import in_greens_and_whites
 from calmlarder.larder.lot import Lot, LotDate
-from calmlarder.larder.meaning import NOT_KNOWN, Reading, match_of
+from calmlarder.larder.meaning import NOT_KNOWN, Reading, clearer, match_of
+from calmlarder.larder.parts_of_line import names_some_kind, not_added, of_any_kind, state_of
 from calmlarder.larder.refrozen import REFROZEN, is_refrozen
 from calmlarder.larder.said_to_hold import said_to_hold
 from calmlarder.larder.standing import (
@@ -27,8 +28,7 @@ from calmlarder.larder.to_answer import NO_DAY, UNANSWERED, Answers
 from calmlarder.larder.trimmed import MOULDY_CORNER, bad_at_the_edge, is_cracked_egg
 from calmlarder.larder.urgency import NO_DAYS, Kept, urgency_of
 from calmlarder.larder.with_bones import eatable_grams
-from calmlarder.matching.amounts.amount_of_line import Amount
-from calmlarder.matching.amounts.numbers_and_fractions import ONE, Span
+from calmlarder.matching.amounts.numbers_and_fractions import Span
 from calmlarder.matching.amounts.some_of_them import half_cooked
 from calmlarder.matching.conditions.condition_words import presses
 from calmlarder.matching.dates.month_first import writes_month_first
@@ -41,19 +41,18 @@ from calmlarder.matching.names.notes import NO_SLIPS
 from calmlarder.matching.names.of_one_sort import of_one_sort, worth_offering
 from calmlarder.matching.names.words import plain
 from calmlarder.matching.owners.apart_by_owner import apart_by_owner
-from calmlarder.matching.part import Part, names_something, tells_of_a_food
+from calmlarder.matching.part import Part, names_something
 from calmlarder.matching.remarks import says_no_food
 from calmlarder.matching.renaming import with_name
 from calmlarder.matching.retold.apart_by_place import apart_by_place
 from calmlarder.matching.retold.apart_when_opened import apart_when_opened
 from calmlarder.matching.retold.done_with import THROWN
+from calmlarder.matching.retold.spoken_at_home import spoken_at_home
 from calmlarder.matching.several_foods.under_headings import under_headings
 from calmlarder.problems import Problem
 from calmlarder.tables.book import Tables
 from calmlarder.tables.rows import Food
 
-_NO_AMOUNT = Amount(ONE, None, None, "none")
-USUAL, RIGHT = "a usual amount", "is right"  # what answers a question about an amount
 NO_LONGER = "no longer always there"
 _MOST_NEAREST, _NEAR = 4, 75.0  # names that are shown, and from which likeness of spelling, 0 to 100: ours
 _OPENED_YESTERDAY = "opened yesterday"
@@ -75,17 +74,22 @@ class LarderReader:
         self._lexicon = Lexicon(tables) if lexicon is None else lexicon
         self._left_out: Callable[[Food], bool] = lambda food: False
         self._month_first = False
+        self._at_home: tuple[str, ...] = ()
 
     def on_day(self, day: date) -> "LarderReader":
         """A reader of the same names for another day."""
-        reader = LarderReader(self._tables, day, self._lexicon)
+        return self._in_words_of(self._lexicon, day)
+
+    def _in_words_of(self, lexicon: Lexicon, day: date) -> "LarderReader":
+        reader = LarderReader(self._tables, day, lexicon)
         reader.leave_out(self._left_out)
-        reader._month_first = self._month_first
+        reader._month_first, reader._at_home = self._month_first, self._at_home
         return reader
 
-    def as_days_are_written(self, month_first: bool, lines: Iterable[str]) -> None:
-        """From now on read days as a home writes them: `12/7` beside `11/24` is the seventh of December."""
-        self._month_first = month_first or writes_month_first(map(plain, lines), self._today)
+    def as_written_at_home(self, month_first: bool, lines: Iterable[str]) -> None:
+        """From now on read as a home writes: `12/7` beside `11/24` is the seventh of December; so are its tongues."""
+        self._at_home = tuple(lines)
+        self._month_first = month_first or writes_month_first(map(plain, self._at_home), self._today)
 
     def leave_out(self, is_left_out: Callable[[Food], bool]) -> None:
         """Of what a line may be, do not offer some foods where there are others: those that are not eaten here."""
@@ -115,11 +119,11 @@ class LarderReader:
         line = _what_is_open(line, answers)
         good, bad = self._apart_from_the_bad(line)
         if bad and not good:
-            return self._problem(text, where, _not_added(bad))
+            return self._problem(text, where, not_added(bad))
         read = self._what_is_there(line._replace(parts=good), text, where, (number, answers))
         foods = self._tables.food_by_id
         names = (foods[part.named.foods[0]].name if part.named.foods else part.said for part in bad)
-        told = (f"{name} not added: {_state(part)}" for name, part in zip(names, bad, strict=True))
+        told = (f"{name} not added: {state_of(part)}" for name, part in zip(names, bad, strict=True))
         return read.model_copy(update={"assumed": (*read.assumed, *told)}) if bad else read
 
     def _as_two_lines(self, line: str, where: str, number: int) -> Reading | None:
@@ -172,9 +176,9 @@ class LarderReader:
                 text=line.text, where=where, match=match, lots=(), problem=None, question=line.question, about="day",
                 choices=(NO_DAY,),
             )  # fmt: skip
-        if unclear and line.owner and not line.owner_agrees and all(map(_names_some_kind, unclear)):
+        if unclear and line.owner and not line.owner_agrees and all(map(names_some_kind, unclear)):
             # What is somebody else's is set aside: nobody needs to know which kind it is, or just how much.
-            aside = line._replace(parts=tuple(_of_any_kind(part, _NOT_ASKED) for part in line.parts))
+            aside = line._replace(parts=tuple(of_any_kind(part, _NOT_ASKED) for part in line.parts))
             read = self._clear(aside, where, (number, answers))
             return read if read.lots else self._clear(aside, where, (number, _AS_USUAL))
         names_nothing = len(unclear) == len(line.parts) and not any(part.named.takes for part in unclear)
@@ -197,7 +201,7 @@ class LarderReader:
         made = [one.on for one in line.dates if one.kind == "made" and one.on is not None]
         if not made or not all(part.named.candidates for part in line.parts if part.named.outcome != "matched"):
             return None
-        parts = tuple(_of_any_kind(part, _TOO_OLD) for part in line.parts)
+        parts = tuple(of_any_kind(part, _TOO_OLD) for part in line.parts)
         read = self._clear(line._replace(parts=parts), where, which)
         days = [lot.safety_days_left for lot in read.lots]
         return read if days and all(left is not None and left < 0 for left in days) else None
@@ -253,7 +257,7 @@ class LarderReader:
         foods = [(part, self._tables.food_by_id[food]) for part in line.parts for food in part.named.foods]
         lots: list[Lot] = []
         for part, food in foods:
-            span, question, choices = self._grams(part, food, answers)
+            span, question, choices = grams_or_question(part, food, answers, self._tables)
             if span is None:
                 match = match_of((), "ask", self._tables, (Candidate(food.id, food.name, 100.0),))
                 return Reading(
@@ -288,34 +292,19 @@ class LarderReader:
         """Every line that says something, with what its heading says of it."""
         lines = tuple(lines)
         self._month_first = self._month_first or writes_month_first(map(plain, lines), self._today)
-        told = enumerate(under_headings(lines), start=1)
-        readings = (self.read(line, f"{source}:{number}", number) for number, line in told)
+        told = list(enumerate(under_headings(lines), start=1))
+        readings = [self.read(line, f"{source}:{number}", number) for number, line in told]
+        in_doubt = [at for at, reading in enumerate(readings) if reading is not None and reading.to_answer is not None]
+        if in_doubt and (reader := self.in_its_tongue(line for _, line in told)) is not None:
+            for at in in_doubt:
+                number, line = told[at]
+                readings[at] = clearer(readings[at], reader.read(line, f"{source}:{number}", number))
         return tuple(reading for reading in readings if reading is not None)
 
-    def _grams(self, part: Part, food: Food, answers: Answers) -> tuple[Span | None, str, tuple[str, ...]]:
-        """Grams of a food of the line, or what must be asked about them and what would answer."""
-        amount = part.amount if answers.amount != "usual" else _NO_AMOUNT
-        if amount.measure is not None and not fits_measure(amount, food, self._tables):
-            return None, f"`{amount.measure}` says nothing about {food.name}", self._usual(food)
-        span = grams_of(amount, food, self._tables)
-        if span is None:
-            return None, f"how much {food.name} is there?", self._usual(food)
-        span = as_a_serving(span, amount, food, part.words)
-        if amount.grams is not None and len(part.named.foods) > 1:
-            shares = [share_of(self._tables.food_by_id[one], self._tables) for one in part.named.foods]
-            part_of_it = share_of(food, self._tables) / sum(shares)
-            span = span.times(Span(part_of_it, part_of_it, part_of_it))
-        if answers.amount != "as told" and out_of_proportion(amount, span, food):
-            return (
-                None,
-                f"{span.typical:g} g of {food.name}: is that right?",
-                (f"{span.typical:g} g {RIGHT}", *self._usual(food)),
-            )
-        return span, "", ()
-
-    def _usual(self, food: Food) -> tuple[str, ...]:
-        usual = grams_of(_NO_AMOUNT, food, self._tables)
-        return (f"{USUAL}, {usual.typical:g} g",) if usual is not None else ()
+    def in_its_tongue(self, lines: Iterable[str]) -> "LarderReader | None":
+        """The reader of a home that speaks another tongue than English, by its lines and these; else None."""
+        tongues = spoken_at_home((*self._at_home, *lines), self._lexicon)
+        return self._in_words_of(self._lexicon.where_spoken(tongues), self._today) if tongues else None
 
     def _lot(self, line: LineRead, part: Part, food: Food, span: Span, lot_id: str) -> Lot:
         kept = Kept(food, place_of(food, line, part.amount), self._today, self._tables)
@@ -355,29 +344,3 @@ def _what_is_open(line: LineRead, answers: Answers) -> LineRead:
     """The line without the foods that stand already."""
     parts = tuple(part for part in line.parts if part.said in answers.only)
     return line._replace(parts=parts) if parts else line
-
-
-def _names_some_kind(part: Part) -> bool:
-    """Whether a part names a food that comes in several kinds, or one beside a strange word, and no mere thing."""
-    return bool(part.named.candidates) and tells_of_a_food(part.named.takes)
-
-
-def _state(part: Part) -> str:
-    """What a line says of a thing that is gone or bad."""
-    return ", ".join(part.conditions)
-
-
-def _not_added(bad: tuple[Part, ...]) -> NotThere:
-    """What is told of a line that says of all it names that it is gone or bad."""
-    states = dict.fromkeys(_state(part) for part in bad)
-    return NotThere(
-        f"it says: {'; '.join(states)}", "not added, as it is gone or off; write it without those words if it is good"
-    )
-
-
-def _of_any_kind(part: Part, why: str) -> Part:
-    """The part as the likeliest of what it may be, which is said to be so."""
-    if part.named.outcome == "matched":
-        return part
-    likeliest = part.named.candidates[0].food
-    return part._replace(named=part.named._replace(outcome="matched", foods=(likeliest,), assumed=(why,)))

@@ -62,6 +62,11 @@ class Reading(BaseModel):
         return self.match.candidates
 
 
+def clearer(first: Reading | None, second: Reading | None) -> Reading | None:
+    """The second reading of a line that was in doubt at first, where it leaves nothing to ask."""
+    return second if second is not None and second.lots and second.to_answer is None else first
+
+
 def match_of(foods: tuple[Food, ...], outcome: str, tables: Tables, candidates: tuple[Candidate, ...] = ()) -> Match:
     """What the words of a line came to: the first of its foods, or what they may be."""
     food = foods[0] if foods else None

@@ -156,7 +156,8 @@ def read_line(text: str, today: date, lexicon: Lexicon, month_first: bool = Fals
         if bought_then(bare.casefold(), raw, lexicon):
             parts, dates = raw, as_bought(dates, bare.casefold(), _foods(raw, lexicon))
     dates = as_made(dates, parts, today, lexicon)
-    told = _conditions(parts, phrases, rest, lexicon)
+    is_past = any(dated.on < today for dated in dates if dated.on and dated.kind in {"use-by", "best-before"})
+    told = _conditions(parts, phrases, rest, lexicon, is_past)
     return LineRead(
         line, told, place, dates, owner, owned.agrees, owned.kept_for, question, bool(always) and not denied,
         bool(denied),
@@ -194,7 +195,9 @@ def _capitals(line: str) -> frozenset[str]:
     return frozenset(plain(word) for word in typed) if 2 * len(typed) <= len(words) else frozenset()
 
 
-def _conditions(parts: list[Part], phrases: tuple[Phrase, ...], text: str, lexicon: Lexicon) -> tuple[Part, ...]:
+def _conditions(
+    parts: list[Part], phrases: tuple[Phrase, ...], text: str, lexicon: Lexicon, is_past: bool
+) -> tuple[Part, ...]:
     """The parts with what is said of each; what stands with none of them, or of all, is said of all."""
     claimed = {mark for part in parts for mark in marks_in(part.words)}
     of_all = bool(_ALL_OF_THEM.search(text)) or (len(parts) == 2 and bool(_STROKE.fullmatch(text)))
@@ -208,7 +211,7 @@ def _conditions(parts: list[Part], phrases: tuple[Phrase, ...], text: str, lexic
             found, worse = everywhere, bad_everywhere
         words = tuple(dict.fromkeys((*(phrase.words for phrase in (*shared, *own)), *found)))
         bad = worse or any(phrase.to_bin for phrase in (*shared, *own))
-        bad = bad or nobody_eats(words, _foods([part], lexicon), text)
+        bad = bad or nobody_eats(words, _foods([part], lexicon), text, is_past)
         told.append(part._replace(conditions=words, to_bin=bad))
     return tuple(told)
 

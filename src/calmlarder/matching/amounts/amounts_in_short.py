@@ -7,11 +7,37 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.rewriting import put_in_turn
 
 _SHARE = r"(half|a third|third|a quarter|quarter|1/2|1/3|1/4|2/3|3/4)"
+_PACK = r"(jar|bottle|tub|tube|tin|packet|bag|box|carton|block|pack)"
 _PLAINLY = (
     # `canned peas, wax beans (2+1)`: so many of each.
     (
         LatePattern(r"^(canned|tinned) ([a-z][a-z ]*), ([a-z][a-z ]*) \((\d{1,2}) ?[+&,] ?(\d{1,2})\)$"),
         r"\4 cans \2, \5 cans \3",
+    ),
+    # The new one is what there is of it: `scrapings + a new jar`.
+    (
+        LatePattern(
+            r"(?:scrap(?:e|ing)s?|dregs|(?:the )?(?:end|last|bottom)(?: of (?:it|one|a jar|the jar|a bag))?|a bit left)"
+            rf" ?(?:\+|&|and|plus) (?:an? |one |1 )?(?:new|full|fresh|whole|unopened|sealed) {_PACK}\b"
+        ),
+        r"1 \1",
+    ),
+    # How far down it is tells no more where it is measured: `a mug maybe, bottom of the jar`.
+    (
+        LatePattern(
+            r"((?:\d|\b(?:an?|one|two|half an?)) (?:small |big |good )?(?:mug|cup|glass|handful|scoop)s?(?:ful)?\b"
+            rf"[^,;(]*)[,;(-]+ ?(?:the )?(?:end|bottom|rest|last) of (?:the |a )?{_PACK}\b\)?"
+        ),
+        r"\1",
+    ),
+    # All but the bones is gone.
+    (
+        LatePattern(
+            r"(\b(?:chicken|turkey|duck|goose|bird)\b.*?)[ ,(–-]+(?:it'?s |is |is now )?"
+            r"(?:mostly|mainly|nearly all|almost all|nearly|almost) (?:the |just )?"
+            r"(?:bones?|carcass|picked clean)(?: now| left)?\)?"
+        ),
+        r"cooked \1, a little left",
     ),
     (LatePattern(r"\bbag of (?:mixed |green |baby )*leaves\b"), "bag of salad leaves"),
     # A part of what a dish was cooked in, behind it: `kadhi - half pan`, `soup, half the big pot`.

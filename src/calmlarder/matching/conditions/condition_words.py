@@ -40,7 +40,8 @@ USE_SOON = (
     "asap", "urgent", "priority", "top priority", "first to go", "use or lose", "use it or lose it", "needs cooking",
     "need cooking", "needs finishing", "need finishing", "needs finishing off", "needs finishing up", "to use up",
     "to be used up", "to finish up", "to finish off", "finish up", "must use", "must eat", "gotta use", "gotta eat",
-    "wizened", "over ripe",
+    "wizened", "over ripe", "weeping", "watery", "not so good", "not too good", "not looking good", "not looking great",
+    "not great", "not the best", "not at their best", "not at its best",
     "not going to last", "won't last long", "wont last long", "running out of time", "needs to be used",
     "needs to be eaten", "need to be used", "need to be eaten", "should be used", "should be eaten",
 )  # fmt: skip
@@ -58,6 +59,7 @@ BIN = (
     "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
     "liquid in the bag", "turned to slime", "leaking", "gone fizzy", "gone green", "turned green", "growing fur",
     "growing something", "walking by itself", "has turned", "fur on", "off", "weevils", "maggots",
+    "liquidy", "gloopy", "goopy", "frost got it", "frost got them", "frost got to it",
     "has bugs", "bugs in it", "moths in it", "has moths",
     "pantry moths", "ants in it", "mice got it", "mouse got it", "blown", "bulging",
     "going to mush", "going to soup", "going to slime", "going to liquid", "smells sour", "smell sour", "smell bad",

@@ -10,7 +10,10 @@ from calmlarder.matching.late_patterns import START, LatePattern
 from calmlarder.tables.rows import Food
 
 LEFT_OUT, PAST_DATE = "left out", "past its date"
-DOUBTFUL = frozenset({"dodgy", "iffy", "suspect", "dead", "ropey", "ropy", "looking dodgy", LEFT_OUT, PAST_DATE})
+DOUBTFUL = frozenset({
+    "dodgy", "iffy", "suspect", "dead", "ropey", "ropy", "looking dodgy", "not so good", "not too good",
+    "not looking good", "not looking great", "not great", LEFT_OUT, PAST_DATE,
+})  # fmt: skip
 # Of milk, cream and yoghurt these are said while they are good enough to cook with.
 _PAST_IT = frozenset({"past it", "a bit past it", "on the turn", "about to turn", "going off"})
 # `chicken left out overnight`, `milk sat on the side all day`; `left out of the fridge` tells no hours and is as bad.
@@ -32,13 +35,16 @@ NO_DAY_TOLD = LatePattern(
 )
 _SOUR = LatePattern(r"\bsour(?:ed)?\b")
 _FLESH = frozenset({"poultry", "meat", "fish", "shellfish"})
+_LEAVES = frozenset({"salad-leaf", "leaf", "herb"})
 _DAIRY = frozenset({"milk", "cream", "yoghurt"})
 _COOKED = frozenset({"cooked", "boiled", "roasted"})
 
 
-def nobody_eats(conditions: Iterable[str], foods: Iterable[Food], text: str) -> bool:
-    """Whether what is said of a thing takes it out of the kitchen, as it is what it is."""
+def nobody_eats(conditions: Iterable[str], foods: Iterable[Food], text: str, is_past: bool = False) -> bool:
+    """Whether what is said of a thing takes it out of the kitchen, as it is what it is; `is_past` its date."""
     there = tuple(foods)
+    if is_past and "wet" in conditions and any(food.kind in _LEAVES for food in there):
+        return True  # cut leaves that stand in their water past their date: on the way to slime
     risky = any(food.kind in _FLESH or food.state in _COOKED for food in there)
     dairy = any(food.kind in _DAIRY for food in there)
     if any(food.kind == "milk" for food in there) and _SOUR.search(text):

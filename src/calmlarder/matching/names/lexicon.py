@@ -33,6 +33,7 @@ class Lexicon:
         """`index` is that of the same names, where it was made before."""
         self.tables = tables
         self.meant: Mapping[str, tuple[str, ...]] = {}  # what words meant in this house
+        self.spoken: frozenset[str] = frozenset()  # the tongues of this house, but English
         self._index = index = index or index_of(tables)
         self.names = NamesOf(index.rows, tables)
         self.with_word, self.spelt, self.for_something = index.with_word, index.spelt, index.for_something
@@ -121,6 +122,12 @@ class Lexicon:
         other = copy(self)
         known = self.tables.food_by_id
         other.meant = {said: foods for said, foods in meant.items() if all(food in known for food in foods)}
+        return other
+
+    def where_spoken(self, tongues: frozenset[str]) -> "Lexicon":
+        """The same names in a house that speaks these tongues: their words count beside English ones."""
+        other = copy(self)
+        other.spoken = tongues
         return other
 
     def is_beside(self, word: str, others: Iterable[str]) -> bool:

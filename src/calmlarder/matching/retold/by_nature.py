@@ -37,7 +37,16 @@ _FINISH_OFF = LatePattern(r"\b(?:finish|polish|use|eat)(?:ing)? off\b(?= [a-z])"
 # `two don black finish`: they have gone black, and are there.
 _DON_BLACK = LatePattern(r"\bdon (?=(?:black|ripe|yellow|brown)\b)(\w+)(?: finish)?")
 
+# What was cut and is dry has dried at the cut; whole dried ones are sold.
+_CUT_AND_DRY = LatePattern(
+    r"(\b(?:limes?|lemons?|oranges?|grapefruits?|cucumbers?|courgettes?|zucchinis?|peppers?|capsicums?|aubergines?"
+    r"|carrots?|celery|fennel|cabbage|swede|turnip|squash|pumpkin|melon|avocado|apple|pear|onion)\b,? ?"
+    r"(?:cut(?: in half)?|half|halves|quarter|end|piece|wedge)s?,? )"
+    r"(?:a bit |bit |very |all |gone )?dry(?=\s*(?:$|[,;)]))"
+)
+
 STATES = (
+    Rewrite(_CUT_AND_DRY, r"\1dried out"),
     Rewrite(_SPROUTED, r"\1 sprouting"),
     Rewrite(_UNRIPE, "unripe"),
     Rewrite(_HOW_SOUR, " ", where=_SOUR_ANYWAY),

@@ -27,6 +27,34 @@ _PLAINLY = (
         ),
         " ",
     ),
+    # What beasts do, and how people eat, tells nothing of what is there: `eggs 18, chooks are going mad`.
+    (
+        LatePattern(
+            r"(?<=[a-z\d])[ ,.;(–-]+ ?(?:(?:the|my|our) )?(?:chooks?|hens?|chickens?|ducks?|bees|goats?|cows?|girls)"
+            r" (?:(?:are|is|r|have|has|had|were|keep|went|been)\b"
+            r"|(?:just |still )?(?:lay|laid|laying|stopped|started)\b).*$"
+        ),
+        "",
+    ),
+    (
+        LatePattern(
+            r"(?<=[a-z\d])[ ,.;(–-]+ ?(?:(?:the|my|our) )?(?:kids?|boys?|girls?|teenagers?|children|we|he|she|they|i)"
+            r" (?:drinks?|eats?|gets? through|goes? through|inhales?|demolish(?:es)?|scoffs?|loves?|lives? on)"
+            r" (?:it|them|these|those|this|that|loads|tons|so much)\b[^,;()]*\)?$"
+        ),
+        "",
+    ),
+    # Whole nuts in a butter of them: a coarse one.
+    (LatePattern(r"(?<=butter) ?[,(-] ?whole nuts?\b\)?|(?<=\bpb) ?[,(-] ?whole nuts?\b\)?"), " crunchy"),
+    # Packets that came with a meal hold none of it.
+    (
+        LatePattern(
+            r"\b((?:sachets?|packets?|pouches|pots)\b[^,;]*?) (?:from|off|out of) (?:the |a |our |last night'?s )?"
+            r"(?:(?:chinese|indian|thai|sushi|burger|chip|fish) )?"
+            r"(?:take ?-?(?:away|out)s?|restaurant|delivery|place|shop)\b"
+        ),
+        r"\1",
+    ),
     # Tops that grow again in water are there as they are.
     (
         LatePattern(

@@ -5,7 +5,6 @@ An English reading of a word wins. What may mean something else counts only besi
 
 import itertools
 import re
-import unicodedata
 from collections.abc import Mapping
 from typing import NamedTuple
 
@@ -73,49 +72,15 @@ _OF_OWNERS = frozenset({"my", "of"})
 _Told = tuple[_Found | None, int]  # what was found, and how many words it takes
 
 
-def told_by_accents(line: str, lexicon: Lexicon) -> str:
-    """A line as typed, with the names in English that only their accents tell from other words."""
-    if line.isascii():
-        return line
-    line = unicodedata.normalize("NFC", line)
-    words = list(_WORD.finditer(line))
-    told: list[tuple[re.Match[str], str]] = []
-    at = 0
-    while at < len(words):
-        size = _size_of_name(words[at : at + _LONGEST], line, lexicon)
-        english = lexicon.tongues.accented.get(words[at][0].casefold()) if size == 1 else None
-        told += [(words[at], english)] if english else []
-        at += size
-    for word, english in reversed(told):
-        line = f"{line[: word.start()]}{english}{line[word.end() :]}"
-    return line
-
-
-def _size_of_name(words: list[re.Match[str]], line: str, lexicon: Lexicon) -> int:
-    """How many words the longest name has that begins here: `bắp cải` is no `bắp`; 1 where there is none."""
-    return next(
-        (
-            count
-            for count in range(len(words), 1, -1)
-            if spaced(line[words[0].start() : words[count - 1].end()]) in lexicon.tongues.names
-        ),
-        1,
-    )
-
-
 def in_english(text: str, lexicon: Lexicon) -> str:
     """A plain line with what the tables know of other tongues put in English, and the rest as it stands."""
     text = _TWICE.sub(lambda one: _written_twice(one, lexicon), text)
-    words = _words(text, lexicon)
-    spans: list[_Found] = []
-    at = 0
-    while at < len(words):
-        found, size = _found_at(words[at : at + _LONGEST], text, lexicon)
-        spans += [found] if found else []
-        at += size
+    spans = _found_in(text, lexicon)
     told: list[tuple[int, int, str]] = []
     for before, one in zip([None, *spans], spans, strict=False):
-        others = frozenset().union(*(two.tongues for two in spans if two is not one and (two.strange or two.foreign)))
+        others = frozenset().union(*(two.tongues for two in spans if two is not one and _tells(two)))
+        if _ENGLISH.isdisjoint({*words_of(text[one.start : one.end])} - GIVEN_NAMES):
+            others |= lexicon.spoken
         said = _said_by_others(one, others, text, lexicon)
         said = _counted(said, before if before is not None and before.is_name else None, text, lexicon)
         if said.is_name:
@@ -129,6 +94,27 @@ def in_english(text: str, lexicon: Lexicon) -> str:
     for start, end, english in reversed(told):
         text = f"{text[:start]}{english}{text[end:]}"
     return text
+
+
+def tongues_told(text: str, lexicon: Lexicon) -> frozenset[str]:
+    """The tongues that a plain line is written in, by its words that are no English."""
+    return frozenset().union(*(one.tongues for one in _found_in(text, lexicon) if _tells(one)))
+
+
+def _tells(one: _Found) -> bool:
+    return one.strange or one.foreign
+
+
+def _found_in(text: str, lexicon: Lexicon) -> list[_Found]:
+    """All of a line that the tables of other tongues have, the longest names first."""
+    words = _words(text, lexicon)
+    spans: list[_Found] = []
+    at = 0
+    while at < len(words):
+        found, size = _found_at(words[at : at + _LONGEST], text, lexicon)
+        spans += [found] if found else []
+        at += size
+    return spans
 
 
 def _words(text: str, lexicon: Lexicon) -> list[re.Match[str]]:

@@ -19,6 +19,7 @@ from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
 from calmlarder.matching.names.name_index import as_one
 from calmlarder.matching.owners.kin_in_words import kin_in_words
+from calmlarder.matching.retold.accents import told_by_accents
 from calmlarder.matching.retold.alliums_inside import alliums_inside
 from calmlarder.matching.retold.by_the_way import by_the_way
 from calmlarder.matching.retold.cooking_pots import in_pots
@@ -32,7 +33,7 @@ from calmlarder.matching.retold.in_a_hurry import in_a_hurry
 from calmlarder.matching.retold.in_short import in_short
 from calmlarder.matching.retold.kinds_and_fillings import as_named
 from calmlarder.matching.retold.made_ready import made_ready
-from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
+from calmlarder.matching.retold.other_tongues import in_english
 from calmlarder.matching.retold.packed_in import packed_in
 from calmlarder.matching.retold.phrasing import plainly_put
 from calmlarder.matching.retold.put_as_dishes import put_as_dishes

@@ -102,6 +102,10 @@ def _names_before(found: re.Match[str], text: str, lexicon: Lexicon) -> int:
         return -1
     if len(inside) > 1 and all(KIND.fullmatch(word) or word in FITS for word in inside):
         return at  # `rice (brown, cooked)`
+    told = [word for word in inside if word not in HARMLESS]
+    head = bare_words(text[at : found.start()])[-1:]
+    if told and head and " ".join((*told, *head)) in lexicon.spelt and not set(told) <= FITS.keys():
+        return at  # `microwave rice 250g (plain basmati)`
     if _CHILD & set(inside) and name in lexicon.spelt:
         kind = lexicon.tables.food_by_id[lexicon.spelt[name]].kind
         return at if kind in _COMES_YOUNG else -1  # baby potatoes, and a baby's milk
