@@ -79,7 +79,7 @@ def in_english(text: str, lexicon: Lexicon) -> str:
     told: list[tuple[int, int, str]] = []
     for before, one in zip([None, *spans], spans, strict=False):
         others = frozenset().union(*(two.tongues for two in spans if two is not one and _tells(two)))
-        if _ENGLISH.isdisjoint({*words_of(text[one.start : one.end])} - GIVEN_NAMES):
+        if lexicon.spoken and not _is_plain_english(text[one.start : one.end], lexicon):
             others |= lexicon.spoken
         said = _said_by_others(one, others, text, lexicon)
         said = _counted(said, before if before is not None and before.is_name else None, text, lexicon)
@@ -99,6 +99,13 @@ def in_english(text: str, lexicon: Lexicon) -> str:
 def tongues_told(text: str, lexicon: Lexicon) -> frozenset[str]:
     """The tongues that a plain line is written in, by its words that are no English."""
     return frozenset().union(*(one.tongues for one in _found_in(text, lexicon) if _tells(one)))
+
+
+def _is_plain_english(name: str, lexicon: Lexicon) -> bool:
+    """Whether a word of it is English: none that a tongue has too for an amount, a day or a state, and no name."""
+    return any(
+        word in _ENGLISH and word not in GIVEN_NAMES and word not in lexicon.tongues.words for word in words_of(name)
+    )
 
 
 def _tells(one: _Found) -> bool:
