@@ -59,7 +59,7 @@ BIN = (
     "turned to liquid", "gone to liquid", "gone liquid", "liquid in a bag",
     "liquid in the bag", "turned to slime", "leaking", "gone fizzy", "gone green", "turned green", "growing fur",
     "growing something", "walking by itself", "has turned", "fur on", "off", "weevils", "maggots",
-    "liquidy", "gloopy", "goopy", "frost got it", "frost got them", "frost got to it",
+    "liquidy", "gloopy", "frost got it", "frost got them", "frost got to it",
     "has bugs", "bugs in it", "moths in it", "has moths",
     "pantry moths", "ants in it", "mice got it", "mouse got it", "blown", "bulging",
     "going to mush", "going to soup", "going to slime", "going to liquid", "smells sour", "smell sour", "smell bad",

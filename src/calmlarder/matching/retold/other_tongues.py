@@ -103,9 +103,8 @@ def tongues_told(text: str, lexicon: Lexicon) -> frozenset[str]:
 
 def _is_plain_english(name: str, lexicon: Lexicon) -> bool:
     """Whether a word of it is English: none that a tongue has too for an amount, a day or a state, and no name."""
-    return any(
-        word in _ENGLISH and word not in GIVEN_NAMES and word not in lexicon.tongues.words for word in words_of(name)
-    )
+    words, known = words_of(name), lexicon.tongues.words
+    return not words or any(word in _ENGLISH and word not in GIVEN_NAMES and word not in known for word in words)
 
 
 def _tells(one: _Found) -> bool:

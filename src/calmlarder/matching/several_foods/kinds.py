@@ -50,6 +50,8 @@ _COUNTED = LatePattern(rf"(?<![\d./])x? ?(\d{{1,2}})(?![\d./]| ?(?:{UNIT})\b)")
 _BESIDE = HARMLESS | NOTES | PLAIN_WORDS  # what may stand beside a kind and changes nothing
 
 
+# What stands before a food and tells no kind of it: `microwave rice (basmati)`; a pilot bread is one.
+_SAYS_NO_KIND = HARMLESS | NOTES | FITS.keys() | {"quick", "instant", "pouch"}
 _BRACKET = LatePattern(r"\s*\(([^()]*)\)")
 _SUCH_ONES = LatePattern(r"([^,;&+()]*?[a-z\d]),? (?:the )?([a-z]+) (?:ones?|kind|type|sort)")
 _CHILD = frozenset({"baby", "toddler", "kid", "child"})
@@ -103,8 +105,9 @@ def _names_before(found: re.Match[str], text: str, lexicon: Lexicon) -> int:
     if len(inside) > 1 and all(KIND.fullmatch(word) or word in FITS for word in inside):
         return at  # `rice (brown, cooked)`
     told = [word for word in inside if word not in HARMLESS]
-    head = bare_words(text[at : found.start()])[-1:]
-    if told and head and " ".join((*told, *head)) in lexicon.spelt and not set(told) <= FITS.keys():
+    *ahead, head = bare_words(text[at : found.start()]) or [""]
+    named = " ".join((*told, head)) in lexicon.spelt and _SAYS_NO_KIND.issuperset(ahead)
+    if told and ahead and named and not set(told) <= FITS.keys():
         return at  # `microwave rice 250g (plain basmati)`
     if _CHILD & set(inside) and name in lexicon.spelt:
         kind = lexicon.tables.food_by_id[lexicon.spelt[name]].kind
