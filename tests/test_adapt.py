@@ -362,7 +362,7 @@ def test_a_swap_without_an_amount_is_checked_against_diet_and_allergens(adapted:
     [
         ("250 g self-raising flour", "flour-wheat-white", 250, "self-raising flour"),
         ("320 g ready-rolled puff pastry", "pastry-puff", 320, "ready-rolled puff pastry"),
-        ("2 x 400 g tins chickpeas, drained", "chickpeas-canned", 480, "canned chickpeas, drained"),
+        ("2 x 400 g tins chickpeas, drained", "chickpeas-canned", 480, "canned chickpeas, drained and rinsed"),
         ("300 g pumpkin", "pumpkin", 210, "pumpkin"),  # read without its skin: the words would mean another weight
         ("200 g butter or oil", "butter", 200, "butter"),
         ("1 large ripe avocado", "avocado", 130, "ripe avocado"),

@@ -44,7 +44,7 @@ def called_by_lines(parts: Sequence[Part]) -> Names:
         food = part.read.food
         if food is None or part.read.outcome != "read" or lines.count(part.line) > 1 or part.read.alternatives:
             continue
-        words = words_of(_WITH.split(_name_in(part.read.text))[0])
+        words = words_of(_WITH.split(name_in(part.read.text))[0])
         for first in range(len(words)):
             if _FEWEST <= len(words) - first <= _MOST:
                 found.setdefault(words[first:], set()).add(food)
@@ -66,7 +66,7 @@ def single_words(parts: Sequence[Part]) -> Names:
     """What a line calls its food in one word (`sriracha`), where no other line's food is called so."""
     found: dict[tuple[str, ...], set[str]] = {}
     for part in parts:
-        words = words_of(_name_in(part.read.text))
+        words = words_of(name_in(part.read.text))
         if part.read.food and part.read.outcome == "read" and len(words) == 1:
             found.setdefault(words, set()).add(part.read.food)
     return {words: frozenset(foods) for words, foods in found.items() if len(foods) == 1}
@@ -90,7 +90,7 @@ def single_words_of_a_part(parts: Sequence[Part]) -> Names:
     heads: dict[str, set[int]] = {}
     longer: dict[str, set[int]] = {}
     for place, part in enumerate(parts):
-        words = words_of(_name_in(part.read.text))
+        words = words_of(name_in(part.read.text))
         for word in words:
             (heads if len(words) == 1 else longer).setdefault(word, set()).add(under[place])
     return {
@@ -111,7 +111,7 @@ def _last_words(parts: Sequence[Part], lines: Sequence[int]) -> Names:
     every = [set(words_of(part.read.text)) for part in parts if part.read.outcome == "read"]
     found: dict[tuple[str, ...], frozenset[str]] = {}
     for part in parts:
-        words = words_of(_name_in(part.read.text))
+        words = words_of(name_in(part.read.text))
         if part.read.food and part.read.outcome == "read" and lines.count(part.line) == 1 and words[-1:]:
             word = words[-1]
             if word in _NAMELESS and sum(word in one for one in every) == 1:
@@ -128,7 +128,7 @@ def last_words_of_a_kind(parts: Sequence[Part], tables: Tables) -> Names:
     known = {part.read.food for part in parts}
     found: dict[tuple[str, ...], frozenset[str]] = {}
     for part in parts:
-        last = words_of(_name_in(part.read.text))[-1:]
+        last = words_of(name_in(part.read.text))[-1:]
         meant = names_of_all(tables).get(last, frozenset())
         food = part.read.food
         if food is None or not last or meant & known or sum(last[0] in one for one in every.values()) != 1:
@@ -138,7 +138,7 @@ def last_words_of_a_kind(parts: Sequence[Part], tables: Tables) -> Names:
     return found
 
 
-def _name_in(text: str) -> str:
+def name_in(text: str) -> str:
     """The name in a line, without its amount and what is done to it; nothing where its amount cannot be read."""
     try:
         rest = take_quantity(" ".join(_BRACKETS.sub(" ", plain(text.partition(",")[0])).split())).rest

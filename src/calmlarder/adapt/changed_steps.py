@@ -11,6 +11,7 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
+from calmlarder.adapt.called import name_in
 from calmlarder.adapt.changed_lines import Part, joined_lines, lines_apart
 from calmlarder.adapt.collective import collective_names
 from calmlarder.adapt.dropped import steps_without_others
@@ -52,6 +53,7 @@ from calmlarder.adapt.step_notes import (
     told_where_used,
 )
 from calmlarder.adapt.step_numbers import numbered, within
+from calmlarder.adapt.step_of_tins import in_the_time_of_tins
 from calmlarder.adapt.step_oil_once import oil_once
 from calmlarder.adapt.step_old_words import without_old_words
 from calmlarder.adapt.step_oven_later import put_in_the_oven_later
@@ -60,17 +62,23 @@ from calmlarder.adapt.step_put_in_late import late_where_it_simmers
 from calmlarder.adapt.step_read_over import read_over
 from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
 from calmlarder.adapt.step_rice_paper import wrapped_in_rice_paper
+from calmlarder.adapt.step_same_name import by_their_longer_names
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, spoonfuls_alone, twice
 from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
 from calmlarder.adapt.step_soured import soured_from_then_on
+from calmlarder.adapt.step_till_tender import boiled_till_tender
 from calmlarder.adapt.step_times import in_their_own_time
 from calmlarder.adapt.step_vegetable_parts import without_old_parts
+from calmlarder.adapt.step_washed import only_dry_is_washed
 from calmlarder.adapt.step_water import water_in_its_step
 from calmlarder.adapt.things_now import Told
 from calmlarder.tables.book import Tables
+from calmlarder.tables.rows import Food
 
-_AND, _WITH = re.compile(r" [&+] (?=[^\W\d])"), re.compile(r"\bw/ ?(?=[^\W\d])")
+_AND, _W_SLASH = re.compile(r" [&+] (?=[^\W\d])"), re.compile(r"\bw/ ?(?=[^\W\d])")
+_WITH = re.compile(r" with |\bmix\b")
 _HEADS = "brassica"
+_LONGEST_NAME = 3  # words of a line's own name in a note: ours
 _IN_FLORETS = re.compile("cauliflower|broccoli|romanesco")
 _FLORET = re.compile(r"\bfloret(s)?\b")
 # The first letter of a sentence, behind its number where it has one.
@@ -104,9 +112,12 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     if not changed:
         return Steps(steps, ())
     written = steps
-    figures = [in_figures(_AND.sub(" and ", _WITH.sub("with ", step))) for step in steps]
+    figures = [in_figures(_AND.sub(" and ", _W_SLASH.sub("with ", step))) for step in steps]
     steps = tuple(one.step for one in figures)
     names = names_in_steps(parts, tables)
+    told_so, told_of_tins = in_the_time_of_tins(by_their_longer_names(steps, names), changed)
+    written = tuple(old if now == step else now for now, step, old in zip(told_so, steps, written, strict=True))
+    steps = told_so
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
     shared = in_one_line(parts, adapted, tables)
     if any(part.read.outcome == "heading" for part in parts):
@@ -126,6 +137,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
         by_itself=frozenset(
             food for step in within(steps) for _, _, meant in spans_in(step, alone) if len(meant) == 1 for food in meant
         ),
+        timed=told_of_tins, soaked=set(told_of_tins),
     )  # fmt: skip
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
@@ -139,7 +151,8 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = without_soaked_mushrooms(steps, marked, parts, adapted, tables)
     marked = greens_out_of_a_red_base(oil_with_the_fat(marked, _left_of_the_oil(adapted, told)))
     marked = without_old_parts(without_work_on_cloves(marked), told)
-    marked = [in_their_own_time(all_in_one_step(text), told) for text in marked]
+    marked = only_dry_is_washed([in_their_own_time(all_in_one_step(text), told) for text in marked], told)
+    marked = boiled_till_tender(marked, told)
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = without_soaked_pulses(steps, _one_beside_the_other(canned_late(marked, told)), told)
     marked = bloomed(wrapped_in_rice_paper(marked, adapted), adapted)
@@ -262,11 +275,21 @@ def _notes(
         change = told_where_used(
             _without_boiling(told.changed[food], food in told.soaked), " ".join(texts.get(food, ())), everywhere, row
         )
-        said = note(row.name, numbers.get(food, []), change, listed)
+        at = numbers.get(food, [])
+        if change.change == "out" and not any(row.name.casefold() in one.casefold() for one in texts.get(food, ())):
+            at = []  # `the onion` of a step is not the pickled ones
+        said = note(_old_name(row, change), at, change, listed)
         notes += [said] if said is not None else []
     notes = notes_once(notes)
     notes += filling_notes(parts, adapted, tables)
     return [*notes, *liquid_notes(parts, everywhere, adapted, tables)]
+
+
+def _old_name(row: Food, change: Change) -> str:
+    """What a note calls the old thing: as its line does, where the tables' own name says what is in it."""
+    own = name_in(change.ingredient) if _WITH.search(row.name) else ""
+    now = " ".join(change.lines).casefold()
+    return own if own and len(own.split()) <= _LONGEST_NAME and own.casefold() not in now else row.name
 
 
 def _own_oils(adapted: Adapted, told: Told) -> list[Amount]:

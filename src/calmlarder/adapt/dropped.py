@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from calmlarder.adapt.counted import Counted
 from calmlarder.adapt.line_words import tail_of
 from calmlarder.adapt.model import Adapted, Change, Eaters
-from calmlarder.adapt.names import Names, spans_in, with_last_words
+from calmlarder.adapt.names import Names, names_of_all, spans_in, with_last_words
 from calmlarder.adapt.triggers import passes_alone
 from calmlarder.adapt.written import in_own_measure, written
 from calmlarder.cookbook.recipe import IngredientRead
@@ -16,6 +16,7 @@ from calmlarder.tables.book import Tables
 _OR_BEFORE = re.compile(r"\s*(?:,|/)?\s*\bor (?:(?:some|the|a|an|warm|hot|crusty|fresh|your) )*$", re.IGNORECASE)
 _OR_BEHIND = re.compile(r"(?:,| |/)*\bor\b ", re.IGNORECASE)
 _COMMA_BEFORE = re.compile(r",\s*(?:(?:some|the|a|an|warm|hot|crusty|fresh) )*$", re.IGNORECASE)
+_FIRST_OR = re.compile(r",? or ", re.IGNORECASE)
 _ENDS = re.compile(r"\s*(?:[.;:)!]|$)")
 _LAST_OR = re.compile(r",? or ((?:[^\W\d]+ ){0,3}[^\W\d]{3,})(?:,[^,]*)?$", re.IGNORECASE)
 _OF_IT = re.compile(r"(?:(?:some|warm|hot|crusty|fresh) )+$", re.IGNORECASE)
@@ -60,11 +61,19 @@ def _line_of(line: Counted, tables: Tables) -> str:
     """The line with its own food alone."""
     if line.read.said:
         return line.read.said
-    words = f"{line.food.name}{tail_of(line.read.text)}"
+    words = f"{_own_half(line, tables) or line.food.name}{tail_of(line.read.text)}"
     if line.amount is None or line.read.assumed.startswith("taken as"):
         return words
     own = in_own_measure(line.read, line.food, line.amount.grams, tables)
     return f"{own.line} {words}" if own is not None else written(line.food, line.amount.grams, tables, words).line
+
+
+def _own_half(line: Counted, tables: Tables) -> str:
+    """`Basmati rice` of `Basmati rice or warm naan`: the line's own words, where it begins with them and no amount."""
+    head = _FIRST_OR.split(line.read.text.partition(",")[0])[0].strip()
+    spans = list(spans_in(head, names_of_all(tables)))
+    alone = not re.search(r"\d", head) and spans and all(line.food.id in meant for _, _, meant in spans)
+    return head if alone and line.amount is not None and line.read.assumed.startswith("taken as") else ""
 
 
 def steps_without_others(

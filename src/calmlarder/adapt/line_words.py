@@ -54,7 +54,10 @@ _IS_CUT = frozenset({
     "pod", "fruit", "citrus", "tofu", "herb", "tomato",
 })  # fmt: skip
 _IN_CRUMBS = re.compile(r"\b(?:bread)?crumbs\b", re.IGNORECASE)
-_CUT_SO = re.compile(r": (cut (?:fine|small|short|in [a-z -]+))(?=,|;|$)")  # of a row of swaps.csv
+_SHAPES = r"(?:dice|cubes|pieces|lengths|strips|slices|chunks|matchsticks|rounds)"
+_CUT_SO = re.compile(
+    rf": (cut (?:fine|small|short|in [a-z -]+)|in (?:small|fine|short|thin|large|thick) {_SHAPES})(?=,|;|$)"
+)  # of a row of swaps.csv
 _PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
 _SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
 _CHOPPED_NUTS = re.compile(r"\b(?:(?:finely|roughly|coarsely) )?(?:chopped|crushed)\b", re.IGNORECASE)
@@ -87,6 +90,9 @@ _DISSOLVED = re.compile(
     r"[^,;()]*(?:\([^()]*\)[^,;()]*)?\bwater)\b",
     re.IGNORECASE,
 )
+_A_TOAST = re.compile(r"\b(buttered )?toast\b", re.IGNORECASE)
+_PATTED_DRY = re.compile(r"\bpat(?:ted)? (?:very |well |thoroughly )?dry\b", re.IGNORECASE)
+_HEATED = re.compile(r"^[\d½¼¾/.,–-]*\s*[a-z]* (?:of )?(hot|boiling|warm|chilled|simmering) [a-z]", re.IGNORECASE)
 _TOASTED = re.compile(r"(?:toasted|warmed|warm|grilled)\b", re.IGNORECASE)
 _FREE = ("gluten-free", "lactose-free", "gluten free", "lactose free")
 _OPTIONAL = re.compile(r"\boptional\b|\bif (?:you like|liked|desired|wanted)\b", re.IGNORECASE)
@@ -140,6 +146,7 @@ def _is_one_of_several(read: IngredientRead, food: Food) -> bool:
 # What holds of whatever takes the food's place, too.
 _HOLDS = re.compile(
     r"(?:,|\()\s*(divided|at room temp(?:erature)?|(?:lightly )?whipped|(?:skins?|casings?) removed"
+    r"|split(?:(?: and|,) (?:lightly )?toasted)?|halved and (?:lightly )?toasted"
     r"|warm(?:ed)?(?: (?:up|through))?|(?:lightly )?toasted"
     r"|or (?:more |less )*to taste|chilled|melted|softened|at the table)(?=[,;)]|$)",
     re.IGNORECASE,
@@ -149,6 +156,7 @@ _HOLDS_OF = {
     "whipped": {"cream"},
     "removed": {"sausage", "meat"},
     "warm": {"milk", "bread", "wrap", "stock", "plant-drink"},
+    "split": {"bread", "wrap"},
     "melted": {"butter", "oil"},
     "softened": {"butter", "cheese"},
     "toasted": {"bread", "wrap", "nut", "seed"},
@@ -192,10 +200,14 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
         called = f"{meat[0].lower()} {called.removeprefix('meat stock ')}"
     if stand_in.kind == "yoghurt" and _PLAIN.search(read.text) and not _PLAIN.search(called):
         called = f"plain {called}"
+    if stand_in.kind in {"stock", "milk", "plant-drink"} and (hot := _HEATED.search(read.text)) is not None:
+        return f"{called}, {hot[1].lower()}" if hot[1].lower() not in called else called
     if stand_in.id == CUBE and (water := _DISSOLVED.search(read.text)) is not None:
         return f"{called}, {water[1].lower()}"
     if stand_in.kind in BY_THE_PIECE and (warm := _TOASTED.match(read.text)) is not None:
         return f"{called}, {warm[0].lower()}"
+    if stand_in.kind == "bread" and (toast := _A_TOAST.search(read.text)) is not None:
+        return f"{called}, toasted and buttered" if toast[1] else f"{called}, toasted"
     if stand_in.kind == "bread" and _IN_CRUMBS.search(read.text):
         return f"{called}, in crumbs"
     if stand_in.kind == "nut" and (soaked := _SOAKED.search(read.text)) is not None:
@@ -205,12 +217,15 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
     if stand_in.kind == "meat" and (sliced := _CUT.search(read.text)) is not None:
         return f"{called}, {sliced[1].lower()}"
     if stand_in.kind == "pulse" and stand_in.name.startswith("canned"):
-        return f"{called}, drained and rinsed"
+        dry = _PATTED_DRY.search(read.text)  # so it does in a burger, whatever pulse it is
+        return f"{called}, drained, rinsed and patted dry" if dry else f"{called}, drained and rinsed"
     if stand_in.kind not in _IS_CUT or whole:
         return called
     if (told := _cut_by_its_swap(read, stand_in, tables)) is not None:
-        return f"{called}, {told}"
-    cut = _CUT.search(_HOW_LARGE.sub(r"\1 ", read.text))
+        first = _usual_cut(stand_in).partition(",")[0]
+        peeled = f"{first}, " if first in {"peeled", "trimmed"} and told.startswith("in ") else ""
+        return f"{called}, {peeled}{told}"
+    cut = _CUT.search(_HOW_LARGE.sub(r"\1 ", read.text.replace("&", "and")))
     done = _fit_cut(cut[1].lower(), stand_in) if cut and stand_in.prep != _GRATED else ""
     if not done and stand_in.kind == "pepper" and _SEEDED.search(read.text):
         done = "seeded"

@@ -73,6 +73,8 @@ _FOR_WHAT = re.compile(r" for [^,\]]+")
 _NOW = re.compile(r"\s*\[([^\[\]]{1,200})")
 _NEVER = frozenset(words_of("salt pepper water ice dressing sauce juice season leaf"))
 
+_IT_DOES = re.compile(r"\b(?:let|lets|make|makes|help|watch) (?:it|them|this|everything) $", re.IGNORECASE)  # fizz
+
 
 def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eaters, tables: Tables) -> tuple[str, ...]:
     """A warning where steps name foods that could matter and that no ingredient line speaks of; else nothing.
@@ -94,6 +96,7 @@ def named_outside(recipe: Recipe, reads: Iterable[IngredientRead], eaters: Eater
             words = words_of(told[start:end])
             strange = covered.isdisjoint(_beside_colours(words)) and not set(words) <= _ELSE and not meant & made
             strange = strange and not _is_something_else_now(told[end:], covered)
+            strange = strange and not _IT_DOES.search(told[:start])
             strange = strange and not (len(words) == 1 and _is_a_dish(meant, tables))
             strange = strange and not (title.issuperset(words) and (words[-1:] == last or _is_made(meant, tables)))
             if strange and any(matters(one, eaters, tables) for one in meant):

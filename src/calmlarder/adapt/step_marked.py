@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from calmlarder.adapt.called import is_another_one
 from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST
 from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, A_SAUCE, MADE_WITH_IT, Around, short_name, written_in
+from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import spans_in
 from calmlarder.adapt.near_lines import meant_lines
 from calmlarder.adapt.step_ahead import AHEAD_OF_THE_REST
@@ -32,7 +33,9 @@ from calmlarder.adapt.step_names import (
     of_the_other_line,
     whole_names,
 )
+from calmlarder.adapt.step_notes import bare
 from calmlarder.adapt.step_soaked import is_only_soaked, without_soaking
+from calmlarder.adapt.step_verbs import is_a_verb, may_be_a_verb
 from calmlarder.adapt.things_now import (
     LEFT_OUT,
     Told,
@@ -87,15 +90,13 @@ _WITH_SALT = re.compile(
     re.I,
 )
 _THEN_SALT = re.compile(r"\s+and salt\b", re.IGNORECASE)
+_TOAST = words_of("toast")
+_A_DAL = re.compile(r"d[ah]+a?ls?", re.IGNORECASE)
+_ONTO_IT = re.compile(
+    r"\b(?:over|into|onto|on|through|to|serve|thin|taste|ladle) (?:the |your )?(?:\w+ )?$", re.IGNORECASE
+)
 _A_POT = re.compile(r" (?:pot|crock|kettle)\b(?! of)", re.IGNORECASE)
 _SHORTER = re.compile(r"^leek greens$")
-# `Roll into balls`, `wrap it up`: what one does, where a clause begins with it.
-_VERB_TOO = re.compile(r"flour|butter|oil|roll|wrap|squash|top|crumb|bread|toast|cube|mash|pulse", re.IGNORECASE)
-_A_CLAUSE_BEGINS = re.compile(r"(?:^|[.;:!?,(]|\b(?:and|then|or|to|now|gently|lightly|tightly))\s*$", re.IGNORECASE)
-_AS_A_VERB = re.compile(
-    r"\s+(?:(?:it|them|each|the|this|your|all|an?|some|half|up|out|into|around|round|tightly|lightly|loosely|in|over|with|to|until|briefly|again)\b|\d)",
-    re.IGNORECASE,
-)
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
 _ELSE = re.compile(r" else\b")
 _ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
@@ -176,19 +177,27 @@ def _is_none_of_them(step: str, span: tuple[int, int], meant: frozenset[str], to
     words = words_of(step[start:end])
     if is_another_one(words, step[:start]) or of_the_other_line(step[:start], meant, told):
         return True
-    if _AS_A_VERB.match(step, end) and _A_CLAUSE_BEGINS.search(step[max(0, start - 20) : start]):
-        return _VERB_TOO.fullmatch(step[start:end]) is not None or is_longer_name(step, span, meant, told.tables)
+    if may_be_a_verb(step, span):
+        return is_a_verb(step[start:end]) or is_longer_name(step, span, meant, told.tables)
     if begins_a_bread(step, span, meant, told.tables) or is_a_part(step, span, told.headings):
         return True
     if words == _PEPPER and not step[:end].endswith("s"):
         salted = _WITH_SALT.search(step[max(0, start - 40) : start]) or _THEN_SALT.match(step, end)
         if salted and not any(told.tables.food_by_id[food].kind == "spice" for food in meant & set(told.changed)):
             return True
+    if _A_DAL.fullmatch(step[start:end]) and meant & told.marked and _ONTO_IT.search(step[:start]):
+        return True  # the dish, once it is in its pot
+    if words == _TOAST and any(_is_toasted(told.changed[food]) for food in meant & set(told.changed)):
+        return True  # of whatever bread
     if _A_POT.match(step, end):
         return True  # the bean pot is one whatever is in it
     if words == _JUICE and (step[start:end].endswith("s") or _OF_A_FRUIT.match(step, end)):
         return True  # what runs out of the meat, or of the lemon
     return is_longer_name(step, span, meant, told.tables)
+
+
+def _is_toasted(change: Change) -> bool:
+    return bool(change.lines) and all("toasted" in line for line in change.lines)
 
 
 def _several_now(name: str, meant: frozenset[str], told: Told) -> tuple[str, list[str]]:
@@ -218,9 +227,16 @@ def _all_the_pulses(meant: frozenset[str], told: Told, some: bool = False) -> tu
     if not swapped or (len(swapped) == len(meant) and not some) or several_lines:
         return None
     whole = {one.food for food in swapped for one in told.changed[food].to}
-    names = [short_name(rows[food].name) for food in sorted(meant - set(swapped))]
+    names = [_own_name(food, told) for food in sorted(meant - set(swapped))]
     names += [short_name(now) for food in swapped for now in things_now(told.changed[food], "", told, whole)]
     return and_list([*dict.fromkeys(names)]), swapped
+
+
+def _own_name(food: str, told: Told) -> str:
+    """What the list calls a pulse that stays: `borlotti beans`."""
+    change = told.changed.get(food)
+    line = bare(change.lines[0]) if change is not None and change.lines else told.tables.food_by_id[food].name
+    return short_name(line)
 
 
 def _are_of_one_line(foods: Sequence[str], told: Told) -> bool:
@@ -303,7 +319,10 @@ def _boiled_for_nothing(step: str, behind: str, told: Told) -> tuple[str, list[s
     named = {food for _, _, meant in spans_in(step, told.names) for food in meant}
     ready = [food for food in named & set(told.changed) if told.changed[food].heat.startswith(_COOKED_ALREADY)]
     others = {told.tables.food_by_id[food].kind for food in named if food not in ready}
-    if len(ready) != 1 or not others <= _BOILED_ALONG or not boils_long(step):
+    if not others <= _BOILED_ALONG:
+        told.joined.update(ready)
+        return None
+    if len(ready) != 1 or ready[0] in told.joined or not boils_long(step):
         return None
     food = ready[0]
     told.marked.add(food)

@@ -45,6 +45,8 @@ _INFUSED = re.compile(
 )
 _MEASURED_OIL = re.compile(r"(?:\d [a-z]+|rest|half|some|little|third) of the (?:garlic|onion)-infused oil")
 
+_REST_OF_OIL = re.compile(r"\brest of the (?:garlic|onion)-infused oil")
+
 
 def named_once(steps: Sequence[str]) -> list[str]:
     """The steps in which one sentence names what became of several foods once, with all of it where that is all."""
@@ -70,9 +72,15 @@ def out_of_lists(step: str) -> str:
 def oil_shared_out(steps: Sequence[str]) -> list[str]:
     """The steps with some of an infused oil in each that takes it, and the rest in the last.
 
-    Only where no step says how much of it goes in.
+    Where steps say how much of it goes in, only the one last step behind them that says nothing takes the rest.
     """
     takes = [place for place, step in enumerate(steps) if _bare_oil(step) is not None]
+    measured = [place for place, step in enumerate(steps) if _MEASURED_OIL.search(step)]
+    if len(takes) == 1 and measured and takes[0] > measured[-1] and not any(map(_REST_OF_OIL.search, steps)):
+        found = _bare_oil(steps[takes[0]])
+        step = steps[takes[0]]
+        rest = f"{step[: found.start()]}the rest of the {found['oil']}{step[found.end() :]}" if found else step
+        return [*steps[: takes[0]], rest, *steps[takes[0] + 1 :]]
     if len(takes) < 2 or any(_MEASURED_OIL.search(step) for step in steps):
         return list(steps)
     told = list(steps)

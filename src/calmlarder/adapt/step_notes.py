@@ -64,8 +64,13 @@ _SAID = frozenset({
     "with it", "sliced", "in thin slices", "in small pieces", "in the wok", "grated into it", "in a wok",
     "for batters, bakes and marinades", "raw", "raw or grilled",
 })  # fmt: skip
+_DISHES = r"(?:stews?|soups?|curries|salads?|sauces?|mash|florets)"
+_ONLY_USES = re.compile(
+    r"(?:(?:diced|grated|sliced),? )?(?:(?:roast|steam|stir-fry|grill|bake|boil|braise|mash|simmer)(?:,| or)? ?)*"
+    rf"(?:(?:or )?in {_DISHES}(?:(?:,| and| or) (?:in )?{_DISHES})*)?"
+)
 _RINSES = re.compile(r"drain(?:,| and) rinse\b(?:, simmer shortly| well)?", re.IGNORECASE)
-_RINSED = re.compile(r"drained(?:,| and) rinsed")
+_RINSED = re.compile(r"drained(?:,| and) rinsed|\bcanned\b")  # so its line says
 
 
 def bare(line: str) -> str:
@@ -98,7 +103,7 @@ def told_where_used(change: Change, steps: str, everywhere: str, food: Food) -> 
             one = "it needs no soaking"  # it is blended, or baked
         if _AN_EGG_MORE in one and not _BINDS.search(everywhere):
             continue
-        if not one or _is_elsewhere(one, steps, everywhere):
+        if not one or _ONLY_USES.fullmatch(one) or _is_elsewhere(one, steps, everywhere):
             continue
         if not any(one.casefold() in other.casefold() for other in kept):
             kept = [other for other in kept if other.casefold() not in one.casefold()]
@@ -154,7 +159,12 @@ def note(name: str, steps: Sequence[int], change: Change, listed: set[str]) -> s
     lines = [bare(line) if one.food in listed else line for one, line in zip(change.to, change.lines, strict=False)]
     lines += change.lines[len(change.to) :]
     rinsed = any(map(_RINSED.search, change.lines))
-    how = [part for part in parts_of_how(change.how) if not (rinsed and _RINSES.fullmatch(part))]
+    cut = " ".join(change.lines).casefold()
+    how = [
+        part
+        for part in parts_of_how(change.how)
+        if not (rinsed and _RINSES.fullmatch(part)) and part.casefold() not in cut
+    ]
     told = ". ".join(f"{part[:1].upper()}{part[1:]}" for part in how)
     if not steps:
         if not lines:

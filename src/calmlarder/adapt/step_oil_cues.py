@@ -20,6 +20,12 @@ _UNTIL = re.compile(
     rf"(?:, {_SO_LONG}(?=[.,;]|$))?",
     re.IGNORECASE,
 )
+# `As soon as the garlic is golden, take it off`: an oil is hot by then.
+_ONCE = re.compile(
+    rf"\b(?P<once>as soon as|once|when|the (?:moment|minute|second)) (?P<oil>{_OIL}) {_SHOWS} (?!{_HOLDS})"
+    r"[^.,;\[\]]*?(?:gold\w*|brown\w*|colou?r\w*|crisp\w*|toasted|soft\w*|tender|pale|translucent)[^.,;\[\]]*?(?=[.,;]|$)",
+    re.IGNORECASE,
+)
 # `Stir the garlic into the lemon juice and leave for 5 minutes to take the sting out.`
 _STING = (
     r"(?:sting|bite|edge|harsh\w*|sharp\w*|raw(?:ness)?|pungen\w*|fire|burn|mellow\w*|tame\w*|soften (?:its|the) [a-z]+"
@@ -67,6 +73,7 @@ def without_signs_of_a_clove(step: str) -> str:
     if "garlic-infused oil" not in step:
         return step
     step = _BURNT.sub("", _SLIVERS.sub(r"\g<oil>for a minute until fragrant", step))
+    step = _ONCE.sub(r"\g<once> the garlic-infused oil is hot", step)
     step = _LIFTED_OUT.sub(r"\g<oil>", _UNTIL.sub("for a minute until fragrant", step))
     kept, oil = [], False
     for found in _SENTENCE.finditer(step):

@@ -41,7 +41,7 @@ _THE_ONE = re.compile(rf"\bthe (?!{_MANY}|leek|spring|green)[a-z]+", re.IGNORECA
 # `the garlic [garlic-infused oil] yoghurt` tastes of it still; `the onion [leek greens] gravy` is named anew.
 _MADE_OF_IT = (
     r"(?:yogh?urts?|mayo(?:nnaise)?|butter|breads?|toasts?|cream|crumbs|aioli|rice|potatoes|sauce|dressing|dip|gravy|jam"
-    r"|relish|topping|filling|base|broth|soup|stew|curry|mash|salad|slaw|salsa|crema|glaze|marinade|crumble|pie|layer|compote|puree|pur[eé]e"
+    r"|relish|topping|filling|base|broth|masala|tarka|tadka|bhuna|soup|stew|curry|mash|salad|slaw|salsa|crema|glaze|marinade|crumble|pie|layer|compote|puree|pur[eé]e"
     r"|ragu|cake|muffins?|chips|crisps|rings|fritters|burgers?|patties|vinegar|water|skewers)"
 )
 _TASTES_OF_IT = re.compile(
@@ -125,8 +125,25 @@ def _them(step: str) -> str:
     return _IT_OF_SEVERAL.sub(several, step)
 
 
+# `Repeat with the rice, spring onion greens [only a minute] and herbs`: nothing is fried there.
+_A_MINUTE = re.compile(r" \[only a minute(?:, off the heat)?\]")
+_FRIED = re.compile(
+    r"\b(?:fry|fried|frying|saut\w+|soften\w*|cook\w*|brown\w*|sweat\w*|sizzl\w*|heat\w*|grill\w*|roast\w*|bake\w*"
+    r"|simmer\w*|boil\w*|toast\w*|minutes?|until|golden)\b",
+    re.IGNORECASE,
+)
+
+
+def _no_minute_where_nothing_fries(step: str) -> str:
+    """A step without how long green tops are fried, where none of its sentences cooks."""
+    if _A_MINUTE.search(step) is None or _FRIED.search(_A_MINUTE.sub("", step)):
+        return step
+    return _A_MINUTE.sub("", step)
+
+
 _PASSES: tuple[Callable[[str], str], ...] = (
     _the_other_alone,
+    _no_minute_where_nothing_fries,
     with_plain_names,
     _made_of_it,
     _without_its_liquid,

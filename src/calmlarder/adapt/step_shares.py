@@ -9,6 +9,7 @@ from calmlarder.adapt.changed_lines import Part, stays_apart
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.step_notes import amount_of, bare
 from calmlarder.adapt.written import written
+from calmlarder.and_list import and_list
 from calmlarder.tables.book import Tables
 
 _NAME = r"(?:[\w-]+ ){0,2}[\w-]+$"
@@ -44,11 +45,11 @@ _AS_CUT = re.compile(
 _NOTICED = Decimal("0.25")  # of what a line had; less beside it needs no telling apart: ours
 
 
-def shared_out(before: str, change: Change, tables: Tables, more_of_it: bool = False) -> list[str]:
+def shared_out(before: str, change: Change, tables: Tables, more_of_it: bool = False, alone: bool = False) -> list[str]:
     """What of each stand-in a step takes that takes a part of the food; nothing where it takes no such part.
 
     `before` is the step up to the food's name and with it; of `more_of_it` the list has more than the stand-in, so
-    that a half stays a half.
+    that a half stays a half; so it does where it stands `alone` in the list, for no other food.
     """
     lines = [line for one, line in zip(change.to, change.lines, strict=False) if amount_of(line)]
     if change.change != "swap" or len(lines) < len(change.to) or not lines:
@@ -61,6 +62,9 @@ def shared_out(before: str, change: Change, tables: Tables, more_of_it: bool = F
     said = _SUCH_A_PART.search(before)
     if more_of_it and said is not None:
         return [f"{said[1].lower()} of the {bare(line)}" for line in lines]
+    if said is not None and alone:
+        of = "" if said[1].lower() == "half" else " of"
+        return [f"{said[1].lower()}{of} the {and_list([bare(line) for line in lines])}"]
     part = Decimal(share.numerator) / Decimal(share.denominator)
     told = [written(tables.food_by_id[one.food], one.grams * part, tables).line for one in change.to]
     return [f"{amount_of(one)} of the {bare(line)}" for one, line in zip(told, lines, strict=True)]

@@ -324,7 +324,14 @@ def _without_skins(found: re.Match[str], before: str) -> str:
     if not (found["where"] or found["over"] or found["into"]) and before.endswith("s and "):
         return f"put the garlic-infused oil with them{found['rest']}"
     where = found["where"] or (found["over"] or found["into"] or " in").strip()
-    verb = "put" if re.match(r"into a (?:\w+ )?(?:jar|bowl|jug|blender|processor|mortar)", where) else "stir"
+    pours = found["over"] and not (found["where"] or found["into"])
+    verb = (
+        "drizzle"
+        if pours
+        else "put"
+        if re.match(r"into a (?:\w+ )?(?:jar|bowl|jug|blender|processor|mortar)", where)
+        else "stir"
+    )
     verb = verb.capitalize() if found[0][0].isupper() else verb
     return f"{verb} the garlic-infused oil {where}{found['rest']}"
 

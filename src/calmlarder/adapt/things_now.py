@@ -49,6 +49,7 @@ class Told:
     measured: set[str] = field(default_factory=set)
     marked: set[str] = field(default_factory=set)
     soaked: set[str] = field(default_factory=set)
+    joined: set[str] = field(default_factory=set)  # what went into a pot with other things, which cook on
 
 
 def is_oil(food: str, told: Told) -> bool:
@@ -68,7 +69,8 @@ def of_one(food: str, meant: frozenset[str], before: str, told: Told) -> str:
     if stays:
         return ""
     change = of_its_line(food, before, told)
-    shares = shared_out(before, change, told.tables, len(meant) > 1)
+    alone = told.shared.isdisjoint(one.food for one in change.to)
+    shares = shared_out(before, change, told.tables, len(meant) > 1, alone)
     return and_list(shares or things_now(change, before, told, meant))
 
 

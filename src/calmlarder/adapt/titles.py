@@ -25,6 +25,7 @@ _STATES = frozenset({
 _SORTS = frozenset({"rye", "spelt", "wholemeal", "wholewheat", "barley", "semolina"})
 _SO_MANY_BEANS = re.compile(r"\b(?:two|three|four|five|six|seven|[2-7])[- ](?=beans?\b)", re.IGNORECASE)
 _DAL = re.compile(r"\b(?:da+h?ls?|dhals?)\b", re.IGNORECASE)
+_IN_BRACKETS = re.compile(r"\s*\([^()]*\)")
 _AND_BEFORE = re.compile(r"\s+(?:and|&)\s+(?:[a-z]+ )?$")
 _SORT_BEFORE = re.compile(r"\b([a-z]+) $", re.IGNORECASE)
 _AND_BEHIND = re.compile(r"\s*(?:,|&|\band)\s*$")
@@ -42,6 +43,7 @@ def retitled(title: str, reads: Sequence[IngredientRead], adapted: Adapted, told
     if several and any(tables.food_by_id[food].kind == "pulse" for food in stays):
         title = f"{title[: several.start()]}{title[several.end() :]}"  # of three kinds there may be two now
         title = f"{title[:1].upper()}{title[1:]}"
+    title = _without_brackets(title, {food for food, _ in _gone(reads, adapted, told)} - stays, tables)
     for food, change in _gone(reads, adapted, told):
         kind = tables.food_by_id[food].kind
         if kind == "stock" or (several and kind == "pulse"):
@@ -62,6 +64,12 @@ def _in_one_name(title: str, change: Change, tables: Tables) -> str:
             first, last = re.escape(words[0]), re.escape(_singular(words[1]))
             title = re.sub(rf"\b({first})(?:,| and| &) (?={last})", r"\1 ", title, flags=re.IGNORECASE)
     return title
+
+
+def _without_brackets(title: str, gone: set[str], tables: Tables) -> str:
+    """The title without a bracket that names what is gone: `Tarka dal (toor & masoor)`."""
+    names = with_last_words(gone, tables)
+    return _IN_BRACKETS.sub(lambda one: "" if any(spans_in(one[0], names)) else one[0], title).strip() or title
 
 
 def _without_a_sort(title: str, reads: Sequence[IngredientRead], adapted: Adapted) -> str:
@@ -98,6 +106,8 @@ def _with_the_larger(title: str, food: str, change: Change, tables: Tables) -> s
     if not more or not spans or more[0].is_staple or more[0].kind == tables.food_by_id[food].kind in _ALIKE:
         return title
     start, end, _ = spans[0]
+    if _DAL.fullmatch(title[start:end]) and more[0].kind == "pulse":
+        return title  # any pulse makes one
     said = set(words_of(title))
     name = _short(more[0], set())
     if set(words_of(name)) & said:
@@ -152,6 +162,7 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
         return f"{head}{' and ' if comma else ''}{last}{title[end:]}"
     more = re.match(r"\s*(?:&|and\b)", title[end:])
     listed = re.match(r"\s*(?:,|&|and\b)", title[end:]) and title.rstrip(" .!").endswith("s")
+    listed = listed or (title[end : end + 1] == "," and instead[0].kind == "pulse")  # `with chickpeas, cabbage and pasta`
     if title[end:].strip() and not listed:
         short = [_singular(one) for one in short]  # `carrot curry`
     new = ", ".join(short) if more else " and ".join(short)

@@ -11,8 +11,8 @@ _MOST_BLOCKS = 20_000
 _LONGEST = 5_000
 _UNSEEN = frozenset({"nav", "footer", "aside", "form", "select", "button", "svg", "head", "iframe", "figure"})
 _LINES = frozenset({
-    "address", "article", "blockquote", "br", "dd", "div", "dl", "dt", "fieldset", "header", "hr", "label", "li",
-    "main", "ol", "p", "pre", "section", "table", "tbody", "thead", "tr", "ul",
+    "address", "article", "aside", "blockquote", "br", "dd", "div", "dl", "dt", "fieldset", "header", "hr", "label",
+    "li", "main", "ol", "p", "pre", "section", "table", "tbody", "thead", "tr", "ul",
 })  # fmt: skip
 _HEADS_A_LIST = 6  # the lowest level of heading in HTML
 _NUMBER = re.compile(r"[\d½⅓¼¾⅔⅛]")
@@ -37,6 +37,7 @@ _IS_UNIT = re.compile(
 )
 # `<span class="ingredient-notes">`: what is said of the food before it.
 _OF_NOTES = re.compile(r"(?:^|[\s_-])(?:notes?|prep(?:aration)?|comment)(?:$|\s)", re.IGNORECASE)
+_OF_TIPS = re.compile(r"(?:^|[\s_-])(?:tips?|notes?)(?:$|[\s_-])", re.IGNORECASE)
 _NOTE = "\x01"
 _OF_HEADINGS = re.compile(r"(?:^|[\s_-])(?:group|heading|header|section|subhead\w*|title)(?:$|\s)", re.IGNORECASE)
 _BOLD = frozenset({"b", "strong"})
@@ -92,7 +93,7 @@ class _Page:
     def _starts(self, token: Token) -> None:
         tag = token.name
         self._bold += tag in _BOLD
-        if tag in _UNSEEN and not token.empty:
+        if tag in _UNSEEN and not token.empty and not _is_a_tip(token):
             self._hidden.append(tag)
         elif tag in _HEADINGS:
             self.breaks()
@@ -168,6 +169,11 @@ class _Page:
             level = self._level or (heads if len(text) <= _LONGEST_HEAD and not _NUMBER.search(text) else 0)
             inside = tuple(number for _, number in self._parts)
             self.blocks.append(Block(level, self._lists[-1] if self._lists else 0, text, inside))
+
+
+def _is_a_tip(token: Token) -> bool:
+    """Whether a part that stands aside is said of the recipe: `<aside class="tip">`."""
+    return token.name == "aside" and _OF_TIPS.search(token.attributes.get("class", "")) is not None
 
 
 def _amount_first(pieces: list[str]) -> list[str]:

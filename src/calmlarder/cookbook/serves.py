@@ -25,6 +25,8 @@ SERVES = re.compile(
     # A form's field: `People: 4`, `Covers 6`.
     rf"(?:^|[.!?|] )(?:people|persons|pax|covers|diners|eaters|guests|heads|mouths|number(?: of \w+)?)\b"
     rf"[\s:*_=]{{1,6}}{_COUNT}(?!\s?[a-z%:])"
+    # `For: 6   Time: 1 hour`: a field of its own, before others.
+    rf"|(?:^|[.!?|] )for:\s?{_COUNT}(?=\s*$|\s*[|·,;]|\s+(?:time|prep\w*|cook\w*|difficulty|level|ready|total|takes)\b)"
     rf"|\b(?:serves|servings?|feeds|to feed|portions?)\b[\s:*_]{{0,6}}{_ABOUT_SO_MANY}"
     rf"{_COUNT}\b(?!\s?(?:g|ml|kcal)\b)"
     rf"|\b(?:makes|yields?|for)\b[\s:*_]{{0,6}}(?:about )?{_COUNT}{_RANGE}\s{_PEOPLE}\b"
