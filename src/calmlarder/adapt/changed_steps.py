@@ -30,6 +30,7 @@ from calmlarder.adapt.step_clove_work import without_work_on_cloves
 from calmlarder.adapt.step_cooked_to_serve import cooked_to_be_served
 from calmlarder.adapt.step_figures import in_figures, in_its_words
 from calmlarder.adapt.step_filled import caps_are_halves
+from calmlarder.adapt.step_fresh_fruit import fresh_fruit_last
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_gone import without_what_is_out
 from calmlarder.adapt.step_green_parts import green_parts_named, half_and_rest
@@ -63,6 +64,7 @@ from calmlarder.adapt.step_read_over import read_over
 from calmlarder.adapt.step_ready_pulses import without_soaked_pulses
 from calmlarder.adapt.step_rice_paper import wrapped_in_rice_paper
 from calmlarder.adapt.step_same_name import by_their_longer_names
+from calmlarder.adapt.step_several_pulses import all_from_tins, several_from_tins
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, spoonfuls_alone, twice
 from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
 from calmlarder.adapt.step_soured import soured_from_then_on
@@ -139,6 +141,9 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
         ),
         timed=told_of_tins, soaked=set(told_of_tins),
     )  # fmt: skip
+    together = all_from_tins(steps, told)  # their time is told where they are boiled
+    told.timed.update(together)
+    told.soaked.update(together)
     named: dict[str, list[int]] = {}
     texts: dict[str, list[str]] = {}
     marked: list[str] = []
@@ -152,9 +157,10 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = greens_out_of_a_red_base(oil_with_the_fat(marked, _left_of_the_oil(adapted, told)))
     marked = without_old_parts(without_work_on_cloves(marked), told)
     marked = only_dry_is_washed([in_their_own_time(all_in_one_step(text), told) for text in marked], told)
-    marked = boiled_till_tender(marked, told)
+    marked = fresh_fruit_last(boiled_till_tender(marked, told), told)
     marked = [smoothed(text, lambda between: turns_golden(between, told)) for text in oil_only_later(marked)]
     marked = without_soaked_pulses(steps, _one_beside_the_other(canned_late(marked, told)), told)
+    marked = several_from_tins(steps, marked, told)
     marked = bloomed(wrapped_in_rice_paper(marked, adapted), adapted)
     marked = [old if text == plain else text for text, plain, old in zip(marked, steps, written, strict=False)]
     marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]

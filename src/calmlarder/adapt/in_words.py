@@ -85,6 +85,7 @@ _SECOND_VERB = re.compile(r" and (go|turn|become|get|start|begin|look|soften)(?:
 _LOOKS_PLURAL = frozenset({"asparagus", "couscous", "hummus", "molasses", "swiss"})
 _CUTS = re.compile(r"\b(chop|crush|mince|slice|grate|peel|pound|smash|bash|bruise)(?= [\w -]*$)", re.IGNORECASE)
 
+_CUT_INTO = re.compile(rf"(?:{_CUTS.pattern[: _CUTS.pattern.index('(?=')]}) in\b", re.IGNORECASE)
 _BESIDE_IT = re.compile(r"[a-z]{3,} (?:with|and) (?:the )?$")
 _MORE = re.compile(
     rf" and (?!{VERBS_NEXT})(?:(?:the|an?|some|half|your|\d[\d/.]*|[½¼¾]) "
@@ -166,7 +167,8 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
     if is_oil and how.startswith(": nothing to ") and (cut := _CUTS.search(lead)):
         how = ""
         if not _BESIDE_IT.search(lead[cut.end() :]):  # `pound the anchovies with the garlic` still pounds something
-            lead = _CUTS.sub(lambda found: "Take" if found[1][0].isupper() else "take", lead)
+            verb = "Stir" if _CUT_INTO.search(lead) else "Take"  # `Crush in the garlic.`
+            lead = _CUTS.sub(lambda found: verb if found[1][0].isupper() else verb.lower(), lead)
     measured = _SO_MUCH_BEFORE.search(lead) and words_of(around.name)[-1:] == words_of(now)[-1:]  # `1 cup flour`
     if not (_leads(lead) or measured) or not _MAY_FOLLOW.match(around.behind):
         return None

@@ -30,14 +30,35 @@ _DOES_NOT_BROWN = re.compile(
     rf"|,? (?:so that|so|to stop) {_NOT_BROWN}(?=[.,;]|$)",
     re.IGNORECASE,
 )
+# `grate the apples [300 g of the strawberries] straight into the bowl`, in whose place soft fruit is cut already
+_SOFT_FRUIT = r"(?:strawberries|raspberries|blueberries|firm banana|kiwis?|oranges?|pineapple|papaya|grapes)"
+_GRATED = re.compile(
+    rf"\b(?P<verb>(?:coarsely |finely )?grate)(?: in)? (?:the )?[a-z]+"
+    rf" \[(?P<now>(?:[\d/ ]+g of )?(?:the )?{_SOFT_FRUIT})\]"
+    rf"|\b(?P<grate>(?:coarsely |finely )?grate)(?: in)? (?P<own>(?:[\d/ ]+g of )?(?:the )?{_SOFT_FRUIT})",
+    re.IGNORECASE,
+)
+_STAYS_PALE = re.compile(
+    r",? (?:at once |straight away )?so (?:that )?(?:they|it) (?:stays?|keeps?|remains?) (?:\w+ )?(?:pale|white|bright)"
+    r"(?=[.,;]|$)",
+    re.IGNORECASE,
+)
 _MASS = frozenset({"pineapple", "papaya", "aubergine", "orange", "kiwi", "courgette"})
 
 
 def seen_to_be_done(step: str) -> str:
     """A step in which what keeps its shape is done once it is soft."""
     step = _DOES_NOT_BROWN.sub("", step).rstrip()
+    if _GRATED.search(step):
+        step = _STAYS_PALE.sub("", _GRATED.sub(_stirred_in, step))
     step = _UNTIL_THEY.sub(lambda one: f"{one['before']}until {_they_are(one['name'])} soft", step)
     return _SEEN.sub(lambda one: f"{one['name']} {'is' if one['name'].lower() in _MASS else 'are'} soft", step)
+
+
+def _stirred_in(found: re.Match[str]) -> str:
+    verb, now = found["verb"] or found["grate"], found["now"] or found["own"]
+    the = "" if now[:1].isdigit() or now.startswith("the ") else "the "
+    return f"{'Stir' if verb[0].isupper() else 'stir'} {the}{now}"
 
 
 def _they_are(name: str) -> str:

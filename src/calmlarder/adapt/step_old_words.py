@@ -13,6 +13,10 @@ _ITS_PARTS = (
     "lids?|tops?|bases?|halves|slices|crumbs|crust|mash|soup|stew|salad|cubes|chunks|pieces|layers?|topping|noodles"
 )
 _PART_OF_IT = re.compile(rf"\b[a-z]+ {_NOW} (?P<part>{_ITS_PARTS})\b", re.IGNORECASE)
+# `the asparagus [green beans] stalks`: what takes a spear's place is all one piece.
+_ALL_ONE_PIECE = re.compile(
+    rf"\b(?:asparagus|broccoli|tenderstem|celery|chard) {_NOW} (?:stalks?|spears?|stems?|tips?)\b", re.IGNORECASE
+)
 _CAPS = re.compile(rf"\b(?:mushroom|porcini|shiitake|portobello)s? {_NOW} (?:caps|cups)\b", re.IGNORECASE)
 _OWN_CAPS = re.compile(r"\b(?P<now>oyster mushrooms?) (?:caps|cups)\b", re.IGNORECASE)
 # `the squash [butternut squash and pumpkin] lengthways`
@@ -73,6 +77,23 @@ _JOINED_BEHIND = re.compile(
     re.IGNORECASE,
 )
 
+# `the bay leaf and clove-studded onion [leek greens: just stir it in]`: cloves go in with what cannot hold them.
+_STUDDED = re.compile(
+    r"(?P<and>,? and )?(?:the )?clove[- ]studded onion(?: half| halves)? \[(?P<now>[a-z][a-z -]{2,30})(?::[^\]]*)?\]",
+    re.IGNORECASE,
+)
+_STUD = re.compile(
+    r"\b(?P<verb>stud|spike|stick|pin) (?:the )?(?P<now>leek greens|spring onion greens|chives)"
+    r"(?: \[[^\]]*\])? with (?:the )?(?P<what>(?:\d+ )?cloves\b[^.;]*)",
+    re.IGNORECASE,
+)
+# `rub the flour [40 g of the gluten-free flour] and butter`: so much of it, by its one name.
+_SO_MUCH = re.compile(
+    r"\b(?:the |all the )?(?P<old>[a-z]+) \[(?P<now>\d[\d/ ½¼¾]*(?:g|ml|tbsp|tsp|cups?)(?: \(\d+ ?g\))? of the"
+    r" [a-z -]*\b(?P=old))\]",
+    re.IGNORECASE,
+)
+
 
 def without_old_words(steps: Sequence[str]) -> list[str]:
     """The changed steps with the new name alone, where its old one stood before a part, a rest or a sauce of it."""
@@ -80,15 +101,25 @@ def without_old_words(steps: Sequence[str]) -> list[str]:
 
 
 def _by_the_new_name(step: str) -> str:
+    step = _SO_MUCH.sub(r"\g<now>", step)
+    step = _STUDDED.sub(_beside_its_cloves, step)
+    step = _STUD.sub(
+        lambda one: f"{'Put' if one['verb'][0].isupper() else 'put'} the {one['now']} with the {one['what']}", step
+    )
     step = _AND_GARLIC.sub(lambda one: f"{one['share'] or ''}the {_one_of(one['now'])} ", step)
     step = _CLOVES.sub(r"\g<now>", _THE_REST.sub(r"\g<now>", step))
     step = _CAPS.sub(r"\g<now>", _OWN_CAPS.sub(r"\g<now>", step))
+    step = _ALL_ONE_PIECE.sub(r"\g<now>", step)
     step = _ONE_OF_TWO.sub(r"\g<now>", step)
     step = _FRONDS.sub(r"\g<name> ", step)
     step = _PART_OF_IT.sub(_the_part, step)
     step = _SOAKED.sub("", _FRESH.sub(r"\g<now>", _STICKY.sub(r"\g<now>", step)))
     step = _JOINED_BEHIND.sub(_joined, _JOINED.sub(_joined, step))
     return _WIPED.sub(lambda one: f"{one['verb']} the {one['now']}", step)
+
+
+def _beside_its_cloves(found: re.Match[str]) -> str:
+    return f"{', the' if found['and'] else 'the'} cloves and the {found['now']}"
 
 
 def _joined(found: re.Match[str]) -> str:

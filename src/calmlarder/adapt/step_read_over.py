@@ -12,6 +12,7 @@ from calmlarder.adapt.step_in_order import told_in_order
 from calmlarder.adapt.step_oil_cues import browned_without_it, without_signs_of_a_clove
 from calmlarder.adapt.step_plain_names import with_plain_names
 from calmlarder.adapt.step_rest_of_it import rest_of_it
+from calmlarder.adapt.step_threaded import fried_beside_skewers
 
 # `Add the okra [left out], and the greens.`: the other thing of the pair still goes in.
 _FIRST_OF_TWO = re.compile(
@@ -45,7 +46,9 @@ _MADE_OF_IT = (
     r"|ragu|cake|muffins?|chips|crisps|rings|fritters|burgers?|patties|vinegar|water|skewers)"
 )
 _TASTES_OF_IT = re.compile(
-    rf"\bgarlic \[(?:[\d/ ]+ (?:tsp|tbsp) of the )?garlic-infused oil\](?= {_MADE_OF_IT}\b)", re.I
+    rf"\b(?:garlic \[(?:[\d/ ]+ (?:tsp|tbsp) of the )?garlic-infused oil(?::[^\]]*)?\]|garlic-infused oil)"
+    rf"(?= {_MADE_OF_IT}\b)",
+    re.I,
 )
 _NO_NAME = r"(?!left|only|about|stir|just|not\b|boil|no\b)"
 _NAMED_ANEW = re.compile(
@@ -144,6 +147,7 @@ def _no_minute_where_nothing_fries(step: str) -> str:
 _PASSES: tuple[Callable[[str], str], ...] = (
     _the_other_alone,
     _no_minute_where_nothing_fries,
+    fried_beside_skewers,
     with_plain_names,
     _made_of_it,
     _without_its_liquid,

@@ -61,10 +61,15 @@ _FROM_ITS_SKINS = re.compile(
 _FOR_ITS_BITE = re.compile(
     r"(?:soak|leave|cover|put|place|steep)\b[^.;]*?\b(?P<greens>(?:(?:leek|spring onion) )?(?:greens|chives))\b"
     r"[^.;]*\bwater\b[^.;]*"
-    r"\b(?:bite|sharpness|harshness|sting|pungency|edge|mild\w*|mellow\w*)\b[^.;]*",
+    r"\b(?:bite|sharpness|harshness|sting|pungency|edge|mild\w*|mellow\w*)\b"
+    r"(?:(?!,? (?:and |then )*drain\b)[^.;])*",
     re.IGNORECASE,
 )
-_DRAIN_NEXT = re.compile(r"\s*(?:then )?drain\b[^.;]*[.;]\s*", re.IGNORECASE)
+_DRAIN_NEXT = re.compile(
+    r",?\s*(?:and |then )*drain\b(?:(?!,? (?:and|then) (?:toss|mix|stir|fold|add|combine|scatter|tip)\b)[^.;])*"
+    r"(?:[.;]\s*|,? (?:and |then )+(?=[a-z]))",
+    re.IGNORECASE,
+)
 _GOES_IN = re.compile(
     r"(mix|toss|combine|stir|fold|add|scatter|tip)(?: (?:it|them))?(?= (?:with|in|into|to|over|through)\b)", re.I
 )
@@ -112,7 +117,14 @@ _LIFTED_WITH_IT = re.compile(
 # `warm the butter with the oil [nothing to brown, …] until crisp; scoop it out with a slotted spoon and keep it`
 _SCOOPED_OUT = re.compile(
     r"(?P<oil>garlic-infused oil) \[nothing to brown, lift out or pound;[^\]]*\](?P<heat>[^.;]*?)"
-    r"(?:[.;,] (?:then )?|,? (?:and|then) )(?:scoop|lift|fish|take) (?:it|them) out[^.;]*",
+    r"(?:[.;,] (?:then )?|,? (?:and|then) )(?:scoop|lift|fish|take) (?:it|them) out"
+    # what goes into the oil then still does
+    r"(?:(?!,? (?:and |then )*(?:tip|add|put|stir|throw|return|pour|fry|cook|toss|brown)\b)[^.;])*",
+    re.IGNORECASE,
+)
+_THEY_BROWN = re.compile(
+    r",? (?:until|till) (?:they|it|the (?:cloves|slices|slivers))\b[^.;,]*"
+    r"\b(?:gold|brown|crisp|colou?r|sizzl)\w*[^.;,]*",
     re.IGNORECASE,
 )
 _CRISP_GARLIC = re.compile(
@@ -167,7 +179,7 @@ _CRUSHED_WITH = re.compile(
 _A_KIND_OF_IT = re.compile(r"\bthe (?P<short>\w{4,}s),? (?:and )?(?:the )?(?P<long>[\w-]+ (?P=short))\b")
 # Where the step itself is as short, it need not be said.
 _ONLY_A_MINUTE = re.compile(
-    r" \[only a minute\](?=[^\[\]]{0,50}\b(?:\d\d seconds|(?:1|one|a) minute)\b)", re.IGNORECASE
+    r" \[only a minute\](?=[^\[\]]{0,50}\b(?:\d\d seconds|(?:1|2|one|two|a) minutes?)\b)", re.IGNORECASE
 )
 # Two of a list whose third goes in later.
 _TWO_LEFT = re.compile(
@@ -230,7 +242,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _SIZZLED.sub(lambda one: f"{'W' if one['take'][0] == 'T' else 'w'}arm the garlic-infused oil", step)
     step = in_halves_now(step)
     step = _LIFTED_WITH_IT.sub(r"\g<lift> the ", _WITH_THE_LIFTED.sub(r"\g<lift>\g<others>", step))
-    step = _CRISP_GARLIC.sub(_without_crisps, _SCOOPED_OUT.sub(r"\g<oil>\g<heat>", step))
+    step = _CRISP_GARLIC.sub(_without_crisps, _SCOOPED_OUT.sub(_only_warmed, step))
     if (fished := _FISHED_OUT.search(step)) is not None:
         rest = step[fished.end() :].lstrip()
         step = f"{_NOT_BROWNED_OIL.sub('', step[: fished.start()])}{step[fished.start() :]}"
@@ -253,6 +265,11 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
 
 def _added(found: re.Match[str]) -> str:
     return f"{'Add' if found[0][0].isupper() else 'add'} {found['oil']} {found['with']}"
+
+
+def _only_warmed(found: re.Match[str]) -> str:
+    """The oil for as long as it wants: `until they sizzle and turn golden` was said of cloves."""
+    return f"{found['oil']}{_THEY_BROWN.sub(' for a minute until fragrant', found['heat'])}"
 
 
 def _without_crisps(found: re.Match[str]) -> str:

@@ -93,7 +93,8 @@ _ROLLS = re.compile(r"\broll out the (?:pastry|dough)\b|\broll the (?:pastry|dou
 _CUT = r"(?:slice|chop|dice|cut|halve|quarter|wash|grate)"
 _PEELS = (
     rf"\b(?:{_CUT}(?:,|,? and) )*(?:peel|core|stone|deseed)(?:(?:,|,? and) (?:peel|core|stone|deseed|{_CUT}))*"
-    r" the {name}(?P<also> and sugar)?(?: (?:into|in) [^,.;]+?(?= and |[,.;]|$))?"
+    r" the {name}(?P<also> and (?:[\d./ ]+(?:g|tbsp|tsp|cups?) of the )?(?:[a-z]+ )?sugar)?"
+    r"(?: (?:into|in) [^,.;]+?(?= and |[,.;]|$))?"
     rf"(?:,? (?:and |then )+{_CUT} (?:it|them)(?: (?:into|in) [^,.;]+?(?= and |[,.;]|$))?)?"
 )
 # What neither peels nor grates as the old one did: `coarsely grate the firm banana`.

@@ -47,6 +47,13 @@ _CORES = re.compile(
     r"|(?:(?<=[.!] )|(?<=^))(?:discard|throw away|bin|compost) the cores?(?: and (?:pips|peel))?[.!](?: +|$)",
     re.IGNORECASE,
 )
+# `Tuck in the cauliflower [green beans] leaves.`: a sentence of a part alone that is gone.
+_PART_ALONE = re.compile(
+    r"(?:(?<=[.;!] )|(?<=^)|(?<=^\d[.)] ))(?:tuck in|scatter(?: over)?|add|toss in|chop|shred|slice|roast|keep|reserve"
+    r"|stir in|top with|throw in|put in) (?:the |any |some of the )?(?:small |outer |green |inner )?[a-z]+"
+    r" \[[^\]]*\] (?:leaves|stalks?|stems?|core|fronds|tops)\b(?![^.;]*\b(?:and|with) the\b)[^.;]*[.;](?: +|$)",
+    re.IGNORECASE,
+)
 _CORED = frozenset({"apple", "pear", "quince"})
 _LEAFY = frozenset({"leaf", "herb"})
 
@@ -63,7 +70,7 @@ def without_old_parts(steps: Sequence[str], told: Told) -> list[str]:
     if _SPEARS in gone:
         done = [_without_spears(step) for step in done]
     if _HEADS in gone and not any(rows[food].kind in _LEAFY for food in told.direct):
-        done = [_LEAVES_LATER.sub("", step) for step in done]
+        done = [_PART_ALONE.sub("", _LEAVES_LATER.sub("", step)).rstrip() or step for step in done]
     cored = {food for food in told.changed if food.split("-")[0] in _CORED}
     kept = {one.food.split("-")[0] for change in told.changed.values() for one in change.to} & _CORED
     if cored and not kept and not any(food.split("-")[0] in _CORED for food in told.direct - cored):

@@ -167,7 +167,10 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
         short = [_singular(one) for one in short]  # `carrot curry`
     new = ", ".join(short) if more else " and ".join(short)
     if food.kind != "mushroom" and set(words_of(word)) & set(words_of(new)):
-        return title
+        own, now = words_of(word), words_of(new)
+        another_sort = len(own) > 1 and len(instead) == 1 and own[-1] == now[-1] and not set(own) <= set(now)
+        if not another_sort:
+            return title  # `silken tofu`, of which the sort is gone, is tofu still
     joined = _AND_BEFORE.search(title[:start])
     if joined and len(short) > 1:  # `sausage, chickpea and potato casserole`
         first = title[: joined.start()]

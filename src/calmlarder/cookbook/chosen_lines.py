@@ -12,6 +12,7 @@ from calmlarder.matching.names.words import plain
 
 _MOST_BETWEEN = 2  # lines without an amount between those that have one: ours
 _LEAST_IN_A_RUN = 4  # lines with an amount, of a list that no heading tells: ours
+_NUMBERED = re.compile(r"\s*(\d{1,2})[.)] ")
 # A heading over what may be put on it, none of which says an amount.
 _CHOSEN_FROM = re.compile(r"(?:optional )?(?:toppings?|garnish(?:es)?|extras?|to serve|to finish|on the side)\b.{0,30}")
 # `Custard or ice cream, to serve`, below a list.
@@ -87,7 +88,19 @@ def lines_guessed(lines: list[Line], first: int) -> tuple[list[int], list[int]]:
         else:
             rest += block
         block = []
+    chosen, rest = _by_their_numbers(lines, chosen, rest)
     return (chosen, rest) if chosen else _longest_run(lines)
+
+
+def _by_their_numbers(lines: list[Line], chosen: list[int], rest: list[int]) -> tuple[list[int], list[int]]:
+    """The same, a line that is numbered next behind a step taken for a step: `5) 200 (fan 180) for 30 min.`"""
+    numbers = {index: int(found[1]) for index in rest if (found := _NUMBERED.match(lines[index].text))}
+    for index in chosen:
+        own = _NUMBERED.match(lines[index].text)
+        if own is not None and any(before < index and number == int(own[1]) - 1 for before, number in numbers.items()):
+            numbers[index] = int(own[1])
+            rest = sorted([*rest, index])
+    return [index for index in chosen if index not in set(rest)], rest
 
 
 def _is_to_serve(line: str) -> bool:
