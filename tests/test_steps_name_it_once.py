@@ -78,7 +78,7 @@ def test_what_shares_its_part_stays(adapt: Adapt) -> None:
         steps="1. Rub the chicken with half the ginger and garlic.\n2. Fry the remaining ginger and garlic in the oil.",
     )  # fmt: skip
     first, second = (line for line in _steps(found).splitlines() if line[:2] in {"1.", "2."})
-    assert "half the ginger and half the garlic-infused oil" in first
+    assert "half the ginger and half of the garlic-infused oil" in first
     assert "ginger" in second
 
 

@@ -11,11 +11,12 @@ import pytest
 
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.own_notes import _holds
+from calmlarder.adapt.step_clove_oil import oil_only_later
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_gone import studs_of, without_what_is_out
 from calmlarder.adapt.step_green_parts import half_and_rest
-from calmlarder.adapt.step_heat import raw_there
 from calmlarder.adapt.step_left_over import greens_by_one_word, without_what_is_left_over
+from calmlarder.adapt.step_minutes import raw_there
 from calmlarder.adapt.step_named_once import named_once, out_of_lists
 from calmlarder.adapt.step_pulse_liquid import _with_water
 from calmlarder.adapt.step_put_in_late import late_where_it_simmers
@@ -23,7 +24,7 @@ from calmlarder.adapt.step_put_in_late import put_in_late as _put_in_late
 from calmlarder.adapt.step_read_over import read_over
 from calmlarder.adapt.step_ready_pulses import _not_drained
 from calmlarder.adapt.step_rice_paper import _dipped, _fried, _pressed, _without_cloth
-from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
+from calmlarder.adapt.step_smoothed import smoothed
 from calmlarder.adapt.step_soured import soured_from_then_on
 from calmlarder.adapt.step_vegetable_parts import _without_spears
 from calmlarder.tables.book import Tables

@@ -8,11 +8,12 @@ from typing import Any
 
 import pytest
 
+from calmlarder.adapt.step_clove_oil import oil_only_later
 from calmlarder.adapt.step_filled import caps_are_halves
 from calmlarder.adapt.step_green_parts import green_parts_named
 from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun, water_for_what_is_out
 from calmlarder.adapt.step_oven_later import put_in_the_oven_later
-from calmlarder.adapt.step_smoothed import oil_only_later, smoothed
+from calmlarder.adapt.step_smoothed import smoothed
 from calmlarder.cookbook.behind import without_buttons
 from calmlarder.cookbook.lines import LineReader
 from calmlarder.tables.book import Tables

@@ -8,7 +8,8 @@ from itertools import accumulate, takewhile
 from typing import NamedTuple
 
 from calmlarder.adapt.in_cups import measures_in_cups, with_cups
-from calmlarder.adapt.line_words import cut_of, own_words, tail_of
+from calmlarder.adapt.line_cuts import cut_of
+from calmlarder.adapt.line_words import own_words, tail_of
 from calmlarder.adapt.model import Adapted, Change
 from calmlarder.adapt.step_gone import studs_of
 from calmlarder.adapt.titles import heading_after

@@ -11,12 +11,19 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
-from calmlarder.adapt.called import name_in
+from calmlarder.adapt.changed_by_the_list import (
+    by_the_names_of_the_list,
+    headings,
+    no_florets_are_left,
+    old_name,
+    staying,
+)
 from calmlarder.adapt.changed_lines import Part, joined_lines, lines_apart
 from calmlarder.adapt.collective import collective_names
 from calmlarder.adapt.dropped import steps_without_others
 from calmlarder.adapt.known_names import names_in_steps
 from calmlarder.adapt.left_open import without_unread
+from calmlarder.adapt.liquid_notes import filling_notes, liquid_notes
 from calmlarder.adapt.model import Adapted, Amount, Change
 from calmlarder.adapt.names import spans_in
 from calmlarder.adapt.near_lines import lines_with_neighbours
@@ -26,6 +33,7 @@ from calmlarder.adapt.step_all_named import all_named
 from calmlarder.adapt.step_blended import greens_out_of_a_red_base
 from calmlarder.adapt.step_bloomed import bloomed
 from calmlarder.adapt.step_canned_late import canned_late
+from calmlarder.adapt.step_clove_oil import oil_only_later
 from calmlarder.adapt.step_clove_work import without_work_on_cloves
 from calmlarder.adapt.step_cooked_to_serve import cooked_to_be_served
 from calmlarder.adapt.step_figures import in_figures, in_its_words
@@ -34,18 +42,16 @@ from calmlarder.adapt.step_fresh_fruit import fresh_fruit_last
 from calmlarder.adapt.step_garlic import oil_with_the_fat
 from calmlarder.adapt.step_gone import without_what_is_out
 from calmlarder.adapt.step_green_parts import green_parts_named, half_and_rest
-from calmlarder.adapt.step_heat import on_time
 from calmlarder.adapt.step_left_over import greens_by_one_word, remaining_if_begun, water_for_what_is_out
 from calmlarder.adapt.step_less_liquid import kept_back_in_its_step
 from calmlarder.adapt.step_liquor import without_soaked_mushrooms
 from calmlarder.adapt.step_marked import marked_step
+from calmlarder.adapt.step_minutes import on_time
 from calmlarder.adapt.step_named_once import named_once, oil_shared_out
 from calmlarder.adapt.step_names import introduced_parts, turns_golden
 from calmlarder.adapt.step_notes import (
     amount_of,
     bare,
-    filling_notes,
-    liquid_notes,
     note,
     notes_once,
     notes_where_used,
@@ -66,7 +72,7 @@ from calmlarder.adapt.step_rice_paper import wrapped_in_rice_paper
 from calmlarder.adapt.step_same_name import by_their_longer_names
 from calmlarder.adapt.step_several_pulses import all_from_tins, several_from_tins
 from calmlarder.adapt.step_shares import all_in_one_step, in_one_line, own_amounts, spoonfuls_alone, twice
-from calmlarder.adapt.step_smoothed import not_charred, oil_only_later, smoothed
+from calmlarder.adapt.step_smoothed import not_charred, smoothed
 from calmlarder.adapt.step_soured import soured_from_then_on
 from calmlarder.adapt.step_till_tender import boiled_till_tender
 from calmlarder.adapt.step_times import in_their_own_time
@@ -75,13 +81,8 @@ from calmlarder.adapt.step_washed import only_dry_is_washed
 from calmlarder.adapt.step_water import water_in_its_step
 from calmlarder.adapt.things_now import Told
 from calmlarder.tables.book import Tables
-from calmlarder.tables.rows import Food
 
 _AND, _W_SLASH = re.compile(r" [&+] (?=[^\W\d])"), re.compile(r"\bw/ ?(?=[^\W\d])")
-_WITH = re.compile(r" with |\bmix\b")
-_HEADS = "brassica"
-_LONGEST_NAME = 3  # words of a line's own name in a note: ours
-_IN_FLORETS = re.compile("cauliflower|broccoli|romanesco")
 _FLORET = re.compile(r"\bfloret(s)?\b")
 # The first letter of a sentence, behind its number where it has one.
 _BEGUN_SMALL = re.compile(r"(?:(?<=^)|(?<=^\d[.)] )|(?<=[a-z\])\d][.!?] ))[a-z]")
@@ -107,7 +108,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     kept = tuple(
         one for one in adapted.changes if one.change != "only" and one.why != BESIDE_IT and _is_of_a_food(one, parts)
     )
-    adapted = _by_the_names_of_the_list(adapted.model_copy(update={"changes": kept}), parts, tables)
+    adapted = by_the_names_of_the_list(adapted.model_copy(update={"changes": kept}), parts, tables)
     changed = {
         parts[change.place].read.food or "": change for change in adapted.changes if change.place is not None
     }  # fmt: skip
@@ -117,7 +118,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     figures = [in_figures(_AND.sub(" and ", _W_SLASH.sub("with ", step))) for step in steps]
     steps = tuple(one.step for one in figures)
     names = names_in_steps(parts, tables)
-    told_so, told_of_tins = in_the_time_of_tins(by_their_longer_names(steps, names), changed)
+    told_so, told_of_tins = in_the_time_of_tins(by_their_longer_names(steps, names), changed, tables)
     written = tuple(old if now == step else now for now, step, old in zip(told_so, steps, written, strict=True))
     steps = told_so
     changed = {food: on_time(change, steps, food, names) for food, change in changed.items()}
@@ -134,7 +135,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     told = Told(
         names, several, changed, shared, own_amounts(adapted, shared, tables), tables,
         {food for step in within(steps) for _, _, meant in spans_in(step, alone) for food in meant},
-        each, _staying(adapted, parts, changed), _headings(parts), lines_with_neighbours(parts, each),
+        each, staying(adapted, parts, changed), headings(parts), lines_with_neighbours(parts, each),
         introduced=introduced_parts(steps),
         by_itself=frozenset(
             food for step in within(steps) for _, _, meant in spans_in(step, alone) if len(meant) == 1 for food in meant
@@ -164,7 +165,7 @@ def steps_after(steps: Sequence[str], parts: Sequence[Part], adapted: Adapted, t
     marked = bloomed(wrapped_in_rice_paper(marked, adapted), adapted)
     marked = [old if text == plain else text for text, plain, old in zip(marked, steps, written, strict=False)]
     marked = [_begun_large(text, old) for text, old in zip(marked, steps, strict=False)]
-    if _no_florets_are_left(parts, told):
+    if no_florets_are_left(parts, told):
         marked = [_FLORET.sub(lambda one: "pieces" if one[1] else "piece", text) for text in marked]
     marked = [_all_of_them(text, adapted, parts, tables) for text in marked]
     marked, of_liquid = water_for_their_liquid(marked, parts, adapted, tables)
@@ -190,33 +191,6 @@ def _one_beside_the_other(marked: Sequence[str]) -> list[str]:
     told = put_in_the_oven_later(caps_are_halves(green_parts_named(told)))
     told = oil_shared_out(named_once([greens_by_one_word(text) for text in soured_from_then_on(told)]))
     return without_old_words(remaining_if_begun(told))
-
-
-def _by_the_names_of_the_list(adapted: Adapted, parts: Sequence[Part], tables: Tables) -> Adapted:
-    """The changes with what takes the place of several lines called as the one line calls it that holds all of it."""
-    listed: dict[str, list[str]] = {}
-    for change in lines_apart(adapted, parts, tables).changes:
-        for one, line in zip(change.to, change.lines, strict=False):
-            listed.setdefault(one.food, []).append(bare(line))
-    called = {food: listed[food][0] for food in twice(adapted) if len(listed.get(food, ())) == 1}
-    changes = []
-    for change in adapted.changes:
-        lines = tuple(
-            f"{amount_of(line)} {called[one.food]}" if one.food in called and amount_of(line) else line
-            for one, line in zip(change.to, change.lines, strict=False)
-        )
-        changes.append(change.model_copy(update={"lines": lines}) if len(lines) == len(change.lines) else change)
-    return adapted.model_copy(update={"changes": tuple(changes)})
-
-
-def _staying(adapted: Adapted, parts: Sequence[Part], changed: Mapping[str, Change]) -> dict[str, list[str]]:
-    """Lines that stay as they are, of foods of which another line changes."""
-    places = {change.place for change in adapted.changes}
-    staying: dict[str, list[str]] = {}
-    for place, part in enumerate(parts):
-        if place not in places and part.read.food and part.read.food in changed:
-            staying.setdefault(part.read.food, []).append(part.read.text)
-    return staying
 
 
 def _is_of_a_food(change: Change, parts: Sequence[Part]) -> bool:
@@ -245,25 +219,6 @@ def _begun_large(text: str, old: str) -> str:
     return _BEGUN_SMALL.sub(lambda one: one[0].upper(), text)
 
 
-def _headings(parts: Sequence[Part]) -> dict[str, str]:
-    """The heading above each line, where there is one."""
-    last, found = "", {}
-    for part in parts:
-        last = part.read.text if part.read.outcome == "heading" else last
-        found[part.read.text] = last
-    return found
-
-
-def _no_florets_are_left(parts: Sequence[Part], told: Told) -> bool:
-    """Whether all that came in florets is something else now."""
-    heads = {
-        part.read.food for part in parts if part.read.food and told.tables.food_by_id[part.read.food].kind == _HEADS
-    }
-    to = {one.food for food in heads & set(told.changed) for one in told.changed[food].to}
-    gone = all(food in told.changed and told.changed[food].change == "swap" for food in heads)
-    return bool(heads) and gone and not any(_IN_FLORETS.search(food) for food in to)
-
-
 def _notes(
     steps: Sequence[str],
     parts: Sequence[Part],
@@ -284,18 +239,11 @@ def _notes(
         at = numbers.get(food, [])
         if change.change == "out" and not any(row.name.casefold() in one.casefold() for one in texts.get(food, ())):
             at = []  # `the onion` of a step is not the pickled ones
-        said = note(_old_name(row, change), at, change, listed)
+        said = note(old_name(row, change), at, change, listed)
         notes += [said] if said is not None else []
     notes = notes_once(notes)
     notes += filling_notes(parts, adapted, tables)
     return [*notes, *liquid_notes(parts, everywhere, adapted, tables)]
-
-
-def _old_name(row: Food, change: Change) -> str:
-    """What a note calls the old thing: as its line does, where the tables' own name says what is in it."""
-    own = name_in(change.ingredient) if _WITH.search(row.name) else ""
-    now = " ".join(change.lines).casefold()
-    return own if own and len(own.split()) <= _LONGEST_NAME and own.casefold() not in now else row.name
 
 
 def _own_oils(adapted: Adapted, told: Told) -> list[Amount]:

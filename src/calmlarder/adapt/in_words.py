@@ -167,8 +167,8 @@ def written_in(around: Around, now: str, how: str, is_oil: bool) -> InWords | No
     if is_oil and how.startswith(": nothing to ") and (cut := _CUTS.search(lead)):
         how = ""
         if not _BESIDE_IT.search(lead[cut.end() :]):  # `pound the anchovies with the garlic` still pounds something
-            verb = "Stir" if _CUT_INTO.search(lead) else "Take"  # `Crush in the garlic.`
-            lead = _CUTS.sub(lambda found: verb if found[1][0].isupper() else verb.lower(), lead)
+            does = "Stir" if _CUT_INTO.search(lead) else "Take"  # `Crush in the garlic.`
+            lead = _CUTS.sub(lambda found: does if found[1][0].isupper() else does.lower(), lead)
     measured = _SO_MUCH_BEFORE.search(lead) and words_of(around.name)[-1:] == words_of(now)[-1:]  # `1 cup flour`
     if not (_leads(lead) or measured) or not _MAY_FOLLOW.match(around.behind):
         return None

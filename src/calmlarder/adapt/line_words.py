@@ -3,6 +3,7 @@
 import re
 from decimal import Decimal
 
+from calmlarder.adapt.line_cuts import CUT, HOW_LARGE, cut_by_its_swap, cut_of, fit_cut, usual_cut
 from calmlarder.adapt.line_of_a_tin import said_of_a_tin
 from calmlarder.adapt.written import BY_THE_PIECE, CUBE, amount_told
 from calmlarder.cookbook.covered import HANGS_ON
@@ -23,41 +24,16 @@ _HELD_IN = re.compile(
     r"^(?:tin|can|jar|pack|packet|pouch|carton|pot|tub|bag|bottle|block)s? (?:of )?(?=[a-z])", re.IGNORECASE
 )
 _RAISES = re.compile(r"\bself[- ]?(?:raising|rising)\b", re.IGNORECASE)
-# How a line has its food cut, where it may stand for what takes its place too.
-_CUT = re.compile(
-    r"[,:(]\s*(?:all |each |both )?(?:[^,()]*\band\s)?"
-    r"((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?(?:chopped|sliced|diced|cubed|grated|shredded)"
-    r"|(?:cut |sliced )?in(?:to)? "
-    r"(?:(?:small|large|thin|thick|bite-sized) |[\d./¼½¾]+[ -]?(?:cm|mm|inch)(?:[- ]thick)? )?"
-    r"(?:cubes|dice|chunks|pieces|strips|matchsticks|rounds|lengths|rings|slices|batons))\b",
-    re.IGNORECASE,
-)
-# `thinly sliced red onion`, without an amount.
-_CUT_FIRST = re.compile(
-    r"\s*((?:(?:very |quite )?(?:finely|roughly|thinly|coarsely|thickly) )?(?:chopped|sliced|diced|shredded))"
-    r" (?=[a-z])",
-    re.IGNORECASE,
-)
-# `into 8 wedges`: so many of another amount. `into 1cm rounds` stays.
-_HOW_LARGE = re.compile(r"\b(in|into) (?:about |roughly )?\d+ (?=[a-z])(?!(?:cm|mm|inch)\b)", re.IGNORECASE)
 _SIZED = re.compile(r"\b\d+(?:[.,/]\d+)?[ -]?(?:cm|mm|inch(?:es)?)\b")
 _A_LONG_WORD = 6  # letters; a shorter word may be of any food: ours
 _IN_PIECES = "in pieces"
 _GRATED = "grated"  # of what is of no use in chunks
-_SIZE = re.compile(r"\b\d+ cm ")
 _PREPARED = re.compile(r",|\b(?:chopped|sliced|diced|cubed|grated|shredded|peeled|trimmed)\b", re.IGNORECASE)
-_LEAFY = frozenset({"allium", "leaf", "stem", "herb"})
-_TOUGHER = "leek-green"  # than an onion: in thick slices it stays so; common practice, no source
-_LEAVES_BEAR = re.compile(r"\b(?:chopped|sliced|shredded)$")
 _IS_CUT = frozenset({
     "allium", "root", "squash", "potato", "brassica", "fruit-vegetable", "mushroom", "pepper", "leaf", "stem",
     "pod", "fruit", "citrus", "tofu", "herb", "tomato",
 })  # fmt: skip
 _IN_CRUMBS = re.compile(r"\b(?:bread)?crumbs\b", re.IGNORECASE)
-_SHAPES = r"(?:dice|cubes|pieces|lengths|strips|slices|chunks|matchsticks|rounds)"
-_CUT_SO = re.compile(
-    rf": (cut (?:fine|small|short|in [a-z -]+)|in (?:small|fine|short|thin|large|thick) {_SHAPES})(?=,|;|$)"
-)  # of a row of swaps.csv
 _PLAIN = re.compile(r"\b(?:plain|natural)\b", re.IGNORECASE)
 _SOAKED = re.compile(r"\bsoaked\b[^,;()]*", re.IGNORECASE)
 _CHOPPED_NUTS = re.compile(r"\b(?:(?:finely|roughly|coarsely) )?(?:chopped|crushed)\b", re.IGNORECASE)
@@ -214,57 +190,29 @@ def stand_in_words(read: IngredientRead, stand_in: Food, tables: Tables, whole: 
         return f"{called}, {soaked[0].lower()}"
     if stand_in.kind == "nut" and (chopped := _CHOPPED_NUTS.search(read.text)) is not None:
         return f"{called}, {chopped[0].lower()}"
-    if stand_in.kind == "meat" and (sliced := _CUT.search(read.text)) is not None:
+    if stand_in.kind == "meat" and (sliced := CUT.search(read.text)) is not None:
         return f"{called}, {sliced[1].lower()}"
     if stand_in.kind == "pulse" and stand_in.name.startswith("canned"):
         dry = _PATTED_DRY.search(read.text)  # so it does in a burger, whatever pulse it is
         return f"{called}, drained, rinsed and patted dry" if dry else f"{called}, drained and rinsed"
     if stand_in.kind not in _IS_CUT or whole:
         return called
-    if (told := _cut_by_its_swap(read, stand_in, tables)) is not None:
-        first = _usual_cut(stand_in).partition(",")[0]
+    if (told := cut_by_its_swap(read, stand_in, tables)) is not None:
+        first = usual_cut(stand_in).partition(",")[0]
         peeled = f"{first}, " if first in {"peeled", "trimmed"} and told.startswith("in ") else ""
         return f"{called}, {peeled}{told}"
-    cut = _CUT.search(_HOW_LARGE.sub(r"\1 ", read.text.replace("&", "and")))
-    done = _fit_cut(cut[1].lower(), stand_in) if cut and stand_in.prep != _GRATED else ""
+    cut = CUT.search(HOW_LARGE.sub(r"\1 ", read.text.replace("&", "and")))
+    done = fit_cut(cut[1].lower(), stand_in) if cut and stand_in.prep != _GRATED else ""
     if not done and stand_in.kind == "pepper" and _SEEDED.search(read.text):
         done = "seeded"
     own = tables.food_by_id.get(read.food or "")
     if not done and stand_in.kind == "citrus" and own is not None and own.kind != "citrus":
-        done = _usual_cut(stand_in)
+        done = usual_cut(stand_in)
     # what is bought whole and large is cut; berries are as they are
     wants_a_cut = _PREPARED.search(read.text) or (own is not None and own.kind == "pulse")
     if not done and wants_a_cut and (stand_in.kind != "fruit" or stand_in.prep == _IN_PIECES):
-        done = _usual_cut(stand_in)
+        done = usual_cut(stand_in)
     return f"{called}, {done}" if done else called
-
-
-def _cut_by_its_swap(read: IngredientRead, stand_in: Food, tables: Tables) -> str | None:
-    """How the swap's own row has a stand-in cut, which goes before the line's words: `cut in pea-sized bits`."""
-    rows = (row.when for row in tables.swaps_of(read.food or "") if row.to == stand_in.id)
-    return next((found[1] for when in rows if (found := _CUT_SO.search(when)) is not None), None)
-
-
-def _fit_cut(cut: str, stand_in: Food) -> str:
-    """How it is cut, peeled first where it has a skin; nobody grates or cubes leaves, pods stay long."""
-    if stand_in.id == _TOUGHER and cut.startswith("thickly"):
-        return _usual_cut(stand_in)
-    if stand_in.kind in _LEAFY:
-        return "very finely chopped" if cut.endswith("grated") else cut if _LEAVES_BEAR.search(cut) else ""
-    if stand_in.kind == "pod":
-        return ""
-    if stand_in.kind == "citrus" and cut.endswith(("grated", "sliced", "shredded")):
-        return _usual_cut(stand_in)
-    if stand_in.kind == "fruit":
-        return "finely chopped" if cut.endswith("grated") else cut
-    return f"peeled and {cut}" if _usual_cut(stand_in).startswith("peeled") else cut
-
-
-def _usual_cut(stand_in: Food) -> str:
-    """Its usual preparation without a size, which would read as an amount; how large the swap itself says."""
-    if stand_in.prep.startswith("peeled"):
-        return "peeled, in pieces"
-    return _SIZE.sub("", stand_in.prep.partition(";")[0]).strip()
 
 
 def _called(read: IngredientRead, stand_in: Food, tables: Tables) -> str:
@@ -289,7 +237,7 @@ def is_unraised(read: IngredientRead, stand_in: Food) -> bool:
 
 def tail_of(text: str) -> str:
     """How the line says it is cut: `, finely chopped`."""
-    _, comma, rest = _HOW_LARGE.sub(r"\1 ", _COMMA_WITHIN.sub("", text)).partition(",")
+    _, comma, rest = HOW_LARGE.sub(r"\1 ", _COMMA_WITHIN.sub("", text)).partition(",")
     if _TO_SERVE.search(rest) and _SEVERAL.search(rest) and not names_nothing(_TO_SERVE.sub("", rest)):
         rest = "to serve"  # the line names other foods too
     if any(sign.isdigit() for sign in _SIZED.sub("", rest)):
@@ -311,9 +259,3 @@ def for_what(text: str) -> str:
 def if_optional(read: IngredientRead) -> str:
     """`, optional`, where a line says so of its food."""
     return ", optional" if read.optional and _OPTIONAL.search(read.text) else ""
-
-
-def cut_of(text: str) -> str:
-    """How a line has its food cut, in a few words: `, thinly sliced`; nothing where it does not say."""
-    found = _CUT.search(_HOW_LARGE.sub(r"\1 ", text)) or _CUT_FIRST.match(text)
-    return f", {found[1].lower()}" if found else ""

@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 from itertools import pairwise
 
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 
 _BLENDS = re.compile(r"\b(?:blend|blitz|pur[eé]e|whi[sz]z|liquidi[sz]e|processor)\b", re.IGNORECASE)
 _RED = re.compile(r"\b(?:tomato(?:es)?|red peppers?)\b", re.IGNORECASE)

@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from calmlarder.adapt.in_words import VERBS_NEXT, short_name
 from calmlarder.adapt.names import spans_in
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 from calmlarder.adapt.step_named_once import without_one
 from calmlarder.adapt.step_notes import bare
 from calmlarder.adapt.step_put_in_late import at_their_time

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Sequence
 
-from calmlarder.adapt.step_heat import sentence_at
+from calmlarder.adapt.sentences import sentence_at
 
 _COOK = re.compile(
     r"^(?P<head>[^():]+ \(step (?P<number>\d+)\):)(?P<before>.*?) ?"

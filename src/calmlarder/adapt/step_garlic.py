@@ -6,7 +6,7 @@ The oil goes in where the fat goes in, and what else was in the paste is pounded
 import re
 from collections.abc import Sequence
 
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 
 _OIL = r"(?:\d[\d/ ]*(?:tsp|tbsp) of )?(?:the )?garlic-infused oil(?: \[[^\]]*\])?"
 _POUNDED = re.compile(rf"\b(?P<verb>take|pound|crush|grind|bash|mash) {_OIL}(?:,| and)(?: and)? (?P<rest>[^.;]+)", re.I)

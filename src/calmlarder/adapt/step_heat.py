@@ -1,29 +1,14 @@
 """How long a step heats what a food is now, and what of it no longer holds: peeling, browning, soaking."""
 
 import re
-from bisect import bisect_right
-from collections.abc import Sequence
 from functools import lru_cache
 
 from calmlarder.adapt.model import Change
-from calmlarder.adapt.names import Names, spans_in
+from calmlarder.adapt.sentences import minutes_in, says, sentence_at, sentence_behind
+from calmlarder.adapt.step_minutes import text_up_to
 from calmlarder.adapt.step_notes import IN_THE_OVEN, OVEN_TIME, parts_of_how
 from calmlarder.tables.book import Tables
 
-_HOT = re.compile(
-    r"\b(?:boil\w*|simmer\w*|cook\w*|soak\w*|bak(?:e|ed|ing)(?! (?:powder|soda|sheet|tray|dish|paper|parchment))"
-    r"|roast\w*|stew\w*|steam\w*|pressure|oven|minutes?|mins?)\b",
-    re.IGNORECASE,
-)
-COOKS = re.compile(r"\b(?:simmer|cook|boil)(?:s|ed|ing)?\b(?! water)", re.IGNORECASE)
-OVEN = re.compile(r"\b(?:bake|(?<!dutch )oven)\b", re.IGNORECASE)
-_LAST_MINUTES = re.compile(r"add only for the last (\d+) minutes$")
-_MORE_IN_THE_OVEN = 10  # minutes: common practice, no source
-_BOILS = re.compile(r"\bto (?:the|a) (?:boil|simmer)\b", re.IGNORECASE)
-_COOKED_FOR_LONG = re.compile(r"\b(?:simmer|cook|boil|stew|bak|roast|brais|bubbl|oven)\w*", re.IGNORECASE)
-_LATE_IN_IT = re.compile(
-    r",? and only for the last \d+ minutes|(?:; )?[^;]*\bonly (?:for the last \d+ minutes|at the end)"
-)
 _BROWNS = re.compile(
     r"\b(?:golden|translucent|transparent|carameli[sz]\w*"
     r"|brown(?:ed|ing)?(?! (?:bits|sugar|rice|ale|stock|sauce|residue|crust|lentils))"
@@ -49,8 +34,6 @@ _STAYS_WHOLE = frozenset({"grain", "rice", "noodle", "olive", "nut"})  # does no
 _HARD_WHEN_RAW = frozenset({"potato", "root", "squash", "pod"})
 _NOTHING_TO_PEEL = frozenset({"oil", "leaf", "herb", "spice"})
 _A_MINUTE = "only a minute"
-_LATE = re.compile(r"about (\d+) minutes: begin earlier$")
-_TIME = re.compile(r"(\d+)(?:\s*(?:[-–—]|to)\s*\d+)?[\s-]*(minute|min|hour|hr)", re.IGNORECASE)
 _UNTIL_DONE = re.compile(
     r"\s*(?:cloves? )?(?:is|are|turns?|has turned|begins? to|starts? to) "
     r"(?:very |just |lightly |light |pale |deep |turn(?:ing)? |beginning to |starting to |go )*"
@@ -70,7 +53,6 @@ _FALLS = re.compile(
 )
 # `Whisk it a bit so some of the dal breaks`: the whisk does it, whatever they are.
 _IS_BROKEN_UP = re.compile(r"\b(?:whisk|mash|crush|beat|blend|press|squash)\w*\b[^.;]*\bso\b", re.IGNORECASE)
-_ABOUT = re.compile(r"about (\d+) minutes(?!: begin)")
 _ROAST_NEXT = re.compile(
     r"\s*(?:\d+[.)] )?(?:then )?(?:roast|bake|cook in the oven|put in the oven|return)", re.IGNORECASE
 )
@@ -79,33 +61,12 @@ _THEN_ROASTED = re.compile(r"\b(?:roast|bake)\b(?! (?:in|on) another)[^.;]*\d+ ?
 _BACK_IN_IT = re.compile(
     r"\b(?:roast|bake)\b[^.;]*\b(?:more|another|further)\b|\b(?:return|back)\b[^.;]*\boven\b", re.IGNORECASE
 )
-_BY_THE_PACKET = re.compile(
-    r"\b(?:minutes?|less|longer|shorter) (?:less |before |shorter |short )?(?:than|of)? ?[^.;]*"
-    r"\b(?:pack(?:et|age)?|box|label)\b"
-    r"|\b(?:as|according to|by|following) [^.;,]*\b(?:pack(?:et|age)?|box|label)\b",
-    re.IGNORECASE,
-)
 _FRIED_CRISP = re.compile(
     r"\b(?:shallow|deep)[- ]fry\w*|\bcrisp(?:y|ed)?\b|\b(?:toss|coat|dip)\w*[^.;]*\b(?:flour|batter)\b", re.I
 )
-_BOILED_AWAY = "in as much liquid as its packet says"  # of what is boiled by itself before it goes in
-# What is tossed, drained or served was boiled before.
-_TOSSED = re.compile(
-    r"\b(?:toss|serve|divide|pile|spoon|plate|drain|rinse|refresh|twirl|share|return|add back|fold)\w*\b[^.;,]*$",
-    re.IGNORECASE,
-)
 _THEN_OTHERS = re.compile(r",? (?:and )?then (?:add|put in|stir in|tip in|throw in)\b", re.IGNORECASE)
-_NEVER_RAW = "never raw"
-_HEATS = re.compile(
-    r"\b(?:boil|simmer|cook|fry|fried|stir-fry|roast|bake|oven|steam|blanch|grill|griddle|saut[eé]|microwav)\w*",
-    re.IGNORECASE,
-)
 _IS_SO = re.compile(r"\s+(?:is|are|has|have)\b")
-# What is mashed or stirred into a batter cooks no longer than that.
-_IN_A_BATTER = re.compile(r"\b(?:batter|fritters?|patties|pancakes?|mash\w*|blitz\w*|omelettes?|frittata)\b", re.I)
-_LONG = 30  # minutes: ours
 _MUCH_LONGER = 5  # minutes in the oven beyond what green tops bear: ours
-SENTENCE_ENDS = re.compile(r"[.;!?](?=\s|$)")
 
 
 def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: Tables) -> str:
@@ -133,7 +94,7 @@ def treated(step: str, end: int, change: Change, told: tuple[str, str], tables: 
         if told_of_oil:
             return told_of_oil
     keeps = foods and all(one.kind in _STAYS_WHOLE or one.kind == "pulse" for one in foods)
-    if keeps and _FALLS.match(step, end) and not _IS_BROKEN_UP.search(_so_far(step, end)):
+    if keeps and _FALLS.match(step, end) and not _IS_BROKEN_UP.search(text_up_to(step, end)):
         return ": these keep their shape, so go by the time"
     if (
         foods
@@ -200,20 +161,6 @@ def _is_crushed(step: str, end: int, sentence: str) -> bool:
     )
 
 
-def raw_there(step: str, behind: str, change: Change) -> int:
-    """For how many minutes a stand-in is boiled that is never eaten raw, where neither step nor rest heats it; or 0."""
-    needs = _ABOUT.search(change.heat)
-    told = f"{step}\n{behind}"
-    if needs is None:
-        return 0
-    if _NEVER_RAW in change.how.casefold() and not says(_HEATS, told):
-        return int(needs[1])
-    if _LATE.search(change.how) is None or not says(_IN_A_BATTER, told):
-        return 0
-    cooked = sum(minutes_in(one) for one in SENTENCE_ENDS.split(told) if says(_HEATS, one))
-    return int(needs[1]) if 0 < cooked < int(needs[1]) else 0
-
-
 def raw_when_mashed(step: str, end: int, change: Change, tables: Tables) -> str:
     """What of a stand-in is still raw where a step mashes it before anything is cooked; nothing where it is soft."""
     sentence = sentence_at(step, end)
@@ -239,99 +186,9 @@ def _of_oil(step: str, end: int, sentence: str) -> str:
     return ""
 
 
-def time_told(step: str, end: int, change: Change, beside_others: bool = True) -> str:
-    """How long what a food is now is heated, where the step heats it and that is another time.
-
-    What goes in alone has its own time in the place of the step's, what goes in `beside_others` is begun before them.
-    """
-    heat = change.heat if says(_COOKED_FOR_LONG, step) else _LATE_IN_IT.sub("", change.heat)  # blended, shaped
-    if not heat or not says(_HOT, step) or is_by_the_packet(step, end):
-        return ""
-    so_far = _so_far(step, end)
-    if _BOILED_AWAY in change.how and _TOSSED.search(so_far) and not _boils_next(step, end, so_far):
-        return ""  # it was cooked before
-    needs, given = _ABOUT.search(heat), _TIME.search(step, end)
-    minutes = minutes_in(given[0]) if given else 0
-    if needs is not None and minutes == int(needs[1]):
-        return ""
-    alone = None if beside_others else _LAST_MINUTES.match(heat)
-    if alone is not None and minutes > int(alone[1]):
-        return f": about {alone[1]} minutes, not {minutes}"
-    if needs is not None and minutes > int(needs[1]) and not beside_others:
-        return f": {heat[: needs.end()]}, not {minutes}{heat[needs.end() :]}"
-    if needs is not None and 0 < minutes < int(needs[1]):
-        ahead = f"so {int(needs[1]) - minutes} minutes ahead of the rest" if beside_others else f"not {minutes}"
-        heat = f"{heat[: needs.end()]}, {ahead}{heat[needs.end() :]}"
-    return f": {heat}"
-
-
-def baked_later(step: str, end: int, change: Change, behind: str) -> str:
-    """When a quicker grain goes into a dish that bakes for long; nothing where it is boiled, or as slow.
-
-    `behind` is the step that follows. In the oven it takes ten minutes more than in a pot (common practice, no source).
-    """
-    needs = _ABOUT.search(change.heat) or _LAST_MINUTES.match(change.heat)
-    if needs is None or says(COOKS, sentence_at(step, end)):
-        return ""
-    minutes = int(needs[1]) + _MORE_IN_THE_OVEN
-    baked = max(
-        (minutes_in(one) for one in SENTENCE_ENDS.split(f"{step[end:]}\n{behind}") if OVEN.search(one)), default=0
-    )
-    return f": not yet, only for the last {minutes} minutes in the oven" if baked >= minutes + _MORE_IN_THE_OVEN else ""
-
-
-def has_its_time(step: str, end: int, change: Change) -> bool:
-    """Whether a step boils something for the very minutes that what it is now needs, so that no later one has to."""
-    needs, given = _ABOUT.search(change.heat), _TIME.search(sentence_at(step, end))
-    return needs is not None and given is not None and minutes_in(given[0]) == int(needs[1]) and says(COOKS, step)
-
-
-def _boils_next(step: str, end: int, so_far: str) -> bool:
-    """Whether what is rinsed or drained there is boiled in the same sentence: `Rinse the rice and simmer it`."""
-    behind = sentence_at(step, end)[len(so_far) :]
-    return COOKS.search(behind) is not None or _BOILS.search(behind) is not None
-
-
-def _so_far(step: str, end: int) -> str:
-    """The sentence around a place, up to it."""
-    ends = ends_in(step)
-    behind = bisect_right(ends, end - 1)
-    return step[ends[behind - 1] if behind else 0 : end]
-
-
-def is_by_the_packet(step: str, end: int) -> bool:
-    """Whether a step cooks something as its packet says, whatever it is: then no step need tell the minutes."""
-    return says(_BY_THE_PACKET, sentence_at(step, end))
-
-
-@lru_cache(maxsize=256)  # a step may name a food a hundred times
-def says(what: re.Pattern[str], text: str) -> bool:
-    return what.search(text) is not None
-
-
 @lru_cache(maxsize=256)
 def _in_a_pan(step: str) -> bool:
     return _IN_A_PAN.search(step) is not None
-
-
-def sentence_at(step: str, end: int) -> str:
-    """The sentence around a place."""
-    ends = ends_in(step)
-    behind = bisect_right(ends, end)
-    return step[ends[behind - 1] if behind else 0 : ends[behind] - 1 if behind < len(ends) else len(step)]
-
-
-@lru_cache(maxsize=256)
-def ends_in(step: str) -> tuple[int, ...]:
-    """Where the sentences of a step end, each behind its sign."""
-    return tuple(one.end() for one in SENTENCE_ENDS.finditer(step))
-
-
-@lru_cache(maxsize=256)
-def sentence_behind(step: str, sentence: str) -> str:
-    """The sentence that follows."""
-    rest = step[step.find(sentence) + len(sentence) :].lstrip(".;!? ")
-    return SENTENCE_ENDS.split(rest)[0]
 
 
 def _when_done(step: str, sentence: str) -> str:
@@ -343,29 +200,3 @@ def _when_done(step: str, sentence: str) -> str:
 def _is_browned(sentence: str, how: str) -> bool:
     """Whether a sentence fries until golden, or longer than green tops bear."""
     return says(_BROWNS, sentence) or (how.startswith(_A_MINUTE) and says(_SOFTENS, sentence))
-
-
-def on_time(change: Change, steps: Sequence[str], food: str, names: Names) -> Change:
-    """The change without its `begin earlier` where the steps heat it as long anyhow, from where it goes in."""
-    late = next((found for part in parts_of_how(change.how) if (found := _LATE.search(part))), None)
-    if late is None:
-        return change
-    for number, step in enumerate(steps):
-        ends = [end for _, end, meant in spans_in(step, names) if food in meant]
-        if ends:
-            rest = f"{step[ends[0] :]} . {' '.join(steps[number + 1 : number + 2])}"
-            heated = [minutes_in(one) for one in SENTENCE_ENDS.split(rest) if _HOT.search(one)]
-            if sum(heated) >= int(late[1]):
-                how = "; ".join(part for part in parts_of_how(change.how) if not _LATE.search(part))
-                return change.model_copy(update={"how": how, "heat": ""})
-            break
-    return change
-
-
-def boils_long(step: str) -> bool:
-    """Whether a step boils something as long as only what is dry needs."""
-    return says(COOKS, step) and minutes_in(step) >= _LONG
-
-
-def minutes_in(text: str) -> int:
-    return sum(int(found[1]) * (60 if found[2].lower().startswith("h") else 1) for found in _TIME.finditer(text))

@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.adapt.in_words import short_name
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 from calmlarder.adapt.step_notes import bare
 from calmlarder.adapt.things_now import Told
 

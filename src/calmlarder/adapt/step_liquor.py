@@ -5,7 +5,7 @@ from collections.abc import Sequence
 
 from calmlarder.adapt.changed_lines import Part
 from calmlarder.adapt.model import Adapted, Change
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 from calmlarder.adapt.step_notes import bare
 from calmlarder.tables.book import Tables
 

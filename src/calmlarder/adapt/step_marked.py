@@ -5,22 +5,15 @@ from collections.abc import Sequence
 
 from calmlarder.adapt.called import is_another_one
 from calmlarder.adapt.collective import ALL_OF_THEM, SAID_BY_THE_LIST
-from calmlarder.adapt.in_words import A_MIXTURE, A_PASTE, A_SAUCE, MADE_WITH_IT, Around, short_name, written_in
+from calmlarder.adapt.in_words import MADE_WITH_IT, Around, short_name, written_in
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import spans_in
 from calmlarder.adapt.near_lines import meant_lines
+from calmlarder.adapt.sentences import sentence_at
 from calmlarder.adapt.step_ahead import AHEAD_OF_THE_REST
-from calmlarder.adapt.step_heat import (
-    baked_later,
-    boils_long,
-    has_its_time,
-    is_by_the_packet,
-    raw_there,
-    raw_when_mashed,
-    sentence_at,
-    time_told,
-    treated,
-)
+from calmlarder.adapt.step_heat import raw_when_mashed, treated
+from calmlarder.adapt.step_minutes import baked_later, boils_long, has_its_time, is_by_the_packet, raw_there, time_told
+from calmlarder.adapt.step_named_now import ELSE, is_swapped, made_with_it, one_now, several_now
 from calmlarder.adapt.step_named_once import LIST_ITEM, out_of_lists
 from calmlarder.adapt.step_names import (
     alone_in,
@@ -29,24 +22,12 @@ from calmlarder.adapt.step_names import (
     boiled_in,
     is_a_part,
     is_longer_name,
-    late_among,
     of_the_other_line,
     whole_names,
 )
-from calmlarder.adapt.step_notes import bare
 from calmlarder.adapt.step_soaked import is_only_soaked, without_soaking
 from calmlarder.adapt.step_verbs import is_a_verb, may_be_a_verb
-from calmlarder.adapt.things_now import (
-    LEFT_OUT,
-    Told,
-    all_replaced,
-    is_oil,
-    of_its_line,
-    of_one,
-    of_several,
-    own_of,
-    things_now,
-)
+from calmlarder.adapt.things_now import LEFT_OUT, Told, is_oil, of_its_line, things_now
 from calmlarder.and_list import and_list
 from calmlarder.matching.names.words import words_of
 
@@ -62,8 +43,6 @@ _OWN_STEP = re.compile(
 _COOKED_ALREADY = "cooked already"
 _BOILED_ALONG = frozenset({"herb", "spice", "oil", "allium"})
 _COOKING_WATER = re.compile(r"\b(?:cooking|reserved|soaking|bean) (?:water|liquid)\b", re.IGNORECASE)
-_FRUIT, _STOCKS = words_of("fruit"), (words_of("stock"), words_of("broth"))
-_WHOSE_STOCK = re.compile(r"^(?:vegetable|chicken|beef|lamb|veal|turkey|fish|bone|meat) ")
 _DRUNK_UP = re.compile(
     r"\b(?:drinks?|drunk|soaks?|soaked|takes?|taken|sucks?|sucked) up (?:some |most |all )?(?:of )?(?:the )?$", re.I
 )
@@ -72,8 +51,6 @@ _AS_IT_IS_NOW = re.compile(
 )  # how it is by then, which its own word bears
 _THE_REST = re.compile(r"\b(?:rest of(?: the)?|remaining) $", re.IGNORECASE)
 _WHICH_OF_THEM = re.compile(r"([a-z][a-z ]{3,30}?) about \d+ minutes")
-_FROM_TINS = re.compile(r"\b(?:tinned|canned|drained|rinsed)(?:,? (?:and )?(?:drained|rinsed))* $", re.IGNORECASE)
-_ALL_OF = re.compile(r"\b(?:all|both|two|three|tins|cans)\b(?: (?:of|the|tins|cans))* $", re.IGNORECASE)
 _JUICE = words_of("juice")
 _OF_A_FRUIT = re.compile(r"\s+(?:of|from|runs?|and zest)\b", re.IGNORECASE)
 _IF_USED = re.compile(r",? \(?if (?:you are |you're )?us(?:ed|ing)(?: (?:it|them|any))?\)?(?=[.,;]|$)", re.IGNORECASE)
@@ -96,9 +73,7 @@ _ONTO_IT = re.compile(
     r"\b(?:over|into|onto|on|through|to|serve|thin|taste|ladle) (?:the |your )?(?:\w+ )?$", re.IGNORECASE
 )
 _A_POT = re.compile(r" (?:pot|crock|kettle)\b(?! of)", re.IGNORECASE)
-_SHORTER = re.compile(r"^leek greens$")
 _EACH = re.compile(r"\b(?:each|every|one|another|a|an|per) $", re.IGNORECASE)
-_ELSE = re.compile(r" else\b")
 _ALL_BUT = re.compile(r"\s+(?:but|except|apart from|bar|save)\b", re.IGNORECASE)
 _LABELS = re.compile(r"\s*(?:\d{1,2}[.)] )?(?:for )?(?:the )?$", re.IGNORECASE)
 _NUMBER = re.compile(r"\s*\d{1,2}[.)] ")
@@ -120,22 +95,22 @@ def marked_step(step: str, behind: str, told: Told) -> tuple[str, list[str]]:
         told.here.clear()
         told.here.update(meant_lines((sentence_at(step, end), step), told.near, told.names) if told.near else {})
         several = words_of(step[start:end]) in told.several and len(meant) > 1
-        if several and (others := _ELSE.match(step, end)) is not None:
+        if several and (others := ELSE.match(step, end)) is not None:
             end = others.end()  # `everything else`
         if several and _ALL_BUT.match(step, end):
             continue  # `everything but the paprika`, whatever is in the list now
         if several:
-            now, foods = _several_now(step[start:end], meant, told)
+            now, foods = several_now(step[start:end], meant, told)
         else:
-            now, foods = _one_now(step, (start, end), meant, step[done:end], told)
+            now, foods = one_now(step, (start, end), meant, step[done:end], told)
         found |= dict.fromkeys(foods)
         if not now or (foods and MADE_WITH_IT.match(step, end) and set(foods) <= told.marked):
-            made = _made_with_it(step, end, now, foods, told)
+            made = made_with_it(step, end, now, foods, told)
             if made is not None:
                 text, done = f"{text}{step[done:start]}{made[0]}", made[1]
             continue
         how = ""
-        all_told = several and words_of(_ELSE.sub("", step[start:end]))[-1] in ALL_OF_THEM
+        all_told = several and words_of(ELSE.sub("", step[start:end]))[-1] in ALL_OF_THEM
         if foods and not all_told and not (several and words_of(step[start:end])[-1] in SAID_BY_THE_LIST):
             how, alone = _how(step, (start, end), foods[0], (text, behind, step[done:end]), told)
             soaked = alone or soaked
@@ -200,118 +175,12 @@ def _is_toasted(change: Change) -> bool:
     return bool(change.lines) and all("toasted" in line for line in change.lines)
 
 
-def _several_now(name: str, meant: frozenset[str], told: Told) -> tuple[str, list[str]]:
-    """What a word for several foods (`the nuts`, `everything else`) stands for now, and which of them changed."""
-    for which in (meant, meant - told.direct):
-        if (pulses := _all_the_pulses(which, told, which < meant)) is not None:
-            return pulses
-    now, foods = of_several(meant - told.direct, meant, told)
-    last = words_of(_ELSE.sub("", name))[-1]
-    if last in ALL_OF_THEM or (last in SAID_BY_THE_LIST and _is_swapped(foods, told)):
-        now = late_among(foods, told)
-    elif _are_of_one_line(foods, told) and all(_is_called_so(food, last, told) for food in foods):
-        now = late_among(foods, told)  # `all of the mushrooms` are those of the list, whatever their sort
-    return now, foods
-
-
-def _all_the_pulses(meant: frozenset[str], told: Told, some: bool = False) -> tuple[str, list[str]] | None:
-    """All that `the beans` of several lines are now, those that stay and what takes the others' place; or None.
-
-    `some` says that others of them are named elsewhere: of these all may be something else.
-    """
-    rows = told.tables.food_by_id
-    if len(meant) < 2 or any(rows[food].kind != "pulse" or rows[food].state == "dry" for food in meant):
-        return None
-    swapped = [food for food in sorted(meant) if food in told.changed and told.changed[food].change == "swap"]
-    several_lines = any(len(told.each.get(food, ())) > 1 for food in meant)
-    if not swapped or (len(swapped) == len(meant) and not some) or several_lines:
-        return None
-    whole = {one.food for food in swapped for one in told.changed[food].to}
-    names = [_own_name(food, told) for food in sorted(meant - set(swapped))]
-    names += [short_name(now) for food in swapped for now in things_now(told.changed[food], "", told, whole)]
-    return and_list([*dict.fromkeys(names)]), swapped
-
-
-def _own_name(food: str, told: Told) -> str:
-    """What the list calls a pulse that stays: `borlotti beans`."""
-    change = told.changed.get(food)
-    line = bare(change.lines[0]) if change is not None and change.lines else told.tables.food_by_id[food].name
-    return short_name(line)
-
-
-def _are_of_one_line(foods: Sequence[str], told: Told) -> bool:
-    return len(foods) > 1 and len({told.changed[food].ingredient for food in foods}) == 1
-
-
-def _is_called_so(food: str, word: str, told: Told) -> bool:
-    """Whether all that takes a food's place is called by a word that several foods share, as it was."""
-    change = told.changed[food]
-    names = [told.tables.food_by_id[one.food].name for one in change.to]
-    return change.change == "swap" and bool(names) and all(words_of(name)[-1:] == (word,) for name in names)
-
-
-def _one_now(step: str, span: tuple[int, int], meant: frozenset[str], before: str, told: Told) -> tuple[str, list[str]]:
-    """What the name of one food stands for now, and which changed; `before` is the step since the last change.
-
-    A plural is no spice: `peppers` beside black pepper are the vegetable.
-    """
-    start, end = span
-    if step[:end].endswith("s") and len(words_of(step[start:end])) == 1:
-        meant = frozenset(one for one in meant if told.tables.food_by_id[one].kind != "spice")
-    if len(meant) > 1 and _FROM_TINS.search(step[max(0, start - 20) : start]):  # `the tinned beans` are no green ones
-        meant = frozenset(one for one in meant if "canned" in told.tables.food_by_id[one].state) or meant
-    others = meant - told.by_itself
-    kinds = {told.tables.food_by_id[one].kind for one in meant - others}
-    unlike = kinds.isdisjoint(told.tables.food_by_id[one].kind for one in others)
-    one_left = len(others) == 1 < len(meant)
-    if one_left and (unlike or (not step[:end].endswith("s") and all_replaced(meant, told))):
-        meant = others  # `the onion`, where the red one is named so; `the apples` beside their sauce
-    foods = [food for food in sorted(meant) if food in told.changed][:1]
-    if all_replaced(meant, told):  # `the mushrooms`, of which two kinds stood in one line
-        now, foods = of_several(meant, meant, told)
-    else:
-        now = of_one(foods[0], meant, before, told) if foods else own_of(meant, told)
-    which = meant if _ALL_OF.search(step[max(0, start - 30) : start]) else meant - told.by_itself
-    if not now and foods and (pulses := _all_the_pulses(which, told)) is not None:
-        return pulses
-    if words_of(step[start:end]) == _FRUIT and foods and _is_swapped(foods, told):
-        now = ""  # rhubarb and sugar are the fruit
-    if words_of(step[start:end]) in _STOCKS:
-        now = _WHOSE_STOCK.sub("", now)  # the step's own word holds
-        if foods and foods[0] in told.marked and short_name(now) in {"stock", "broth"}:
-            now = step[start:end]  # `the hot broth`, once it is in the pot
-    return now, foods
-
-
-def _made_with_it(step: str, end: int, now: str, foods: Sequence[str], told: Told) -> tuple[str, int] | None:
-    """What a mixture, a sauce or a paste is called after now, and where the step goes on; None where it is none."""
-    if not foods:
-        return None
-    if now == LEFT_OUT and A_MIXTURE.match(step, end):
-        return "", end + 1  # `the mixture`
-    if now and A_MIXTURE.match(step, end) and now.endswith(" and sugar"):
-        return now.removesuffix(" and sugar"), end  # `the rhubarb filling`
-    if now and A_MIXTURE.match(step, end) and " and " not in now and not now[:1].isdigit():
-        return _SHORTER.sub("leek", short_name(now)).removesuffix("s"), end  # `the leek mixture`
-    if (sauce := A_SAUCE.match(step, end)) and not is_oil(foods[0], told) and told.changed[foods[0]].change == "swap":
-        single = re.sub(r"^leek greens$", "leek", short_name(now)).removesuffix("s")
-        return "" if " and " in now or now[:1].isdigit() else f"{single} ", sauce.end()  # `the honey sauce`
-    if now and A_PASTE.match(step, end) and " and " not in now and not is_oil(foods[0], told):
-        return short_name(now).removesuffix("s"), end  # `the leek green paste`
-    return None
-
-
-def _is_swapped(foods: Sequence[str], told: Told) -> bool:
-    """Whether each of them has something in its place, so that the word still means what the list has."""
-    return all(told.changed[food].change == "swap" for food in foods)
-
-
 def _is_another_kind(foods: Sequence[str], told: Told) -> bool:
     """Whether what takes a food's place is nothing of its kind, or several things; no pulse, told of elsewhere."""
     kinds = {told.tables.food_by_id[food].kind for food in foods}
     to = [told.tables.food_by_id[one.food].kind for food in foods for one in told.changed[food].to]
     another = len(to) > 1 or kinds.isdisjoint(to)
-    return bool(foods) and _is_swapped(foods, told) and another and "pulse" not in kinds
+    return bool(foods) and is_swapped(foods, told) and another and "pulse" not in kinds
 
 
 def _boiled_for_nothing(step: str, behind: str, told: Told) -> tuple[str, list[str]] | None:

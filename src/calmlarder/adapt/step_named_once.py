@@ -8,7 +8,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.adapt.in_words import VERBS_NEXT
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 
 _SO_MUCH = re.compile(
     r"(?P<many>\d[\d\s./]*) ?(?P<unit>g|ml|tsp|tbsp|cups?|pinch(?:es)?) of the (?P<name>[a-z][a-z-]*(?: [a-z-]+){0,3}?)"

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Iterator, Mapping
 
 from calmlarder.adapt.model import Change
 from calmlarder.adapt.names import names_of_all, spans_in
-from calmlarder.adapt.step_heat import sentence_at
+from calmlarder.adapt.sentences import sentence_at
 from calmlarder.adapt.things_now import Told
 from calmlarder.matching.names.words import plain, words_of
 from calmlarder.swaps.candidates import same_thing

@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 from calmlarder.adapt.step_named_once import without_one
 
 _NAME = r"(?P<the>the )?(?P<much>\d+ g of the )?(?P<name>(?:[a-z][a-z-]* ){0,2}[a-z]+)"

@@ -82,7 +82,9 @@ def read_over(steps: Sequence[str]) -> list[str]:
     return rest_of_it([without_signs_of_an_onion(step, everywhere) for step in told])
 
 
-_WHOLE = re.compile(r"(?: and|,) (?:the )?(?P<name>[a-z][a-z -]{2,30}?) \[stir (?P=name) in whole, mash the rest\]")
+_WHOLE = re.compile(
+    r"(?: and|,) (?:the )?(?P<name>[a-z][a-z -]{2,30}?) \[stir (?:dry )?(?P=name) in whole, mash the rest\]"
+)
 
 
 def _whole_grain_once(steps: Sequence[str]) -> list[str]:

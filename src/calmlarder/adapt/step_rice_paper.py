@@ -8,7 +8,7 @@ import re
 from collections.abc import Sequence
 
 from calmlarder.adapt.model import Adapted
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 
 _RICE_PAPER = "rice-paper"
 _DIP = "Dip one sheet of rice paper at a time in warm water until it just bends, and lay it on a damp board."

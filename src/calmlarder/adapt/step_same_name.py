@@ -23,7 +23,7 @@ def _longer(step: str, names: Names) -> str:
         words = words_of(step[start:end])
         if len(words) != 1 or not _THE_REST.search(step[:start]):
             continue
-        before = [step[a:b] for a, b, other in spans[:place] if _ends_so(step[a:b], words) and not other & meant]
+        before = [step[a:b] for a, b, other in spans[:place] if _ends_so(step[a:b], words) and other != meant]
         alone = any(words_of(step[a:b]) == words for a, b, _ in spans[:place])
         if len(set(before)) == 1 and not alone:
             told, done = f"{told}{step[done:start]}{before[0]}", end

@@ -36,6 +36,7 @@ _SOFT = re.compile(
     r"\b(?:until|till) (?:both|all|they|it)(?: are| is)? (?:very |completely )?(?:soft|tender|cooked)[^.;]*",
     re.IGNORECASE,
 )
+_STIRRED_IN_WHOLE = re.compile(r" \[stir [a-z ]+ in whole, mash the rest\]")
 _TINS, _DRY = 10, "dry"  # minutes: common practice, no source
 
 
@@ -61,7 +62,7 @@ def several_from_tins(steps: Sequence[str], marked: Sequence[str], told: Told) -
         now |= {short_name(bare(line)): row for row, line in zip(rows, change.lines, strict=False)}
     tins = [name for name, row in now.items() if row.kind == "pulse"]
     minutes = max([row.minutes.get("boil", 0) for row in now.values() if row.kind != "pulse"], default=0) or _TINS
-    found, soaked = [], False
+    found, soaked, boiled = [], False, False
     for step, text in zip(steps, marked, strict=False):
         named = {food for _, _, meant in spans_in(step, told.names) for food in meant}
         head = (_HEAD.match(text) or [""])[0]
@@ -70,7 +71,9 @@ def several_from_tins(steps: Sequence[str], marked: Sequence[str], told: Told) -
             text = f"{head}Drain and rinse the {and_list(tins)}: cooked already, so nothing is soaked."
         elif soaked and not named & set(told.changed) - pulses and _LONG.search(text):
             text = _boiled_shortly(text, head, and_list([*now]), minutes)
-            soaked = False
+            soaked, boiled = False, True
+        elif boiled:
+            text = _STIRRED_IN_WHOLE.sub("", text)  # it is soft by then
         found.append(text)
     return found
 

@@ -63,8 +63,7 @@ def shared_out(before: str, change: Change, tables: Tables, more_of_it: bool = F
     if more_of_it and said is not None:
         return [f"{said[1].lower()} of the {bare(line)}" for line in lines]
     if said is not None and alone:
-        of = "" if said[1].lower() == "half" else " of"
-        return [f"{said[1].lower()}{of} the {and_list([bare(line) for line in lines])}"]
+        return [f"{said[1].lower()} of the {and_list([bare(line) for line in lines])}"]
     part = Decimal(share.numerator) / Decimal(share.denominator)
     told = [written(tables.food_by_id[one.food], one.grams * part, tables).line for one in change.to]
     return [f"{amount_of(one)} of the {bare(line)}" for one, line in zip(told, lines, strict=True)]

@@ -4,12 +4,24 @@ Onion that was fried until golden, garlic squeezed from its skins, a thing named
 """
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 
+from calmlarder.adapt.sentences import SENTENCE_ENDS
+from calmlarder.adapt.step_clove_oil import (
+    BULB_ALONE,
+    CRISP_GARLIC,
+    FISHED_OUT,
+    FROM_ITS_SKINS,
+    LIFTED_WITH_IT,
+    NOT_BROWNED_OIL,
+    SCOOPED_OUT,
+    WITH_THE_LIFTED,
+    only_warmed,
+    without_crisps,
+    without_skins,
+)
 from calmlarder.adapt.step_filled import in_halves_now
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
 from calmlarder.adapt.step_left_over import without_what_is_left_over
-from calmlarder.adapt.step_named_once import without_one
 from calmlarder.adapt.step_put_in_late import put_in_late
 from calmlarder.adapt.step_soured import soured
 
@@ -48,15 +60,6 @@ _TWICE = re.compile(
     r"(?:(?P<second>\d+) (?:g|ml) of )?(?:the )?(?P=name)\b(?! for\b)",
     re.IGNORECASE,
 )
-_FROM_ITS_SKINS = re.compile(
-    r"\b(?:squeeze|pop|slip|push|press) (?:out |in )?the (?:[\w-]+ )*garlic-infused oil(?: \[[^\]]*\])?,?"
-    r" (?:out )?(?:of|from) (?:its|their|the) (?:papery )?(?:skins?|cavity|bulbs?|halves|heads?|chicken|bird)\b"
-    r"(?P<over> over [^,.;]{2,40}?(?=,? and\b|[,.;]))?"
-    r"(?P<into> into [^,.;]{2,30}?(?=,? and\b|[,.;]))?"
-    r"(?:,? (?:and )?(?:mash|stir|crush|whisk|mix|beat)(?: (?:it|them))? (?P<where>into [^,.;]+?))?"
-    r"(?P<rest>,? and |, |[.;])",
-    re.IGNORECASE,
-)
 # Cold water that takes the bite of a raw onion: green tops have none to lose.
 _FOR_ITS_BITE = re.compile(
     r"(?:soak|leave|cover|put|place|steep)\b[^.;]*?\b(?P<greens>(?:(?:leek|spring onion) )?(?:greens|chives))\b"
@@ -74,66 +77,11 @@ _GOES_IN = re.compile(
     r"(mix|toss|combine|stir|fold|add|scatter|tip)(?: (?:it|them))?(?= (?:with|in|into|to|over|through)\b)", re.I
 )
 _GOES_ON = re.compile(r"\s*(?:and |then )?(?:fry|cook|let|stir|saut\w+|keep|continue|leave)\b", re.IGNORECASE)
-# A bulb that is roasted whole and squeezed out later: its oil only comes in there.
-_WHOLE_BULB = re.compile(
-    r"(?:,? and |, )(?:nestle|tuck|pop|place|put|add|scatter|sit) (?:in )?(?:the |some of the )?garlic-infused oil"
-    r" \[no piece to cut or roast[^\]]*\](?: (?:among|between|around|in|alongside)[^.;,]*?)?(?=[.;,]| and\b)|"
-    r"(?:,| with| and| along with) the garlic-infused oil \[no piece to cut or roast[^\]]*\]"
-    r"(?:,? (?:cut|flat)[- ]sides? (?:down|up))?"
-    r"|,? and (?:until )?the garlic-infused oil(?: \[[^\]]*\])? (?:is|are|turns?|feels?) (?:very |completely )?"
-    r"(?:soft|tender|golden|squishy)(?: and \w+)?",
-    re.IGNORECASE,
-)
-# `Drizzle the bulb with a little oil, wrap in foil and tuck in the corner.`: the oil comes in where it is squeezed.
-_BULB_ALONE = re.compile(
-    r"(?:(?<=[.;!] )|(?<=^)|(?<=^\d[.)] )|(?<=^\d\d[.)] ))(?:drizzle|cut|slice|trim|wrap|rub|put|place|tuck|sit|brush"
-    r"|toss|set|pop|lay|roast) (?:(?:some|the rest) of )?(?:the )?garlic-infused oil \[no piece to cut or roast[^\]]*\]"
-    r"(?![^.;]*\b(?:and|with) the (?!corner|middle|rest of the oil|oil\b|tin|tray)[a-z]+)[^.;]*[.;](?: +|$)",
-    re.IGNORECASE,
-)
 _SOFT_AND_BROWN = re.compile(
     r"(?P<greens>\bgreens) \[only until soft, not golden\] (?P<are>are|is) (?:very |just )?soft and "
     r"(?:caramelised|caramelized|golden|brown(?:ed)?|sticky|charred)(?: brown)?",
     re.IGNORECASE,
 )
-_FISHED_OUT = re.compile(
-    r"(?P<lead>(?:,? and then |,? and |,? then |, ))?\b(?:(?:fish|lift|take|scoop) out"
-    r"|(?:fish|lift|take|scoop)(?= the garlic-infused oil(?: \[[^\]]*\])? out\b)|remove|discard) "
-    r"the garlic-infused oil(?: \[[^\]]*\])?(?: out(?: again)?)?(?P<end>,? and then |,? and |,? then |, |[.;])",
-    re.IGNORECASE,
-)
-# `remove the bay leaf and garlic-infused oil`: of what is lifted out an oil is none.
-_WITH_THE_LIFTED = re.compile(
-    r"(?P<lift>\b(?:fish|lift|take|scoop|pick|pull) out|\bremove|\bdiscard)(?P<others> (?:[^.;,\[\]]|, (?!then\b))*?)"
-    r"(?:,? and (?:the )?|, (?:the )?)garlic-infused oil(?: \[[^\]]*\])?",
-    re.IGNORECASE,
-)
-_LIFTED_WITH_IT = re.compile(
-    r"(?P<lift>\b(?:fish|lift|take|scoop|pick|pull) out|\bremove|\bdiscard) (?:the )?garlic-infused oil"
-    r"(?: \[[^\]]*\])?,? and (?:the )?"
-    r"(?=(?:bay|thyme|rosemary|herbs?|cinnamon|ginger|lemon\w*|orange|star|sprigs?|stalks?)\b)",
-    re.IGNORECASE,
-)
-# `warm the butter with the oil [nothing to brown, …] until crisp; scoop it out with a slotted spoon and keep it`
-_SCOOPED_OUT = re.compile(
-    r"(?P<oil>garlic-infused oil) \[nothing to brown, lift out or pound;[^\]]*\](?P<heat>[^.;]*?)"
-    r"(?:[.;,] (?:then )?|,? (?:and|then) )(?:scoop|lift|fish|take) (?:it|them) out"
-    # what goes into the oil then still does
-    r"(?:(?!,? (?:and |then )*(?:tip|add|put|stir|throw|return|pour|fry|cook|toss|brown)\b)[^.;])*",
-    re.IGNORECASE,
-)
-_THEY_BROWN = re.compile(
-    r",? (?:until|till) (?:they|it|the (?:cloves|slices|slivers))\b[^.;,]*"
-    r"\b(?:gold|brown|crisp|colou?r|sizzl)\w*[^.;,]*",
-    re.IGNORECASE,
-)
-_CRISP_GARLIC = re.compile(
-    r"(?P<lead>,? and |, |(?<=[.;] )|(?<=^)|(?<=^\d[.)] ))(?:scatter|sprinkle|top|finish)(?: over| with| it with)*"
-    r" (?:the |its )?(?:crisp|crispy|golden|fried|toasted|reserved) garlic \[[^\]]*garlic-infused oil\]"
-    r"(?: over [^,.;]{3,25})?(?P<end>,? and (?:then )?|[.;])",
-    re.IGNORECASE,
-)
-_NOT_BROWNED_OIL = re.compile(r" \[nothing to brown, lift out or pound;[^\]]*\]")
 # Bashed and sizzled as a clove: an oil is warmed.
 _SIZZLED = re.compile(
     r"\b(?P<take>take) the garlic-infused oil(?: \[[^\]]*\])? and (?:gently )?"
@@ -147,15 +95,9 @@ _CHARRED_GREENS = re.compile(
     r"(?P<next>,? and |, )?(?:the )?",
     re.IGNORECASE,
 )
-_OIL_IN_A_ROW = re.compile(
-    r"(?:,| and|, and) (?:(?:half (?:of )?)?(?:the )?garlic(?: bulb| head)?s? \[[^\]]*garlic-infused oil[^\]]*\]"
-    r"|(?:(?:some|half|the rest|[\d/ ]+ (?:tsp|tbsp)) of )?(?:the )?garlic-infused oil(?: \[no piece to cut[^\]]*\])?)"
-    r"(?= (?:in|into|to|on|onto|with|inside|around|over|under)\b|,| and\b)",
-    re.IGNORECASE,
-)
 _MASHED_NOT = re.compile(
     r" \[[^\[\]:]*\b(?:of the )?(?P<all>[\w -]+?): stir (?P=all) in whole, mash the rest\]"
-    r"|(?: and|,) (?:\d+ g of the |the )?(?P<name>[\w -]+?) \[stir (?P=name) in whole, mash the rest\]",
+    r"|(?: and|,) (?:\d+ g of the |the )?(?P<name>[\w -]+?) \[stir (?:dry )?(?P=name) in whole, mash the rest\]",
     re.IGNORECASE,
 )
 # Bread that is rubbed with a cut clove is brushed with its oil.
@@ -206,47 +148,25 @@ _STIRRED_TWICE = re.compile(
 _NOTHING_BETWEEN = re.compile(r", ,|,,")
 
 
-def oil_only_later(steps: Sequence[str]) -> list[str]:
-    """The steps without the oil where a whole bulb was roasted, if a later one takes it."""
-    last = max((place for place, step in enumerate(steps) if "garlic-infused oil" in step), default=0)
-    before = [_WHOLE_BULB.sub("", step) for step in steps[:last]]
-    if any(_FROM_ITS_SKINS.search(step) for step in steps[last : last + 1]):
-        before = [_without_oil(step) for step in before]
-    after = [*steps[last:]]
-    squeezed = _FROM_ITS_SKINS.search(after[0]) if after else None
-    if squeezed is not None:  # it was roasted in the same step
-        after[0] = f"{_without_oil(after[0][: squeezed.start()])}{after[0][squeezed.start() :]}"
-    return [*before, *after]
-
-
-def _without_oil(step: str) -> str:
-    """A step without the oil of its list, which keeps its `and`."""
-    found = _OIL_IN_A_ROW.search(step)
-    if found is None:
-        return step
-    joined = re.match(r",? and |, ", found[0])
-    return without_one(step, (found.start() + len(joined[0]), found.end())) if joined else step
-
-
 def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     """A changed step as one reads it; `others_between` says whether a text names what does turn golden."""
     step = without_what_is_left_over(step)
     step = _TWICE.sub(_once, _MASHED_NOT.sub(lambda one: _mashed(one, step), step))
     step = soured(_A_KIND_OF_IT.sub(r"the \g<long>", _RUBBED.sub(_brushed, step)))
     step = _RUBBED_ALONE.sub(r"brushed with \g<oil>", step)
-    step = _SOFT_AND_BROWN.sub(r"\g<greens> \g<are> soft", _BULB_ALONE.sub("", step))
+    step = _SOFT_AND_BROWN.sub(r"\g<greens> \g<are> soft", BULB_ALONE.sub("", step))
     step = _CRUSHED_WITH.sub(
         lambda one: f"{'C' if one['take'][0] == 'T' else 'c'}rush the {one['what']} into the garlic-infused oil", step
     )
     step = _only_soft(step, others_between)
     step = _SIZZLED.sub(lambda one: f"{'W' if one['take'][0] == 'T' else 'w'}arm the garlic-infused oil", step)
     step = in_halves_now(step)
-    step = _LIFTED_WITH_IT.sub(r"\g<lift> the ", _WITH_THE_LIFTED.sub(r"\g<lift>\g<others>", step))
-    step = _CRISP_GARLIC.sub(_without_crisps, _SCOOPED_OUT.sub(_only_warmed, step))
-    if (fished := _FISHED_OUT.search(step)) is not None:
+    step = LIFTED_WITH_IT.sub(r"\g<lift> the ", WITH_THE_LIFTED.sub(r"\g<lift>\g<others>", step))
+    step = CRISP_GARLIC.sub(without_crisps, SCOOPED_OUT.sub(only_warmed, step))
+    if (fished := FISHED_OUT.search(step)) is not None:
         rest = step[fished.end() :].lstrip()
-        step = f"{_NOT_BROWNED_OIL.sub('', step[: fished.start()])}{step[fished.start() :]}"
-        fished = _FISHED_OUT.search(step) or fished
+        step = f"{NOT_BROWNED_OIL.sub('', step[: fished.start()])}{step[fished.start() :]}"
+        fished = FISHED_OUT.search(step) or fished
         if fished["lead"]:  # `…until crisp, then discard the garlic.`
             end = fished["end"] if fished["end"] in {".", ";"} else fished["lead"].rstrip()
             step = f"{step[: fished.start()]}{end} {rest}".rstrip()
@@ -255,7 +175,7 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
     step = _THEN_CARAMELISED.sub(r"\g<green>until glossy", _CARAMELISED.sub(r"softened \g<greens>", step))
     step = _DRAINED_GREENS.sub("", step)
     step = _GREENS_GOLDEN.sub(r"\g<greens> are soft", step)
-    step = _FROM_ITS_SKINS.sub(lambda one: _without_skins(one, step[: one.start()]), step)
+    step = FROM_ITS_SKINS.sub(lambda one: without_skins(one, step[: one.start()]), step)
     step = _ONLY_A_MINUTE.sub("", _STIRRED_TWICE.sub(r"\g<once> and ", step))
     step = put_in_late(_without_bite(_STIRRED_AND_ADDED.sub(_added, step)))
     step = _PICKLED_PINK.sub(r"\g<pickled>", step)
@@ -265,18 +185,6 @@ def smoothed(step: str, others_between: Callable[[str], bool]) -> str:
 
 def _added(found: re.Match[str]) -> str:
     return f"{'Add' if found[0][0].isupper() else 'add'} {found['oil']} {found['with']}"
-
-
-def _only_warmed(found: re.Match[str]) -> str:
-    """The oil for as long as it wants: `until they sizzle and turn golden` was said of cloves."""
-    return f"{found['oil']}{_THEY_BROWN.sub(' for a minute until fragrant', found['heat'])}"
-
-
-def _without_crisps(found: re.Match[str]) -> str:
-    """What goes on without them: the next clause where this was the first, else the end of the sentence."""
-    if found["end"] in {".", ";"}:
-        return found["end"] if found["lead"] else ""
-    return found["lead"]
 
 
 def not_charred(step: str) -> str:
@@ -331,26 +239,6 @@ def _only_soft(step: str, others_between: Callable[[str], bool]) -> str:
         step = f"{step[: golden.start()]}{golden['until']} soft{step[golden.end() :]}"
         step = f"{step[: mark.start()]}{step[mark.end() :]}"
     return step
-
-
-def _without_skins(found: re.Match[str], before: str) -> str:
-    """`Squeeze the garlic from its skins, mash it into the juices and serve` as `Stir … into the juices and serve`.
-
-    Where it is peeled with other things and goes nowhere yet, the oil stands with them.
-    """
-    if not (found["where"] or found["over"] or found["into"]) and before.endswith("s and "):
-        return f"put the garlic-infused oil with them{found['rest']}"
-    where = found["where"] or (found["over"] or found["into"] or " in").strip()
-    pours = found["over"] and not (found["where"] or found["into"])
-    verb = (
-        "drizzle"
-        if pours
-        else "put"
-        if re.match(r"into a (?:\w+ )?(?:jar|bowl|jug|blender|processor|mortar)", where)
-        else "stir"
-    )
-    verb = verb.capitalize() if found[0][0].isupper() else verb
-    return f"{verb} the garlic-infused oil {where}{found['rest']}"
 
 
 def _without_bite(step: str) -> str:

@@ -4,16 +4,8 @@ import re
 from collections.abc import Callable, Sequence
 
 from calmlarder.adapt.model import Change
-from calmlarder.adapt.step_heat import (
-    COOKS,
-    OVEN,
-    SENTENCE_ENDS,
-    ends_in,
-    minutes_in,
-    says,
-    sentence_at,
-    sentence_behind,
-)
+from calmlarder.adapt.sentences import SENTENCE_ENDS, ends_in, minutes_in, says, sentence_at, sentence_behind
+from calmlarder.adapt.step_minutes import COOKS, OVEN
 from calmlarder.and_list import and_list
 
 _SOAKS = re.compile(

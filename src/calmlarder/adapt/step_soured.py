@@ -3,7 +3,7 @@
 import re
 from collections.abc import Sequence
 
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 
 _SOURED = re.compile(
     r"\b(?:the )?"

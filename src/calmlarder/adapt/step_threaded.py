@@ -2,7 +2,7 @@
 
 import re
 
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 from calmlarder.adapt.step_named_once import without_one
 
 _SKEWERS = re.compile(r"\b(?:thread|skewer|push|slide|spear)\w*\b[^.;]*\b(?:skewers?|sticks?|kebabs?)\b", re.IGNORECASE)

@@ -8,14 +8,15 @@ import re
 from collections.abc import Iterator, Sequence
 
 from calmlarder.adapt.in_words import short_name
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
 from calmlarder.adapt.step_notes import bare
 from calmlarder.adapt.things_now import Told
 from calmlarder.tables.rows import Food
+from calmlarder.tables.vocabulary import Method
 
 _LONGER = 2  # minutes; less is the cook's own taste: ours
 _OVEN = re.compile(r"\b(?:oven|bak(?:e|ed|ing)|roast\w*|gratin)\b", re.IGNORECASE)
-_WAYS = (
+_WAYS: tuple[tuple[Method, re.Pattern[str]], ...] = (
     ("steam", re.compile(r"\bsteam\w*\b", re.IGNORECASE)),
     ("boil", re.compile(r"\b(?:boil|blanch|parboil)\w*\b", re.IGNORECASE)),
 )
@@ -42,7 +43,7 @@ def _in_time(step: str, baked: bool, things: Sequence[tuple[re.Pattern[str], Foo
     return "".join(kept)
 
 
-def _timed(sentence: str, way: str, baked: bool, things: Sequence[tuple[re.Pattern[str], Food, Food]]) -> str:
+def _timed(sentence: str, way: Method, baked: bool, things: Sequence[tuple[re.Pattern[str], Food, Food]]) -> str:
     """A sentence whose last time is set first: what went in before is in the pot for that, too."""
     times = list(_FOR.finditer(sentence))
     if not times or not any(one["unit"] for one in times):
@@ -65,7 +66,7 @@ def _timed(sentence: str, way: str, baked: bool, things: Sequence[tuple[re.Patte
     return sentence
 
 
-def _minutes(given: int, way: str, baked: bool, old: Food, new: Food) -> int:
+def _minutes(given: int, way: Method, baked: bool, old: Food, new: Food) -> int:
     """The minutes of a vegetable, or 0 where the tables do not have them."""
     now, was = new.minutes.get(way, 0), old.minutes.get(way, 0)
     if not baked:

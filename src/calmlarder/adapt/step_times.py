@@ -5,13 +5,14 @@ theirs, and only what it says of the old food itself makes room.
 """
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from functools import partial
 from typing import NamedTuple
 
 from calmlarder.adapt.in_words import VERBS_NEXT, short_name
 from calmlarder.adapt.names import spans_in
-from calmlarder.adapt.step_heat import SENTENCE_ENDS
+from calmlarder.adapt.sentences import SENTENCE_ENDS
+from calmlarder.adapt.step_dough import as_dough, with_capital, with_more_eggs
 from calmlarder.adapt.step_notes import bare
 from calmlarder.adapt.things_now import Told
 from calmlarder.tables.step_rows import StandInStep
@@ -77,19 +78,6 @@ _FAR_LONGER = 7  # minutes more than they bear: ours
 _GOES_ALONG = frozenset({
     "oil", "butter", "spice", "herb", "salt", "acid", "allium", "paste", "sauce", "soy-sauce", "stock", "sweetener",
 })  # fmt: skip
-_KNEADS = re.compile(
-    r"(?:(?:turn|tip|put|place) (?:(?!not|n[’']t|without|never)[^.;])*?\b(?:out|onto|on)\b"
-    r"(?:(?!\bnot\b|n[’']t\b|without|never)[^.;])*?,? (?:and )?)?"
-    r"(?<!not )(?<!n[’']t )(?<!without )(?<!never )\bknead\b[^.;,]*?"
-    r"(?:,? (?:until|till) [^.;,]*)?(?=(?P<next>,? (?:and|then) |, (?:then )?)|[.;]|$)",
-    re.IGNORECASE,
-)
-_PASTRY = re.compile(
-    r"\bpastry\b|\b(?:resembl\w+|looks? like|like|to|into) (?:\w+ ){0,2}(?:bread)?crumbs\b"
-    r"|\bknead\w* (?:it |them )?(?:very )?(?:briefly|lightly|gently)",
-    re.IGNORECASE,
-)
-_ROLLS = re.compile(r"\broll out the (?:pastry|dough)\b|\broll the (?:pastry|dough) out\b", re.IGNORECASE)
 _CUT = r"(?:slice|chop|dice|cut|halve|quarter|wash|grate)"
 _PEELS = (
     rf"\b(?:{_CUT}(?:,|,? and) )*(?:peel|core|stone|deseed)(?:(?:,|,? and) (?:peel|core|stone|deseed|{_CUT}))*"
@@ -101,21 +89,6 @@ _PEELS = (
 _GRATES = (
     r"|\b(?:(?:coarsely|finely|roughly|quickly) )?grate (?:(?:in|up) )?the {name}"
     r"(?:,? (?:skin on|skin and all|unpeeled|peel and all|coarsely))?"
-)
-_ONE_EGG = re.compile(r"\s*(?:1|one|an)\b", re.IGNORECASE)
-_THE_EGG = re.compile(
-    r"\b(?P<one>(?:an|1|one) )?(?P<egg>egg)\b(?![- ](?:wash|yolk|white|mix|noodle|is|has)\w*)", re.IGNORECASE
-)
-_ONCE_KNEADED = "kneaded"  # no food has this name
-_RISES = re.compile(
-    r"\b(?:until|till) (?:it has |it is |they have |has |have )?(?:roughly |about |nearly |almost |just )?"
-    r"(?:doubled|double)\b(?: in (?:size|volume|bulk))?",
-    re.IGNORECASE,
-)
-_KNOCKS = re.compile(
-    r"(?:(?<=[.;] )|(?<=^))(?:(?:knock|punch) (?:back|down) the \w+|deflate the \w+)(?:,? (?:and|then) |, "
-    r"|[.;]\s*)(?P<next>\w)",
-    re.IGNORECASE,
 )
 
 
@@ -136,7 +109,7 @@ def in_their_own_time(step: str, told: Told) -> str:
             if timed[place - 1] != chunks[place - 1]:
                 timed[place] = _ONCE_GOLDEN.sub(r"\g<when> soft", timed[place])
         step = "".join(timed)
-    return _with_more_eggs(_as_dough(_prepared(step, told), told), told)
+    return with_more_eggs(as_dough(_prepared(step, told), told), told)
 
 
 def _prepared(step: str, told: Told) -> str:
@@ -150,13 +123,6 @@ def _prepared(step: str, told: Told) -> str:
                 done = re.compile((_PEELS + _GRATES).format(name=name), re.IGNORECASE)
                 step = done.sub(partial(_done_so, row.sign, step), step)
     return step
-
-
-def _with_more_eggs(step: str, told: Told) -> str:
-    """`the egg` as `the eggs`, where one more binds a flour without gluten."""
-    change = told.changed.get("egg")
-    alone = change is not None and change.change == "more" and _ONE_EGG.match(change.ingredient) is not None
-    return _THE_EGG.sub(lambda one: f"{'the ' if one['one'] else ''}{one['egg']}s", step) if alone else step
 
 
 def _fried(told: Told) -> Iterator[_Thing]:
@@ -299,51 +265,4 @@ def _done_so(sign: str, step: str, found: re.Match[str]) -> str:
     """What is done instead; the sugar that goes with it is told where the step names none of its own."""
     own = re.search(r"\bsugar\b", step[: found.start()] + step[found.end() :]) is not None
     sugar = ", add the sugar" if found["also"] and not own else ""
-    return f"{_with_capital(sign, found[0])}{sugar}"
-
-
-def _as_pastry(step: str, sign: str) -> str:
-    """Pastry is pressed together where it was kneaded for a moment; in a step of pastry nothing is beaten."""
-    found = _KNEADS.search(step)
-    if found is None or not _PASTRY.search(step):
-        return step
-    return f"{step[: found.start()]}{_with_capital(sign, found[0])}{step[found.end() :]}"
-
-
-def _as_dough(step: str, told: Told) -> str:
-    """Dough of a flour that has no stretch is beaten, not kneaded, and rises less."""
-    rows: Mapping[str, StandInStep] = {
-        work: row
-        for food, change in told.changed.items()
-        for one in change.to
-        for work in ("kneaded", "risen", "knocked back", "pressed", "rolled")
-        if (row := told.tables.step_of(told.tables.food_by_id[food], told.tables.food_by_id[one.food], work))
-        is not None
-    }
-    if "knocked back" in rows:
-        step = _KNOCKS.sub(lambda one: one["next"].upper(), step)
-    if "risen" in rows:
-        step = _RISES.sub(f"until {rows['risen'].sign}", step)
-    if "pressed" in rows:
-        step = _as_pastry(step, rows["pressed"].sign)
-    if "rolled" in rows and rows["rolled"].sign not in step:
-        step = _ROLLS.sub(lambda one: f"{one[0]} {rows['rolled'].sign}", step, count=1)
-    if "kneaded" in rows:
-        step = _kneaded(step, rows["kneaded"].sign, told)
-    return step
-
-
-def _kneaded(step: str, sign: str, told: Told) -> str:
-    """What is done in the place of kneading, the first time; later nothing is."""
-    found = _KNEADS.search(step)
-    if found is None:
-        return step
-    if _ONCE_KNEADED not in told.marked:
-        told.marked.add(_ONCE_KNEADED)
-        return f"{step[: found.start()]}{_with_capital(sign, found[0])}{step[found.end() :]}"
-    rest = step[found.end() + len(found["next"] or "") :]
-    return f"{step[: found.start()]}{_with_capital(rest, found[0])}" if found["next"] else step
-
-
-def _with_capital(text: str, like: str) -> str:
-    return f"{text[:1].upper()}{text[1:]}" if like[:1].isupper() else text
+    return f"{with_capital(sign, found[0])}{sugar}"

@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 
 from calmlarder.adapt.in_words import VERBS_NEXT
 from calmlarder.adapt.names import Names, spans_in
-from calmlarder.adapt.step_heat import SENTENCE_ENDS, sentence_at
+from calmlarder.adapt.sentences import SENTENCE_ENDS, sentence_at
 
 _MADE_UP = re.compile(r"(?P<how>Less|Without) (?P<names>.+): make up the liquid with up to (?P<ml>\d+) ml water\.")
 _POURS = re.compile(r"\b(?:pour|add|stir|tip|whisk|mix)\w*\b", re.IGNORECASE)
