@@ -33,6 +33,7 @@ _LIKE = re.compile(
 _OWNERS = re.compile(r"[’']s\b(?= (?:cheese|milk|curd|yog))", re.IGNORECASE)  # goat's cheese is of no meat
 _VESSEL = re.compile(
     r"\b(?:muffin|cupcake|bun|pie|cake|loaf|flan|tart|quiche|pizza|rice|egg|bread|cheese|salad|soup|pasta|potato|butter"
+    r"|trifle|punch|cereal"
     r"|sauce|casserole|lasagne|gratin|pudding|curry|fish|garlic|lemon|tea|kitchen|jam|honey|pickle|preserving)[- ]"
     r"(?:tins?|jars?|trays?|cases?|dish(?:es)?|pans?|pots?|bowls?|cups?|plates?|knife|press|cooker|stone|steel|slice|masher|squeezer|ring|mould|cloths?|towels?)\b"
     r"|\bcookies? (?:policy|policies|settings?|notice|preferences|banner)\b"

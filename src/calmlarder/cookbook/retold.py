@@ -65,6 +65,7 @@ _TOSSED = re.compile(
     r"|(?:fried|browned|crisped|toasted|sauteed|softened|sizzled)"
     r"(?= in (?:[a-z0-9/]+ ){0,4}(?:butter|oil|ghee|lard|fat)\b))"
     r"(?: to a paste| together| up)? (?:in|with) (?:(?:the|a little|a bit of|a touch of|some) )?(?=\S)"
+    r"|\s*,\s*in (?=[\d½¼¾][\d/.]* ?(?:tbsp|tsp|ml|cups?|tablespoons?|teaspoons?)\b)"  # `saffron, in 3 tbsp warm milk`
 )
 # `rice, cooked in stock`, `potatoes, boiled with salt`: it is weighed as it comes, and what it is cooked with counts.
 _COOKED_WITH = re.compile(
