@@ -162,7 +162,9 @@ def _without(title: str, food: Food, change: Change, tables: Tables) -> str:
         return f"{head}{' and ' if comma else ''}{last}{title[end:]}"
     more = re.match(r"\s*(?:&|and\b)", title[end:])
     listed = re.match(r"\s*(?:,|&|and\b)", title[end:]) and title.rstrip(" .!").endswith("s")
-    listed = listed or (title[end : end + 1] == "," and instead[0].kind == "pulse")  # `with chickpeas, cabbage and pasta`
+    listed = listed or (
+        title[end : end + 1] == "," and instead[0].kind == "pulse"
+    )  # `with chickpeas, cabbage and pasta`
     if title[end:].strip() and not listed:
         short = [_singular(one) for one in short]  # `carrot curry`
     new = ", ".join(short) if more else " and ".join(short)
