@@ -13,7 +13,7 @@ _HEADS = re.compile(
 )
 # What a page says of readers and of its figures, where no heading stands between.
 _NO_NOTE = re.compile(
-    r"\bkcal\b|\bper serving\b|\b(?:rated|rating|out of 5|stars?|votes?|reviews?)\b|©|\ball rights\b"
+    r"\bkcal\b|\bper serving\b|\b(?:rated|rating|out of 5|stars?(?! anise)|votes?|reviews?)\b|©|\ball rights\b"
     r"|^(?:fat|saturates|carbs|carbohydrates?|sugars?|fibre|fiber|protein|salt|sodium|calories)\b.{0,25}\d",
     re.IGNORECASE,
 )
