@@ -133,7 +133,7 @@ def test_most_of_them_have_a_dinner_and_some_have_none(
 # their figure in the twin.
 _GIVEN = frozenset({
     "POINT", "PERISHABLE_UNDATED", "OVERDUE_QUALITY", "URGENT_DAYS", "MAIN_RESCUE", "MAIN_RESCUE_DAYS", "LAST_RAW",
-    "RAW_SOON",
+    "RAW_SOON", "HERB_RESCUE",
     "PERSON_FEWER", "FIT",
     "FINISH_SHARE", "LAST_PACK_FINISH", "PROTEIN_OF_THE_REST_G", "MOST_PROTEIN_SHORT", "MOST_PORTION_SHORT",
 })  # fmt: skip
