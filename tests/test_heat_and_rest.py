@@ -298,3 +298,9 @@ def test_what_a_cook_does_at_a_pan(pattern: str, fridge: list[str], says: str, n
     text = said(cook(fridge, pattern, people=6 if pattern == "egg-drop-soup" else 2))
     assert re.search(says, text), text
     assert not re.search(never, text), text
+
+
+def test_warm_fat_waits_for_no_other_work(cook: Cook) -> None:
+    """What goes into a pan that was warmed is told with it, before wraps that are warmed beside it (recalled)."""
+    fridge = ["corn tortillas 24", "eggs 11", "calabacitas 3", "rajas 4", "2 serranos", "queso fresco 300g", "limes 4"]
+    assert re.search(r"oil in a wide pan on medium-high heat\. Add ", said(cook(fridge, "egg-tacos", people=4)))

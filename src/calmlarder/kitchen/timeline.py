@@ -59,7 +59,15 @@ def told_twice(
     planned = schedule([one.task for one in work], _capacity(equipment))
     work = [_kept_warm(_kept_hot(one, work, planned), work, planned) for one in work]
     places = {one.task.name: number for number, one in enumerate(work)}
-    work.sort(key=lambda one: (planned.starts[one.task.name], one.stage == "ready", places[one.task.name]))
+    begun = {one.stage: min(planned.starts[o.task.name] for o in work if o.stage == one.stage) for one in work}
+
+    def order(one: Work) -> tuple[int, bool, bool, int]:
+        """By the clock; at one minute first what goes on with a step that was begun: warm fat waits for nothing."""
+        at = planned.starts[one.task.name]
+        goes_on = begun[one.stage] < at and all(planned.starts.get(name, 0) < at for name in one.task.after)
+        return at, one.stage == "ready", not goes_on, places[one.task.name]
+
+    work.sort(key=order)
     groups = [list(group) for _, group in groupby(work, key=lambda one: one.stage)]  # as _steps tells them
     moments = tuple(_moment(one, planned, step) for step, group in enumerate(groups) for one in group)
     return _steps(work, planned), Timeline(moments=moments, minutes=planned.minutes, proven=planned.proven)
