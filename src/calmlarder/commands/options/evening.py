@@ -84,7 +84,7 @@ def request(groups: Groups) -> None:
 def dish(groups: Groups) -> None:
     """What dish is wanted."""
     words = "a kind of dish, such as soup, curry or salad, or a word of its title; ? lists the kinds"
-    groups.first.add_argument("--dish", metavar="KIND", help=words)
+    groups.meal.add_argument("--dish", metavar="KIND", help=words)
 
 
 def count(groups: Groups) -> None:
