@@ -29,6 +29,8 @@ def only(reader: LarderReader, line: str) -> Lot:
         ("rice, a mug maybe, bottom of the jar", "rice-white-dry", 120, 300),
         ("eggs 18ish, chooks are going mad", "egg", 800, 1200),
         ("milk 2L, kids drink it like water", "milk", 1990, 2010),
+        ("ginger small finger", "ginger", 10, 60), ("brown rice sachet", "rice-brown-cooked", 150, 400),
+        ("onions braided", "onion-brown", 100, 1500), ("half a sub w onions from yest", "sandwich", 60, 150),
         ("pb (whole nut)", "peanut-butter", 150, 500),
         ("soy sauce sachets from the takeaway 6 or so", "soy-sauce", 20, 120),
         ("rotisserie chicken, mostly bones", "chicken-cooked", 10, 150), ("lime, half, dry", "lime", 20, 50),

@@ -7,6 +7,8 @@ from calmlarder.matching.names.words import plain
 _LONGEST = 140  # signs of a line that is looked at: a longer one is a sentence of somebody: ours
 # Who writes here, what others wrote and said, where else to go, what the law wants said. Of sites in general.
 _OVER = re.compile(
+    r"(?:(?:this )?page )?last (?:altered|updated|modified|changed|edited)\b.*|you are (?:the )?visitor\b.*"
+    r"|©.*|copyright\b.*|"
     r"(?:(?:hello|hi|hiya|hey|welcome)\b[^.?]{0,25}?[\s,!.–—-]+)?(?:i['’]?m|i am|my name is|we['’]?re|we are)"
     r" (?-i:[A-Z])\w+\b.{0,110}"
     r"|(?:(?:hello|hi|hey)\b.{0,25})?welcome(?: to\b.{0,60}|[!.])"

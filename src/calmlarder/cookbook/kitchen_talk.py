@@ -72,6 +72,14 @@ _TALK: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str]], ...] 
         ),
         "",
     ),
+    # `1 egg, not if anybody is vegan, it holds without`: for whom it is, and no other food
+    (
+        re.compile(
+            r",? (?:but )?(?:not|only|just|leave (?:it )?out|skip (?:it|this)|omit) if "
+            r"(?:any(?:body|one)|some(?:body|one)|you|they|we|he|she|it)\b[^()]*$"
+        ),
+        "",
+    ),
     # `honey + a drizzle to finish`
     (
         re.compile(

@@ -62,7 +62,8 @@ _MOST_WITHOUT_A_WORD = 12
 _LONGEST_YIELD = 30  # letters of a line that says no more: ours
 _MAKES_ALONE = re.compile(rf"(?:makes|yields?)\b[\s:*_]*(?:about )?{_COUNT}{_RANGE}{_END}", re.IGNORECASE)
 _PIECES = re.compile(
-    rf"(?m)(?:^|[.!?] |[·•|⋅] ?)\W*(?:(?:it|this|that) )?(?:makes|yields?|gives|cuts? into|slices into|divides into"
+    rf"(?m)(?:^|[.!?] |[·•|⋅] ?|\s{{2,9}})\W*(?:(?:it|this|that) )?"
+    rf"(?:makes|yields?|gives|cuts? into|slices into|divides into"
     rf"|for(?=[\s:*_]{{1,6}}(?:about )?\w{{1,6}}{_RANGE}\s(?:generous |large |small |big )?{_DISHES}))"
     rf"\b[\s:*_]{{0,6}}((?:about |approximately )?{_COUNT}\b[^\n]{{0,40}})",
     re.IGNORECASE,

@@ -83,7 +83,7 @@ _REMARK = LatePattern(rf"{_LEAD}(?:{'|'.join(_BEGINS)})(?![\w'])")
 _NO_POWER = LatePattern(
     rf"{_LEAD}(?:there'?s |there is |we have |had )?"
     r"(?:(?:no|without) (?:light|power|electric(?:ity)?|current)\b(?! (?:bars?|balls?|kettle))"
-    r"|(?:the )?(?:power|electric(?:ity)?|current)(?:'?s| is| was| went| has been)? (?:off|out|gone|cut)\b"
+    r"|(?:the )?(?:power|electric(?:ity)?|current|lights?)(?:'?s| is| was| went| has been)? (?:off|out|gone|cut)\b"
     r"|(?:power|electricity) ?cuts?\b)(?! (?:needed|required))"
 )
 # Four hours and thawed things: what the US FDA and the UK FSA tell the public, from memory, not verified.

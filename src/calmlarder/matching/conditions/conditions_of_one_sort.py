@@ -110,6 +110,12 @@ OF_ONE_SORT = (
         "liquid",
         to_bin=True,
     ),
+    # Old leaves and herbs have few days left, and no plain ones from now on.
+    OfOneSort(
+        LatePattern(rf"\b{_LEAVES}\b"),
+        LatePattern(rf"{_BEHIND}(?:(?:a bit|quite|very|really|pretty|getting|is|are|rather|too) )*old(?: now)?{_END}"),
+        "old",
+    ),
     # Leaves that are brown all over are rotting (common practice, no source).
     OfOneSort(
         LatePattern(rf"\b{_LEAVES}\b"),

@@ -44,6 +44,16 @@ _PLAINLY = (
         ),
         "",
     ),
+    # A finger of a root is a piece of it.
+    (
+        LatePattern(
+            r"\b(ginger|turmeric|galangal|horseradish),? "
+            r"((?:an? |one |two |\d )?)(?:(?:small|big|fat|thin|little) )?fingers?\b"
+        ),
+        r"\1 \2piece",
+    ),
+    # Hung up in a plait: the same bulbs.
+    (LatePattern(r"\b(onions?|garlic|shallots?),? (?:braided|plaited|in a (?:braid|plait|string))\b"), r"\1"),
     # Whole nuts in a butter of them: a coarse one.
     (LatePattern(r"(?<=butter) ?[,(-] ?whole nuts?\b\)?|(?<=\bpb) ?[,(-] ?whole nuts?\b\)?"), " crunchy"),
     # Packets that came with a meal hold none of it.
