@@ -9,7 +9,8 @@ import pytest
 
 from calmlarder.larder.lines_to_lots import LarderReader
 from calmlarder.matching.names.lexicon import Lexicon
-from calmlarder.matching.retold.other_tongues import in_english, told_by_accents
+from calmlarder.matching.retold.accents import told_by_accents
+from calmlarder.matching.retold.other_tongues import in_english
 from calmlarder.tables.book import Tables
 
 

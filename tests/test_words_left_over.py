@@ -58,7 +58,7 @@ def test_a_clove_in_its_skin_is_stirred_in_as_oil(tmp_path: Path, capsys: pytest
         "Squeeze the soft garlic from its skins over the potatoes and serve.",
     )  # fmt: skip
     assert "skins" not in told
-    assert "tir the garlic-infused oil over the potatoes" in told
+    assert "rizzle the garlic-infused oil over the potatoes" in told
 
 
 def test_a_clove_that_flavoured_the_fat_is_not_taken_out_as_oil(

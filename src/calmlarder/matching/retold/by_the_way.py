@@ -38,9 +38,9 @@ _PLAINLY = (
     ),
     (
         LatePattern(
-            r"(?<=[a-z\d])[ ,.;(–-]+ ?(?:(?:the|my|our) )?(?:kids?|boys?|girls?|teenagers?|children|we|he|she|they|i)"
+            r"(?<=[a-z\d])[ ,.;(–-]+ ?(?:(?:the|my|our) )?(?:kids?|boys?|girls?|teenagers?|children|we|i)"
             r" (?:drinks?|eats?|gets? through|goes? through|inhales?|demolish(?:es)?|scoffs?|loves?|lives? on)"
-            r" (?:it|them|these|those|this|that|loads|tons|so much)\b[^,;()]*\)?$"
+            r" (?:it|them|these|those|this|that|loads|tons|so much)\b[^,;()]*(?=\)?$)"
         ),
         "",
     ),
