@@ -80,6 +80,9 @@ def lots(reader: LarderReader, line: str) -> tuple[Lot, ...]:
         ("kukhura ko masu aadha kilo", ["chicken-breast"]),
         ("kuryache file 400 g zamorozhene", ["chicken-breast"]),
         ("hrechka varena", ["buckwheat-cooked"]),
+        ("munad 6 ja piim", ["egg", "milk"]),  # more than one tongue says `ja`
+        ("olas 8 un piens", ["egg", "milk"]),
+        ("kartofi i morkovi", ["potato", "carrot"]),
         ("ale (ginger)", ["ginger"]),  # Marathi, and the bracket says so
     ],
 )
@@ -120,6 +123,11 @@ def test_a_name_of_several_foods_is_asked(line: str, reader: LarderReader) -> No
         "khacho daobebuli",
         "panir borbosnats",
         "dahi bigreko",
+        "splesnivený syr",
+        "smetana prokysla",
+        "pienas surūgęs",
+        "zgnilo korenje",
+        "kohupiim pahaks läinud",
     ],
 )
 def test_what_is_gone_or_off_in_another_tongue_is_not_added(line: str, reader: LarderReader) -> None:

@@ -289,7 +289,7 @@ def _word(one: _Found, others: frozenset[str], text: str, lexicon: Lexicon, is_l
     if says == "and":
         word = _LAST_WORD.search(before)
         foreign = one.strange and word is not None and singular(word[1]) in lexicon.elsewhere
-        return english if word and behind.strip() and (foreign or one.rows[0][-1] in others) else None
+        return english if word and behind.strip() and (foreign or (rows and rows[0][-1] in others)) else None
     if says == "state" and _ONE_COUNT.match(before) and _NOTHING.match(behind):
         english = f", {english}"  # `thakkali 5 azhugi pochu`: all five are rotten, not five of some more
     return english if rows else None
