@@ -145,7 +145,7 @@ def test_over_a_question_commands_are_found_and_leave_it(play: Callable[..., Lar
         await find("what holds at home", "Limits, and what holds at home (leaves this question)")
         assert isinstance(app.screen, LimitsScreen)
         await pilot.press("escape", "down", "down", "down", "f6")
-        await find("plan", "Plan (leaves this question)")
+        await find("plan", "Plan the next meals, and what to buy (leaves this question)")
         assert isinstance(app.screen, PlanScreen)
         assert len(app._kitchen.lots()) == before  # the question was left unanswered
         await pilot.press("escape")

@@ -122,7 +122,7 @@ def _limits(options: given.Person, one: Person, today: date) -> tuple[OwnLimit, 
             )
             raise CannotGoOn([Problem(where="--limit", what=f"`{text[:40]}` is no limit", remedy=remedy)])
         odd = people.asked_of_limit(one, own)
-        if odd and not is_meant(f"{odd}.", f"Keep it, as {own.said_by} says? [y/N] "):
+        if odd and not is_meant(f"{odd}.", f"Keep it, as {people.said_by(own)}? [y/N] "):
             remedy = "write it again as it was said"
             raise CannotGoOn([Problem(where="--limit", what="not kept, and nothing else of it", remedy=remedy)])
         one = one.model_copy(update={"own_limits": people.with_limit(one, own)})

@@ -126,6 +126,7 @@ def _composed(asked: Asked, otherwise: Callable[[], tuple[Dinner, ...]]) -> Comp
             update={
                 "more_protein": more_protein(plan, dinner, offered, tables),
                 "cautions": _with_what_is_left(plan, dinner, offered, tables),
+                "minutes_over": _minutes_over(plan, dinner),
             }
         )
         for plan, dinner in zip(found.plans, dinners, strict=False)  # no dinners where all took too long
@@ -268,11 +269,15 @@ def pattern_problems(
     return _problems(offer(lots, wanted, tables)[0], wanted, patterns, tables)
 
 
+def _minutes_over(plan: Plan, dinner: Dinner) -> int:
+    return max(0, dinner.minutes - (plan.problem.wanted.minutes or dinner.minutes))
+
+
 def _with_what_is_left(plan: Plan, dinner: Dinner, offered: Sequence[Offered], tables: Tables) -> tuple[str, ...]:
     """The cautions of a dinner, behind what it goes without and what it leaves in packs."""
     beside = not_in_it(plan, offered, tables)
     oil = own_oil(dinner.taken_for_granted, offered, tables)
-    late = dinner.minutes - (plan.problem.wanted.minutes or dinner.minutes)
+    late = _minutes_over(plan, dinner)
     told = (f"It takes {dinner.minutes} minutes, {late} more than you gave: nothing quicker fits.",) if late > 0 else ()
     return (*told, *oil, *beside, *left_open(plan, tables, (*beside, *dinner.cautions)), *dinner.cautions)
 

@@ -125,6 +125,7 @@ class Dinner(_Told):
     people: int
     proven: bool
     minutes: int
+    minutes_over: int = 0  # those that were given, where nothing quicker fits
     timeline: Timeline
     uses: tuple[PlateUse, ...]
     per_person: PerPerson

@@ -112,6 +112,11 @@ def changed(household: Household, person: Person, values: Mapping[str, Any]) -> 
     return new
 
 
+def said_by(limit: OwnLimit) -> str:
+    """`you say`, `the dietitian says`: who set a limit."""
+    return "you say" if limit.said_by == ME else f"{limit.said_by} says"
+
+
 def asked_of_limit(person: Person, limit: OwnLimit) -> str:
     """Why a limit is asked about before it is kept; empty where nothing is odd about it, or it is kept already."""
     mine = [one for one in person.own_limits if one.component == limit.component]

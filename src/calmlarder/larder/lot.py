@@ -6,6 +6,7 @@ from typing import Literal
 
 from pydantic import BaseModel, ConfigDict
 
+from calmlarder.and_list import whose
 from calmlarder.larder.box import Box
 from calmlarder.larder.with_bones import without_bones
 from calmlarder.tables.book import Tables
@@ -94,7 +95,7 @@ def lot_line(lot: Lot, tables: Tables) -> str:
     parts = [f"{'always have: ' if lot.always else ''}{lot.grams:g} g {without_bones(food, food.name)}"]
     parts += [f"{_WORDS[one.kind]} {one.on.isoformat()}" if one.on else _WORDS[one.kind] for one in lot.dates]
     parts += [lot.condition] if lot.condition else []
-    owner = f" ({lot.owner}'s{', ok' if lot.owner_agrees else ''})" if lot.owner else ""
+    owner = f" ({whose(lot.owner)}{', ok' if lot.owner_agrees else ''})" if lot.owner else ""
     return f"{', '.join(parts)}, in the {lot.place}{owner}"
 
 
@@ -122,7 +123,7 @@ def why_unfit(lot: Lot, use_shared: bool = False) -> str | None:
         past = f"past the day it is safe to eat ({lot.safety_from}): do not eat, cook or freeze it"
         return f"it belongs to {lot.owner}, and is {past}" if lot.owner and not lot.owner_agrees else past
     if lot.owner and not (lot.owner_agrees or use_shared):
-        return f"it belongs to {lot.owner}: ask first, then write ({lot.owner}'s, ok) behind it"
+        return f"it belongs to {lot.owner}: ask first, then write ({whose(lot.owner)}, ok) behind it"
     if lot.kept_for:
         return f"it is kept for {lot.kept_for}: write the line without that to use it now"
     return None

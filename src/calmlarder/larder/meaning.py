@@ -1,5 +1,7 @@
 """What one line of a cook means: its lots where it is clear, what is asked or wrong where it is not."""
 
+from collections.abc import Sequence
+
 from pydantic import BaseModel, ConfigDict
 
 from calmlarder.larder.lot import Lot
@@ -60,6 +62,11 @@ class Reading(BaseModel):
     def candidates(self) -> tuple[Candidate, ...]:
         """Foods that the line may mean, best first."""
         return self.match.candidates
+
+
+def told_once(assumed: Sequence[str]) -> list[str]:
+    """`whole: greens and whites` and `whole: whites and greens` are told once."""
+    return list({frozenset(words.split()): words for words in reversed(assumed)}.values())[::-1]
 
 
 def clearer(first: Reading | None, second: Reading | None) -> Reading | None:

@@ -95,10 +95,15 @@ def from_memory(dinner: Dinner) -> str:
     return f"From memory, not verified: {', '.join(recalled[:_MOST_NAMED])}{more}."
 
 
+def minutes_words(dinner: Dinner) -> str:
+    """`21 minutes, 1 more than you gave`."""
+    return f"{dinner.minutes} minutes" + (f", {dinner.minutes_over} more than you gave" if dinner.minutes_over else "")
+
+
 def _about(dinner: Dinner) -> str:
     people = "1 person" if dinner.people == 1 else f"{dinner.people} people"
     each = " each" if dinner.people > 1 else ""
-    return f"{people} · {dinner.minutes} minutes · {protein_words(dinner)}, {energy_words(dinner)}{each}"
+    return f"{people} · {minutes_words(dinner)} · {protein_words(dinner)}, {energy_words(dinner)}{each}"
 
 
 def _amounts(dinner: Dinner, style: Style) -> Iterator[str]:

@@ -8,6 +8,7 @@ from calmlarder.compose.garlic_named import LABEL_WITHOUT, MADE_WITHOUT
 from calmlarder.compose.request import DinnerRequest
 from calmlarder.compose.what_gives import Nearest
 from calmlarder.intake.cap_words import in_words
+from calmlarder.larder.meaning import told_once
 from calmlarder.matching.names.words import words_of
 from calmlarder.render.caution import CAUTION
 from calmlarder.render.dinner_text import dinner_lines, figures_text, from_memory, load_lines, rescued_lines
@@ -173,7 +174,7 @@ def _assumed(composed: "Composed", readings: "tuple[Reading, ...]", style: Style
         for reading in readings
         if (
             said := (
-                *_once(reading.assumed),
+                *told_once(reading.assumed),
                 *_by_another_name(reading, used, style),
                 *_of_another_sort(reading, used, beside),
             )
@@ -201,11 +202,6 @@ def _of_another_sort(reading: "Reading", used: set[str], beside: str) -> Iterato
         untold = sort and not any(sort[0][:_ALIKE] == other[:_ALIKE] for other in typed)
         if untold and lot.food not in used and not reading.assumed and name.lower() in beside:
             yield name
-
-
-def _once(assumed: tuple[str, ...]) -> list[str]:
-    """`whole: greens and whites` and `whole: whites and greens` are told once."""
-    return list({frozenset(words.split()): words for words in reversed(assumed)}.values())[::-1]
 
 
 def _excluded(excluded: Sequence["Excluded"], style: Style) -> Iterator[str]:

@@ -11,6 +11,7 @@ from textual.widgets import Static
 
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.order import days_in_words
+from calmlarder.render.dinner_text import minutes_words
 from calmlarder.render.manner import PLAIN, Manner
 from calmlarder.render.nourishment import energy_words, protein_words
 from calmlarder.render.portions_text import dose_words, for_whom, shares_words, weighed_apart, weighed_parts
@@ -157,7 +158,7 @@ def _moments(dinner: "Dinner") -> list["Moment"]:
 
 
 def _facts(dinner: "Dinner") -> list[str]:
-    facts = [f"{dinner.minutes} minutes", protein_words(dinner, whole=True), energy_words(dinner)]
+    facts = [minutes_words(dinner), protein_words(dinner, whole=True), energy_words(dinner)]
     facts += [f"for {dinner.people}"] if dinner.people > 1 else []
     facts += [words] if (words := shares_words(dinner)) else []
     urgent = [use for use in dinner.uses if use.days_left is not None and use.days_left <= _URGENT_DAYS]

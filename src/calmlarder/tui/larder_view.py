@@ -3,12 +3,13 @@
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from calmlarder.and_list import whose
 from calmlarder.history.log_entry import how_told
 from calmlarder.household.household import Household
 from calmlarder.household.signs_in_lines import signs_in
 from calmlarder.intake.diet_and_allergens import allergens_met
 from calmlarder.larder.lot import Lot
-from calmlarder.larder.meaning import Reading
+from calmlarder.larder.meaning import Reading, told_once
 from calmlarder.larder.order import GROUPS, days_words, group_of
 from calmlarder.larder.to_answer import ToAnswer
 from calmlarder.render.about import about_span
@@ -49,7 +50,7 @@ def _item(one: "KeptLot", kitchen: Household, avoid: Sequence[Allergen]) -> Item
     # What is to be left out, then what is to be done, stands first: the end is cut where the screen is narrow.
     notes = [
         _left_out(lot, kitchen, avoid),
-        f"{lot.owner}'s" if lot.owner else "",
+        whose(lot.owner) if lot.owner else "",
         lot.condition or "" if lot.place != "freezer" else "",
     ]
     notes += ["freeze or eat"] if kitchen.to_freeze(lot) else []
@@ -64,7 +65,7 @@ def _item(one: "KeptLot", kitchen: Household, avoid: Sequence[Allergen]) -> Item
 
 def _beyond_the_name(assumed: Sequence[str], lot: Lot, kitchen: Household) -> Sequence[str]:
     """What was assumed, but for the very name that stands before it."""
-    return [one for one in assumed if one.casefold() != kitchen.name_of(lot.food).casefold()]
+    return [one for one in told_once(assumed) if one.casefold() != kitchen.name_of(lot.food).casefold()]
 
 
 def _measures(lot: Lot, kitchen: Household) -> tuple[str, str]:
@@ -85,7 +86,11 @@ def meaning(reading: Reading, kitchen: Household) -> str:
     if reading.problem is not None:
         return f"{reading.problem.what}; {reading.problem.remedy}"
     asked = reading.to_answer
-    named = _beyond_the_name(reading.assumed, reading.lots[0], kitchen) if len(reading.lots) == 1 else reading.assumed
+    named = (
+        _beyond_the_name(reading.assumed, reading.lots[0], kitchen)
+        if len(reading.lots) == 1
+        else told_once(reading.assumed)
+    )
     assumed = f" ({', '.join(named)}{': ' * bool(named)}assumed)" if reading.assumed else ""
     lots = "; ".join(lot_words(lot, kitchen) for lot in reading.lots or reading.standing) + assumed
     if asked is None:
@@ -108,7 +113,7 @@ def assumed_words(readings: Sequence[Reading], kitchen: Household) -> str:
     """What many lines left unsaid and was taken for granted: amounts, then kinds; empty where nothing was."""
     lots = [(one, lot) for reading in readings if reading.problem is None for one, lot in _with_reading(reading)]
     unsaid = [kitchen.name_of(lot.food) for _, lot in lots if how_told(lot, kitchen.today) == "none" and not lot.always]
-    kinds = [f"{kitchen.name_of(lot.food)} ({', '.join(one.assumed)})" for one, lot in lots if one.assumed]
+    kinds = [f"{kitchen.name_of(lot.food)} ({', '.join(told_once(one.assumed))})" for one, lot in lots if one.assumed]
     told = [f"a usual pack of {_some(unsaid)}"] if unsaid else []
     return "; ".join([*told, *([_some(kinds)] if kinds else [])])
 

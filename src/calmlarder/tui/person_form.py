@@ -9,7 +9,7 @@ from textual.app import ComposeResult
 from textual.widgets import Button, Input, Static
 
 from calmlarder.household.household import Household
-from calmlarder.household.people import asked_of_limit, with_limit
+from calmlarder.household.people import asked_of_limit, said_by, with_limit
 from calmlarder.household.person import APPETITE, NO_LIMITS, WEIGHT_KG, Person
 from calmlarder.intake.eaten import ME
 from calmlarder.intake.own_limit import OWN_COMPONENTS, OwnLimit, far_over, own_limit_of
@@ -97,7 +97,7 @@ class PersonForm(Form[dict[str, Any]]):
         if not odd or self._own is None:
             self.dismiss(values)
             return
-        keep = f"Keep it, as {self._own.said_by} says"
+        keep = f"Keep it, as {said_by(self._own)}"
 
         def picked(answer: str | None) -> None:
             if answer == keep:
