@@ -34,6 +34,7 @@ LATER = (
     "unseen_latest",
     "unseen_in_november",
     "unseen_late_november",
+    "unseen_in_december",
 )  # in the order in which they were typed
 # Of these the cooks' verdicts differ, or it is a cook's stretch: pulses to soak first, a bag of odds and ends, avocados
 # that are still rock hard.
