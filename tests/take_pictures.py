@@ -26,6 +26,7 @@ from calmlarder.tui.manner_asked import keep_manner
 
 RECIPE = Path(__file__).resolve().parent / "recipes" / "chickpea-stew.txt"
 FOLDER = Path(os.environ.get("PICTURES") or Path(__file__).parent / "pictures")  # or elsewhere, for looking at
+PACKET = "Rice flour, water, wheat starch, inulin, onion powder, natural flavouring, sorbitol (E420), salt"
 SIZES = [(60, 20), (80, 24), (120, 40), (200, 50)]
 TODAY = date(2026, 3, 11)
 
@@ -133,6 +134,8 @@ async def take(size: tuple[int, int], mode: str) -> None:
             await picture("who")
             await press("escape", "t")
             await picture("time")
+            await press("escape", "k")
+            await picture("dish")
             await press("escape", "enter", "space", "space", "b")
             await picture("cook")
             await press("f1")
@@ -160,6 +163,12 @@ async def take(size: tuple[int, int], mode: str) -> None:
             app.screen.query_one(TextArea).text = RECIPE.read_text(encoding="utf-8")
             await press("f5")
             await picture("recipe")
+            while not isinstance(app.screen, LarderScreen):
+                await press("escape")
+            await press("f12")
+            app.screen.query_one(Input).value = PACKET
+            await press("enter")
+            await picture("packet")
             while not isinstance(app.screen, LarderScreen):
                 await press("escape")
             keep_manner(app._kitchen, "american")

@@ -10,7 +10,7 @@ from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.kitchen.filling import IN_SHELLS
 from calmlarder.larder.with_bones import WITH_BONES
 from calmlarder.render.caution import CAUTION as CAUTION
-from calmlarder.render.nourishment import energy_words, protein_words, short_of_filling, short_of_protein
+from calmlarder.render.nourishment import energy_words, minutes_words, protein_words, short_of_filling, short_of_protein
 from calmlarder.render.of_limit import as_held, of_limit, of_limits
 from calmlarder.render.portions_text import dose_words, portion_lines, weighed_parts
 from calmlarder.render.stacked import filled_words, held_g
@@ -93,11 +93,6 @@ def from_memory(dinner: Dinner) -> str:
         return ""
     more = f" and {len(recalled) - _MOST_NAMED} more" if len(recalled) > _MOST_NAMED else ""
     return f"From memory, not verified: {', '.join(recalled[:_MOST_NAMED])}{more}."
-
-
-def minutes_words(dinner: Dinner) -> str:
-    """`21 minutes, 1 more than you gave`."""
-    return f"{dinner.minutes} minutes" + (f", {dinner.minutes_over} more than you gave" if dinner.minutes_over else "")
 
 
 def _about(dinner: Dinner) -> str:

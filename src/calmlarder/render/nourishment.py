@@ -1,4 +1,4 @@
-"""Protein and energy of a dinner in words: at least so much where a figure is unknown, and what is short of the aim."""
+"""Minutes, protein and energy of a dinner in words: at least so much where a figure is unknown; what misses the aim."""
 
 from typing import TYPE_CHECKING
 
@@ -7,6 +7,11 @@ if TYPE_CHECKING:
 
 
 _LITTLE_KCAL = 400  # fills nobody for an evening: ours, below the 500 that a dinner aims at
+
+
+def minutes_words(dinner: "Dinner") -> str:
+    """`21 minutes, 1 more than you gave`."""
+    return f"{dinner.minutes} minutes" + (f", {dinner.minutes_over} more than you gave" if dinner.minutes_over else "")
 
 
 def protein_words(dinner: "Dinner", whole: bool = False) -> str:

@@ -11,9 +11,8 @@ from textual.widgets import Static
 
 from calmlarder.intake.cap_words import CAP_WORDS
 from calmlarder.larder.order import days_in_words
-from calmlarder.render.dinner_text import minutes_words
 from calmlarder.render.manner import PLAIN, Manner
-from calmlarder.render.nourishment import energy_words, protein_words
+from calmlarder.render.nourishment import energy_words, minutes_words, protein_words
 from calmlarder.render.portions_text import dose_words, for_whom, shares_words, weighed_apart, weighed_parts
 from calmlarder.render.thaw_text import thaw_first
 from calmlarder.tui.widgets.amounts import Amount, AmountList
