@@ -33,7 +33,7 @@ _CURED_JOINT = re.compile(r"\b(?:gammon|bacon joint|boiling bacon)\b", re.IGNORE
 _JOINT_START, _JOINT_PER_500_G = 20, 20
 _PARBOILED_MINUTES = 20  # easy-cook or parboiled rice: packets, recalled
 _QUICK_RICE_MINUTES = 10  # quick rice and rice in a bag: packets, recalled
-_INSTANT_RICE_MINUTES = 5  # cooked and dried again, it only swells: packets, recalled
+INSTANT_RICE_MINUTES = 5  # cooked and dried again, it only swells: packets, recalled
 _PARBOILED = re.compile(r"\b(?:par-?boiled|easy[ -]cook|converted)\b", re.IGNORECASE)
 _WHITE_RICE = frozenset({"rice-white-dry", "rice-basmati-dry"})
 # Fried whole: a steak of 2 cm three minutes a side, a breast of duck mostly on its skin, a sausage turned all round. In
@@ -91,7 +91,7 @@ def minutes_of(slot: Slot, food: Food, line: str, grams: int) -> int:
         if _PAELLA_RICE.search(line):
             return max(_PAELLA_MINUTES, food.minutes[slot.method])
         if is_instant(line):
-            return _INSTANT_RICE_MINUTES
+            return INSTANT_RICE_MINUTES
         if _QUICK.search(line):
             return min(_QUICK_RICE_MINUTES, food.minutes[slot.method])
     if food.id == "pork-shoulder" and slot.method == "boil" and _CURED_JOINT.search(line):

@@ -6,12 +6,12 @@ from collections.abc import Callable, Sequence
 from calmlarder.and_list import and_list
 from calmlarder.kitchen.filling import ALREADY_COOKED, Filling
 from calmlarder.kitchen.finer import has_two_sides
+from calmlarder.kitchen.minutes import INSTANT_RICE_MINUTES
 from calmlarder.patterns.pattern import CLAUSE, REFERENCE, Pattern, Place, Step, slot_names
 from calmlarder.tables.vocabulary import Method
 
 _COOLED = re.compile(r"; (?:rinse|spread|it may still)\b[^.;]*")
 _RINSED = re.compile(r"\brinse\b|\bshare out\b")
-_SWELLS_MINUTES = 5  # rice that was cooked and dried again: packets, recalled
 _SOAKED_MINUTES = 12  # grain that is done so soon is covered with boiling water (couscous, bulgur): common practice
 _WRAPS_G_A_MINUTE = 50  # two small tortillas or a large one: common practice, no source
 # Fresh masa for tortillas, pressed while others bake: common practice, no source.
@@ -104,7 +104,7 @@ def own_words(filling: Filling, method: Method, thing: str) -> str:
         return f"roast {thing} for about {minutes}"
     if kind == "egg":
         return f"boil {thing} for {minutes}, until white and yolk are set, then cool in cold water"
-    if kind == "rice" and filling.minutes <= _SWELLS_MINUTES:
+    if kind == "rice" and filling.minutes <= INSTANT_RICE_MINUTES:
         return f"pour its own volume of boiling salted water over {thing}; cover for {minutes}, and fork it up"
     if kind == "grain" and filling.minutes <= _SOAKED_MINUTES:
         return f"pour boiling salted water over {thing} to a finger above; cover for {minutes}, and fork it up"
@@ -146,7 +146,7 @@ def wants_water(filling: Filling, method: Method) -> bool:
     """Whether a pot of water must boil first."""
     own_water = filling.food.id in _BY_ABSORPTION or filling.food.id == _INSTANT_MASH
     raw = filling.food.state not in ALREADY_COOKED or filling.food.id == _CHEWY
-    own_water |= filling.food.kind == "rice" and filling.minutes <= _SWELLS_MINUTES
+    own_water |= filling.food.kind == "rice" and filling.minutes <= INSTANT_RICE_MINUTES
     cooks = raw and filling.minutes > 0 and not _is_thin(filling) and not own_water
     return method in {"boil", "steam"} and cooks
 

@@ -3,12 +3,8 @@
 import re
 import unicodedata
 
-from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.lexicon import Lexicon
-from calmlarder.matching.retold.tongues import spaced
-
-_WORD = LatePattern(r"[^\W\d_]+(?:'[^\W\d_]+)?")
-_LONGEST = 5  # words of a name: ours
+from calmlarder.matching.retold.tongues import LONGEST_NAME, WORD_OF_A_NAME, spaced
 
 
 def told_by_accents(line: str, lexicon: Lexicon) -> str:
@@ -16,11 +12,11 @@ def told_by_accents(line: str, lexicon: Lexicon) -> str:
     if line.isascii():
         return line
     line = unicodedata.normalize("NFC", line)
-    words = list(_WORD.finditer(line))
+    words = list(WORD_OF_A_NAME.finditer(line))
     told: list[tuple[re.Match[str], str]] = []
     at = 0
     while at < len(words):
-        size = _size_of_name(words[at : at + _LONGEST], line, lexicon)
+        size = _size_of_name(words[at : at + LONGEST_NAME], line, lexicon)
         english = lexicon.tongues.accented.get(words[at][0].casefold()) if size == 1 else None
         told += [(words[at], english)] if english else []
         at += size

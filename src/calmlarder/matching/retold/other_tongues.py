@@ -19,12 +19,10 @@ from calmlarder.matching.names.words import SMALL, singular, words_of
 from calmlarder.matching.owners.given_names import GIVEN_NAMES
 from calmlarder.matching.owners.owner_words import MEMBERS, NOBODY, PEOPLE
 from calmlarder.matching.part import SOFT
-from calmlarder.matching.retold.tongues import Rows, meanings, spaced
+from calmlarder.matching.retold.tongues import LONGEST_NAME, WORD_OF_A_NAME, Rows, meanings, spaced
 
-_WORD = LatePattern(r"[^\W\d_]+(?:'[^\W\d_]+)?")
 # Arabic in Latin letters writes some of its sounds as digits: `7aleeb`, `ba9al`.
 _WITH_DIGITS = LatePattern(r"(?<![\w.,/-])(?=[a-z']*\d)(?=\d?[a-z])[a-z2-9']+(?!\w)")
-_LONGEST = 5  # words of a name: ours
 _SHORTEST_SLIP = 6  # shorter names are never taken for misspelt: they lie near to English words
 _SURE_SLIP = 8  # a misspelt name is read by itself from this length, below it beside others of its tongue: ours
 _SHORT_DAY = 3  # `mar`, `sab`: a day behind a label; or beside its tongue, before a number or at an end
@@ -117,7 +115,7 @@ def _found_in(text: str, lexicon: Lexicon) -> list[_Found]:
     spans: list[_Found] = []
     at = 0
     while at < len(words):
-        found, size = _found_at(words[at : at + _LONGEST], text, lexicon)
+        found, size = _found_at(words[at : at + LONGEST_NAME], text, lexicon)
         spans += [found] if found else []
         at += size
     return spans
@@ -125,7 +123,7 @@ def _found_in(text: str, lexicon: Lexicon) -> list[_Found]:
 
 def _words(text: str, lexicon: Lexicon) -> list[re.Match[str]]:
     """The words of a line; one that holds digits where a table has it so."""
-    words = [one for one in _WORD.finditer(text) if not one[0].endswith("'s")]
+    words = [one for one in WORD_OF_A_NAME.finditer(text) if not one[0].endswith("'s")]
     whole = [one for one in _WITH_DIGITS.finditer(text) if one[0] in lexicon.tongue_starts]
     if not whole:
         return words

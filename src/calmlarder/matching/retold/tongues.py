@@ -3,8 +3,12 @@
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import Any, NamedTuple
 
+from calmlarder.matching.late_patterns import LatePattern
 from calmlarder.matching.names.words import plain, words_of
 from calmlarder.tables.book import Tables
+
+WORD_OF_A_NAME = LatePattern(r"[^\W\d_]+(?:'[^\W\d_]+)?")
+LONGEST_NAME = 5  # words of a name in another tongue: ours
 
 # Each: in English, yes where it counts only beside others of its tongue, what it says, the language.
 Rows = Sequence[Sequence[str]]
